@@ -1,0 +1,3 @@
+namespace Protocolist.Sheets;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Protocolist.Testing;
+
+internal static class Placeholder;
