@@ -10,6 +10,7 @@ internal abstract record DocumentNode(SourceSpan Span);
 /// <param name="Value">The text without quotes.</param>
 /// <param name="Lead">Characters between the span's start and the text: 1 for a quoted scalar.</param>
 /// <param name="IsOneRun">Whether each character of the value stands one column after the one before, so that places inside it can be named.</param>
+/// <param name="Span">From the first character, a quote included, to after the last.</param>
 internal sealed record ScalarNode(string Value, int Lead, bool IsOneRun, SourceSpan Span) : DocumentNode(Span)
 {
     /// <summary>Whether nothing was written.</summary>
