@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using NodaTime;
 using NodaTime.Text;
-using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Plans;
@@ -19,11 +18,11 @@ internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) 
     private static double Round(double value) => Math.Abs(value) >= 1 ? Math.Round(value, 3) : Math.Round(value, 6);
 }
 
-internal sealed class VolumeInMillilitres() : NumberJson<Volume>(Volume.FromMilliliters, v => v.Milliliters);
+internal sealed class VolumeInMillilitres() : NumberJson<Volume>(n => Volume.FromMilliliters(n), v => v.Milliliters);
 
-internal sealed class MassInGrams() : NumberJson<Mass>(Mass.FromGrams, m => m.Grams);
+internal sealed class MassInGrams() : NumberJson<Mass>(n => Mass.FromGrams(n), m => m.Grams);
 
-internal sealed class LengthInMillimetres() : NumberJson<Length>(Length.FromMillimeters, l => l.Millimeters);
+internal sealed class LengthInMillimetres() : NumberJson<Length>(n => Length.FromMillimeters(n), l => l.Millimeters);
 
 internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => NodaTime.Duration.FromMinutes(Math.Round(h * 60)), d => d.TotalHours);
 

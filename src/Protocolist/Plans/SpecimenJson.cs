@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using NodaTime;
 using NodaTime.Text;
 using Protocolist.Specimens;
 using UnitsNet;

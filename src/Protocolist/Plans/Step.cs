@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;
 
