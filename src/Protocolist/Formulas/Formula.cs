@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using Protocolist.Quantities;
+
+namespace Protocolist.Formulas;
+
+/// <summary>A formula that loaded: its text, its type, and the tree to evaluate. Immutable.</summary>
+internal sealed record Formula(string Text, FormulaNode Root)
+{
+    /// <summary>No formula in a protocol comes near this; what is longer is a mistake or an attack.</summary>
+    public const int LongestText = 600;
+
+    /// <summary>Parts within parts.</summary>
+    public const int Deepest = 24;
+
+    public FormulaType Type => Root.Type;
+
+    /// <summary>Reads a formula and checks every name, word and dimension in it. Null with a fault where it cannot stand.</summary>
+    public static Formula? Parse(string text, FormulaScope scope, out TextFault? fault)
+    {
+        if (text.Length > LongestText)
+        {
+            fault = new("formula-too-long", $"a formula has {text.Length} characters; {LongestText} is the most", "name its parts under 'values'", LongestText, 1);
+            return null;
+        }
+
+        var parser = new FormulaParser(text, scope);
+        var root = parser.Parse();
+        fault = parser.Fault;
+        return fault is null && root is not null ? new Formula(text, root) : null;
+    }
+
+    public FormulaValue Evaluate(FormulaInputs inputs) => FormulaEvaluator.Evaluate(Root, inputs);
+
+    /// <summary>Every name the formula looks up, in order of first use.</summary>
+    public ImmutableArray<string> Names() => [.. NamesIn(Root).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>Why it has its value: the tree of its parts with theirs. Built only when asked for.</summary>
+    public Reason Explain(FormulaInputs inputs) => Reason.For(Text, Root, inputs);
+
+    private static IEnumerable<string> NamesIn(FormulaNode node) =>
+        node is NameNode name ? [name.Name] : node.Parts.SelectMany(NamesIn);
+}

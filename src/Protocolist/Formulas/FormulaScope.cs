@@ -1,0 +1,14 @@
+namespace Protocolist.Formulas;
+
+/// <summary>The names and functions a formula may use, and what each stands for. Known at load time.</summary>
+/// <param name="Names">Every name with its type.</param>
+/// <param name="Functions">Every function by name.</param>
+internal sealed record FormulaScope(
+    IReadOnlyDictionary<string, FormulaType> Names,
+    IReadOnlyDictionary<string, FormulaFunction> Functions)
+{
+    /// <summary>A scope with the built-in functions and no names.</summary>
+    public static FormulaScope Empty { get; } = new(
+        new Dictionary<string, FormulaType>(StringComparer.Ordinal),
+        CommonFunctions.All.ToDictionary(f => f.Name, StringComparer.Ordinal));
+}

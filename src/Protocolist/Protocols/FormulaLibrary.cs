@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+using Protocolist.Formulas;
+
+namespace Protocolist.Protocols;
+
+/// <summary>All functions that a protocol's formulas may use, from every room that registers some.</summary>
+internal static class FormulaLibrary
+{
+    public static ImmutableArray<FormulaFunction> All { get; } = [.. CommonFunctions.All];
+}

@@ -1,0 +1,37 @@
+namespace Protocolist.Quantities;
+
+/// <summary>A number as written, with its unit if it had one.</summary>
+internal readonly record struct Literal(double Number, Unit? Unit)
+{
+    public Dimension Dimension => Unit?.Dimension ?? Dimension.None;
+
+    public double Si => Unit?.ToSi(Number) ?? Number;
+
+    public QuantityRange ToRange() => QuantityRange.Point(Si, Dimension);
+
+    /// <summary>The range from this to another: in "2 to 5 mL" the first number takes the second one's unit.</summary>
+    public TextFault? To(Literal last, int offset, int end, out QuantityRange range)
+    {
+        range = default;
+        var first = Unit is null && last.Unit is not null ? this with { Unit = last.Unit } : this;
+        if (first.Dimension != last.Dimension) return Unlike(first, last, offset, end - offset);
+        if (first.Si > last.Si) return new("reversed-range", "the range runs backwards", "put the lower end first", offset, end - offset);
+        range = new(first.Si, last.Si, first.Dimension);
+        return null;
+    }
+
+    /// <summary>The range around this one, so much to either side.</summary>
+    public TextFault? PlusMinus(Literal tolerance, int offset, out QuantityRange range)
+    {
+        range = default;
+        var middle = Unit is null && tolerance.Unit is not null ? this with { Unit = tolerance.Unit } : this;
+        if (middle.Dimension != tolerance.Dimension) return Unlike(middle, tolerance, offset, 1);
+        if (middle.Dimension == Dimension.OfTemperature) return new("unlike-quantities", "a tolerance of temperature cannot be told from a temperature", "write the range as 'a to b'", offset, 1);
+        var width = Math.Abs(tolerance.Si);
+        range = new(middle.Si - width, middle.Si + width, middle.Dimension);
+        return null;
+    }
+
+    private static TextFault Unlike(Literal a, Literal b, int offset, int length) =>
+        new("unlike-quantities", $"one end is {a.Dimension}, the other {b.Dimension}", "give both ends in units of one kind", offset, length);
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+
+namespace Protocolist.Quantities;
+
+/// <summary>Quantities rounded to what a person can measure out. Only for showing: a rounded number never goes back into a sum.</summary>
+/// <remarks>
+/// The steps are those of ordinary tools (common practice): a 1 mL syringe reads to 0.01 mL, a 10 or 20 mL syringe to 0.1 or 0.2 mL,
+/// a 250 mL cylinder to 1 or 2 mL, a 1 L cylinder to 5 or 10 mL, a marked bucket to 0.1 L; a pocket balance reads 0.01 or 0.1 g,
+/// a kitchen scale 1 g, a hanging scale 10 to 100 g; a rule reads 1 mm, a calliper 0.1 mm.
+/// </remarks>
+public static class Measurable
+{
+    private static readonly Unit MicroLitre = UnitTable.Get("µL");
+    private static readonly Unit MilliLitre = UnitTable.Get("mL");
+    private static readonly Unit Litre = UnitTable.Get("L");
+    private static readonly Unit Milligram = UnitTable.Get("mg");
+    private static readonly Unit Gram = UnitTable.Get("g");
+    private static readonly Unit Kilogram = UnitTable.Get("kg");
+    private static readonly Unit Millimetre = UnitTable.Get("mm");
+    private static readonly Unit Metre = UnitTable.Get("m");
+    private static readonly Unit Minute = UnitTable.Get("min");
+    private static readonly Unit Hour = UnitTable.Get("h");
+    private static readonly Unit Day = UnitTable.Get("d");
+
+    /// <summary>Below each bound (SI): the unit to use and the step to round to, in that unit.</summary>
+    private static readonly Dictionary<Dimension, (double Below, Unit Unit, double Step)[]> Steps = new()
+    {
+        [Dimension.OfVolume] =
+        [
+            (1e-7, MicroLitre, 1), (1e-6, MilliLitre, 0.01), (20e-6, MilliLitre, 0.1), (250e-6, MilliLitre, 1), (995e-6, MilliLitre, 5),
+            (0.01, Litre, 0.01), (0.1, Litre, 0.1), (double.PositiveInfinity, Litre, 1),
+        ],
+        [Dimension.OfMass] =
+        [
+            (1e-5, Milligram, 1), (1e-3, Gram, 0.01), (0.1, Gram, 0.1), (0.9995, Gram, 1), (10, Kilogram, 0.01), (double.PositiveInfinity, Kilogram, 0.1),
+        ],
+        [Dimension.OfLength] = [(0.01, Millimetre, 0.1), (1.9995, Millimetre, 1), (double.PositiveInfinity, Metre, 0.01)],
+        [Dimension.OfTime] =
+        [
+            (60, UnitTable.Get("s"), 1), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
+        ],
+        [Dimension.OfTemperature] = [(double.PositiveInfinity, UnitTable.Get("degC"), 0.5)],
+        [Dimension.OfShareByVolume] = [(double.PositiveInfinity, UnitTable.Get("%vol"), 0.1)],
+        [Dimension.OfShareByMass] = [(double.PositiveInfinity, UnitTable.Get("%mass"), 0.1)],
+        [Dimension.OfDensity] = [(300, UnitTable.Get("g").Per(UnitTable.Get("L")), 0.1), (double.PositiveInfinity, Kilogram.Per(UnitTable.Get("m3")), 0.1)],
+        [Dimension.OfSpecificVolume] = [(double.PositiveInfinity, MilliLitre.Per(Kilogram), 1)],
+    };
+
+    /// <summary>One quantity for a person to read.</summary>
+    /// <param name="si">The value in SI units.</param>
+    /// <param name="dimension">What it measures.</param>
+    /// <returns>Text such as <c>0.99 L</c>.</returns>
+    public static string Text(double si, Dimension dimension)
+    {
+        if (!double.IsFinite(si)) return "without limit";
+        var (unit, step) = StepFor(Math.Abs(si), dimension);
+        return Join(Number(unit.FromSi(si), step), unit.Symbol);
+    }
+
+    /// <summary>A range for a person to read; one number where both ends round to the same.</summary>
+    /// <param name="range">The range.</param>
+    /// <returns>Text such as <c>10 to 21 d</c> or <c>at least 24 h</c>.</returns>
+    public static string Text(QuantityRange range)
+    {
+        if (double.IsPositiveInfinity(range.High)) return double.IsFinite(range.Low) && range.Low > 0 ? $"at least {Text(range.Low, range.Dimension)}" : "any";
+        if (!double.IsFinite(range.Low) || (range.Low == 0 && range.High > 0)) return $"at most {Text(range.High, range.Dimension)}";
+        var (unit, step) = StepFor(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
+        var low = Number(unit.FromSi(range.Low), step);
+        var high = Number(unit.FromSi(range.High), step);
+
+        // The lower end of a wide range would vanish in the unit of the upper.
+        if (low == "0" && range.Low > 0) return $"{Text(range.Low, range.Dimension)} to {Join(high, unit.Symbol)}";
+        return low == high ? Join(high, unit.Symbol) : $"{low} to {Join(high, unit.Symbol)}";
+    }
+
+    private static (Unit Unit, double Step) StepFor(double si, Dimension dimension)
+    {
+        if (Steps.TryGetValue(dimension, out var steps))
+        {
+            var (_, unit, step) = Array.Find(steps, s => si < s.Below);
+            return (unit, step);
+        }
+
+        var fitting = UnitText.Fitting(si, dimension);
+        var size = Math.Abs(fitting.FromSi(si));
+        return (fitting, size > 0 ? Math.Pow(10, Math.Floor(Math.Log10(size)) - 2) : 1);
+    }
+
+    /// <summary>Rounded to the step, halves to the even side, with no more decimals than the step has.</summary>
+    private static string Number(double value, double step)
+    {
+        var decimals = step >= 1 ? 0 : (int)Math.Ceiling(-Math.Log10(step) - 1e-9);
+        var rounded = Math.Round(value / step) * step;
+        return rounded == 0 ? "0" : rounded.ToString($"0.{new string('#', Math.Max(decimals, 0))}", CultureInfo.InvariantCulture);
+    }
+
+    private static string Join(string number, string unit) => unit.Length == 0 ? number : $"{number} {unit}";
+}
