@@ -14,7 +14,11 @@ public class CostsTests
 
     private static readonly StockItem Goggles = new()
     {
-        Id = "goggles", Kind = StockKind.Tool, Substance = "splash goggles", OnHand = Amount.Of(1), Wear = new(200),
+        Id = "goggles",
+        Kind = StockKind.Tool,
+        Substance = "splash goggles",
+        OnHand = Amount.Of(1),
+        Wear = new(200),
         Packs = [new(Amount.Of(2), Money.Of(19, "EUR"))],
     };
 
@@ -22,7 +26,11 @@ public class CostsTests
 
     private static StockItem Alcohol(double litres) => new()
     {
-        Id = "e70", Kind = StockKind.Fluid, Substance = "ethanol 70 %vol", OnHand = L(litres), Packs = [new(L(5), Money.Of(30, "EUR"))],
+        Id = "e70",
+        Kind = StockKind.Fluid,
+        Substance = "ethanol 70 %vol",
+        OnHand = L(litres),
+        Packs = [new(L(5), Money.Of(30, "EUR"))],
     };
 
     private static readonly Waste[] Leaving =
