@@ -3,6 +3,7 @@ using System.Globalization;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
@@ -30,6 +31,7 @@ internal static class StockReader
             if (Item(fields, findings) is not { } item) continue;
             if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", $"two stock items are called '{item.Id}'", "give one of them another id", item.Where));
             findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
+            if (item.Kind == StockKind.Fluid) findings.AddRange(Fluid.Read(item.Substance, item.Where).Findings);
             items.Add(item);
         }
 

@@ -31,11 +31,11 @@ public sealed record RecipePart(
 
 /// <summary>One thing to buy.</summary>
 /// <param name="Item">What it is.</param>
-/// <param name="Pack">The size of the pack.</param>
+/// <param name="Pack">The size of the pack, or the amount needed where the bench lists no packs.</param>
 /// <param name="Count">How many packs.</param>
-/// <param name="Price">Of all of them.</param>
+/// <param name="Price">Of all of them; null where the bench gives none.</param>
 /// <param name="LeadDays">Calendar days until it is there.</param>
-public sealed record PlannedPurchase(string Item, string Pack, int Count, [property: JsonConverter(typeof(MoneyJson))] Money Price, int LeadDays);
+public sealed record PlannedPurchase(string Item, string Pack, int Count, [property: JsonConverter(typeof(MoneyJson))] Money? Price, int LeadDays);
 
 /// <summary>What the plan costs. Each is null where the bench gives no prices for it.</summary>
 /// <param name="Cash">To spend now.</param>
