@@ -1,3 +1,4 @@
+using FsCheck.Fluent;
 using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Planning.Scheduling;
@@ -41,6 +42,16 @@ public class ScheduleProperties
     [Property(MaxTest = 500, Arbitrary = [typeof(SmallChains)])]
     public void The_same_problem_has_the_same_dates(SmallProblem problem) =>
         Assert.Equal(SmallProblem.Flat(problem.Horizon.Earliest(problem.Graph)), SmallProblem.Flat(problem.Horizon.Earliest(problem.Graph)));
+
+    [Fact]
+    public void The_random_problems_are_of_both_kinds()
+    {
+        var chains = SmallProblems.Some(chain: true).Sample(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
+        var graphs = SmallProblems.Some(chain: false).Sample(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
+
+        Assert.InRange(chains, 100, 450);
+        Assert.InRange(graphs, 100, 450);
+    }
 
     private static void IsBest(SmallProblem problem)
     {

@@ -13,18 +13,21 @@ internal static class Clash
         var clashing = Smallest(graph, horizon);
         var ways = Reliefs(graph, horizon, clashing).ToList();
         var remedy = ways.Count > 0
-            ? $"it would fit if {Wording.List(ways, "or if")}"
+            ? $"it would fit if {string.Join("; or if ", ways)}"
             : "no single change is enough: ease several of these limits";
         return Finding.Error("no-dates-fit", $"no dates fit from {Wording.Of(horizon.From, horizon.Hours.Zone)} ({horizon.Hours.Zone.Id}) on, because these cannot all hold: {Words(clashing, graph)}", remedy);
     }
 
-    /// <summary>A set of limits that cannot all hold, none of which can be left out: whatever is not needed for the clash is dropped, in halves and then one by one.</summary>
+    /// <summary>A set of limits that cannot all hold, none of which can be left out: whatever is not needed for the clash is dropped, in halves and then one by one. Begun from the first limit and from the last; the smaller set is taken.</summary>
     internal static List<Limit> Smallest(JobGraph graph, Horizon horizon)
     {
         var all = Limit.AllOf(graph, horizon.Hours.Zone).ToList();
         var kept = all;
         Drop(all);
-        return kept;
+        var late = kept;
+        kept = all;
+        Drop([.. all.AsEnumerable().Reverse()]);
+        return kept.Count <= late.Count ? kept : late;
 
         void Drop(List<Limit> some)
         {

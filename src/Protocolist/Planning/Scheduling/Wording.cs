@@ -20,6 +20,6 @@ internal static class Wording
     public static string Of(LocalTime time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>Words one after another, the last joined by "and".</summary>
-    public static string List(IReadOnlyList<string> words, string last = "and") =>
-        words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} {last} {words[^1]}";
+    public static string List(IReadOnlyList<string> words) =>
+        words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
 }
