@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
