@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Protocolist.Fluids.Buffers;
+using Protocolist.Quantities;
+using UnitsNet;
+
+namespace Protocolist.Fluids.Mixing;
+
+/// <summary>One thing to measure out: a liquid by volume or mass, a salt by mass.</summary>
+/// <param name="Name">What stands on the bottle.</param>
+/// <param name="Volume">How much, measured at the recipe's temperature; null for a salt.</param>
+/// <param name="Mass">How much, weighed.</param>
+public sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
+{
+    /// <summary>The liquid; null for a salt.</summary>
+    public Fluid? Fluid { get; init; }
+
+    /// <summary>The salt; null for a liquid.</summary>
+    public Salt? Salt { get; init; }
+
+    /// <summary>Whether this is the water that a mixture is made up with.</summary>
+    public bool IsDiluent => Fluid is { IsWater: true };
+}
+
+/// <summary>What to measure out to make one fluid from stock; by volume and by mass, contraction included.</summary>
+/// <param name="Target">The fluid that results.</param>
+/// <param name="Volume">How much of it results, at <paramref name="At"/>.</param>
+/// <param name="At">The temperature at which the volumes are meant.</param>
+/// <param name="Parts">What to measure: stocks, then water, then salts.</param>
+/// <param name="Contraction">By how much the volume falls short of the sum of the volumes; below 0 where it exceeds it.</param>
+public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, ImmutableArray<RecipePart> Parts, Volume Contraction)
+{
+    /// <summary>The mass of the whole.</summary>
+    public Mass Mass => Mass.FromKilograms(Parts.Where(p => p.Salt != Salts.MarbleChips).Sum(p => p.Mass.Kilograms));
+
+    /// <summary>First way: measure the stocks and make up to the volume.</summary>
+    public string MakeUp
+    {
+        get
+        {
+            var water = Parts.FirstOrDefault(p => p.IsDiluent);
+            var stocks = Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} of {p.Name}").ToArray();
+            var end = $" at {Measurable.Text(At.Kelvins, Dimension.OfTemperature)}";
+            if (stocks.Length == 0) return $"take {Text(Volume)} of {water?.Name}{end}";
+            var salts = SaltsText is { Length: > 0 } text ? $", dissolve {text} in it" : "";
+            return water is null
+                ? $"measure {string.Join(" and ", stocks)} and mix{salts}{end}"
+                : $"measure {string.Join(" and ", stocks)}{salts} and make up to {Text(Volume)} with {water.Name}{end}";
+        }
+    }
+
+    /// <summary>Second way: add this much water, not filling up to a mark. The amount is larger than the difference of the volumes where the mixture contracts.</summary>
+    public string AddWater
+    {
+        get
+        {
+            if (Parts.FirstOrDefault(p => p.IsDiluent) is not { Volume: { } volume } water) return "no water is added";
+            var others = string.Join(" and ", Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} ({Text(p.Mass)}) of {p.Name}"));
+            var salts = SaltsText is { Length: > 0 } text ? $", then dissolve {text} in it" : "";
+            return others.Length == 0 ? MakeUp : $"to {others} add {Text(volume)} ({Text(water.Mass)}) of {water.Name}{salts}";
+        }
+    }
+
+    /// <summary>Splits a large mixture into equal batches that a vessel holds.</summary>
+    /// <param name="vessel">What the vessel holds.</param>
+    /// <returns>How many batches, and the recipe of each.</returns>
+    public (int Count, Recipe Each) InBatches(Volume vessel)
+    {
+        if (!(vessel.CubicMeters > 0)) throw new ArgumentOutOfRangeException(nameof(vessel), vessel, "A vessel holds more than nothing.");
+        var count = (int)Math.Max(1, Math.Ceiling(Volume.CubicMeters / vessel.CubicMeters - 1e-9));
+        return (count, this with
+        {
+            Volume = Volume / count,
+            Contraction = Contraction / count,
+            Parts = [.. Parts.Select(p => p with { Volume = p.Volume / count, Mass = p.Mass / count })],
+        });
+    }
+
+    private string SaltsText => string.Join(" and ", Parts.Where(p => p.Salt is not null).Select(p => $"{Text(p.Mass)} of {p.Name}"));
+
+    private static string Text(Volume volume) => Measurable.Text(volume.CubicMeters, Dimension.OfVolume);
+
+    private static string Text(Mass mass) => Measurable.Text(mass.Kilograms, Dimension.OfMass);
+}
