@@ -29,10 +29,11 @@ public class VesselProperties
             from ratio in Gen.Choose(0, 20)
             from cold in Gen.Choose(4, 20)
             from hot in Gen.Choose(20, 45)
+            from headspace in Gen.Choose(0, 10).Select(percent => percent / 100.0)
             select new Case(
                 new PosedSpecimen.Boxed("body", Volume.FromCubicMeters(l * w * h * full), Length.FromMeters(l), Length.FromMeters(w), Length.FromMeters(h)),
                 round ? new VesselShape.Cylinder(Length.FromMeters(a), Length.FromMeters(height)) : new VesselShape.Box(Length.FromMeters(a), Length.FromMeters(b), Length.FromMeters(height)),
-                growth, use, ratio, cold, hot)).ToArbitrary();
+                growth, use, ratio, cold, hot, headspace)).ToArbitrary();
     }
 
     [Property(Arbitrary = [typeof(VesselProperties)], MaxTest = 2000)]
@@ -70,9 +71,10 @@ public class VesselProperties
         LeastRatio = @case.Ratio,
         Coldest = Temperature.FromDegreesCelsius(@case.Cold),
         Hottest = Temperature.FromDegreesCelsius(@case.Hot),
+        HeadspaceShare = @case.Headspace,
     };
 
     private static bool Near(Volume a, Volume b) => Math.Abs(a.CubicMeters - b.CubicMeters) <= 1e-9 * b.CubicMeters;
 
-    public sealed record Case(PosedSpecimen.Boxed Body, VesselShape Shape, double Growth, VesselUse Use, double Ratio, double Cold, double Hot);
+    public sealed record Case(PosedSpecimen.Boxed Body, VesselShape Shape, double Growth, VesselUse Use, double Ratio, double Cold, double Hot, double Headspace);
 }

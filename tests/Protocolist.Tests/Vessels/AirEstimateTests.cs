@@ -1,3 +1,5 @@
+using Protocolist.Fluids;
+using Protocolist.Vessels;
 using Protocolist.Vessels.Air;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -7,8 +9,26 @@ namespace Protocolist.Tests.Vessels;
 public class AirEstimateTests
 {
     // Directive (EU) 2019/983: 0.3 ppm over 8 h, 0.6 ppm over 15 min.
-    private static readonly AirLimits s_limits = new("Directive (EU) 2019/983", AirConcentration.FromPpm(0.3), AirConcentration.FromPpm(0.6));
+    private static readonly AirLimits s_limits = AirLimits.Of("Directive (EU) 2019/983")!;
     private static readonly WorkRoom s_room = new(Volume.FromCubicMeters(60), 6);
+
+    [Fact]
+    public void Limits_come_from_their_authority()
+    {
+        Assert.Equal(0.3, s_limits.ShiftMean.Ppm, 1e-9);
+        Assert.Equal(0.6, s_limits.ShortTerm.Ppm, 1e-9);
+        Assert.Equal(0.1, AirLimits.Of("NIOSH Pocket Guide (USA, recommended)")!.ShortTerm.Ppm, 1e-9);
+        Assert.Null(AirLimits.Of("nobody"));
+    }
+
+    [Fact]
+    public void A_tub_of_formalin_emits_by_its_surface_and_strength()
+    {
+        var tub = new VesselShape.Box(Length.FromMeters(1), Length.FromMeters(0.5), Length.FromMeters(0.3));
+        var formalin = Fluid.Read("formalin 10 %").Value!;
+        Assert.Equal(30 * formalin.FormaldehydeGramsPerLitre!.Value / 40, FormaldehydeSource.Over(tub, formalin, 1).EmissionMgPerMin, 1e-9);
+        Assert.Equal(0, FormaldehydeSource.Over(tub, Fluid.Water, 1).EmissionMgPerMin);
+    }
 
     [Fact]
     public void An_open_pan_asks_for_a_control_and_never_claims_compliance()

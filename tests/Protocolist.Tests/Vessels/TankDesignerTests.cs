@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Vessels.Glass;
 using UnitsNet;
 
@@ -61,6 +62,26 @@ public class TankDesignerTests
         var tank = Design(2500, 800, 800, TankTop.Framed);
         Assert.Equal(25, tank.Value!.LongPane!.Stock!.Value.Millimeters, 1e-9);
         Assert.Contains("safety factor of 3.7", Assert.Single(tank.Findings, f => f.Id == "stock-glass-just-misses").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bottom_too_wide_for_stock_glass_must_be_bedded_and_counts_as_thick_as_the_walls()
+    {
+        var tank = Design(2500, 800, 800, TankTop.Framed);
+        Assert.False(tank.HasErrors);
+        Assert.Contains(tank.Findings, f => f.Id == "bottom-must-be-bedded");
+        var walls = 2 * 0.8 * (2.5 * 0.025 + 0.8 * 0.015);
+        Assert.Equal(998.2 * 2.5 * 0.8 * 0.8 + 2500 * (walls + 2.5 * 0.8 * 0.025), tank.Value!.TotalMass!.Value.Kilograms, 0.1);
+    }
+
+    [Fact]
+    public void A_fluid_brings_its_own_density_and_says_whether_it_burns()
+    {
+        var (length, depth) = (Length.FromMeters(1), Length.FromMeters(0.5));
+        var ethanol = TankSpec.For(length, length, depth, Fluid.Read("ethanol 70 %vol").Value!, TankTop.Framed);
+        Assert.Equal(885.56, ethanol.FluidDensity.KilogramsPerCubicMeter, 0.05); // OIML R 22
+        Assert.True(ethanol.Flammable);
+        Assert.False(TankSpec.For(length, length, depth, Fluid.Read("formalin 10 %").Value!, TankTop.Framed).Flammable);
     }
 
     [Fact]
