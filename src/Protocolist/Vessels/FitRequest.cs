@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -48,4 +49,13 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
 
     /// <summary>Vapour pressure of the fluid in kPa over °C; where not given, that of water or of 70 % ethanol.</summary>
     public Func<double, double>? VapourPressure { get; init; }
+
+    /// <summary>A request for a fluid, with its own density and vapour pressure.</summary>
+    /// <param name="specimen">The posed body.</param>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="use">Treating or keeping.</param>
+    /// <returns>The request, with the usual ratio, headspace and temperatures.</returns>
+    /// <exception cref="ArgumentNullException">The fluid is null.</exception>
+    public static FitRequest For(PosedSpecimen specimen, Fluid fluid, VesselUse use) =>
+        new(specimen, FluidInVessel.KindOf(fluid), FluidInVessel.DensityOf(fluid), use) { VapourPressure = FluidInVessel.VapourOf(fluid) };
 }

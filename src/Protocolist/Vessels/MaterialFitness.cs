@@ -5,7 +5,7 @@ namespace Protocolist.Vessels;
 /// <summary>What walls, lids, seals and mounts may be made of, fluid by fluid.</summary>
 public static class MaterialFitness
 {
-    // "Simmons 2014" is Fluid Preservation: A Comprehensive Reference (from memory). "Conserve O Gram 11/4" is the US National Park Service's
+    // "Simmons 2014 (from memory)" is Fluid Preservation: A Comprehensive Reference (from memory). "Conserve O Gram 11/4" is the US National Park Service's
     // Storage Containers and Labels for Fluid-Preserved Collections, 1999. "SPNHC" is the best-practice wiki of the Society for the Preservation
     // of Natural History Collections. "Clark 1992" is Ground Glass Stoppered Jars, Natural History Museum London.
     private static readonly ImmutableArray<Row> s_rows =
@@ -19,17 +19,17 @@ public static class MaterialFitness
         new(VesselMaterial.Polyethylene, [VesselPart.Wall, VesselPart.Lid], AnyWet, MaterialGrade.ForAWhile,
             "it turns brittle and splits after about 10 years", "Clark 1992; Conserve O Gram 11/4"),
         new(VesselMaterial.Polystyrene, [VesselPart.Wall, VesselPart.Lid, VesselPart.Mount], Alcohols, MaterialGrade.Unfit,
-            "alcohol crazes and cracks it", "Simmons 2014"),
+            "alcohol crazes and cracks it", "Simmons 2014 (from memory)"),
         new(VesselMaterial.Acrylic, [VesselPart.Wall, VesselPart.Lid, VesselPart.Mount], Alcohols, MaterialGrade.Unfit,
-            "alcohol crazes and cracks it", "Simmons 2014"),
+            "alcohol crazes and cracks it", "Simmons 2014 (from memory)"),
         new(VesselMaterial.Polycarbonate, [VesselPart.Wall, VesselPart.Lid, VesselPart.Mount], Alcohols, MaterialGrade.Unfit,
-            "alcohol crazes and cracks it", "Simmons 2014"),
+            "alcohol crazes and cracks it", "Simmons 2014 (from memory)"),
         new(VesselMaterial.Polystyrene, [VesselPart.Wall, VesselPart.Lid], [ContactFluid.Formalin], MaterialGrade.ForAWhile,
             "for fixing only", "common practice"),
         new(VesselMaterial.Polycarbonate, [VesselPart.Wall, VesselPart.Lid], [ContactFluid.Formalin], MaterialGrade.ForAWhile,
             "for fixing only", "common practice"),
         new(VesselMaterial.Pvc, AllParts, Alcohols, MaterialGrade.ForAWhile,
-            "alcohol draws out its softeners and it crumbles, as old snap lids show", "Bavarian State Collection, collections mailing list 2011"),
+            "alcohol draws out its softeners and it crumbles, as old snap lids show", "Bavarian State Collection of Zoology, collections mailing list 2011; the reason from memory"),
         new(VesselMaterial.Pet, [VesselPart.Wall], Alcohols, MaterialGrade.ForAWhile,
             "water passes its wall faster than alcohol and the strength wanders", "Canadian Museum of Nature, collections mailing list 2007"),
         new(VesselMaterial.NaturalRubber, AllParts, AnyWet, MaterialGrade.Unfit,
@@ -40,7 +40,7 @@ public static class MaterialFitness
         new(VesselMaterial.PetroleumJelly, [VesselPart.Seal], AnyWet, MaterialGrade.Unfit,
             "it slips into the jar and onto the specimen", "Conservation DistList, February 2011"),
         new(VesselMaterial.GelatineOrBitumen, [VesselPart.Seal], AnyWet, MaterialGrade.Unfit,
-            "a historic seal that turns brittle; gelatine hardens in formalin", "Simmons 2014"),
+            "a historic seal that turns brittle; gelatine hardens in formalin", "Simmons 2014 (from memory)"),
         new(VesselMaterial.Cork, AllParts, AnyWet, MaterialGrade.Unfit,
             "it breathes, and tannin browns the fluid", "common practice"),
         new(VesselMaterial.NeutralSilicone, [VesselPart.Seal], Alcohols, MaterialGrade.Lasting,

@@ -105,9 +105,12 @@ public static class Mounting
             "Lower plate and body together.",
         ]);
 
-    private static string Amount(Volume volume) => volume.Milliliters < 1000
-        ? Invariant($"{volume.Milliliters:0} mL")
-        : Invariant($"{volume.Liters:0.0#} L");
+    private static string Amount(Volume volume) => volume.Liters switch
+    {
+        < 1 => Invariant($"{volume.Milliliters:0} mL"),
+        < 10 => Invariant($"{volume.Liters:0.0#} L"),
+        _ => Invariant($"{volume.Liters:0.#} L"),
+    };
 
     private static string Millimetres(Length level) => Invariant($"{level.Millimeters:0} mm");
 }

@@ -93,11 +93,7 @@ public static class VesselFit
     private static Func<double, double> VapourOf(FitRequest request) => request switch
     {
         { VapourPressure: { } given } => given,
-        { Fluid: ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol } => t =>
-        {
-            var (ethanol, water) = Vapour.OverMixture(0.6239, t); // 70 % by volume, OIML R 22
-            return ethanol + water;
-        },
+        { Fluid: ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol } => FluidInVessel.VapourOfAlcohol(0.6239), // 70 % by volume, OIML R 22
         _ => Vapour.Water,
     };
 }

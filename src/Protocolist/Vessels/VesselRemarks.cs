@@ -26,7 +26,7 @@ internal static class VesselRemarks
     /// <summary>What can be said of it full.</summary>
     public static ImmutableArray<Finding> Of(FittedVessel fitted, FitRequest request)
     {
-        Finding?[] all = [Weight(fitted, request), Shelf(fitted, request), UnknownMass(fitted), Pressure(fitted)];
+        Finding?[] all = [Weight(fitted, request), Shelf(fitted, request), UnknownMass(fitted), Pressure(fitted), Raised(request)];
         return [.. all.OfType<Finding>()];
     }
 
@@ -93,4 +93,11 @@ internal static class VesselRemarks
                 : Invariant($"closed tight, '{fitted.Vessel.Id}' is filled to the brim on the hottest day and bursts or leaks"),
             "leave more headspace, keep it cooler, or give it a small plugged port");
     }
+
+    private static Finding? Raised(FitRequest request) =>
+        request.HeadspaceShare is { } asked && Filling.HeadspaceOf(request) is var kept && kept > asked
+            ? Finding.Note(
+                "headspace-raised",
+                Invariant($"{asked * 100:0.0} % of headspace would run over at {request.Hottest.DegreesCelsius:0.#} degC; {kept * 100:0.0} % is left instead"))
+            : null;
 }

@@ -1,5 +1,4 @@
 using Protocolist.Vessels;
-using UnitsNet;
 
 namespace Protocolist.Tests.Reference;
 

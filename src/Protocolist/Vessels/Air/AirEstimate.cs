@@ -5,28 +5,6 @@ using Duration = NodaTime.Duration;
 
 namespace Protocolist.Vessels.Air;
 
-/// <summary>The limits that apply where the work is done; the caller brings them, for they differ from country to country.</summary>
-/// <param name="Name">Whose they are.</param>
-/// <param name="ShiftMean">For the mean over 8 hours.</param>
-/// <param name="ShortTerm">For 15 minutes.</param>
-public sealed record AirLimits(string Name, AirConcentration ShiftMean, AirConcentration ShortTerm);
-
-/// <summary>How formaldehyde is kept out of the breathing air, weakest first.</summary>
-public enum AirControl
-{
-    /// <summary>The room's air is enough by this estimate.</summary>
-    RoomAir,
-
-    /// <summary>Cover the vessel and open it for handling only.</summary>
-    Cover,
-
-    /// <summary>Work in a fume hood or at an extracted table, cover on whenever nobody works.</summary>
-    Hood,
-
-    /// <summary>Hood, cover, and a respirator with formaldehyde cartridges chosen by a safety officer.</summary>
-    HoodAndRespirator,
-}
-
 /// <summary>What to expect in the air while a vessel stands open, and what to do about it.</summary>
 /// <param name="Room">The room at the end of the work, best guess.</param>
 /// <param name="Near">Over the vessel, best guess.</param>

@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using UnitsNet;
 
 namespace Protocolist.Vessels.Air;
@@ -23,4 +24,17 @@ public sealed record FormaldehydeSource(Area Surface, double Strength, double Op
 
     /// <summary>What enters the air, mg/min: the best guess, with <see cref="Uncertainty"/> each way.</summary>
     public double EmissionMgPerMin => Surface.SquareMeters * OpenShare * MgPerMinPerM2 * Strength / 40;
+
+    /// <summary>A vessel of formalin.</summary>
+    /// <param name="shape">The vessel.</param>
+    /// <param name="fluid">What is in it.</param>
+    /// <param name="openShare">Share of the surface left open, 0 to 1.</param>
+    /// <returns>The source; without emission where there is no formaldehyde in the fluid.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static FormaldehydeSource Over(VesselShape shape, Fluid fluid, double openShare)
+    {
+        ArgumentNullException.ThrowIfNull(shape);
+        ArgumentNullException.ThrowIfNull(fluid);
+        return new(shape.Footprint, fluid.FormaldehydeGramsPerLitre ?? 0, openShare);
+    }
 }

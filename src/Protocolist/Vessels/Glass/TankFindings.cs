@@ -76,7 +76,7 @@ internal static class TankFindings
             FireQuestion(tank),
             tank.Spec.Depth.Meters <= DeepestUnframed ? null : Deep(tank.Spec),
             .. panes.Select(pane => BendsTooFar(pane, Span(pane, tank.Spec))),
-            .. panes.Select(Joint),
+            Joint(panes.MaxBy(pane => pane.JointTension?.Pascals ?? 0)!),
             HobbyTooThin(tank),
             .. panes.Select(pane => JustMissed(pane, tank.Spec)),
             Floor(tank),
@@ -92,10 +92,17 @@ internal static class TankFindings
         return pane.Name == "long pane" ? length : width;
     }
 
-    private static Finding? NoStock(PaneDesign pane, TankSpec spec) => pane.Stock is not null ? null : Finding.Error(
-        "no-stock-glass-thick-enough",
-        Invariant($"the {pane.Name} needs {pane.Required.Millimeters:0.0} mm of glass; the thickest in stock is {spec.Glass.StockThicknesses[^1].Millimeters:0} mm"),
-        "make the tank shallower or shorter, frame it, support the bottom all over, or use a steel or plastic tank");
+    private static Finding? NoStock(PaneDesign pane, TankSpec spec)
+    {
+        if (pane.Stock is not null) return null;
+        var message = Invariant($"the {pane.Name} needs {pane.Required.Millimeters:0.0} mm of glass; the thickest in stock is {spec.Glass.StockThicknesses[^1].Millimeters:0} mm");
+        return pane.Name == "bottom pane"
+            ? Finding.Warning(
+                "bottom-must-be-bedded",
+                Invariant($"held at its edges alone, {message}"),
+                "bed it flat on a stiff board with a soft sheet between, all over; then the long pane's thickness will do, and the mass is counted so")
+            : Finding.Error("no-stock-glass-thick-enough", message, "make the tank shallower or shorter, frame it, or use a steel or plastic tank");
+    }
 
     private static Finding? FireQuestion(TankDesign tank) => !tank.Spec.Flammable ? null : Finding.Warning(
         "alcohol-tank-is-a-fire-question",
