@@ -39,6 +39,23 @@ public class ScheduleProperties
         Assert.All(before.Zip(after), pair => Assert.True(pair.Second <= pair.First));
     }
 
+    [Property(MaxTest = 100, Arbitrary = [typeof(SmallChains)])]
+    public void Plans_on_a_shared_bench_never_take_more_than_there_is(SmallProblem[] problems)
+    {
+        if (problems.Length == 0) return;
+        var hours = problems[0].WithOpenings([(0, SmallProblem.Length)]).Horizon.Hours;
+        var bench = SharedBench.Earliest(problems.Select(p => p.Graph), hours, SmallProblem.At(0), Bookings.Of(("tub", 2), ("person", 1))).ToList();
+
+        Assert.Equal(problems.Length, bench.Count);
+        for (var minute = 0; minute < 10_000; minute++)
+        {
+            var now = bench[^1].Taken.Taken.Where(b => b.From <= SmallProblem.At(minute) && SmallProblem.At(minute) < b.To).ToList();
+            Assert.True(now.Where(b => b.Resource == "tub").Sum(b => b.Amount) <= 2);
+            Assert.True(now.Where(b => b.Resource == "person").Sum(b => b.Amount) <= 1);
+            if (minute > 500 && now.Count == 0) break;
+        }
+    }
+
     [Property(MaxTest = 500, Arbitrary = [typeof(SmallChains)])]
     public void The_same_problem_has_the_same_dates(SmallProblem problem) =>
         Assert.Equal(SmallProblem.Flat(problem.Horizon.Earliest(problem.Graph)), SmallProblem.Flat(problem.Horizon.Earliest(problem.Graph)));

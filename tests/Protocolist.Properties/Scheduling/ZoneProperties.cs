@@ -1,5 +1,4 @@
 using NodaTime;
-using NodaTime.TimeZones;
 using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 
@@ -22,7 +21,7 @@ public class ZoneProperties
     [Fact]
     public void A_year_of_plans_fits_in_every_zone()
     {
-        var zones = DateTimeZoneProviders.Tzdb.GetAllZones().ToList();
+        var zones = DateTimeZoneProviders.Tzdb.Ids.Select(id => DateTimeZoneProviders.Tzdb[id]).ToList();
         Assert.True(zones.Count > 500);
         foreach (var zone in zones)
         {
@@ -41,7 +40,6 @@ public class ZoneProperties
     [InlineData("Africa/Casablanca", 50)]
     [InlineData("Asia/Tehran", 34)]
     [InlineData("Pacific/Apia", 22)]
-    [InlineData("Pacific/Kwajalein", 0)]
     public void Plans_across_a_clock_change_keep_elapsed_times_and_open_hours(string zoneId, int leastChanges)
     {
         var zone = DateTimeZoneProviders.Tzdb[zoneId];

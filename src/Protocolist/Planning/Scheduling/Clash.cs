@@ -53,7 +53,7 @@ internal static class Clash
         if (clashing.Exists(l => l.NeedsSomebody) && FirstExtraOpening(graph, horizon) is { } opening) yield return opening;
         foreach (var limit in clashing)
         {
-            if (limit.WithoutText is { } text && horizon.Earliest(limit.Without(graph)) is { } schedule) yield return text(schedule);
+            if (limit.WithoutText is { } text && horizon.Earliest(limit.Without(graph)) is { } schedule && text(schedule) is { } way) yield return way;
         }
     }
 

@@ -19,8 +19,8 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
     /// <summary>What easing by a time means, in words.</summary>
     public Func<Duration, string>? EasedText { get; init; }
 
-    /// <summary>What leaving it out means in the schedule that then fits, in words.</summary>
-    public Func<Schedule, string>? WithoutText { get; init; }
+    /// <summary>What leaving it out means in the schedule that then fits, in words; null where that would be no help.</summary>
+    public Func<Schedule, string?>? WithoutText { get; init; }
 
     /// <summary>All demands of a problem, job by job.</summary>
     public static IEnumerable<Limit> AllOf(JobGraph graph, DateTimeZone zone)
@@ -77,7 +77,7 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
         return new($"the {where} of '{id}' needs {work} in open hours", g => g.With(i, j => atEnd ? j with { HandsOnAtEnd = null } : j with { HandsOnAtStart = null }))
         {
             NeedsSomebody = true,
-            WithoutText = s => $"somebody came out of hours for the {where} of '{id}', {Wording.Of(atEnd ? s[id].End - time : s[id].Start, zone)}",
+            WithoutText = s => s[id].End - s[id].Start < time ? null : $"somebody came out of hours for the {where} of '{id}', {Wording.Of(atEnd ? s[id].End - time : s[id].Start, zone)}",
         };
     }
 

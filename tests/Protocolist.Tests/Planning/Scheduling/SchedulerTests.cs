@@ -125,6 +125,14 @@ public class SchedulerTests
     }
 
     [Fact]
+    public void Work_longer_than_its_job_is_not_mended_by_coming_out_of_hours()
+    {
+        var finding = Assert.Single(Scheduler.Earliest(JobGraph.Chain((Window.Nothing, House with { HandsOnAtStart = Hrs(2) })), Hours, March(1)).Findings);
+
+        Assert.Equal("it would fit if 'house' could last 2 h instead of 1 h", finding.Remedy);
+    }
+
+    [Fact]
     public void A_clock_change_at_an_opening_hour_within_the_plan_is_noted()
     {
         var night = OpeningHours.Create(Zone, [new(IsoDayOfWeek.Sunday, new LocalTime(2, 30), new LocalTime(12, 0))]).Value!;
