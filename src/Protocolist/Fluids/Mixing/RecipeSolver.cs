@@ -54,7 +54,7 @@ public static class RecipeSolver
         for (var round = 0; round < MostRounds; round++)
         {
             var weighed = SaltParts.KilogramsDissolved(request, freshSalts);
-            blend = BlendSolver.Solve(shelf.Blendables, mass - weighed, litres * activePerLitre);
+            blend = Filled(shelf, mass - weighed, litres * activePerLitre);
             if (blend is null) return null;
             var liquids = Composition.Mix(shelf.Compositions, blend);
             if (saltsPerLitre > 0) freshSalts = Math.Max(0, 1 - liquids.BufferSalts * (mass - weighed) / (saltsPerLitre * litres));
@@ -66,6 +66,21 @@ public static class RecipeSolver
             if (change < 1e-13 * mass && round > 0) break;
         }
 
+        return blend;
+    }
+
+    /// <summary>What must be used up, and the solver's choice for the rest.</summary>
+    private static double[]? Filled(Shelf shelf, double mass, double active)
+    {
+        double leftMass = mass, leftActive = active;
+        for (var i = 0; i < shelf.UsedUp.Length; i++)
+        {
+            leftMass -= shelf.UsedUp[i];
+            leftActive -= shelf.UsedUp[i] * shelf.Blendables[i].Share;
+        }
+
+        if (leftMass <= 0 || BlendSolver.Solve(shelf.Free, leftMass, leftActive) is not { } blend) return null;
+        for (var i = 0; i < blend.Length; i++) blend[i] += shelf.UsedUp[i];
         return blend;
     }
 

@@ -18,6 +18,8 @@ internal sealed class Shelf
                 s.OnHand is { } onHand ? Math.Max(0, onHand.CubicMeters) * s.Fluid.DensityAt(celsius) : double.PositiveInfinity,
                 s.CostPerLitre * 1000 / s.Fluid.DensityAt(celsius))),
         ];
+        UsedUp = [.. stocks.Select((s, i) => s is { UseUp: true, OnHand: not null } ? Blendables[i].Most : 0)];
+        Free = [.. Blendables.Select((b, i) => UsedUp[i] > 0 ? b with { Most = 0 } : b)];
     }
 
     /// <summary>Stocks that may go in, in the order given, water last where it was added.</summary>
@@ -28,7 +30,14 @@ internal sealed class Shelf
 
     public Composition[] Compositions { get; }
 
+    /// <summary>All stocks, for what they are and hold.</summary>
     public Blendable[] Blendables { get; }
+
+    /// <summary>Mass of each that goes in whatever else does, kg.</summary>
+    public double[] UsedUp { get; }
+
+    /// <summary>What is left to choose from.</summary>
+    public Blendable[] Free { get; }
 
     /// <summary>The component that gives a fluid its strength, as a mass fraction.</summary>
     public static double Active(Fluid fluid, Composition composition) => fluid.Kind switch
@@ -74,6 +83,7 @@ internal sealed class Shelf
     /// <summary>A stock that is the target itself, and enough of it: the masses, or null.</summary>
     public double[]? Ready(MixRequest request)
     {
+        if (Array.Exists(UsedUp, m => m > 0)) return null;
         var mass = request.Volume.CubicMeters * request.Target.DensityAt(request.At.DegreesCelsius);
         for (var i = 0; i < Stocks.Length; i++)
         {
