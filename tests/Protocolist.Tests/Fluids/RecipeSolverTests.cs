@@ -134,6 +134,14 @@ public class RecipeSolverTests
     }
 
     [Fact]
+    public void A_whole_shelf_is_passed_over_in_silence()
+    {
+        StockFluid[] shelf = [Stock("isopropanol 99 %vol"), Stock("tap water"), Stock("ethanol 96 %vol"), Stock("formaldehyde stock 37 %mass"), Stock("borax-buffered formalin 10 %")];
+        Assert.Empty(RecipeSolver.Solve(Request("ethanol 70 %vol", 1, shelf) with { StocksAreNamed = false }).Findings);
+        Assert.Empty(RecipeSolver.Solve(Request("neutral buffered formalin 10 %", 1, shelf) with { StocksAreNamed = false }).Findings);
+    }
+
+    [Fact]
     public void Cloudy_and_expired_stocks_are_named()
     {
         var stock = Stock("formaldehyde stock 37 %mass");
@@ -175,8 +183,8 @@ public class RecipeSolverTests
     public void Both_procedures_are_told()
     {
         var recipe = Solve("ethanol 70 %vol", 1, Stock("ethanol 96 %vol")).Value!;
-        Assert.Equal("measure 730 mL of ethanol 96 %vol and make up to 1 L with distilled water at 20 degC", recipe.MakeUp);
-        Assert.Equal("to 730 mL (589 g) of ethanol 96 %vol add 295 mL (297 g) of distilled water", recipe.AddWater);
+        Assert.Equal("measure 729 mL of ethanol 96 %vol and make up to 1 L with distilled water at 20 degC", recipe.MakeUp);
+        Assert.Equal("to 729 mL (589 g) of ethanol 96 %vol add 297 mL (297 g) of distilled water", recipe.AddWater);
     }
 
     [Fact]
@@ -200,7 +208,7 @@ public class RecipeSolverTests
     private static Checked<Recipe> Solve(string target, double litres, params StockFluid[] stocks) => RecipeSolver.Solve(Request(target, litres, stocks));
 
     private static MixRequest Request(string target, double litres, params StockFluid[] stocks) =>
-        new(Fluid.Read(target).Value!, Volume.FromLiters(litres), [.. stocks]);
+        new(Fluid.Read(target).Value!, Volume.FromLiters(litres), [.. stocks]) { StocksAreNamed = true };
 
     private static StockFluid Stock(string name, double? litres = null) =>
         new(Fluid.Read(name).Value!) { OnHand = litres is { } l ? Volume.FromLiters(l) : null };

@@ -15,7 +15,7 @@ public static class RecipeSolver
     /// <param name="request">What is wanted from what.</param>
     /// <returns>
     /// The recipe, and findings. Without a recipe there is an error that says what is lacking: <c>target-too-strong</c>, <c>stock-short</c>,
-    /// <c>stock-missing</c>, <c>water-short</c>; or <c>volume-out-of-range</c>, <c>temperature-out-of-range</c>, <c>salt-not-on-shelf</c>. Stocks that must not go in are named by
+    /// <c>stock-missing</c>, <c>water-short</c>; or <c>volume-out-of-range</c>, <c>temperature-out-of-range</c>, <c>salt-not-on-shelf</c>. Stocks that must not go in are named, where a person named them, by
     /// <c>mixed-alcohols</c>, <c>water-unfit-for-alcohol</c>, <c>mixed-buffering</c>, <c>stock-cloudy</c>; <c>stock-expired</c> warns of one that is used.
     /// </returns>
     public static Checked<Recipe> Solve(MixRequest request)
@@ -30,10 +30,11 @@ public static class RecipeSolver
 
         var shelf = Shelf.For(request);
         var blend = Blend(request, shelf, out var salts);
-        if (blend is null) return new(null, [.. shelf.Unfit.Where(f => f.Severity is Severity.Warning).Select(f => f with { Severity = Severity.Error }), Shortage.Of(request, shelf)]);
+        var unfit = request.StocksAreNamed ? shelf.Unfit : [.. shelf.Unfit.Where(f => f.Id is Shelf.CloudyId)];
+        if (blend is null) return new(null, [.. unfit.Where(f => f.Severity is Severity.Warning).Select(f => f with { Severity = Severity.Error }), Shortage.Of(request, shelf)]);
         var recipe = Written(request, shelf, blend, salts);
         var saltFinding = salts > 0 ? MissingSalt(request) : null;
-        ImmutableArray<Finding> findings = [.. shelf.Unfit, .. Used(shelf, blend), .. saltFinding is null ? [] : (Finding[])[saltFinding]];
+        ImmutableArray<Finding> findings = [.. unfit, .. Used(shelf, blend), .. saltFinding is null ? [] : (Finding[])[saltFinding]];
         return new(saltFinding is null ? recipe : null, findings);
     }
 

@@ -6,6 +6,9 @@ namespace Protocolist.Fluids.Mixing;
 /// <summary>The stocks of a request that may go into its target, with water added where none is listed; and those that may not, each with the reason.</summary>
 internal sealed class Shelf
 {
+    /// <summary>The finding about a cloudy stock, spoken of in any case.</summary>
+    public const string CloudyId = "stock-cloudy";
+
     private Shelf(ImmutableArray<StockFluid> stocks, ImmutableArray<Finding> unfit, double celsius)
     {
         Stocks = stocks;
@@ -110,7 +113,7 @@ internal sealed class Shelf
         if (target.IsAlcohol && fluid.HasFormaldehyde || target.HasFormaldehyde && fluid.IsAlcohol)
             return Finding.Warning("mixed-fixative-and-alcohol", $"{name} is not mixed into {target.Name}", "keep formaldehyde and alcohol apart; wash between them");
         if (stock.Condition is StockCondition.Cloudy)
-            return Finding.Warning("stock-cloudy", $"{name} is cloudy, so that its strength is unknown", fluid.HasFormaldehyde ? "warm it gently until clear, else dispose of it as your local rules say" : "find out why; do not use it for specimens");
+            return Finding.Warning(CloudyId, $"{name} is cloudy, so that its strength is unknown", fluid.HasFormaldehyde ? "warm it gently until clear, else dispose of it as your local rules say" : "find out why; do not use it for specimens");
         if (fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering != target.Buffering)
             return Finding.Warning("mixed-buffering", $"{name} is not mixed into {target.Name}: the buffering differs, and the pH of the mixture would be unknown", "mix from the stock, or from a fluid of the same buffering");
         return target.Kind is FluidKind.FormaldehydeStock && fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering is not Buffering.None
