@@ -37,6 +37,7 @@ public enum Solute
 public static class Diffusion
 {
     private const int Terms = 60;
+    private const double Negligible = 1e-17;
 
     // First zeros of J0 and J1 there: Abramowitz and Stegun 1964, table 9.5. Five suffice above the short-time limit.
     private static ReadOnlySpan<double> BesselZeros => [2.4048255577, 5.5200781103, 8.6537279129, 11.7915344391, 14.9309177086];
@@ -107,7 +108,9 @@ public static class Diffusion
                 for (var n = 0; n < Terms; n++)
                 {
                     var odd = (2 * n + 1) * Math.PI;
-                    left += 8 / (odd * odd) * Math.Exp(-odd * odd * fourier / 4);
+                    var term = 8 / (odd * odd) * Math.Exp(-odd * odd * fourier / 4);
+                    if (term < Negligible) break;
+                    left += term;
                 }
 
                 return 1 - left;

@@ -77,7 +77,7 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
 
     private string SaltsText => string.Join(" and ", Parts.Where(p => p.Salt is not null).Select(p => $"{Text(p.Mass)} of {p.Name}"));
 
-    private static string Text(Volume volume) => Measurable.Text(volume.CubicMeters, Dimension.OfVolume);
+    private static string Text(Volume volume) => MixText.Volume(volume);
 
-    private static string Text(Mass mass) => Measurable.Text(mass.Kilograms, Dimension.OfMass);
+    private static string Text(Mass mass) => MixText.Mass(mass);
 }

@@ -15,7 +15,7 @@ public static class RecipeSolver
     /// <param name="request">What is wanted from what.</param>
     /// <returns>
     /// The recipe, and findings. Without a recipe there is an error that says what is lacking: <c>target-too-strong</c>, <c>stock-short</c>,
-    /// <c>stock-missing</c>, <c>water-short</c>; or <c>volume-out-of-range</c>, <c>temperature-out-of-range</c>, <c>salt-not-on-shelf</c>. Stocks that must not go in are named by
+    /// <c>stock-missing</c>, <c>water-short</c>; or <c>volume-out-of-range</c>, <c>temperature-out-of-range</c>, <c>salt-not-on-shelf</c>. Stocks that must not go in are named, where a person named them, by
     /// <c>mixed-alcohols</c>, <c>water-unfit-for-alcohol</c>, <c>mixed-buffering</c>, <c>stock-cloudy</c>; <c>stock-expired</c> warns of one that is used.
     /// </returns>
     public static Checked<Recipe> Solve(MixRequest request)
@@ -30,10 +30,11 @@ public static class RecipeSolver
 
         var shelf = Shelf.For(request);
         var blend = Blend(request, shelf, out var salts);
-        if (blend is null) return new(null, [.. shelf.Unfit.Where(f => f.Severity is Severity.Warning).Select(f => f with { Severity = Severity.Error }), Shortage.Of(request, shelf)]);
+        var unfit = request.StocksAreNamed ? shelf.Unfit : [.. shelf.Unfit.Where(f => f.Id is Shelf.CloudyId)];
+        if (blend is null) return new(null, [.. unfit.Where(f => f.Severity is Severity.Warning).Select(f => f with { Severity = Severity.Error }), Shortage.Of(request, shelf)]);
         var recipe = Written(request, shelf, blend, salts);
         var saltFinding = salts > 0 ? MissingSalt(request) : null;
-        ImmutableArray<Finding> findings = [.. shelf.Unfit, .. Used(shelf, blend), .. saltFinding is null ? [] : (Finding[])[saltFinding]];
+        ImmutableArray<Finding> findings = [.. unfit, .. Used(shelf, blend), .. saltFinding is null ? [] : (Finding[])[saltFinding]];
         return new(saltFinding is null ? recipe : null, findings);
     }
 
@@ -54,7 +55,7 @@ public static class RecipeSolver
         for (var round = 0; round < MostRounds; round++)
         {
             var weighed = SaltParts.KilogramsDissolved(request, freshSalts);
-            blend = BlendSolver.Solve(shelf.Blendables, mass - weighed, litres * activePerLitre);
+            blend = Filled(shelf, mass - weighed, litres * activePerLitre);
             if (blend is null) return null;
             var liquids = Composition.Mix(shelf.Compositions, blend);
             if (saltsPerLitre > 0) freshSalts = Math.Max(0, 1 - liquids.BufferSalts * (mass - weighed) / (saltsPerLitre * litres));
@@ -66,6 +67,21 @@ public static class RecipeSolver
             if (change < 1e-13 * mass && round > 0) break;
         }
 
+        return blend;
+    }
+
+    /// <summary>What must be used up, and the solver's choice for the rest.</summary>
+    private static double[]? Filled(Shelf shelf, double mass, double active)
+    {
+        double leftMass = mass, leftActive = active;
+        for (var i = 0; i < shelf.UsedUp.Length; i++)
+        {
+            leftMass -= shelf.UsedUp[i];
+            leftActive -= shelf.UsedUp[i] * shelf.Blendables[i].Share;
+        }
+
+        if (leftMass <= 0 || BlendSolver.Solve(shelf.Free, leftMass, leftActive) is not { } blend) return null;
+        for (var i = 0; i < blend.Length; i++) blend[i] += shelf.UsedUp[i];
         return blend;
     }
 

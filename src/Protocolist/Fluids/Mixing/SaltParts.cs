@@ -21,7 +21,7 @@ internal static class SaltParts
         foreach (var (called, grams) in PerLitre(request))
         {
             var salt = OnShelf(called, request.Salts) ?? called;
-            yield return new(salt.Name, null, Mass.FromGrams(salt.InPlaceOf(grams * request.Volume.Liters * freshShare, called))) { Salt = salt };
+            yield return new(salt.Name, null, Mass.FromGrams(salt.InPlaceOf(grams * request.LitresAt20 * freshShare, called))) { Salt = salt };
         }
     }
 
@@ -38,7 +38,7 @@ internal static class SaltParts
         foreach (var (called, perLitre) in PerLitre(request))
         {
             var salt = OnShelf(called, request.Salts) ?? called;
-            var weighed = salt.InPlaceOf(perLitre * request.Volume.Liters * freshShare, called);
+            var weighed = salt.InPlaceOf(perLitre * request.LitresAt20 * freshShare, called);
             grams += anhydrous ? weighed * salt.AnhydrousMolarMass / salt.MolarMass : weighed;
         }
 

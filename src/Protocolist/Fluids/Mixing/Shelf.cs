@@ -6,6 +6,9 @@ namespace Protocolist.Fluids.Mixing;
 /// <summary>The stocks of a request that may go into its target, with water added where none is listed; and those that may not, each with the reason.</summary>
 internal sealed class Shelf
 {
+    /// <summary>The finding about a cloudy stock, spoken of in any case.</summary>
+    public const string CloudyId = "stock-cloudy";
+
     private Shelf(ImmutableArray<StockFluid> stocks, ImmutableArray<Finding> unfit, double celsius)
     {
         Stocks = stocks;
@@ -18,6 +21,8 @@ internal sealed class Shelf
                 s.OnHand is { } onHand ? Math.Max(0, onHand.CubicMeters) * s.Fluid.DensityAt(celsius) : double.PositiveInfinity,
                 s.CostPerLitre * 1000 / s.Fluid.DensityAt(celsius))),
         ];
+        UsedUp = [.. stocks.Select((s, i) => s is { UseUp: true, OnHand: not null } ? Blendables[i].Most : 0)];
+        Free = [.. Blendables.Select((b, i) => UsedUp[i] > 0 ? b with { Most = 0 } : b)];
     }
 
     /// <summary>Stocks that may go in, in the order given, water last where it was added.</summary>
@@ -28,7 +33,14 @@ internal sealed class Shelf
 
     public Composition[] Compositions { get; }
 
+    /// <summary>All stocks, for what they are and hold.</summary>
     public Blendable[] Blendables { get; }
+
+    /// <summary>Mass of each that goes in whatever else does, kg.</summary>
+    public double[] UsedUp { get; }
+
+    /// <summary>What is left to choose from.</summary>
+    public Blendable[] Free { get; }
 
     /// <summary>The component that gives a fluid its strength, as a mass fraction.</summary>
     public static double Active(Fluid fluid, Composition composition) => fluid.Kind switch
@@ -74,6 +86,7 @@ internal sealed class Shelf
     /// <summary>A stock that is the target itself, and enough of it: the masses, or null.</summary>
     public double[]? Ready(MixRequest request)
     {
+        if (Array.Exists(UsedUp, m => m > 0)) return null;
         var mass = request.Volume.CubicMeters * request.Target.DensityAt(request.At.DegreesCelsius);
         for (var i = 0; i < Stocks.Length; i++)
         {
@@ -100,7 +113,7 @@ internal sealed class Shelf
         if (target.IsAlcohol && fluid.HasFormaldehyde || target.HasFormaldehyde && fluid.IsAlcohol)
             return Finding.Warning("mixed-fixative-and-alcohol", $"{name} is not mixed into {target.Name}", "keep formaldehyde and alcohol apart; wash between them");
         if (stock.Condition is StockCondition.Cloudy)
-            return Finding.Warning("stock-cloudy", $"{name} is cloudy, so that its strength is unknown", fluid.HasFormaldehyde ? "warm it gently until clear, else dispose of it as your local rules say" : "find out why; do not use it for specimens");
+            return Finding.Warning(CloudyId, $"{name} is cloudy, so that its strength is unknown", fluid.HasFormaldehyde ? "warm it gently until clear, else dispose of it as your local rules say" : "find out why; do not use it for specimens");
         if (fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering != target.Buffering)
             return Finding.Warning("mixed-buffering", $"{name} is not mixed into {target.Name}: the buffering differs, and the pH of the mixture would be unknown", "mix from the stock, or from a fluid of the same buffering");
         return target.Kind is FluidKind.FormaldehydeStock && fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering is not Buffering.None

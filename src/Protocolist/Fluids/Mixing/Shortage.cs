@@ -21,6 +21,9 @@ internal static class Shortage
         if (share * mass < wanted * (1 - 1e-9))
             return Finding.Error("target-too-strong", $"{target.Name} is stronger than any stock; the strongest is {stock.Name}", "get a stronger stock, or keep at a lower strength");
 
+        if (shelf.UsedUp.Sum() > 0)
+            return Finding.Error("use-up-out-of-reach", $"with all of {string.Join(" and ", shelf.Stocks.Where((_, i) => shelf.UsedUp[i] > 0).Select(s => s.Name))} in it, {MixText.Volume(request.Volume)} of {target.Name} cannot be reached", "mix a larger volume, use a part of it, or give a stronger stock");
+
         var (least, most) = BlendSolver.Reach(shelf.Blendables, mass);
         if (most < wanted)
         {

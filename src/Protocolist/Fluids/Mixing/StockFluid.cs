@@ -22,6 +22,9 @@ public sealed record StockFluid(Fluid Fluid)
     /// <summary>How much there is; null for as much as is wanted.</summary>
     public Volume? OnHand { get; init; }
 
+    /// <summary>Whether all of it goes in: weak alcohol that is to be raised, spent fixative that is to be restored. Needs <see cref="OnHand"/>.</summary>
+    public bool UseUp { get; init; }
+
     /// <summary>Price of a litre, in any one currency for all stocks of a request.</summary>
     public double CostPerLitre { get; init; }
 
