@@ -65,12 +65,13 @@ public static class Measurable
     {
         if (!IsFinite(range.High)) return IsFinite(range.Low) && range.Low != 0 ? $"at least {Text(range.Low, range.Dimension)}" : "any";
         if (!IsFinite(range.Low) || (range.Low == 0 && range.High > 0)) return $"at most {Text(range.High, range.Dimension)}";
+        if (range.IsPoint) return Text(range.Low, range.Dimension);
         var (unit, step) = StepFor(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
         var low = Number(unit.FromSi(range.Low), step, range.Dimension);
         var high = Number(unit.FromSi(range.High), step, range.Dimension);
 
         // The lower end of a wide range would vanish in the unit of the upper.
-        if (Vanishes(unit.FromSi(range.Low), step, range.Dimension)) return $"{Text(range.Low, range.Dimension)} to {Join(high, unit.Symbol)}";
+        if (Vanishes(unit.FromSi(range.Low), step, range.Dimension) && Text(range.Low, range.Dimension) is var small && small != Join(high, unit.Symbol)) return $"{small} to {Join(high, unit.Symbol)}";
         return low == high ? Join(high, unit.Symbol) : $"{low} to {Join(high, unit.Symbol)}";
     }
 

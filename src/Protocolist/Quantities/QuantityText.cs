@@ -57,6 +57,7 @@ public static class QuantityText
     {
         literal = default;
         end = at;
+        var start = at;
         var sign = 1.0;
         if (at < text.Length && text[at] is '-' or '−')
         {
@@ -79,7 +80,7 @@ public static class QuantityText
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
         if (!double.IsFinite(literal.Si)) return new("bad-number", "this number is too long or too large", "give at most 15 figures", at, digits);
-        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", at, end - at);
+        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", start, end - start);
         return null;
     }
 
@@ -95,7 +96,9 @@ public static class QuantityText
         if (!range.IsFinite) return double.IsFinite(range.High) ? $"at most {ExactPoint(range.High, range.Dimension)}" : "anything";
         if (range.IsPoint) return ExactPoint(range.Low, range.Dimension);
         var unit = UnitText.Fitting(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
-        return $"{ExactIn(range.Low, unit)} to {ExactIn(range.High, unit)}";
+        var (low, high) = (ExactIn(range.Low, unit), ExactIn(range.High, unit));
+        var shared = unit.Symbol.Length == 0 ? "" : $" {unit.Symbol}";
+        return low.EndsWith(shared, StringComparison.Ordinal) && high.EndsWith(shared, StringComparison.Ordinal) ? $"{low[..^shared.Length]} to {high}" : $"{low} to {high}";
     }
 
     private static string ExactPoint(double si, Dimension dimension) => ExactIn(si, UnitText.Fitting(Math.Abs(si), dimension));
@@ -129,7 +132,7 @@ public static class QuantityText
 
     private static TextFault Leftover(ReadOnlySpan<char> text, int at)
     {
-        if (text[at] == '-' || text[at] == '–') return new("range-with-dash", "a range is written with 'to'", "write '2 to 5 mL'", at, 1);
+        if (text[at] is '-' or '–' or '—') return new("range-with-dash", "a range is written with 'to'", "write '2 to 5 mL'", at, 1);
         var word = Word(text, at);
         return new("unexpected-text", $"'{word}' makes no sense after the quantity", "write 'a to b', 'a ± b', 'at least a' or 'at most a'", at, Math.Max(1, word.Length));
     }

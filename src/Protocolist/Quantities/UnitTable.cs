@@ -129,6 +129,7 @@ internal static class UnitTable
     public static string RemedyFor(string word)
     {
         if (InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol)) return $"write '{symbol}'";
+        if (word.Length > 1 && BySymbol.ContainsKey(word[..^1])) return $"did you mean '{word[..^1]}'?";
         return Suggestion.Nearest(word, All.Select(u => u.Symbol)) is { } near ? $"did you mean '{near}'?" : "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like";
     }
 
