@@ -19,8 +19,12 @@ internal static class FormulaEvaluator
         WordNode n => FormulaValue.Of(n.Word),
         NameNode n => inputs.Find(n.Name),
         PairNode n => Pair(n.Operation, Evaluate(n.Left, inputs), Evaluate(n.Right, inputs)),
-        _ => Combine(node, [.. node.Parts.Select(p => Evaluate(p, inputs))], inputs.OverAll),
+        _ => Combine(node, EvaluateAll(node.Parts, inputs), inputs.OverAll),
     };
+
+    /// <summary>Apart, so that plain arithmetic does not pay for the closure.</summary>
+    private static ImmutableArray<FormulaValue> EvaluateAll(ImmutableArray<FormulaNode> nodes, FormulaInputs inputs) =>
+        [.. nodes.Select(node => Evaluate(node, inputs))];
 
     /// <summary>The value of a node whose parts have these values.</summary>
     public static FormulaValue Combine(FormulaNode node, ImmutableArray<FormulaValue> parts, bool overAll) => node switch

@@ -32,7 +32,7 @@ internal sealed partial class FormulaParser
     {
         if (QuantityText.ReadLiteral(text, _scan.At, out var literal, out var end) is { } fault)
         {
-            Fault ??= fault.Id == "unknown-unit" && NameAt(fault.Offset) is { } name && scope.Names.ContainsKey(name)
+            Fault ??= fault.Id == "unknown-unit" && text[fault.Offset - 1] != '/' && NameAt(fault.Offset) is { } name && scope.Names.ContainsKey(name)
                 ? fault with { Remedy = $"put '*' between the number and '{name}'", Length = name.Length }
                 : fault;
             return null;

@@ -63,9 +63,9 @@ public static class Measurable
     /// <returns>Text such as <c>10 to 21 d</c> or <c>at least 24 h</c>.</returns>
     public static string Text(QuantityRange range)
     {
+        if (range.IsPoint) return Text(range.Low, range.Dimension);
         if (!IsFinite(range.High)) return IsFinite(range.Low) && range.Low != 0 ? $"at least {Text(range.Low, range.Dimension)}" : "any";
         if (!IsFinite(range.Low) || (range.Low == 0 && range.High > 0)) return $"at most {Text(range.High, range.Dimension)}";
-        if (range.IsPoint) return Text(range.Low, range.Dimension);
         var (unit, step) = StepFor(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
         var low = Number(unit.FromSi(range.Low), step, range.Dimension);
         var high = Number(unit.FromSi(range.High), step, range.Dimension);
