@@ -146,7 +146,11 @@ internal sealed class DocumentReader
         while (_parser.Current is not MappingEnd)
         {
             var keyEvent = _parser.Current!;
-            if (Node(depth + 1) is not ScalarNode { IsEmpty: false } key) throw Stop("key-not-a-word", "a key must be a word", "check for a missing quote or bracket", keyEvent);
+            var keyNode = Node(depth + 1);
+
+            // A key left out has no place of its own; its value has.
+            if (keyNode is not ScalarNode { IsEmpty: false } key)
+                throw Stop("key-not-a-word", "a key must be a word", "check for a missing quote or bracket", keyNode is ScalarNode ? _parser.Current! : keyEvent);
             var value = Node(depth + 1);
 
             // The parser places a value that is left out somewhere on the next line; its key is where a person looks.
