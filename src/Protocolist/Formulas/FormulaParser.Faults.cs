@@ -45,8 +45,8 @@ internal sealed partial class FormulaParser
     }
 
     /// <summary>Whether a minus between two plain numbers was meant as "to": 2-5 mL, 10 - 14 d. A small number minus a large one has no other use.</summary>
-    private static bool IsRangeWithDash(FormulaNode left, FormulaNode right) =>
-        left is LiteralNode a && right is LiteralNode b
+    private bool IsRangeWithDash(FormulaNode left, FormulaNode right) =>
+        left is LiteralNode a && right is LiteralNode b && text[right.Offset] != '('
         && (a.Type.Dimension == b.Type.Dimension ? a.Value.Low < b.Value.Low : a.Literal.Unit is null);
 
     private FormulaNode? RangeWithDash(FormulaNode left, FormulaNode right, int at) =>
