@@ -32,7 +32,7 @@ internal static class ProtocolCheck
     {
         CaseExpression cases => cases.Cases.SelectMany(c => WordsOf(c.Value, protocol)),
         FormulaExpression { Formula.Root: WordNode word } => [word.Word],
-        FormulaExpression { Formula.Root: NameNode name } => name.Type.Words,
+        FormulaExpression { Formula.Root: NameNode name } => protocol.Scope.Selectable.GetValueOrDefault(name.Name, name.Type.Words),
         _ => [],
     };
 

@@ -24,7 +24,10 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
         foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
-        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal));
+        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal))
+        {
+            Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
+        };
         var (values, failed) = Values(fields, scope, names, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
         var examples = ExampleReader.Read(fields.List("examples"), choices, values, stages, book, findings);
