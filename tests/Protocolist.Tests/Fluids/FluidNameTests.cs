@@ -114,6 +114,9 @@ public class FluidNameTests
     }
 
     [Fact]
+    public void Examples_are_canonical_names() => Assert.All(Fluid.Examples, e => Assert.Equal(e, Fluid.Read(e) is { Findings.IsEmpty: true, Value: { } fluid } ? fluid.Name : ""));
+
+    [Fact]
     public void Formaldehyde_by_mass_becomes_its_weight_per_volume()
     {
         var fluid = Fluid.Read("formaldehyde 4 %mass").Value!;

@@ -19,6 +19,9 @@ public sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
 
     /// <summary>Whether this is the water that a mixture is made up with.</summary>
     public bool IsDiluent => Fluid is { IsWater: true };
+
+    /// <summary>The amount as a person measures it, such as <c>729 mL (589 g)</c>.</summary>
+    public string AmountText => Volume is { } volume ? $"{MixText.Volume(volume)} ({MixText.Mass(Mass)})" : MixText.Mass(Mass);
 }
 
 /// <summary>What to measure out to make one fluid from stock; by volume and by mass, contraction included.</summary>
@@ -31,6 +34,9 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
 {
     /// <summary>The mass of the whole.</summary>
     public Mass Mass => Mass.FromKilograms(Parts.Where(p => p.Salt != Salts.MarbleChips).Sum(p => p.Mass.Kilograms));
+
+    /// <summary>The volume and temperature as a person reads them, such as <c>1 L at 20 degC</c>.</summary>
+    public string VolumeText => $"{Text(Volume)} at {Measurable.Text(At.Kelvins, Dimension.OfTemperature)}";
 
     /// <summary>First way: measure the stocks and make up to the volume.</summary>
     public string MakeUp
