@@ -9,6 +9,11 @@ namespace Protocolist.Cli.Commands;
 /// <summary>Reads what the commands about fluids are given; what cannot be read is told on standard error.</summary>
 internal sealed class FluidInput(TextWriter errors)
 {
+    private readonly List<Finding> remarks = [];
+
+    /// <summary>Warnings and notes about what was read.</summary>
+    public IReadOnlyList<Finding> Remarks => remarks;
+
     /// <summary>Whether anything could not be read.</summary>
     public bool HasFailed { get; private set; }
 
@@ -25,12 +30,16 @@ internal sealed class FluidInput(TextWriter errors)
     /// <summary>A density.</summary>
     public Density Density(string text, string option) => UnitsNet.Density.FromKilogramsPerCubicMeter(Number(text, Dimension.OfDensity, option));
 
-    /// <summary>A fluid by name; its warnings go to standard error too.</summary>
+    /// <summary>A fluid by name; errors are told at once, what else was found is kept in <see cref="Remarks"/>.</summary>
     public Fluid? Fluid(string text)
     {
         var read = Fluids.Fluid.Read(text);
-        foreach (var finding in read.Findings) errors.WriteLine(finding);
-        HasFailed |= read.Value is null;
+        foreach (var finding in read.Findings)
+        {
+            if (finding.Severity is Severity.Error) Fail(finding);
+            else remarks.Add(finding);
+        }
+
         return read.Value;
     }
 
@@ -50,16 +59,17 @@ internal sealed class FluidInput(TextWriter errors)
     /// <summary>The option that asks for JSON.</summary>
     public static Option<bool> Json() => new("--json") { Description = "print JSON" };
 
+    /// <summary>The value in SI units; 0 where it could not be read.</summary>
     private double Number(string text, Dimension dimension, string option)
     {
         if (!QuantityText.TryRead(text, dimension, out var range, out var finding))
         {
             Fail(finding! with { Where = default, Message = $"{option}: {finding.Message}" });
-            return double.NaN;
+            return 0;
         }
 
         if (range.IsPoint) return range.Low;
         Fail("range-out-of-place", $"{option}: '{text}' is a range", "give one value");
-        return double.NaN;
+        return 0;
     }
 }

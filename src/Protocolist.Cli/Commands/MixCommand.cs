@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
+using Protocolist.Fluids.Safety;
 using UnitsNet;
 
 namespace Protocolist.Cli.Commands;
@@ -42,6 +43,7 @@ internal static class MixCommand
                 return 2;
             }
 
+            result = result with { Findings = [.. input.Remarks, .. result.Findings] };
             parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json) ? Json(fluid, temperature, result) : Text(result));
             return result.HasErrors ? 1 : 0;
         });
@@ -124,8 +126,16 @@ internal static class MixCommand
             if (recipe.Contraction.Milliliters >= 0.005 * recipe.Volume.Milliliters) lines.Add(FormattableString.Invariant($"The mixture contracts by {recipe.Contraction / recipe.Volume * 100:0.0} %: the volumes do not add up, and that is right."));
         }
 
+        if (result.Value is { } made) lines.AddRange(Cautions(made));
         lines.AddRange(result.Findings.Select(f => f.ToString()));
         return string.Join('\n', lines);
+    }
+
+    private static IEnumerable<string> Cautions(Recipe recipe)
+    {
+        if (recipe.Target.HasFormaldehyde) yield return "Formaldehyde is poisonous and causes cancer: fume cupboard or open air, gloves, goggles. Your local rules prevail.";
+        if (recipe.Parts.Any(p => p.Salt == Salts.SodiumHydroxide)) yield return "Sodium hydroxide burns skin and eyes: add it slowly to water, never water to it.";
+        if (recipe.Target.IsAlcohol && Hazards.Of(recipe.Target).FlammableCategory is not null) yield return "Flammable: no flame or spark, air the room. Your local rules prevail.";
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
