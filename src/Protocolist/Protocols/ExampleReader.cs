@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Protocols;
+
+/// <summary>Reads the worked cases of a protocol.</summary>
+internal static class ExampleReader
+{
+    public static ImmutableArray<ProtocolExample> Read(
+        ImmutableArray<DocumentNode> items,
+        ImmutableArray<ProtocolChoice> choices,
+        ImmutableArray<ValueDefinition> values,
+        ImmutableArray<StageDefinition> stages,
+        SourceBook book,
+        List<Finding> findings)
+    {
+        var examples = ImmutableArray.CreateBuilder<ProtocolExample>();
+        foreach (var item in items)
+        {
+            if (Fields.Of(item, "an example", findings) is not { } fields) continue;
+            var specimen = fields.Entry("specimen")?.Value as MappingNode;
+            if (specimen is null) findings.Add(Finding.Error("missing-key", "an example needs 'specimen'", "add 'specimen: {mass: 9 kg}'", item.Span));
+            var choose = Choose(fields, choices, findings);
+            var expectations = ImmutableArray.CreateBuilder<Expectation>();
+            if (fields.Nested("expect", "'expect'") is { } table)
+            {
+                foreach (var entry in table.Entries)
+                {
+                    if (table.Required(entry.Key.Value) is not { } text) continue;
+                    if (IsKnown(entry.Key.Value, values, stages)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
+                    else findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. Known(values, stages)]), entry.Key.Span));
+                }
+            }
+
+            var source = fields.Entry("source") is { } entrySource ? book.Cite(entrySource.Value) ?? "" : "";
+            fields.Finish();
+            if (specimen is not null) examples.Add(new(specimen, choose, expectations.DrainToImmutable(), source, item.Span));
+        }
+
+        return examples.DrainToImmutable();
+    }
+
+    private static ImmutableDictionary<string, string> Choose(Fields fields, ImmutableArray<ProtocolChoice> choices, List<Finding> findings)
+    {
+        var chosen = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        if (fields.Nested("choose", "'choose'") is not { } table) return chosen.ToImmutable();
+        foreach (var choice in choices)
+        {
+            if (table.Word(choice.Name, choice.Options) is { } option) chosen[choice.Name] = option;
+        }
+
+        table.Finish();
+        return chosen.ToImmutable();
+    }
+
+    private static bool IsKnown(string name, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages) => Known(values, stages).Contains(name, StringComparer.Ordinal);
+
+    /// <summary>Values, settings that are formulas, and stages themselves (expected as <c>present</c> or <c>absent</c>).</summary>
+    private static IEnumerable<string> Known(ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages) =>
+        values.Select(v => v.Name)
+            .Concat(stages.Select(s => s.Id))
+            .Concat(stages.SelectMany(s => s.Settings.Values.OfType<ExpressionSetting>().Select(e => $"{s.Id}.{e.Key}")));
+}

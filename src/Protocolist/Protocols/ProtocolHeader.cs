@@ -1,0 +1,29 @@
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Protocols;
+
+/// <summary>A protocol file as read, before what it extends is known.</summary>
+internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan ExtendsSpan, MappingNode Root, SourceSpan Span)
+{
+    /// <summary>The version of the file format that this library reads.</summary>
+    public const int Format = 1;
+
+    /// <summary>Reads the keys that say what the file is; null where it is not a protocol that can be placed on a shelf.</summary>
+    public static ProtocolHeader? Read(SourceText source, List<Finding> findings)
+    {
+        var document = DocumentReader.Read(source);
+        findings.AddRange(document.Findings);
+        if (document.Value is null || Fields.Of(document.Value, "a protocol", findings) is not { } fields) return null;
+        if (!FormatVersion.Check(fields, Format, findings)) return null;
+        if (fields.Required("protocol") is not { } id) return null;
+        if (!Names.IsKebab(id.Value))
+        {
+            findings.Add(Names.NotKebab("a protocol's id", id));
+            return null;
+        }
+
+        var extends = fields.Scalar("extends");
+        return new(id.Value, extends?.Value, extends?.Span ?? default, (MappingNode)document.Value, id.Span);
+    }
+}

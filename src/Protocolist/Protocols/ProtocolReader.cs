@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Reading;
+
+namespace Protocolist.Protocols;
+
+/// <summary>A merged tree to a protocol: every key known, every formula compiled against what it may use.</summary>
+internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
+{
+    public Checked<Protocol> Read(MappingNode root, string file)
+    {
+        var findings = new List<Finding>();
+        var fields = new Fields(root, "a protocol", findings);
+        fields.Entry("format");
+        fields.Entry("extends");
+        fields.Entry("notes");
+        var id = fields.Required("protocol");
+        var revision = fields.Whole("revision", 1, 1_000_000);
+        var title = fields.Required("title");
+        var forClass = ClassReader.Read(fields, findings);
+        var sources = Sources(fields);
+        var book = new SourceBook(sources, findings);
+        var choices = Choices(fields, findings);
+        var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
+        foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(choice.Options);
+        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal));
+        var (values, failed) = Values(fields, scope, names, book, findings);
+        var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
+        var examples = ExampleReader.Read(fields.List("examples"), choices, values, stages, book, findings);
+        var summary = fields.Scalar("summary")?.Value ?? "";
+        var cautions = fields.Texts("cautions");
+        fields.Finish();
+
+        // What uses a value that could not be read would only repeat that value's fault.
+        findings.RemoveAll(f => f.Id == "unknown-value" && failed.Any(n => f.Message.StartsWith($"'{n}' ", StringComparison.Ordinal)));
+        if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
+        if (id is null || title is null) return new(null, [.. findings]);
+        return new(
+            new(id.Value, revision ?? 0, title.Value, file)
+            {
+                Summary = summary,
+                Cautions = [.. cautions.Select(c => c.Value).Distinct(StringComparer.Ordinal)],
+                Choices = choices,
+                Class = forClass,
+                Sources = sources,
+                Values = values,
+                Stages = stages,
+                Examples = examples,
+                Scope = scope,
+                Span = id.Span,
+            },
+            [.. findings]);
+    }
+
+    private static ImmutableDictionary<string, string> Sources(Fields fields)
+    {
+        var sources = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        if (fields.Nested("sources", "'sources'") is { } table)
+        {
+            foreach (var entry in table.Entries)
+            {
+                if (table.Required(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
+            }
+        }
+
+        return sources.ToImmutable();
+    }
+
+    private static ImmutableArray<ProtocolChoice> Choices(Fields fields, List<Finding> findings)
+    {
+        if (fields.Nested("choices", "'choices'") is not { } table) return [];
+        var choices = ImmutableArray.CreateBuilder<ProtocolChoice>();
+        foreach (var entry in table.Entries)
+        {
+            var options = table.Texts(entry.Key.Value);
+            if (!Names.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab("the name of a choice", entry.Key));
+            if (options.IsEmpty) findings.Add(Finding.Error("empty-choice", $"the choice '{entry.Key.Value}' has no options", "list what can be chosen, the default first", entry.Key.Span));
+            foreach (var twice in options.GroupBy(o => o.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
+                findings.Add(Finding.Error("duplicate-option", $"'{twice.Key}' can be chosen twice", "keep one of them", twice.Last().Span));
+            if (!options.IsEmpty) choices.Add(new(entry.Key.Value, [.. options.Select(o => o.Value).Distinct(StringComparer.Ordinal)]));
+        }
+
+        return choices.DrainToImmutable();
+    }
+
+    private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, SourceBook book, List<Finding> findings)
+    {
+        if (fields.Nested("values", "'values'") is not { } table) return ([], []);
+        var values = ImmutableArray.CreateBuilder<ValueDefinition>();
+        var failed = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var entry in ValueOrder.Sort(table.Entries, findings))
+        {
+            var name = entry.Key.Value;
+            if (!Names.IsKebab(name)) findings.Add(Names.NotKebab("the name of a value", entry.Key));
+            if (new ExpressionReader(scope, findings).Read(entry.Value, $"'{name}'", null) is not { } expression)
+            {
+                failed.Add(name);
+                continue;
+            }
+
+            names[name] = expression.Type;
+            values.Add(new(name, expression, SourceOf(entry, book), NoteOf(entry), entry.Key.Span));
+        }
+
+        return (values.DrainToImmutable(), failed);
+    }
+
+    private static string SourceOf(MappingEntry entry, SourceBook book) =>
+        (entry.Value as MappingNode)?.Find("source") is { } source ? book.Cite(source.Value) ?? "" : "";
+
+    private static string NoteOf(MappingEntry entry) =>
+        (entry.Value as MappingNode)?.Find("note")?.Value is ScalarNode note ? note.Value : "";
+}

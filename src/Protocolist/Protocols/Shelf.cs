@@ -1,0 +1,134 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Protocols;
+
+/// <summary>All protocols at hand: the bundled ones, and house folders laid over them. Immutable; safe to share between threads.</summary>
+public sealed class Shelf
+{
+    private const int LongestLine = 8;
+
+    private readonly FrozenDictionary<string, Protocol> _byId;
+
+    private Shelf(ImmutableArray<Protocol> protocols, ImmutableArray<Finding> findings)
+    {
+        Protocols = protocols;
+        Findings = findings;
+        _byId = protocols.ToFrozenDictionary(p => p.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>Every protocol that could be read, by id in alphabetical order; those that only others extend too.</summary>
+    public ImmutableArray<Protocol> Protocols { get; }
+
+    /// <summary>What was found while reading, each once, by file, line and column.</summary>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The protocols that come with the library.</summary>
+    /// <returns>The bundled shelf.</returns>
+    public static Shelf Bundled() => Of([BundledProtocols.Sources()]);
+
+    /// <summary>The bundled protocols with house folders over them; a house protocol with the id of an earlier one takes its place.</summary>
+    /// <param name="houseFolders">For each folder, later ones over earlier ones, the texts of its protocol files.</param>
+    /// <returns>The shelf, with findings for every file that could not be read.</returns>
+    public static Shelf BundledWith(params IReadOnlyList<IReadOnlyList<SourceText>> houseFolders)
+    {
+        ArgumentNullException.ThrowIfNull(houseFolders);
+        return Of([BundledProtocols.Sources(), .. houseFolders]);
+    }
+
+    /// <summary>A shelf of these folders only.</summary>
+    /// <param name="folders">For each folder, later ones over earlier ones, the texts of its protocol files.</param>
+    /// <returns>The shelf, with findings for every file that could not be read.</returns>
+    public static Shelf Of(params IReadOnlyList<IReadOnlyList<SourceText>> folders)
+    {
+        ArgumentNullException.ThrowIfNull(folders);
+        var findings = new List<Finding>();
+        var layers = folders.Select(f => Layer(f, findings)).ToImmutableArray();
+        var reader = new ProtocolReader(FormulaLibrary.All);
+        var protocols = new List<Protocol>();
+        foreach (var (header, depth) in Topmost(layers, findings))
+        {
+            if (Line(header, depth, layers, findings) is not { } merged) continue;
+            var read = reader.Read(merged, header.Span.File);
+            findings.AddRange(read.Findings);
+            if (read.Value is not null && !read.HasErrors) protocols.Add(read.Value);
+        }
+
+        return new([.. protocols.OrderBy(p => p.Id, StringComparer.Ordinal)], [.. InOrder(findings)]);
+    }
+
+    /// <summary>The protocol of that id, or null.</summary>
+    /// <param name="id">Its kebab-case id.</param>
+    /// <returns>The protocol, or null when the shelf has none of that id that could be read.</returns>
+    public Protocol? Find(string id) => _byId.GetValueOrDefault(id);
+
+    private static Dictionary<string, ProtocolHeader> Layer(IReadOnlyList<SourceText> files, List<Finding> findings)
+    {
+        var layer = new Dictionary<string, ProtocolHeader>(StringComparer.Ordinal);
+        foreach (var file in files.OrderBy(f => f.Name, StringComparer.Ordinal))
+        {
+            if (ProtocolHeader.Read(file, findings) is not { } header) continue;
+            if (layer.TryAdd(header.Id, header)) continue;
+            findings.Add(Finding.Error("duplicate-protocol", $"'{header.Id}' is the id of {layer[header.Id].Span.File} too", "give one of them another id", header.Span));
+        }
+
+        return layer;
+    }
+
+    private static IEnumerable<(ProtocolHeader Header, int Depth)> Topmost(ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
+    {
+        foreach (var id in layers.SelectMany(l => l.Keys).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList())
+        {
+            var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].ContainsKey(id)).ToList();
+            var top = layers[depths[^1]][id];
+            foreach (var under in depths.SkipLast(1))
+                findings.Add(Finding.Note("overridden-protocol", $"'{id}' takes the place of the one in {layers[under][id].Span.File}", where: top.Span));
+            yield return (top, depths[^1]);
+        }
+    }
+
+    /// <summary>The tree of a protocol with all that it extends merged in, or null where that cannot be found.</summary>
+    private static MappingNode? Line(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
+    {
+        var line = new List<ProtocolHeader> { header };
+        var seen = new HashSet<(string, int)> { (header.Id, depth) };
+        while (line[^1].Extends is { } wanted)
+        {
+            // A house protocol may extend the one of its own id that it takes the place of.
+            var from = wanted == line[^1].Id ? depth - 1 : layers.Length - 1;
+            while (from >= 0 && !layers[from].ContainsKey(wanted)) from--;
+            if (from < 0)
+            {
+                findings.Add(Finding.Error("unknown-protocol", $"there is no protocol '{wanted}' to extend", Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
+                return null;
+            }
+
+            if (!seen.Add((wanted, from)))
+            {
+                findings.Add(Finding.Error("circular-extends", $"'{header.Id}' extends itself by way of {string.Join(", ", line.Skip(1).Select(h => $"'{h.Id}'"))}", "remove one 'extends'", line[^1].ExtendsSpan));
+                return null;
+            }
+
+            if (line.Count >= LongestLine)
+            {
+                findings.Add(Finding.Error("extends-too-deep", $"'{header.Id}' extends more than {LongestLine} protocols in a line", "flatten the line", header.ExtendsSpan));
+                return null;
+            }
+
+            depth = from;
+            line.Add(layers[from][wanted]);
+        }
+
+        return line.AsEnumerable().Reverse().Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
+    }
+
+    /// <summary>A fault in a file that many extend is one fault.</summary>
+    private static IEnumerable<Finding> InOrder(List<Finding> findings) => findings
+        .DistinctBy(f => (f.Id, f.Where, f.Message))
+        .OrderBy(f => f.Where.File, StringComparer.Ordinal)
+        .ThenBy(f => f.Where.Line)
+        .ThenBy(f => f.Where.Column)
+        .ThenBy(f => f.Id, StringComparer.Ordinal);
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Protocolist.Quantities;
+
+namespace Protocolist.Protocols;
+
+/// <summary>Which specimens a protocol is for: a group, and limits on what can be measured or said of them.</summary>
+/// <param name="Group">The taxon group's id; empty for a protocol that only others extend.</param>
+/// <param name="Limits">Measure → from its low end up to, and without, its high end, so that neighbours never share an animal.</param>
+/// <param name="Words">Trait (life stage, intended use) → the words that fit.</param>
+internal sealed record SpecimenClass(
+    string Group,
+    ImmutableSortedDictionary<string, QuantityRange> Limits,
+    ImmutableSortedDictionary<string, ImmutableArray<string>> Words)
+{
+    public static SpecimenClass Nothing { get; } = new("", ImmutableSortedDictionary<string, QuantityRange>.Empty, ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
+
+    public bool IsForSpecimens => Group.Length > 0;
+
+    public static bool Within(QuantityRange limit, double value) =>
+        limit.Low <= value && (value < limit.High || double.IsPositiveInfinity(limit.High));
+
+    public override string ToString()
+    {
+        var limits = Limits.Select(l => $"{l.Key} {Measurable.Text(l.Value)}");
+        var words = Words.Select(w => $"{w.Key} {string.Join(" or ", w.Value)}");
+        return string.Join(", ", limits.Concat(words).Prepend(Group));
+    }
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+
+namespace Protocolist.Protocols;
+
+/// <summary>Reads the stages of a protocol by the grammar's table.</summary>
+internal sealed class StageReader(ExpressionReader expressions, SourceBook sources, List<Finding> findings)
+{
+    public ImmutableArray<StageDefinition> Read(IEnumerable<DocumentNode> items)
+    {
+        var stages = ImmutableArray.CreateBuilder<StageDefinition>();
+        var ids = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            if (Stage(item) is not { } stage) continue;
+            if (ids.TryAdd(stage.Id, stage.Span)) stages.Add(stage);
+            else findings.Add(Finding.Error("duplicate-stage", $"two stages are called '{stage.Id}'", "give one of them another id", stage.Span));
+        }
+
+        return stages.DrainToImmutable();
+    }
+
+    private StageDefinition? Stage(DocumentNode item)
+    {
+        if (Fields.Of(item, "a stage", findings) is not { } fields) return null;
+        if (fields.Required("stage") is not { } word) return null;
+        if (StageGrammar.Find(word.Value) is not { } shape)
+        {
+            findings.Add(Finding.Error("unknown-stage-kind", $"there is no kind of stage '{word.Value}'", Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]), word.Span));
+            return null;
+        }
+
+        var id = fields.Scalar("id") ?? word;
+        fields.Scalar("before");
+        fields.Scalar("after");
+        var named = new Fields((MappingNode)item, $"the stage '{id.Value}'", findings);
+        var settings = ImmutableDictionary.CreateBuilder<string, Setting>(StringComparer.Ordinal);
+        foreach (var key in (ReadOnlySpan<string>)["stage", "id", "before", "after", "drop"]) named.Entry(key);
+        foreach (var setting in shape.Settings.Concat(StageGrammar.Common))
+        {
+            if (named.Entry(setting.Key) is not { } entry)
+            {
+                if (setting.Required) findings.Add(Finding.Error("missing-key", $"the stage '{id.Value}' needs '{setting.Key}'", $"add '{setting.Key}:'", word.Span));
+                continue;
+            }
+
+            if (Setting(setting, entry, id.Value) is { } read) settings[setting.Key] = read;
+        }
+
+        named.Finish();
+        if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
+        return new(shape.Kind, id.Value, settings.ToImmutable(), word.Span);
+    }
+
+    private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)
+    {
+        var what = $"'{shape.Key}' of '{stage}'";
+        var span = entry.Key.Span;
+        return shape.Form switch
+        {
+            SettingForm.Quantity => Of(shape.Key, expressions.Read(entry.Value, what, FormulaType.Of(shape.Dimension)), span),
+            SettingForm.Condition => Of(shape.Key, expressions.Read(entry.Value, what, FormulaType.Truth), span),
+            SettingForm.Fluid => Of(shape.Key, expressions.ReadFluid(entry.Value, what), span),
+            SettingForm.Word => Of(shape.Key, expressions.ReadWord(entry.Value, what, [.. shape.Words]), span),
+            SettingForm.Sites => Sites(shape.Key, entry, what),
+            SettingForm.Watch => Watch(shape.Key, entry, what),
+            SettingForm.Source => sources.Cite(entry.Value) is { } cited ? new TextSetting(shape.Key, [cited], span) : null,
+            _ => Texts(shape.Key, entry),
+        };
+    }
+
+    private static ExpressionSetting? Of(string key, Expression? expression, SourceSpan span) =>
+        expression is null ? null : new(key, expression, span);
+
+    private TextSetting? Texts(string key, MappingEntry entry)
+    {
+        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Texts(key);
+        return texts.IsEmpty ? null : new(key, [.. texts.Select(t => t.Value)], entry.Key.Span);
+    }
+
+    private SitesSetting? Sites(string key, MappingEntry entry, string what)
+    {
+        if (Fields.Of(entry.Value, what, findings) is not { } regions) return null;
+        var sites = ImmutableArray.CreateBuilder<(string, Expression)>();
+        foreach (var region in regions.Entries)
+        {
+            if (expressions.Read(region.Value, $"a site in '{region.Key.Value}'", FormulaType.Of(Dimension.OfVolume)) is { } volume) sites.Add((region.Key.Value, volume));
+        }
+
+        return new(key, sites.DrainToImmutable(), entry.Key.Span);
+    }
+
+    private WatchSetting? Watch(string key, MappingEntry entry, string what)
+    {
+        if (Fields.Of(entry.Value, what, findings) is not { } fields) return null;
+        var every = fields.Entry("every") is { } rhythm ? expressions.Read(rhythm.Value, $"'every' of {what}", FormulaType.Of(Dimension.OfTime)) : null;
+        if (fields.Entry("every") is null) findings.Add(Finding.Error("missing-key", $"{what} needs 'every'", "add 'every: 3 d'", entry.Key.Span));
+        var signs = ImmutableArray.CreateBuilder<(string, string)>();
+        if (fields.Nested("signs", $"the signs of {what}") is { } table)
+        {
+            foreach (var sign in table.Entries)
+            {
+                Known(sign.Key, WatchWords.Signs.Select(s => s.Word), "a sign");
+                if (sign.Value is ScalarNode remedy && Known(remedy, WatchWords.Remedies.Select(r => r.Word), "a remedy")) signs.Add((sign.Key.Value, remedy.Value));
+            }
+        }
+
+        fields.Finish();
+        return every is null ? null : new(key, every, signs.DrainToImmutable(), entry.Key.Span);
+    }
+
+    private bool Known(ScalarNode word, IEnumerable<string> words, string what)
+    {
+        string[] list = [.. words];
+        if (list.Contains(word.Value)) return true;
+        findings.Add(Finding.Error("unknown-word", $"'{word.Value}' is not {what} that is known", Suggestion.For(word.Value, list), word.Span));
+        return false;
+    }
+}

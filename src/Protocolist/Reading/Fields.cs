@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+
+namespace Protocolist.Reading;
+
+/// <summary>
+/// Takes the entries of one mapping by name, adding to a shared list what is wrong with each, and reports at the end
+/// every key that nobody asked for. Keys that start with <c>x-</c> are an author's own and pass.
+/// </summary>
+internal sealed class Fields(MappingNode mapping, string what, List<Finding> findings)
+{
+    private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
+
+    public SourceSpan Span => mapping.Span;
+
+    public List<Finding> Findings => findings;
+
+    public IEnumerable<MappingEntry> Entries => mapping.Entries;
+
+    /// <summary>Fields of a node that must be a mapping; null with a finding where it is not.</summary>
+    public static Fields? Of(DocumentNode node, string what, List<Finding> findings)
+    {
+        if (node is MappingNode mapping) return new(mapping, what, findings);
+        if (node is not ScalarNode { IsEmpty: true }) findings.Add(Finding.Error("not-a-mapping", $"{what} must be a set of 'key: value' lines", "put each key on a line of its own", node.Span));
+        return null;
+    }
+
+    /// <summary>The entry of that key, or null; an empty value counts as not given.</summary>
+    public MappingEntry? Entry(string key)
+    {
+        _asked.Add(key);
+        return mapping.Find(key) is { } entry && entry.Value is not ScalarNode { IsEmpty: true } ? entry : null;
+    }
+
+    /// <summary>The text of that key, or null where absent or not a text.</summary>
+    public ScalarNode? Scalar(string key)
+    {
+        if (Entry(key) is not { } entry) return null;
+        if (entry.Value is ScalarNode scalar) return scalar;
+        findings.Add(Finding.Error("not-a-text", $"'{key}' must be one value", "write it on the same line as its key", entry.Key.Span));
+        return null;
+    }
+
+    /// <summary>As <see cref="Scalar"/>, with a finding where absent.</summary>
+    public ScalarNode? Required(string key)
+    {
+        if (Entry(key) is not null) return Scalar(key);
+        findings.Add(Finding.Error("missing-key", $"{what} needs '{key}'", $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
+        return null;
+    }
+
+    public Fields? Nested(string key, string nestedWhat) => Entry(key) is { } entry ? Of(entry.Value, nestedWhat, findings) : null;
+
+    /// <summary>The items of a list; a single value counts as a list of one.</summary>
+    public ImmutableArray<DocumentNode> List(string key) => Entry(key)?.Value switch
+    {
+        SequenceNode sequence => sequence.Items,
+        { } single => [single],
+        null => [],
+    };
+
+    /// <summary>A list of texts.</summary>
+    public ImmutableArray<ScalarNode> Texts(string key)
+    {
+        var texts = ImmutableArray.CreateBuilder<ScalarNode>();
+        foreach (var item in List(key))
+        {
+            if (item is ScalarNode scalar) texts.Add(scalar);
+            else findings.Add(Finding.Error("not-a-text", $"each item of '{key}' must be one value", "write one value an item", item.Span));
+        }
+
+        return texts.DrainToImmutable();
+    }
+
+    /// <summary>A quantity or range of a known kind.</summary>
+    public QuantityRange? Quantity(string key, Dimension dimension)
+    {
+        if (Scalar(key) is not { } scalar) return null;
+        return ScalarReading.Quantity(scalar, key, dimension, findings);
+    }
+
+    /// <summary>One of a closed list of words.</summary>
+    public string? Word(string key, IReadOnlyCollection<string> words)
+    {
+        if (Scalar(key) is not { } scalar) return null;
+        if (words.Contains(scalar.Value)) return scalar.Value;
+        findings.Add(Finding.Error("unknown-word", $"'{scalar.Value}' is not one of the words for '{key}'", Suggestion.For(scalar.Value, words), scalar.Span));
+        return null;
+    }
+
+    /// <summary>One of the values of an enumeration, in kebab-case.</summary>
+    public T? Choice<T>(string key)
+        where T : struct, Enum =>
+        Word(key, EnumWords<T>.All) is { } word ? EnumWords<T>.Parse(word) : null;
+
+    /// <summary>A date as <c>2027-03-01</c>.</summary>
+    public LocalDate? Date(string key) => Scalar(key) is { } scalar ? ScalarReading.Date(scalar, findings) : null;
+
+    /// <summary>Yes or no.</summary>
+    public bool? YesNo(string key) => Word(key, ["yes", "no", "true", "false"]) is { } word ? word is "yes" or "true" : null;
+
+    /// <summary>A whole number within bounds.</summary>
+    public int? Whole(string key, int least, int most)
+    {
+        if (Scalar(key) is not { } scalar) return null;
+        if (int.TryParse(scalar.Value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && number >= least && number <= most) return number;
+        findings.Add(Finding.Error("bad-number", $"'{key}' must be a whole number from {least} to {most}, not '{scalar.Value}'", "write digits only", scalar.Span));
+        return null;
+    }
+
+    /// <summary>Reports the keys nobody asked for.</summary>
+    public void Finish()
+    {
+        foreach (var entry in mapping.Entries)
+        {
+            var key = entry.Key.Value;
+            if (_asked.Contains(key) || key.StartsWith("x-", StringComparison.Ordinal)) continue;
+            findings.Add(Finding.Error("unknown-key", $"unknown key '{key}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+namespace Protocolist.Specimens;
+
+/// <summary>The proportions of a body: V = fullness · length · height · width, in the length that the group is measured by.</summary>
+/// <param name="HeightPerLength">Back to belly over length, at the thickest place; above 0.</param>
+/// <param name="WidthPerLength">Side to side over length, at the thickest place; above 0.</param>
+/// <param name="Fullness">Share of the box length × height × width that is body: π/4 for a cylinder, π/6 for an ellipsoid; above 1 where the length leaves out much of the body, as an octopus's mantle does.</param>
+/// <param name="Spread">How far a real half-thickness may be off, as a factor either way; 1.2 means 20 % more or a sixth less.</param>
+/// <param name="Source">Where the proportions come from.</param>
+public sealed record BodyShape(double HeightPerLength, double WidthPerLength, double Fullness, double Spread, string Source)
+{
+    /// <summary>The thinner of height and width, over length.</summary>
+    public double ThinnerPerLength => Math.Min(HeightPerLength, WidthPerLength);
+
+    /// <summary>A cylinder <paramref name="slenderness"/> times as long as thick.</summary>
+    /// <param name="slenderness">Length over diameter, above 0.</param>
+    /// <param name="spread">Factor either way on the half-thickness.</param>
+    /// <param name="source">Where the slenderness comes from.</param>
+    /// <returns>The shape.</returns>
+    public static BodyShape Cylinder(double slenderness, double spread, string source) =>
+        new(1 / slenderness, 1 / slenderness, Math.PI / 4, spread, source);
+
+    /// <summary>An ellipsoid of length 1.</summary>
+    /// <param name="height">Height over length.</param>
+    /// <param name="width">Width over length.</param>
+    /// <param name="spread">Factor either way on the half-thickness.</param>
+    /// <param name="source">Where the proportions come from.</param>
+    /// <returns>The shape.</returns>
+    public static BodyShape Ellipsoid(double height, double width, double spread, string source) =>
+        new(height, width, Math.PI / 6, spread, source);
+
+    /// <summary>The length in mm of a body of <paramref name="volumeMl"/> with these proportions. Grows with the volume.</summary>
+    /// <param name="volumeMl">Volume in mL, above 0.</param>
+    /// <returns>Length in mm.</returns>
+    public double LengthMm(double volumeMl) =>
+        Math.Cbrt(volumeMl * 1000 / (Fullness * HeightPerLength * WidthPerLength));
+
+    /// <summary>The volume in mL of a body of <paramref name="lengthMm"/> with these proportions. Grows with the length.</summary>
+    /// <param name="lengthMm">Length in mm, above 0.</param>
+    /// <returns>Volume in mL.</returns>
+    public double VolumeMl(double lengthMm) =>
+        Fullness * HeightPerLength * WidthPerLength * lengthMm * lengthMm * lengthMm / 1000;
+
+    /// <summary>Half of the thinner of height and width, in mm, from the volume alone. Grows with the volume.</summary>
+    /// <param name="volumeMl">Volume in mL, above 0.</param>
+    /// <returns>Half-thickness in mm.</returns>
+    public double HalfThicknessMm(double volumeMl) => LengthMm(volumeMl) * ThinnerPerLength / 2;
+
+    /// <summary>The same from volume and length: a longer body of the same volume is thinner. Grows with the volume, falls with the length.</summary>
+    /// <param name="volumeMl">Volume in mL, above 0.</param>
+    /// <param name="lengthMm">Length in mm, above 0.</param>
+    /// <returns>Half-thickness in mm.</returns>
+    public double HalfThicknessMm(double volumeMl, double lengthMm) =>
+        Math.Sqrt(volumeMl * 1000 / (Fullness * lengthMm * HeightPerLength * WidthPerLength)) * ThinnerPerLength / 2;
+
+    /// <summary>The girth at the thickest place over the half-thickness there (2π for a round body).</summary>
+    /// <remarks>Ramanujan's first approximation of the perimeter of an ellipse.</remarks>
+    public double GirthPerHalfThickness
+    {
+        get
+        {
+            var thin = 1.0;
+            var thick = Math.Max(HeightPerLength, WidthPerLength) / ThinnerPerLength;
+            return Math.PI * (3 * (thin + thick) - Math.Sqrt((3 * thin + thick) * (thin + 3 * thick)));
+        }
+    }
+}

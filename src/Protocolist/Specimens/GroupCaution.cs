@@ -1,0 +1,8 @@
+namespace Protocolist.Specimens;
+
+/// <summary>Something that whoever handles an animal of a group must know: disease, venom, law.</summary>
+/// <param name="Id">A kebab-case id such as <c>rabies</c> or <c>cites</c>.</param>
+/// <param name="IsLegal">True where it is about the law, false where it is about health.</param>
+/// <param name="Text">What it is, and what it asks for. Local law and licensed practice come first.</param>
+/// <param name="Source">Who says so.</param>
+public sealed record GroupCaution(string Id, bool IsLegal, string Text, string Source);

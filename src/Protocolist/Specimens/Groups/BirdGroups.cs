@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using static Protocolist.Specimens.Groups.Source;
+
+namespace Protocolist.Specimens.Groups;
+
+/// <summary>Birds.</summary>
+internal static class BirdGroups
+{
+    // No published table of segments was at hand: shares from memory, unsure.
+    private static readonly ImmutableArray<BodyRegion> Whole =
+    [
+        new("head", "head", 0.06, 1, 0.45, Unsure) { InjectAt = "brain through the foramen magnum, and beside the tongue" },
+        new("neck", "neck", 0.05, 1, 0.25, Unsure) { InjectAt = "along both sides of the neck; the crop" },
+        new("breast", "breast muscle", 0.24, 1, 0.5, Unsure) { InjectAt = "breast muscle, both sides of the keel" },
+        new("abdomen", "body cavity", 0.38, 1, 1, Unsure)
+        {
+            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom", "body-cavity"],
+            InjectAt = "body cavity, from behind the breastbone",
+            Cut = new("abdominal wall beside the cloaca", Band(20, 30, 50, Practice), 50, 0.2, OpensCavity: true, IsSingle: true),
+        },
+        new("wings", "wings", 0.12, 2, 0.2, Unsure) { InjectAt = "upper arm" },
+        new("legs", "legs", 0.15, 2, 0.35, Unsure) { InjectAt = "thigh", Aliases = ["thigh", "hindlimbs"] },
+    ];
+
+    public static readonly ImmutableArray<GroupRow> Rows =
+    [
+        new("bird", "vertebrate", "bird")
+        {
+            Taxa = ["Aves"],
+            DensityKgPerM3 = Band(750, 950, 1030, Larramendi + "; plucked and with flooded air sacs near the upper end, from memory"),
+            WaterFraction = Band(0.62, 0.65, 0.68, Memory),
+            Shape = new(0.22, 0.22, 0.40, 1.3, "assumed, unsure: beak to tail tip, feathers flat"),
+            Length = LengthKind.Total,
+            Regions = Whole,
+            WholeUpToMm = Band(5, 8, 11, "common practice, unsure"),
+            Cautions =
+            [
+                new("avian-influenza", false, "Do not handle a bird dead of unknown cause without gloves, mask and eye protection; report clusters to the authority first.", "CDC (archived), dead-bird surveillance; common practice"),
+                new("psittacosis", false, "Parrots and pigeons may carry psittacosis: gloves and mask.", Memory),
+                new("protected", true, "Nearly all wild birds are protected (Migratory Bird Treaty Act, EU Birds Directive): a salvage permit comes first.", Treaties),
+            ],
+        },
+        new("chick", "bird", "chick or nestling")
+        {
+            WaterFraction = Band(0.70, 0.78, 0.85, Unsure),
+            DensityKgPerM3 = Band(950, 1010, 1050, Unsure),
+            Barrier = SkinBarrier.Slow,
+            Shape = BodyShape.Cylinder(2.5, 1.3, "assumed: stout"),
+        },
+    ];
+}

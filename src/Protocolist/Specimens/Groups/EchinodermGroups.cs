@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using static Protocolist.Specimens.Groups.Source;
+
+namespace Protocolist.Specimens.Groups;
+
+/// <summary>Echinoderms.</summary>
+internal static class EchinodermGroups
+{
+    private static ImmutableArray<BodyRegion> Body(string inject, CustomaryCut? cut) =>
+        [new("body", "body cavity", 1, 1, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
+
+    public static readonly ImmutableArray<GroupRow> Rows =
+    [
+        new("echinoderm", "invertebrate", "echinoderm")
+        {
+            Taxa = ["Echinodermata"],
+            DensityKgPerM3 = Band(1050, 1200, 1500, Unsure),
+            WaterFraction = Band(0.50, 0.65, 0.80, Unsure),
+            Length = LengthKind.Disc,
+            Shape = BodyShape.Ellipsoid(0.3, 1, 1.5, "assumed"),
+            Barrier = SkinBarrier.Hide,
+            IsCalcareous = true,
+            IsSpiculate = true,
+        },
+        new("sea-star", "echinoderm", "sea star")
+        {
+            Taxa = ["Asteroidea", "Asteriidae"],
+            // Measured across, arm tip to arm tip.
+            Shape = new(0.12, 1, 0.25, 1.4, "assumed: five arms across"),
+            Regions = Body("cavity of each arm, 2 to 10 mL, once over 10 cm across", null), // common practice
+            WholeUpToMm = Band(4, 6, 8, "common practice: up to 10 cm across"),
+        },
+        new("brittle-star", "echinoderm", "brittle star")
+        {
+            Taxa = ["Ophiuroidea"],
+            Shape = new(0.3, 1, 0.6, 1.4, "assumed: disc only, thin arms aside"),
+        },
+        new("crinoid", "echinoderm", "feather star or sea lily") { Taxa = ["Crinoidea"] },
+        new("sea-urchin", "echinoderm", "sea urchin")
+        {
+            Taxa = ["Echinoidea", "Echinidae", "Diadematidae"],
+            Shape = BodyShape.Ellipsoid(0.55, 1, 1.3, "assumed: a flattened ball"),
+            Barrier = SkinBarrier.Armour,
+            Regions = Body(
+                "through the membrane round the mouth, 5 to 20 mL", // common practice
+                new("pierce the membrane round the mouth, or two small holes at opposite points", Band(2, 3, 5, "Essex Field Club, The Preservation of Marine Animals (historic)"), 100, 0.2, OpensCavity: true, IsSingle: true)),
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
+            Cautions = [new("spines", false, "Urchin spines break off in the skin; some are venomous.", Practice)],
+        },
+        new("sea-cucumber", "echinoderm", "sea cucumber")
+        {
+            Taxa = ["Holothuroidea"],
+            DensityKgPerM3 = Band(1020, 1050, 1100, Unsure),
+            WaterFraction = Band(0.85, 0.89, 0.92, Memory),
+            Length = LengthKind.Total,
+            Shape = BodyShape.Cylinder(4, 1.4, "assumed"),
+            IsCalcareous = false,
+            Regions = Body("through the vent, 1 to 20 mL by size", null), // common practice
+            WholeUpToMm = Band(4, 6, 8, "common practice, unsure"),
+            Cautions = [new("toxins", false, "Some sea cucumbers throw sticky, irritant threads: gloves.", Practice)],
+        },
+    ];
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using static Protocolist.Specimens.Groups.Source;
+
+namespace Protocolist.Specimens.Groups;
+
+/// <summary>Fishes of every kind, lampreys and hagfishes among them.</summary>
+internal static class FishGroups
+{
+    private const string TroutShares = "rounded from Souza et al. 2015, Acta Sci Anim Sci 37:103 (trout: head 13.3, viscera 17.0 %)";
+
+    private static readonly CustomaryCut BellySlit =
+        new("right side, along the abdominal wall", Band(25, 30, 40, Usgs), 60, 0.2, OpensCavity: true, IsSingle: true);
+
+    private static readonly CustomaryCut MuscleSlits =
+        new("right side, deep into the muscle, across the body", Band(20, 30, 60, Practice), 40, 0.6, OpensCavity: false);
+
+    private static ImmutableArray<BodyRegion> Fish(double head, double flank, double cavity, double tail, string source) =>
+    [
+        new("head", "head", head, 1, 0.9, source) { InjectAt = "behind the gills and under the skull, from the right" },
+        new("left-flank", "left flank muscle", flank, 1, 0.6, source) { InjectAt = "back muscle, needle from the right or from below", Aliases = ["flank"] },
+        new("right-flank", "right flank muscle", flank, 1, 0.6, source) { InjectAt = "back muscle, from the right", Cut = MuscleSlits },
+        new("cavity", "body cavity", cavity, 1, 1, source)
+        {
+            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom", "belly"], InjectAt = "body cavity, in front of the vent", Cut = BellySlit,
+        },
+        new("tail", "tail stalk and fins", tail, 1, 0.4, source) { InjectAt = "tail stalk, from the right" },
+    ];
+
+    public static readonly ImmutableArray<GroupRow> Rows =
+    [
+        new("fish", "vertebrate", "fish")
+        {
+            Taxa = ["Pisces"],
+            DensityKgPerM3 = Band(1000, 1050, 1080, "from memory: 1.00 to 1.03 with swim bladder, 1.05 to 1.08 without"),
+            WaterFraction = Band(0.70, 0.73, 0.76, "Souza et al. 2015 (rainbow trout 0.712 to 0.723 whole); " + Thorson),
+            Length = LengthKind.Total,
+            // V is 0.43 to 0.52 of the box, for tail and snout taper: 0.52 is the ellipsoid and errs on the thick side.
+            Shape = BodyShape.Ellipsoid(0.22, 0.11, 1.3, "derived: ellipsoid 1 : 0.22 : 0.11, 23 % heavy for a trout"),
+            Barrier = SkinBarrier.Slow,
+            Regions = Fish(0.18, 0.27, 0.13, 0.15, TroutShares),
+            // Whole up to 75, 150 and 200 mm by three handbooks; half-width is 0.055 of the length.
+            WholeUpToMm = Band(4.1, 8.2, 11, Usgs + " (150 mm); 75 mm by memory; 200 mm by Allen"),
+            DoseMlPerKg = Band(60, 80, 120, Embalming),
+            SpareSide = "left",
+        },
+        new("bony-fish", "fish", "bony fish")
+        {
+            Taxa = ["Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes", "Salmonidae", "Cyprinidae", "Gadidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae"],
+            // a from 10 g at 10 cm with b = 3.03; slender pike and deep bluegill are a factor 2 off.
+            LengthMass = new(0.00933, 3.03, 1, 2.2, LengthKind.Total, "for a spindle-shaped fish; slender ones weigh half, deep ones double", Froese),
+        },
+        new("flatfish", "bony-fish", "flatfish")
+        {
+            Taxa = ["Pleuronectiformes", "Pleuronectidae", "Soleidae", "Bothidae", "Scophthalmidae"],
+            Shape = BodyShape.Ellipsoid(0.45, 0.06, 1.3, "derived: ellipsoid 1 : 0.45 : 0.06"),
+            LengthMass = new(0.009856, 3.0561, 1 / 1.15, 1.7, LengthKind.Total, "the printed mean is 10 to 25 % heavy; divided by 1.15", "plaice, means of FishBase records"),
+            SpareSide = "eyed",
+        },
+        new("eel", "bony-fish", "eel-shaped fish")
+        {
+            Taxa = ["Anguilliformes", "Anguillidae", "Congridae", "Muraenidae"],
+            Shape = BodyShape.Cylinder(20, 1.3, "assumed: twenty times as long as thick"),
+            // 230 g at 50 cm with b = 3.0842.
+            LengthMass = new(0.001324, 3.0842, 1, 1.6, LengthKind.Total, "the published mean is 60 % heavy and was not used", "from memory: 50 cm is about 230 g"),
+            Cautions = [new("eel-blood", false, "Raw eel blood irritates eyes and wounds.", Memory)],
+        },
+        new("oily-fish", "bony-fish", "oily fish (herring, salmon and their like, where rich in fat)"),
+        new("fish-larva", "fish", "fish larva or fry")
+        {
+            WaterFraction = Band(0.80, 0.85, 0.90, Unsure),
+            Shape = BodyShape.Ellipsoid(0.15, 0.10, 1.4, "assumed"),
+            Barrier = SkinBarrier.Open,
+            Regions = [new("body", "body", 1, 1, 1, "the whole")],
+        },
+        new("cartilaginous-fish", "fish", "shark, ray or chimaera")
+        {
+            Taxa = ["Chondrichthyes", "Elasmobranchii"],
+            DensityKgPerM3 = Band(1040, 1060, 1080, Memory),
+            WaterFraction = Band(0.72, 0.75, 0.78, Memory),
+            Barrier = SkinBarrier.Hide,
+            Cautions = [new("spines", false, "Tail and fin spines wound and may be venomous after death.", Practice)],
+        },
+        new("shark", "cartilaginous-fish", "shark or dogfish")
+        {
+            Taxa = ["Selachimorpha", "Selachii", "Carcharhiniformes", "Squaliformes", "Scyliorhinidae", "Squalidae", "Lamniformes"],
+            Shape = BodyShape.Ellipsoid(0.13, 0.13, 1.3, "assumed, unsure: round and slender"),
+            LengthMass = new(0.004232, 3.0678, 1 / 1.15, 2.5, LengthKind.Total, "between catshark (0.0017) and spurdog; the printed mean is 10 to 25 % heavy", "spurdog, means of FishBase records"),
+            Regions = Fish(0.18, 0.25, 0.17, 0.15, Unsure),
+            WholeUpToMm = Band(6, 8.2, 25, "as for other fishes; up to 50 cm injection is 'totally unnecessary' by " + SharkThread),
+        },
+        new("ray", "cartilaginous-fish", "ray or skate")
+        {
+            Taxa = ["Batoidea", "Rajiformes", "Rajidae", "Myliobatiformes", "Dasyatidae", "Torpediniformes"],
+            Length = LengthKind.Disc,
+            TotalPerLength = Band(1.2, 1.6, 3, Unsure),
+            Shape = new(0.12, 1, 0.35, 1.4, "assumed, unsure: a flat disc as wide as it is measured"),
+            Regions =
+            [
+                new("disc", "disc and head", 0.65, 1, 0.7, Unsure) { InjectAt = "thick muscle of the wings, from below", Aliases = ["flank"] },
+                new("cavity", "body cavity", 0.20, 1, 1, Unsure)
+                {
+                    IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom"], InjectAt = "body cavity, from below",
+                    Cut = new("from below, in front of the vent", Band(20, 30, 50, SharkThread), 60, 0.2, OpensCavity: true, IsSingle: true),
+                },
+                new("tail", "tail", 0.15, 1, 0.4, Unsure) { InjectAt = "tail root" },
+            ],
+            SpareSide = "upper",
+        },
+        new("lamprey", "fish", "lamprey or hagfish")
+        {
+            Taxa = ["Petromyzontiformes", "Petromyzontidae", "Cyclostomata", "Agnatha", "Myxini", "Myxiniformes"],
+            DensityKgPerM3 = Band(1030, 1050, 1080, Unsure),
+            Shape = BodyShape.Cylinder(18, 1.3, "assumed: eighteen times as long as thick"),
+            Barrier = SkinBarrier.Slow,
+            WholeUpToMm = Band(4, 6, 8, "common practice: adults over 15 cm"),
+        },
+    ];
+}

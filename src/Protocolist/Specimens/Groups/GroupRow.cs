@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+
+namespace Protocolist.Specimens.Groups;
+
+/// <summary>One row of the tables of groups. What is left out comes from the parent; see <see cref="TaxonGroup"/> for the meaning of each column.</summary>
+internal sealed record GroupRow(string Id, string? Parent, string Name)
+{
+    public ImmutableArray<string> Taxa { get; init; } = [];
+
+    public SourcedBand? DensityKgPerM3 { get; init; }
+
+    public SourcedBand? WaterFraction { get; init; }
+
+    public BodyShape? Shape { get; init; }
+
+    public LengthKind? Length { get; init; }
+
+    public SourcedBand? TotalPerLength { get; init; }
+
+    public LengthMassRelation? LengthMass { get; init; }
+
+    public SkinBarrier? Barrier { get; init; }
+
+    public bool? IsCalcareous { get; init; }
+
+    public bool? IsSpiculate { get; init; }
+
+    public bool? IsGelatinous { get; init; }
+
+    public ImmutableArray<BodyRegion> Regions { get; init; }
+
+    public SourcedBand? WholeUpToMm { get; init; }
+
+    public SourcedBand? DoseMlPerKg { get; init; }
+
+    public string? SpareSide { get; init; }
+
+    public ImmutableArray<GroupCaution> Cautions { get; init; } = [];
+}

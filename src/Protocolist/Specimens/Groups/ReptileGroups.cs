@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using static Protocolist.Specimens.Groups.Source;
+
+namespace Protocolist.Specimens.Groups;
+
+/// <summary>Reptiles.</summary>
+internal static class ReptileGroups
+{
+    private const string LizardShares = "rounded from anatomy, unsure";
+
+    private static readonly ImmutableArray<BodyRegion> Lizard =
+    [
+        new("head", "head", 0.10, 1, 0.75, LizardShares) { InjectAt = "jaw muscle, throat" },
+        new("trunk-wall", "neck and trunk wall", 0.35, 1, 0.6, LizardShares) { InjectAt = "muscle along the spine", Aliases = ["neck", "back"] },
+        new("coelom", "body cavity", 0.25, 1, 1, LizardShares)
+        {
+            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], InjectAt = "body cavity, off the midline",
+            Cut = new("ventral body wall, beside the midline", Band(6, 20, 76, "Wagstaffe & Fidler, by size"), 40, 0.2, OpensCavity: true),
+        },
+        new("forelimbs", "forelimbs", 0.05, 2, 0.3, LizardShares)
+        {
+            InjectAt = "upper arm", Aliases = ["arm"], Cut = new("behind the upper arm", Band(3, 5, 10, "Wagstaffe & Fidler"), 30, 0.5, false, IsSingle: true),
+        },
+        new("hindlimbs", "hindlimbs", 0.10, 2, 0.4, LizardShares)
+        {
+            InjectAt = "thigh", Aliases = ["thigh"], Cut = new("behind the thigh", Band(3, 5, 10, "Wagstaffe & Fidler"), 30, 0.5, false, IsSingle: true),
+        },
+        new("tail", "tail", 0.15, 1, 0.5, LizardShares)
+        {
+            InjectAt = "tail base (hemipenes) and along the underside", Cut = new("along the underside, clear of the vent", Band(6, 10, 20, "Wagstaffe & Fidler"), 30, 0.5, false),
+        },
+    ];
+
+    private static readonly ImmutableArray<BodyRegion> Snake =
+    [
+        new("head", "head", 0.04, 1, 0.8, LizardShares) { InjectAt = "throat and jaw muscle" },
+        new("body-wall", "body wall", 0.66, 1, 0.6, LizardShares) { InjectAt = "thick muscle of the back, where over 10 mm", Aliases = ["trunk-wall", "neck"] },
+        new("coelom", "body cavity", 0.25, 1, 1, LizardShares)
+        {
+            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"], InjectAt = "body cavity at equal intervals along the whole body",
+            Cut = new("beside the mid-ventral line, 1 to 2 cm long, every 3 to 5 cm", Band(10, 15, 20, Simmons), 40, 0.2, OpensCavity: true),
+        },
+        new("tail", "tail", 0.05, 1, 0.6, LizardShares)
+        {
+            InjectAt = "tail base (everts the hemipenes) and along the tail", Cut = new("underside of the tail", Band(5, 10, 15, Simmons), 40, 0.5, false),
+        },
+    ];
+
+    private static readonly ImmutableArray<BodyRegion> Turtle =
+    [
+        new("head", "head and neck", 0.10, 1, 0.6, Unsure) { InjectAt = "neck, pulled out", Aliases = ["neck"] },
+        new("limbs", "limbs", 0.20, 2, 0.45, Unsure)
+        {
+            InjectAt = "each limb socket", Aliases = ["thigh", "forelimbs", "hindlimbs"], Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.5, false, IsSingle: true),
+        },
+        new("coelom", "body within the shell", 0.68, 1, 1, Unsure)
+        {
+            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"], InjectAt = "through the soft skin in front of the hind limbs",
+        },
+        new("tail", "tail", 0.02, 1, 0.2, Unsure) { InjectAt = "tail base" },
+    ];
+
+    public static readonly ImmutableArray<GroupRow> Rows =
+    [
+        new("reptile", "vertebrate", "reptile")
+        {
+            Taxa = ["Reptilia", "Sauropsida"],
+            DensityKgPerM3 = Band(1000, 1040, 1100, "from memory, within " + Larramendi),
+            WaterFraction = Band(0.70, 0.72, 0.75, Thorson),
+            Length = LengthKind.SnoutVent,
+            Shape = BodyShape.Cylinder(5, 1.3, "assumed: lizard-like"),
+            Regions = Lizard,
+            Cautions = [new("salmonella", false, "Reptiles may carry salmonella: gloves, and no food near the bench.", Memory)],
+        },
+        new("lizard", "reptile", "lizard")
+        {
+            Taxa = ["Sauria", "Lacertilia", "Lacertidae", "Gekkonidae", "Scincidae", "Iguanidae", "Agamidae", "Varanidae", "Anguidae", "Chamaeleonidae", "Anolidae", "Dactyloidae"],
+            DensityKgPerM3 = Band(1010, 1030, 1060, Memory),
+            Length = LengthKind.SnoutVent,
+            TotalPerLength = Band(1.5, 2.4, 3.2, Unsure),
+            LengthMass = LengthMassRelation.InMetres(16368.17, 3.022, 1.8, LengthKind.SnoutVent, "", Meiri),
+            Shape = new(0.16, 0.18, 0.55, 1.25, "assumed, from the mass for the length of Meiri 2010"),
+        },
+        new("snake", "reptile", "snake")
+        {
+            Taxa = ["Serpentes", "Ophidia", "Colubridae", "Viperidae", "Elapidae", "Boidae", "Pythonidae", "Natricidae"],
+            DensityKgPerM3 = Band(1010, 1040, 1060, Memory),
+            Length = LengthKind.SnoutVent,
+            TotalPerLength = Band(1.08, 1.2, 1.4, Unsure),
+            LengthMass = LengthMassRelation.InMetres(723.6756, 3.02, 2.2, LengthKind.SnoutVent, "heavy for a slender snake (a colubrid may weigh half), fits a viper or boa", Pough),
+            // V = 0.75·π/4·d²·SVL; thirty times as long as thick.
+            Shape = new(1 / 30.0, 1 / 30.0, 0.75 * Math.PI / 4, 1.3, "derived: tapered cylinder thirty times as long as thick"),
+            Regions = Snake,
+            Cautions = [new("venom", false, "Fangs of a venomous snake are dangerous after death and after fixation.", Practice)],
+        },
+        new("turtle", "reptile", "turtle or tortoise")
+        {
+            Taxa = ["Testudines", "Chelonia", "Testudinidae", "Emydidae", "Cheloniidae"],
+            DensityKgPerM3 = Band(1050, 1130, 1200, "from memory, within " + Larramendi),
+            Length = LengthKind.Carapace,
+            TotalPerLength = Band(1.2, 1.4, 2.0, Unsure),
+            LengthMass = LengthMassRelation.InMetres(93554.48, 2.69, 1.6, LengthKind.Carapace, "", Pough),
+            Shape = new(0.40, 0.75, 0.50, 1.2, "assumed: domed shell"),
+            Barrier = SkinBarrier.Armour,
+            Regions = Turtle,
+            Cautions = [new("cites", true, "Sea turtles and many tortoises are listed by CITES: papers before moving it across a border.", Treaties)],
+        },
+        new("crocodilian", "reptile", "crocodilian")
+        {
+            Taxa = ["Crocodylia", "Crocodilia", "Crocodylidae", "Alligatoridae"],
+            DensityKgPerM3 = Band(1020, 1060, 1120, Unsure),
+            Length = LengthKind.Total,
+            Shape = BodyShape.Cylinder(9, 1.3, "assumed, unsure: tail included"),
+            Cautions = [new("cites", true, "All crocodilians are listed by CITES: papers before anything else.", Treaties)],
+        },
+    ];
+}

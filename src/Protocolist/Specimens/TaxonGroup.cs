@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+
+namespace Protocolist.Specimens;
+
+/// <summary>A kind of animal as far as its preservation goes: what it weighs for its size, how thick it is, what it is made of, where it is cut.</summary>
+/// <remarks>What a group does not say itself it has from its parent; here everything is filled in. Immutable; safe to share between threads.</remarks>
+public sealed class TaxonGroup
+{
+    internal TaxonGroup(Groups.GroupRow row, TaxonGroup? parent)
+    {
+        Id = row.Id;
+        Name = row.Name;
+        Parent = parent;
+        Taxa = row.Taxa;
+        DensityKgPerM3 = row.DensityKgPerM3 ?? parent?.DensityKgPerM3 ?? throw Missing(row, nameof(DensityKgPerM3));
+        WaterFraction = row.WaterFraction ?? parent?.WaterFraction ?? throw Missing(row, nameof(WaterFraction));
+        Shape = row.Shape ?? parent?.Shape ?? throw Missing(row, nameof(Shape));
+        Length = row.Length ?? parent?.Length ?? throw Missing(row, nameof(Length));
+        TotalPerLength = row.TotalPerLength ?? (row.Length is null ? parent?.TotalPerLength : null);
+        LengthMass = row.LengthMass ?? (row.Shape is null && row.Length is null ? parent?.LengthMass : null);
+        Barrier = row.Barrier ?? parent?.Barrier ?? throw Missing(row, nameof(Barrier));
+        IsCalcareous = row.IsCalcareous ?? parent?.IsCalcareous ?? false;
+        IsSpiculate = row.IsSpiculate ?? parent?.IsSpiculate ?? false;
+        IsGelatinous = row.IsGelatinous ?? parent?.IsGelatinous ?? false;
+        Regions = row.Regions.IsDefault ? parent?.Regions ?? throw Missing(row, nameof(Regions)) : row.Regions;
+        WholeUpToMm = row.WholeUpToMm ?? parent?.WholeUpToMm ?? throw Missing(row, nameof(WholeUpToMm));
+        DoseMlPerKg = row.DoseMlPerKg ?? parent?.DoseMlPerKg ?? throw Missing(row, nameof(DoseMlPerKg));
+        SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
+        Cautions = [.. parent?.Cautions ?? [], .. row.Cautions];
+    }
+
+    /// <summary>A kebab-case word of the trade, such as <c>bony-fish</c>.</summary>
+    public string Id { get; }
+
+    /// <summary>As a person says it.</summary>
+    public string Name { get; }
+
+    /// <summary>The group this one belongs to; null for <c>animal</c> alone.</summary>
+    public TaxonGroup? Parent { get; }
+
+    /// <summary>The groups directly below, in the order of the tables.</summary>
+    public ImmutableArray<TaxonGroup> Children { get; internal set; } = [];
+
+    /// <summary>Scientific names of higher taxa (class, order, family...) that mean this group and no other.</summary>
+    public ImmutableArray<string> Taxa { get; }
+
+    /// <summary>Density of the whole body, kg/m³.</summary>
+    public SourcedBand DensityKgPerM3 { get; }
+
+    /// <summary>Water in the fresh body, as a share of its mass.</summary>
+    public SourcedBand WaterFraction { get; }
+
+    /// <summary>Proportions, in the length named by <see cref="Length"/>.</summary>
+    public BodyShape Shape { get; }
+
+    /// <summary>Which length is meant by "length" in this group.</summary>
+    public LengthKind Length { get; }
+
+    /// <summary>Total length over <see cref="Length"/>; null where they are the same or nothing is known.</summary>
+    public SourcedBand? TotalPerLength { get; }
+
+    /// <summary>What such an animal weighs for its length; null where no sound relation is known.</summary>
+    public LengthMassRelation? LengthMass { get; }
+
+    /// <summary>How well fluid passes the outside.</summary>
+    public SkinBarrier Barrier { get; }
+
+    /// <summary>Whether acid fluid would dissolve a shell, test or skeleton of lime that the specimen is kept for.</summary>
+    public bool IsCalcareous { get; }
+
+    /// <summary>Whether acid fluid would dissolve the spicules or ossicles by which it is named.</summary>
+    public bool IsSpiculate { get; }
+
+    /// <summary>Whether it is mostly jelly, which alcohol ruins.</summary>
+    public bool IsGelatinous { get; }
+
+    /// <summary>The parts of the body; their shares sum to 1.</summary>
+    public ImmutableArray<BodyRegion> Regions { get; }
+
+    /// <summary>Up to this half-thickness, in mm, such an animal is left whole by custom: neither cut nor injected.</summary>
+    public SourcedBand WholeUpToMm { get; }
+
+    /// <summary>Fluid injected into the whole body, mL per kg.</summary>
+    public SourcedBand DoseMlPerKg { get; }
+
+    /// <summary>The side kept whole for display and study, such as <c>left</c>; empty where custom names none.</summary>
+    public string SpareSide { get; }
+
+    /// <summary>Disease, venom and law, this group's own and all that it has from its parents.</summary>
+    public ImmutableArray<GroupCaution> Cautions { get; }
+
+    /// <summary>Whether this is <paramref name="id"/> or a group below it.</summary>
+    /// <param name="id">A group's id.</param>
+    /// <returns>True for the group itself and for each of its ancestors.</returns>
+    public bool IsA(string id)
+    {
+        for (var group = this; group is not null; group = group.Parent)
+        {
+            if (string.Equals(group.Id, id, StringComparison.Ordinal)) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>How many steps it is below <c>animal</c>, which is 0.</summary>
+    public int Depth => Parent is null ? 0 : Parent.Depth + 1;
+
+    /// <summary>The id.</summary>
+    /// <returns>Same as <see cref="Id"/>.</returns>
+    public override string ToString() => Id;
+
+    private static InvalidOperationException Missing(Groups.GroupRow row, string what) =>
+        new($"Group '{row.Id}' has no {what}, and no parent that has one.");
+}

@@ -1,0 +1,30 @@
+using UnitsNet;
+
+namespace Protocolist.Vessels;
+
+/// <summary>A jar, tub or tank, of which some number may be at hand. Immutable.</summary>
+/// <param name="Id">Kebab-case name, unique on the bench.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Shape">The room inside.</param>
+/// <param name="Wall">What the walls are made of.</param>
+/// <param name="Count">How many are at hand, 0 or more.</param>
+public sealed record Vessel(string Id, string Name, VesselShape Shape, VesselMaterial Wall, int Count)
+{
+    /// <summary>What the maker says it holds; checked against the dimensions where given.</summary>
+    public Volume? Capacity { get; init; }
+
+    /// <summary>How it closes.</summary>
+    public Closure Closure { get; init; } = Closure.LooseLid;
+
+    /// <summary>What the lid is made of; <see cref="VesselMaterial.Unknown"/> where there is none or it is not known.</summary>
+    public VesselMaterial Lid { get; init; }
+
+    /// <summary>What seals the lid: liner, gasket or sealant.</summary>
+    public VesselMaterial Seal { get; init; }
+
+    /// <summary>Mass with its lid, empty.</summary>
+    public Mass? EmptyMass { get; init; }
+
+    /// <summary>Whether it keeps gas in: a sealed rigid vessel builds up pressure when it warms.</summary>
+    public bool IsGasTight => Closure is Closure.ScrewLid or Closure.WireBail or Closure.SealedPlate or Closure.GroundStopper;
+}

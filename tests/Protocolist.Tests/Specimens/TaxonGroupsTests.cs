@@ -1,0 +1,186 @@
+using Protocolist.Findings;
+using Protocolist.Specimens;
+
+namespace Protocolist.Tests.Specimens;
+
+public class TaxonGroupsTests
+{
+    public static TheoryData<string> Ids => [.. TaxonGroups.All.Select(g => g.Id)];
+
+    [Theory]
+    [InlineData("mammal")]
+    [InlineData("bat")]
+    [InlineData("bird")]
+    [InlineData("snake")]
+    [InlineData("lizard")]
+    [InlineData("turtle")]
+    [InlineData("crocodilian")]
+    [InlineData("frog")]
+    [InlineData("salamander")]
+    [InlineData("amphibian-larva")]
+    [InlineData("bony-fish")]
+    [InlineData("flatfish")]
+    [InlineData("eel")]
+    [InlineData("shark")]
+    [InlineData("ray")]
+    [InlineData("lamprey")]
+    [InlineData("decapod")]
+    [InlineData("barnacle")]
+    [InlineData("insect")]
+    [InlineData("arachnid")]
+    [InlineData("myriapod")]
+    [InlineData("gastropod")]
+    [InlineData("bivalve")]
+    [InlineData("cephalopod")]
+    [InlineData("polychaete")]
+    [InlineData("earthworm")]
+    [InlineData("leech")]
+    [InlineData("flatworm")]
+    [InlineData("nematode")]
+    [InlineData("jellyfish")]
+    [InlineData("hydroid")]
+    [InlineData("anemone")]
+    [InlineData("hard-coral")]
+    [InlineData("octocoral")]
+    [InlineData("ctenophore")]
+    [InlineData("sponge")]
+    [InlineData("bryozoan")]
+    [InlineData("ascidian")]
+    [InlineData("sea-star")]
+    [InlineData("brittle-star")]
+    [InlineData("crinoid")]
+    [InlineData("sea-urchin")]
+    [InlineData("sea-cucumber")]
+    [InlineData("fish-larva")]
+    [InlineData("embryo")]
+    public void Find_knows_the_words_of_the_trade(string id)
+    {
+        var group = TaxonGroups.Find(id);
+        Assert.NotNull(group);
+        Assert.True(group.IsA("animal"));
+        Assert.NotEqual(group.IsA("vertebrate"), group.IsA("invertebrate") || id == "embryo");
+    }
+
+    [Fact]
+    public void Tree_has_one_top_and_every_group_once()
+    {
+        Assert.Single(TaxonGroups.All, g => g.Parent is null);
+        Assert.Equal(TaxonGroups.All.Length - 1, TaxonGroups.All.Sum(g => g.Children.Length));
+        Assert.All(TaxonGroups.All, g => Assert.Matches("^[a-z]+(-[a-z]+)*$", g.Id));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Region_shares_of_a_group_sum_to_the_whole(string id)
+    {
+        var group = TaxonGroups.Find(id)!;
+        Assert.Equal(1, group.Regions.Sum(r => r.Share), 9);
+        Assert.Equal(1, group.Regions.Max(r => r.Thickness), 9);
+        Assert.Equal(group.Regions.Length, group.Regions.Select(r => r.Id).Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Bands_of_a_group_are_in_order_and_name_their_source(string id)
+    {
+        var group = TaxonGroups.Find(id)!;
+        SourcedBand?[] bands = [group.DensityKgPerM3, group.WaterFraction, group.WholeUpToMm, group.DoseMlPerKg, group.TotalPerLength];
+        Assert.All(bands.OfType<SourcedBand>(), b =>
+        {
+            Assert.True(b.Low > 0 && b.Low <= b.Nominal && b.Nominal <= b.High);
+            Assert.NotEmpty(b.Source);
+        });
+        Assert.InRange(group.WaterFraction.High, 0.1, 0.99);
+        Assert.NotEmpty(group.Shape.Source);
+        Assert.True(group.Shape.Spread > 1);
+        Assert.All(group.Regions, r => Assert.NotEmpty(r.Source));
+        Assert.All(group.Cautions, c => Assert.NotEmpty(c.Source));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Length_relation_takes_the_length_that_the_group_is_measured_by(string id)
+    {
+        var group = TaxonGroups.Find(id)!;
+        Assert.True(group.LengthMass is null || group.LengthMass.Length == group.Length);
+        Assert.NotEqual("", group.LengthMass?.Source);
+    }
+
+    // The shape and the length-mass relation are two ways to the same body: they must not part by more than either admits.
+    [Theory]
+    [InlineData("mammal", 200)]
+    [InlineData("bony-fish", 300)]
+    [InlineData("flatfish", 300)]
+    [InlineData("eel", 500)]
+    [InlineData("lizard", 100)]
+    [InlineData("snake", 1000)]
+    [InlineData("turtle", 200)]
+    [InlineData("frog", 60)]
+    [InlineData("salamander", 60)]
+    [InlineData("shark", 600)]
+    public void Shape_and_length_relation_of_a_group_agree(string id, double lengthMm)
+    {
+        var group = TaxonGroups.Find(id)!;
+        var byShape = group.Shape.VolumeMl(lengthMm) * group.DensityKgPerM3.Nominal / 1000;
+        var byLength = group.LengthMass!.MassG(lengthMm);
+        Assert.InRange(byShape / byLength, 1 / group.LengthMass.Spread, group.LengthMass.Spread);
+    }
+
+    [Theory]
+    [InlineData("Mammalia", "mammal")]
+    [InlineData("Chiroptera", "bat")]
+    [InlineData("Actinopterygii", "bony-fish")]
+    [InlineData("Gastropoda", "gastropod")]
+    [InlineData("holothuroidea", "sea-cucumber")]
+    public void FindByTaxon_maps_exact_names(string taxon, string id) => Assert.Equal(id, TaxonGroups.FindByTaxon(taxon)?.Id);
+
+    [Fact]
+    public void Resolve_never_guesses_by_spelling_but_says_what_was_likely_meant()
+    {
+        var found = TaxonGroups.Resolve(null, "Chiropterra");
+        Assert.Null(found.Value);
+        var finding = Assert.Single(found.Findings);
+        Assert.Equal("unknown-higher-taxon", finding.Id);
+        Assert.Equal(Severity.Error, finding.Severity);
+        Assert.Contains("Chiroptera", finding.Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Resolve_takes_the_more_specific_of_group_and_taxon()
+    {
+        Assert.Equal("bat", TaxonGroups.Resolve("mammal", "Chiroptera").Value?.Id);
+        Assert.Equal("bat", TaxonGroups.Resolve("bat", "Mammalia").Value?.Id);
+        Assert.Equal("bat", TaxonGroups.Resolve(null, "Chordata; Mammalia; Chiroptera").Value?.Id);
+    }
+
+    [Theory]
+    [InlineData("bird", "Chiroptera", "group-against-taxon")]
+    [InlineData(null, "Aves, Mammalia", "group-against-taxon")]
+    [InlineData("mamal", null, "unknown-group")]
+    [InlineData(" ", null, "missing-group")]
+    public void Resolve_finds_what_cannot_be(string? group, string? taxon, string id)
+    {
+        var found = TaxonGroups.Resolve(group, taxon);
+        Assert.Null(found.Value);
+        Assert.Equal(id, Assert.Single(found.Findings).Id);
+    }
+
+    [Fact]
+    public void Cautions_come_down_from_the_parents()
+    {
+        var bat = TaxonGroups.Find("bat")!;
+        Assert.Contains(bat.Cautions, c => c.Id == "rabies");
+        Assert.Contains(bat.Cautions, c => c.Id == "mammal-zoonoses");
+        Assert.Contains(bat.Cautions, c => c.Id == "not-sterile");
+        Assert.Contains(TaxonGroups.Find("crocodilian")!.Cautions, c => c.Id == "cites" && c.IsLegal);
+    }
+
+    [Fact]
+    public void Lime_and_jelly_are_known()
+    {
+        Assert.True(TaxonGroups.Find("bivalve")!.IsCalcareous);
+        Assert.True(TaxonGroups.Find("octocoral")!.IsSpiculate);
+        Assert.True(TaxonGroups.Find("jellyfish")!.IsGelatinous);
+        Assert.False(TaxonGroups.Find("slug")!.IsCalcareous);
+    }
+}
