@@ -57,11 +57,11 @@ internal static class CommonFunctions
         name,
         summary,
         [new("quantity", null), new("step", null)],
-        types => AllAlike(types),
+        types => types[0].Dimension.Temperature != 0 ? (types[0], "takes no temperature") : AllAlike(types),
         values =>
         {
             var (of, step) = (values[0].Quantity, values[1].Quantity);
-            if (step.Low <= 0) return FormulaValue.Of(new QuantityRange(double.NegativeInfinity, double.PositiveInfinity, of.Dimension));
+            if (step.Low <= 0 || double.IsInfinity(step.High)) return FormulaValue.Of(RangeArithmetic.Anything(of.Dimension));
 
             // A hair of tolerance keeps 30 mm / 10 mm at 3 when the division came out as 3.0000000000000004.
             double At(double x, double s) => double.IsFinite(x) ? round((x / s) + (round == Math.Floor ? 1e-12 : -1e-12)) * s : x;
@@ -69,7 +69,7 @@ internal static class CommonFunctions
             if (step.IsPoint) return FormulaValue.Of(new QuantityRange(ends.Min(), ends.Max(), of.Dimension));
 
             // With a step that varies, the rounded value stays within one largest step of the quantity.
-            return FormulaValue.Of(new QuantityRange(Math.Min(ends.Min(), of.Low - step.High), Math.Max(ends.Max(), of.High + step.High), of.Dimension));
+            return FormulaValue.Of(RangeArithmetic.Widened(Math.Min(ends.Min(), of.Low - step.High), Math.Max(ends.Max(), of.High + step.High), of.Dimension));
         });
 
     private static (FormulaType Type, string? Misfit) AllAlike(ImmutableArray<FormulaType> types)

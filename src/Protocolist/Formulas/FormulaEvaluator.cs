@@ -18,8 +18,13 @@ internal static class FormulaEvaluator
         LiteralNode n => FormulaValue.Of(n.Value),
         WordNode n => FormulaValue.Of(n.Word),
         NameNode n => inputs.Find(n.Name),
-        _ => Combine(node, [.. node.Parts.Select(p => Evaluate(p, inputs))], inputs.OverAll),
+        PairNode n => Pair(n.Operation, Evaluate(n.Left, inputs), Evaluate(n.Right, inputs)),
+        _ => Combine(node, EvaluateAll(node.Parts, inputs), inputs.OverAll),
     };
+
+    /// <summary>Apart, so that plain arithmetic does not pay for the closure.</summary>
+    private static ImmutableArray<FormulaValue> EvaluateAll(ImmutableArray<FormulaNode> nodes, FormulaInputs inputs) =>
+        [.. nodes.Select(node => Evaluate(node, inputs))];
 
     /// <summary>The value of a node whose parts have these values.</summary>
     public static FormulaValue Combine(FormulaNode node, ImmutableArray<FormulaValue> parts, bool overAll) => node switch
@@ -39,27 +44,24 @@ internal static class FormulaEvaluator
         Operation.Multiply => FormulaValue.Of(RangeArithmetic.Multiply(a.Quantity, b.Quantity)),
         Operation.Divide => FormulaValue.Of(RangeArithmetic.Divide(a.Quantity, b.Quantity)),
         Operation.Range => FormulaValue.Of(QuantityRange.Hull(a.Quantity, b.Quantity)),
-        Operation.Tolerance => FormulaValue.Of(Around(a.Quantity, b.Quantity)),
+        Operation.Tolerance => FormulaValue.Of(RangeArithmetic.Around(a.Quantity, b.Quantity)),
         Operation.Less => FormulaValue.Of(RangeArithmetic.Less(a.Quantity, b.Quantity)),
         Operation.Greater => FormulaValue.Of(RangeArithmetic.Less(b.Quantity, a.Quantity)),
         Operation.LessOrEqual => FormulaValue.Of(TruthTable.Not(RangeArithmetic.Less(b.Quantity, a.Quantity))),
         Operation.GreaterOrEqual => FormulaValue.Of(TruthTable.Not(RangeArithmetic.Less(a.Quantity, b.Quantity))),
         Operation.Equal => FormulaValue.Of(Same(a.Quantity, b.Quantity)),
-        Operation.Is => FormulaValue.Of(TruthTable.Of(string.Equals(a.Word, b.Word, StringComparison.Ordinal))),
-        Operation.IsNot => FormulaValue.Of(TruthTable.Of(!string.Equals(a.Word, b.Word, StringComparison.Ordinal))),
+        Operation.Is => FormulaValue.Of(SameWord(a, b)),
+        Operation.IsNot => FormulaValue.Of(TruthTable.Not(SameWord(a, b))),
         Operation.And => FormulaValue.Of(TruthTable.And(a.Truth, b.Truth)),
         _ => FormulaValue.Of(TruthTable.Or(a.Truth, b.Truth)),
     };
 
     private static FormulaValue Open(bool atLeast, QuantityRange bound) => FormulaValue.Of(atLeast
         ? new QuantityRange(bound.Low, double.PositiveInfinity, bound.Dimension)
-        : new QuantityRange(Math.Min(0, bound.High), bound.High, bound.Dimension));
+        : new QuantityRange(Math.Min(0, bound.Low), bound.High, bound.Dimension));
 
-    private static QuantityRange Around(QuantityRange middle, QuantityRange tolerance)
-    {
-        var width = Math.Max(Math.Abs(tolerance.Low), Math.Abs(tolerance.High));
-        return new(middle.Low - width, middle.High + width, middle.Dimension);
-    }
+    private static Truth SameWord(FormulaValue a, FormulaValue b) =>
+        a.IsAnyWord || b.IsAnyWord ? Truth.Depends : TruthTable.Of(string.Equals(a.Word, b.Word, StringComparison.Ordinal));
 
     private static Truth Same(QuantityRange a, QuantityRange b)
     {

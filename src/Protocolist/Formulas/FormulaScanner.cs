@@ -15,7 +15,7 @@ internal sealed class FormulaScanner(string text)
     public int LastEnd()
     {
         var end = At;
-        while (end > 0 && text[end - 1] is ' ' or '\t' or '\n' or '\r') end--;
+        while (end > 0 && QuantityText.SkipSpace(text, end - 1) >= end) end--;
         return end;
     }
 

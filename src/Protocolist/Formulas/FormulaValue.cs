@@ -20,12 +20,17 @@ internal readonly record struct FormulaValue
 
     public static FormulaValue Of(string word) => new(FormulaKind.Word, default, word, default);
 
+    /// <summary>A word that is not settled: over a whole class it is one for some specimens and another for others.</summary>
+    public static FormulaValue AnyWord { get; } = new(FormulaKind.Word, default, "", default);
+
+    public bool IsAnyWord => Kind == FormulaKind.Word && Word is "";
+
     public static FormulaValue Of(Truth truth) => new(FormulaKind.Truth, default, "", truth);
 
     public override string ToString() => Kind switch
     {
         FormulaKind.Quantity => Measurable.Text(Quantity),
-        FormulaKind.Word => Word,
+        FormulaKind.Word => IsAnyWord ? "any word" : Word,
         _ => Truth switch { Truth.Yes => "yes", Truth.No => "no", _ => "depends" },
     };
 }

@@ -6,13 +6,18 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
-internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures);
+internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+{
+    /// <summary>How long the body takes to be fixed to the core as it is cut and injected; null where nothing fixes it, or too cold or warm to say.</summary>
+    public BodyFixation? Fixation { get; init; }
+}
 
 /// <summary>One step in the making.</summary>
 internal sealed record DraftStep(StageDefinition Stage)
@@ -47,7 +52,13 @@ internal sealed record DraftStep(StageDefinition Stage)
 
     public ImmutableArray<InjectionSite> Sites { get; init; } = [];
 
+    /// <summary>Where and how much is injected into one animal.</summary>
+    public InjectionPlan? Injections { get; init; }
+
     public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
+
+    /// <summary>What the cuts open, for reckoning how far fixative has to go.</summary>
+    public CutPlan? CutPlan { get; init; }
 
     public (Duration Every, ImmutableArray<(string Sign, string Remedy)> Signs)? Watch { get; init; }
 

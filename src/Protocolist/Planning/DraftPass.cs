@@ -37,7 +37,11 @@ internal static class DraftPass
         }
 
         if (steps.Count == 0) findings.Add(Finding.Error("no-steps", $"'{protocol.Id}' has no stage for this specimen", "check its 'when' conditions", protocol.Span));
-        return new(new(body, protocol, choices, steps.DrainToImmutable(), [.. figures.DistinctBy(f => f.Id)]), [.. findings]);
+        var drafted = steps.DrainToImmutable();
+        var fixation = FixationReckoning.Of(drafted, body, bench);
+        findings.AddRange(fixation.Findings);
+        if (fixation.Value is { } core) figures.Add(FixationReckoning.Figure(core));
+        return new(new(body, protocol, choices, drafted, [.. figures.DistinctBy(f => f.Id)]) { Fixation = fixation.Value }, [.. findings]);
     }
 
     /// <summary>The choices as decided, defaults filled in; null where something was chosen that cannot be.</summary>

@@ -3,51 +3,50 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
 using UnitsNet;
+using static System.FormattableString;
 
 namespace Protocolist.Planning;
 
-/// <summary>
-/// A dose shared out over the body: each region gets its share by mass, in as many places as keep each within the protocol's
-/// volume for one site. Nothing is lost: the sites of all regions add up to the dose.
-/// </summary>
+/// <summary>The protocol's dose and sites, shared out over the regions of the body.</summary>
 internal static class Injection
 {
-    /// <summary>The name under which a protocol speaks of every region that it does not name.</summary>
-    private const string Other = "other";
-
     public static DraftStep Plan(DraftStep step, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
     {
-        if (StepDraft.Quantity(step.Stage, "dose", inputs) is not { IsFinite: true, Low: >= 0 } dose) return step;
-        var total = Volume.FromCubicMeters(dose.Middle);
-        var perSite = PerSite(step.Stage, inputs);
-        foreach (var region in perSite.Keys.Where(r => r != Other && !body.Group.Regions.Any(g => g.IsNamed(r))))
-            findings.Add(Finding.Warning("unknown-region", $"a {body.Group.Name} has no region '{region}' that is known", $"known here: {string.Join(", ", body.Group.Regions.Select(r => r.Id))}", step.Stage.Find("sites")!.Span) with { Subject = step.Id });
-        if (total.CubicMeters == 0) return step with { Volume = total };
-        return step with { Volume = total, Sites = [.. body.Regions.Select(r => Region(r, total, perSite, body)).OfType<InjectionSite>()] };
+        var dose = StepDraft.Quantity(step.Stage, "dose", inputs);
+        if (dose is { IsFinite: false } or { Low: <= 0 }) return step;
+        double? perKilogram = dose is { } d ? d.Middle * 1e6 / PlanInputs.Measure(body, "specimen.lot-mass").Middle : null;
+        var planned = InjectionPlan.For(body, perKilogram, Sites(step.Stage, inputs));
+        findings.AddRange(planned.Findings.Select(f => f with { Subject = step.Id, Where = step.Span }));
+        if (planned.Value is not { } plan) return step;
+        return step with
+        {
+            Injections = plan,
+            Volume = Volume.FromMilliliters(plan.TotalMl * body.Count),
+            Sites = [.. plan.Regions.Select(r => Site(r, plan.Syringe, body.Count))],
+        };
     }
 
-    private static Dictionary<string, QuantityRange> PerSite(StageDefinition stage, PlanInputs inputs) => stage.Find("sites") is SitesSetting sites
-        ? sites.Sites.ToDictionary(s => s.Region, s => s.PerSite.Evaluate(inputs.AsFormulaInputs()).Quantity, StringComparer.Ordinal)
-        : [];
+    private static Dictionary<string, SiteVolume>? Sites(StageDefinition stage, PlanInputs inputs) => stage.Find("sites") is SitesSetting sites
+        ? sites.Sites.ToDictionary(s => s.Region, s => Millilitres(s.PerSite.Evaluate(inputs.AsFormulaInputs()).Quantity), StringComparer.Ordinal)
+        : null;
 
-    private static InjectionSite? Region(RegionMeasure region, Volume total, Dictionary<string, QuantityRange> perSite, BodyMeasure body)
+    private static SiteVolume Millilitres(QuantityRange volume) => new(volume.Low * 1e6, volume.High * 1e6);
+
+    private static InjectionSite Site(RegionInjection region, Syringe? syringe, int count)
     {
-        var volume = total * region.Region.Share;
-        var key = perSite.Keys.FirstOrDefault(region.Region.IsNamed) ?? (perSite.ContainsKey(Other) ? Other : null);
-        var range = key is not null ? perSite[key] : new QuantityRange(0, volume.CubicMeters, Dimension.OfVolume);
-        if (range.High <= 0 || !range.IsFinite || volume.CubicMeters <= 0) return null;
-
-        // As few places as the largest volume for one place allows; never fewer than one, of a pair one in each.
-        var sites = Math.Max(region.Region.Count, (int)Math.Min(10_000, Math.Ceiling((volume.CubicMeters / range.High) - 1e-9)));
-        var each = volume / sites;
+        var fills = Syringe.For(region.SiteMl, region.TotalMl);
         return new(
             region.Region.Name,
-            sites,
-            Volume.FromCubicMeters(range.Low),
-            each,
-            Volume.FromCubicMeters(range.High),
-            volume,
-            Syringes.For(each, volume, region.HalfThickness.Nominal));
+            region.Sites * count,
+            Volume.FromMilliliters(region.SiteRange.LowMl),
+            Volume.FromMilliliters(region.SiteMl),
+            Volume.FromMilliliters(region.SiteRange.HighMl),
+            Volume.FromMilliliters(region.TotalMl * count),
+            Invariant($"{(syringe ?? fills).SizeMl} mL syringe, {region.NeedleGauge} G needle of {region.NeedleLengthMm} mm"))
+        {
+            At = region.Region.InjectAt,
+        };
     }
 }

@@ -34,7 +34,7 @@ internal static class Instructions
     {
         if (step.Volume is { } total) yield return $"{Text(total)} in all; stop at a site when the part is firm or fluid runs back.";
         foreach (var site in step.Sites)
-            yield return $"{site.Region}: {site.Sites} {(site.Sites == 1 ? "site" : "sites")} of {Text(site.PerSite)}{Usual(site)}, {Text(site.Total)} in all; {site.Tool}.";
+            yield return $"{site.Region}: {site.Sites} {(site.Sites == 1 ? "site" : "sites")} of {Text(site.PerSite)}{Usual(site)}, {Text(site.Total)} in all; {site.Tool}{(site.At.Length > 0 ? $"; {site.At}" : "")}.";
     }
 
     /// <summary>The protocol's range where the planned volume lies outside it, which small regions do.</summary>

@@ -2,11 +2,9 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning;
@@ -44,7 +42,7 @@ internal static class StepDraft
         return stage.Kind switch
         {
             StageKind.Inject => Injection.Plan(step, body, inputs, findings),
-            StageKind.Slit => step with { Cuts = CutsOf(stage, body, inputs, findings) },
+            StageKind.Slit => Cutting.Plan(step, body, inputs, findings),
             _ => step,
         };
     }
@@ -82,17 +80,6 @@ internal static class StepDraft
         return lengths.ToImmutable();
     }
 
-    private static ImmutableArray<PlannedCut> CutsOf(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
-    {
-        Length? Of(string key) => Quantity(stage, key, inputs) is { IsFinite: true } range ? Length.FromMeters(range.Middle) : null;
-        var side = stage.Expression("side")?.Evaluate(inputs.AsFormulaInputs()).Word ?? "any";
-        var count = Quantity(stage, "count", inputs) is { } number ? Whole(number) : 0;
-        var places = stage.Texts("places");
-        foreach (var place in places.Where(p => !body.Group.Regions.Any(r => r.IsNamed(p))))
-            findings.Add(Finding.Warning("unknown-region", $"a {body.Group.Name} has no region '{place}' that is known", $"known here: {string.Join(", ", body.Group.Regions.Select(r => r.Id))}", stage.Find("places")!.Span) with { Subject = stage.Id });
-        return [.. places.DefaultIfEmpty("body").Select(p => new PlannedCut(p, count, Of("length"), Of("depth"), Of("spacing"), side))];
-    }
-
     private static QuantityRange? TimeOf(StageDefinition stage, string key, PlanInputs inputs) => Quantity(stage, key, inputs);
 
     private static Duration Least(QuantityRange time) => Duration.FromSeconds(Math.Clamp(time.Low, 0, LongestSeconds));
@@ -100,5 +87,5 @@ internal static class StepDraft
     private static Duration? Most(QuantityRange time) =>
         double.IsPositiveInfinity(time.High) ? null : Duration.FromSeconds(Math.Clamp(time.High, 0, LongestSeconds));
 
-    private static int Whole(QuantityRange number) => (int)Math.Clamp(Math.Round(number.Middle), 0, 1000);
+    public static int Whole(QuantityRange number) => (int)Math.Clamp(Math.Round(number.Middle), 0, 1000);
 }

@@ -91,7 +91,7 @@ public sealed record Step
 /// <param name="PerSite">What to inject at one place.</param>
 /// <param name="PerSiteHigh">Most at one place.</param>
 /// <param name="Total">In the whole region.</param>
-/// <param name="Tool">Syringe, fills and needle.</param>
+/// <param name="Tool">Syringe and needle.</param>
 public sealed record InjectionSite(
     string Region,
     int Sites,
@@ -99,7 +99,11 @@ public sealed record InjectionSite(
     [property: JsonPropertyName("perSiteMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSite,
     [property: JsonPropertyName("perSiteHighMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSiteHigh,
     [property: JsonPropertyName("totalMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Total,
-    string Tool);
+    string Tool)
+{
+    /// <summary>Where in the region the needle goes in.</summary>
+    public string At { get; init; } = "";
+}
 
 /// <summary>Cuts in one region of the body.</summary>
 /// <param name="Region">The region.</param>

@@ -64,6 +64,12 @@ public sealed class Shelf
     /// <returns>The protocol, or null when the shelf has none of that id that could be read.</returns>
     public Protocol? Find(string id) => _byId.GetValueOrDefault(id);
 
+    /// <summary>What to say when there is no protocol of an id.</summary>
+    /// <param name="id">The id that was asked for.</param>
+    /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
+    public Finding NotFound(string id) =>
+        Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
+
     private static Dictionary<string, ProtocolHeader> Layer(IReadOnlyList<SourceText> files, List<Finding> findings)
     {
         var layer = new Dictionary<string, ProtocolHeader>(StringComparer.Ordinal);

@@ -125,18 +125,35 @@ public readonly record struct Dimension(
         var self = this;
         var named = Array.Find(Names, n => n.Dimension == self).Name;
         if (named is not null) return named;
-        var text = new StringBuilder("a quantity in");
-        (sbyte Power, string Symbol)[] parts =
-        [
-            (Mass, "kg"), (Length, "m"), (Time, "s"), (Temperature, "K"), (Amount, "mol"), (ShareOfVolume, "%vol"), (ShareOfMass, "%mass"),
-        ];
-        foreach (var (power, symbol) in parts)
-        {
-            if (power is 0) continue;
-            text.Append(' ').Append(symbol);
-            if (power is not 1) text.Append(CultureInfo.InvariantCulture, $"^{power}");
-        }
-
-        return text.ToString();
+        return $"a quantity in {Symbols}";
     }
+
+    /// <summary>The powers of SI units: <c>kg m^-1</c>.</summary>
+    internal string Symbols
+    {
+        get
+        {
+            var text = new StringBuilder();
+            (sbyte Power, string Symbol)[] parts =
+            [
+                (Mass, "kg"), (Length, "m"), (Time, "s"), (Temperature, "K"), (Amount, "mol"), (ShareOfVolume, "%vol"), (ShareOfMass, "%mass"),
+            ];
+            foreach (var (power, symbol) in parts)
+            {
+                if (power is 0) continue;
+                if (text.Length > 0) text.Append(' ');
+                text.Append(symbol);
+                if (power is not 1) text.Append(CultureInfo.InvariantCulture, $"^{power}");
+            }
+
+            return text.ToString();
+        }
+    }
+
+    /// <summary>No honest quantity has a power near this; beyond it a product of many factors would run over.</summary>
+    internal const int HighestPower = 24;
+
+    /// <summary>Whether every power is within <see cref="HighestPower"/> to either side.</summary>
+    internal bool IsWithinReason =>
+        Array.TrueForAll((sbyte[])[Length, Mass, Time, Temperature, Amount, ShareOfVolume, ShareOfMass], power => power is >= -HighestPower and <= HighestPower);
 }

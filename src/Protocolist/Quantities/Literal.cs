@@ -28,6 +28,7 @@ internal readonly record struct Literal(double Number, Unit? Unit)
         if (middle.Dimension != tolerance.Dimension) return Unlike(middle, tolerance, offset, 1);
         if (middle.Dimension == Dimension.OfTemperature) return new("unlike-quantities", "a tolerance of temperature cannot be told from a temperature", "write the range as 'a to b'", offset, 1);
         var width = Math.Abs(tolerance.Si);
+        if (!double.IsFinite(middle.Si - width) || !double.IsFinite(middle.Si + width)) return new("bad-number", "this number is too large", "give at most 15 figures", offset, 1);
         range = new(middle.Si - width, middle.Si + width, middle.Dimension);
         return null;
     }

@@ -6,7 +6,8 @@ namespace Protocolist.Quantities;
 /// <remarks>
 /// The steps are those of ordinary tools (common practice): a 1 mL syringe reads to 0.01 mL, a 10 or 20 mL syringe to 0.1 or 0.2 mL,
 /// a 250 mL cylinder to 1 or 2 mL, a 1 L cylinder to 5 or 10 mL, a marked bucket to 0.1 L; a pocket balance reads 0.01 or 0.1 g,
-/// a kitchen scale 1 g, a hanging scale 10 to 100 g; a rule reads 1 mm, a calliper 0.1 mm.
+/// a kitchen scale 1 g, a hanging scale 10 to 100 g; a rule reads 1 mm, a calliper 0.1 mm. Never more than 6 significant figures stand
+/// there, and a trace too small for its tool is given with 2 rather than as nothing.
 /// </remarks>
 public static class Measurable
 {
@@ -37,7 +38,7 @@ public static class Measurable
         [Dimension.OfLength] = [(0.01, Millimetre, 0.1), (1.9995, Millimetre, 1), (double.PositiveInfinity, Metre, 0.01)],
         [Dimension.OfTime] =
         [
-            (60, UnitTable.Get("s"), 1), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
+            (59.5, UnitTable.Get("s"), 1), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
         ],
         [Dimension.OfTemperature] = [(double.PositiveInfinity, UnitTable.Get("degC"), 0.5)],
         [Dimension.OfShareByVolume] = [(double.PositiveInfinity, UnitTable.Get("%vol"), 0.1)],
@@ -52,9 +53,9 @@ public static class Measurable
     /// <returns>Text such as <c>0.99 L</c>.</returns>
     public static string Text(double si, Dimension dimension)
     {
-        if (!double.IsFinite(si)) return "without limit";
+        if (!IsFinite(si)) return "without limit";
         var (unit, step) = StepFor(Math.Abs(si), dimension);
-        return Join(Number(unit.FromSi(si), step), unit.Symbol);
+        return Join(Number(unit.FromSi(si), step, dimension), unit.Symbol);
     }
 
     /// <summary>A range for a person to read; one number where both ends round to the same.</summary>
@@ -62,16 +63,20 @@ public static class Measurable
     /// <returns>Text such as <c>10 to 21 d</c> or <c>at least 24 h</c>.</returns>
     public static string Text(QuantityRange range)
     {
-        if (double.IsPositiveInfinity(range.High)) return double.IsFinite(range.Low) && range.Low > 0 ? $"at least {Text(range.Low, range.Dimension)}" : "any";
-        if (!double.IsFinite(range.Low) || (range.Low == 0 && range.High > 0)) return $"at most {Text(range.High, range.Dimension)}";
+        if (range.IsPoint) return Text(range.Low, range.Dimension);
+        if (!IsFinite(range.High)) return IsFinite(range.Low) && range.Low != 0 ? $"at least {Text(range.Low, range.Dimension)}" : "any";
+        if (!IsFinite(range.Low) || (range.Low == 0 && range.High > 0)) return $"at most {Text(range.High, range.Dimension)}";
         var (unit, step) = StepFor(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
-        var low = Number(unit.FromSi(range.Low), step);
-        var high = Number(unit.FromSi(range.High), step);
+        var low = Number(unit.FromSi(range.Low), step, range.Dimension);
+        var high = Number(unit.FromSi(range.High), step, range.Dimension);
 
         // The lower end of a wide range would vanish in the unit of the upper.
-        if (low == "0" && range.Low > 0) return $"{Text(range.Low, range.Dimension)} to {Join(high, unit.Symbol)}";
+        if (Vanishes(unit.FromSi(range.Low), step, range.Dimension) && Text(range.Low, range.Dimension) is var small && small != Join(high, unit.Symbol)) return $"{small} to {Join(high, unit.Symbol)}";
         return low == high ? Join(high, unit.Symbol) : $"{low} to {Join(high, unit.Symbol)}";
     }
+
+    /// <summary>Finite in any unit, not in the SI unit alone.</summary>
+    private static bool IsFinite(double si) => Math.Abs(si) < 1e290;
 
     private static (Unit Unit, double Step) StepFor(double si, Dimension dimension)
     {
@@ -82,16 +87,29 @@ public static class Measurable
         }
 
         var fitting = UnitText.Fitting(si, dimension);
-        var size = Math.Abs(fitting.FromSi(si));
-        return (fitting, size > 0 ? Math.Pow(10, Math.Floor(Math.Log10(size)) - 2) : 1);
+        return (fitting, OneIn(3, fitting.FromSi(si)));
     }
 
+    /// <summary>The place value of the last of so many significant figures.</summary>
+    private static double OneIn(int figures, double value) =>
+        value == 0 ? 1 : Math.Max(double.Epsilon, Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) + 1 - figures));
+
+    /// <summary>Whether something would be shown as nothing. A temperature near 0 degC is no trace of anything.</summary>
+    private static bool Vanishes(double value, double step, Dimension dimension) =>
+        value != 0 && Math.Round(value / step) == 0 && dimension != Dimension.OfTemperature;
+
     /// <summary>Rounded to the step, halves to the even side, with no more decimals than the step has.</summary>
-    private static string Number(double value, double step)
+    private static string Number(double value, double step, Dimension dimension)
     {
+        if (value == 0) return "0";
+        if (Vanishes(value, step, dimension)) step = OneIn(2, value);
+        step = Math.Max(step, OneIn(6, value));
+
+        // Sizes that nothing at a bench has: the shortest form will do.
+        if (!double.IsFinite(value / step) || Math.Abs(value) is < 1e-6 or >= 1e9) return value.ToString("G3", CultureInfo.InvariantCulture);
         var decimals = step >= 1 ? 0 : (int)Math.Ceiling(-Math.Log10(step) - 1e-9);
         var rounded = Math.Round(value / step) * step;
-        return rounded == 0 ? "0" : rounded.ToString($"0.{new string('#', Math.Max(decimals, 0))}", CultureInfo.InvariantCulture);
+        return rounded == 0 ? "0" : rounded.ToString($"0.{new string('#', decimals)}", CultureInfo.InvariantCulture);
     }
 
     private static string Join(string number, string unit) => unit.Length == 0 ? number : $"{number} {unit}";

@@ -33,7 +33,7 @@ public readonly record struct QuantityRange
     public bool IsFinite => double.IsFinite(Low) && double.IsFinite(High);
 
     /// <summary>The number halfway, or the finite bound where the other is infinite.</summary>
-    public double Middle => IsFinite ? Low + ((High - Low) / 2) : double.IsFinite(Low) ? Low : High;
+    public double Middle => IsPoint ? Low : IsFinite ? Math.Clamp((Low / 2) + (High / 2), Low, High) : double.IsFinite(Low) ? Low : High;
 
     /// <summary>One exact value.</summary>
     /// <param name="si">The value in SI units.</param>

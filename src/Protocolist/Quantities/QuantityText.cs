@@ -22,7 +22,7 @@ public static class QuantityText
         var fault = Read(text, out value);
         if (fault is null && value.Dimension != expected)
         {
-            fault = new("wrong-dimension", $"'{text}' is {value.Dimension}; {expected} is wanted here", "give it in a fitting unit", 0, text.Length);
+            fault = new("wrong-dimension", $"'{Excerpt.Of(text)}' is {value.Dimension}; {expected} is wanted here", "give it in a fitting unit", 0, text.Length);
         }
 
         finding = fault is null ? null : Finding.Error(fault.Id, fault.Message, fault.Remedy, SourceSpan.At("", 1, fault.Offset + 1));
@@ -34,8 +34,8 @@ public static class QuantityText
     {
         value = default;
         var at = SkipSpace(text, 0);
-        if (StartsWord(text, at, "at least", out var after)) return ReadOpen(text, after, true, out value);
-        if (StartsWord(text, at, "at most", out after)) return ReadOpen(text, after, false, out value);
+        if (StartsWords(text, at, "at", "least", out var after)) return ReadOpen(text, after, true, out value);
+        if (StartsWords(text, at, "at", "most", out after)) return ReadOpen(text, after, false, out value);
         if (ReadLiteral(text, at, out var first, out var end) is { } fault) return fault;
         var join = SkipSpace(text, end);
         if (join == text.Length)
@@ -44,7 +44,7 @@ public static class QuantityText
             return null;
         }
 
-        var tolerance = text[join..].StartsWith("±") ? join + 1 : text[join..].StartsWith("+-") ? join + 2 : 0;
+        var tolerance = text[join..].StartsWith("±") ? join + 1 : text[join..].StartsWith("+/-") ? join + 3 : text[join..].StartsWith("+-") ? join + 2 : 0;
         var second = tolerance > 0 ? tolerance : StartsWord(text, join, "to", out after) ? after : -1;
         if (second < 0) return Leftover(text, join);
         if (ReadLiteral(text, SkipSpace(text, second), out var last, out end) is { } secondFault) return secondFault;
@@ -57,6 +57,7 @@ public static class QuantityText
     {
         literal = default;
         end = at;
+        var start = at;
         var sign = 1.0;
         if (at < text.Length && text[at] is '-' or '−')
         {
@@ -73,23 +74,31 @@ public static class QuantityText
         }
 
         end = at + digits;
-        if (end < text.Length && text[end] == ',') return new("decimal-comma", "a comma stands in a number", "write the decimal sign as a point, and no separators between thousands", end, 1);
+        if (end + 1 < text.Length && text[end] == ',' && char.IsAsciiDigit(text[end + 1])) return new("decimal-comma", "a comma stands in a number", "write the decimal sign as a point and leave thousands unseparated; a comma between arguments has a space behind it", end, 1);
         var fault = UnitText.Match(text, SkipSpace(text, end), out var unit, out var unitEnd);
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
+        if (!double.IsFinite(literal.Si)) return new("bad-number", "this number is too long or too large", "give at most 15 figures", at, digits);
+        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", start, end - start);
         return null;
     }
 
-    /// <summary>Text that reads back as exactly the same range; in the unit that needs the fewest figures.</summary>
+    /// <summary>Text that reads back as exactly the same range, in a unit that fits its size.</summary>
+    /// <remarks>
+    /// Holds for every dimension that a unit of the list or a ratio of two can give. A range without a finite end is
+    /// <c>anything</c>, one with an upper end alone is written as <c>at most</c>; only a range that reaches below zero without limit is lost so.
+    /// </remarks>
     public static string Exact(QuantityRange range)
     {
         if (double.IsPositiveInfinity(range.High) && double.IsFinite(range.Low)) return $"at least {ExactPoint(range.Low, range.Dimension)}";
         if (range.Low == 0 && double.IsFinite(range.High) && !range.IsPoint) return $"at most {ExactPoint(range.High, range.Dimension)}";
+        if (!range.IsFinite) return double.IsFinite(range.High) ? $"at most {ExactPoint(range.High, range.Dimension)}" : "anything";
         if (range.IsPoint) return ExactPoint(range.Low, range.Dimension);
-        if (!range.IsFinite) return "anything";
         var unit = UnitText.Fitting(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
-        return $"{ExactIn(range.Low, unit)} to {ExactIn(range.High, unit)}";
+        var (low, high) = (ExactIn(range.Low, unit), ExactIn(range.High, unit));
+        var shared = unit.Symbol.Length == 0 ? "" : $" {unit.Symbol}";
+        return low.EndsWith(shared, StringComparison.Ordinal) && high.EndsWith(shared, StringComparison.Ordinal) ? $"{low[..^shared.Length]} to {high}" : $"{low} to {high}";
     }
 
     private static string ExactPoint(double si, Dimension dimension) => ExactIn(si, UnitText.Fitting(Math.Abs(si), dimension));
@@ -123,7 +132,7 @@ public static class QuantityText
 
     private static TextFault Leftover(ReadOnlySpan<char> text, int at)
     {
-        if (text[at] == '-' || text[at] == '–') return new("range-with-dash", "a range is written with 'to'", "write '2 to 5 mL'", at, 1);
+        if (text[at] is '-' or '–' or '—') return new("range-with-dash", "a range is written with 'to'", "write '2 to 5 mL'", at, 1);
         var word = Word(text, at);
         return new("unexpected-text", $"'{word}' makes no sense after the quantity", "write 'a to b', 'a ± b', 'at least a' or 'at most a'", at, Math.Max(1, word.Length));
     }
@@ -145,6 +154,9 @@ public static class QuantityText
     private static bool StartsWord(ReadOnlySpan<char> text, int at, string word, out int after)
     {
         after = at + word.Length;
-        return text[at..].StartsWith(word, StringComparison.Ordinal) && (after == text.Length || text[after] is ' ' or '\t');
+        return text[at..].StartsWith(word, StringComparison.Ordinal) && (after == text.Length || SkipSpace(text, after) > after);
     }
+
+    private static bool StartsWords(ReadOnlySpan<char> text, int at, string first, string second, out int after) =>
+        StartsWord(text, at, first, out after) && StartsWord(text, SkipSpace(text, after), second, out after);
 }

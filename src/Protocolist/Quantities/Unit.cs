@@ -12,7 +12,18 @@ internal readonly record struct Unit(string Symbol, Dimension Dimension, double 
 
     public double FromSi(double si) => (si - Offset) * Denominator / Numerator;
 
-    /// <summary>This unit for each one of another: mL/kg. Temperatures cannot be part of a ratio.</summary>
-    public Unit Per(Unit other) =>
-        new($"{Symbol}/{other.Symbol}", Dimension / other.Dimension, Numerator * other.Denominator, Denominator * other.Numerator);
+    /// <summary>This unit for each one of another: mL/kg. Temperatures with an offset cannot be part of a ratio.</summary>
+    public Unit Per(Unit other)
+    {
+        var (numerator, denominator) = Reduced(Numerator * other.Denominator, Denominator * other.Numerator);
+        return new($"{Symbol}/{other.Symbol}", Dimension / other.Dimension, numerator, denominator);
+    }
+
+    /// <summary>The same fraction in lowest terms where both are whole, so that g/L is kg/m3 to the last bit.</summary>
+    private static (double Numerator, double Denominator) Reduced(double numerator, double denominator)
+    {
+        var (a, b) = (numerator, denominator);
+        while (b > 0) (a, b) = (b, a % b);
+        return a > 1 && numerator % a == 0 && denominator % a == 0 ? (numerator / a, denominator / a) : (numerator, denominator);
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Protocolist.Findings;
 
 namespace Protocolist.Quantities;
 
@@ -53,6 +54,9 @@ internal static class UnitTable
         // A span of months or years that bounds a stay is counted as 30 and 365 days; calendar dates are never reckoned with these.
         new("mo", Time, 30 * 86400),
         new("y", Time, 365 * 86400),
+
+        // Nobody at a bench writes K; it is there so that every temperature can be written exactly.
+        new("K", Dimension.OfTemperature, 1),
         new("degC", Dimension.OfTemperature, 1, 1, 273.15),
         new("°C", Dimension.OfTemperature, 1, 1, 273.15),
         new("degF", Dimension.OfTemperature, 5, 9, 459.67 * 5 / 9),
@@ -76,7 +80,7 @@ internal static class UnitTable
     [
         ("uL", "µL"), ("μL", "µL"), ("ml", "mL"), ("l", "L"), ("cc", "cm3"), ("mm³", "mm3"), ("cm³", "cm3"), ("m³", "m3"),
         ("mm²", "mm2"), ("cm²", "cm2"), ("m²", "m2"), ("um", "µm"), ("μm", "µm"), ("ug", "µg"), ("μg", "µg"),
-        ("hr", "h"), ("wks", "wk"), ("yr", "y"), ("% vol", "%vol"), ("% mass", "%mass"), ("%w/v", "% w/v"),
+        ("ºC", "degC"), ("hr", "h"), ("wks", "wk"), ("yr", "y"), ("% vol", "%vol"), ("% mass", "%mass"), ("%w/v", "% w/v"),
         ("% v/v", "%vol"), ("%v/v", "%vol"), ("% m/m", "%mass"), ("%m/m", "%mass"), ("% w/w", "%mass"), ("%w/w", "%mass"),
     ];
 
@@ -90,8 +94,20 @@ internal static class UnitTable
         ["Ml"] = "that is a million litres; a millilitre is 'mL'",
         ["C"] = "say 'degC'",
         ["F"] = "say 'degF'",
-        ["K"] = "give temperatures in 'degC' or 'degF'",
+        ["deg"] = "say 'degC' or 'degF'",
+        ["gallon"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
+        ["gallons"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
     }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>Words in full, which are not read: the list of symbols is closed. The remedy names the symbol.</summary>
+    private static readonly FrozenDictionary<string, string> InFull = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+    {
+        ["millilitre"] = "mL", ["milliliter"] = "mL", ["litre"] = "L", ["liter"] = "L", ["inch"] = "in", ["inche"] = "in", ["foot"] = "ft", ["feet"] = "ft",
+        ["millimetre"] = "mm", ["millimeter"] = "mm", ["centimetre"] = "cm", ["centimeter"] = "cm", ["metre"] = "m", ["meter"] = "m",
+        ["gram"] = "g", ["gramme"] = "g", ["gr"] = "g", ["kilo"] = "kg", ["kilogram"] = "kg", ["tonne"] = "t", ["pound"] = "lb", ["ounce"] = "oz",
+        ["sec"] = "s", ["second"] = "s", ["minute"] = "min", ["hour"] = "h", ["day"] = "d", ["week"] = "wk", ["month"] = "mo", ["year"] = "y",
+        ["celsius"] = "degC", ["fahrenheit"] = "degF", ["percent"] = "%", ["min"] = "min", ["hr"] = "h", ["kg"] = "kg", ["lb"] = "lb",
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, Unit> BySymbol = All
         .Select(u => KeyValuePair.Create(u.Symbol, u))
@@ -108,6 +124,14 @@ internal static class UnitTable
 
     /// <summary>A unit of the list that is known to be there.</summary>
     public static Unit Get(string symbol) => BySymbol[symbol];
+
+    /// <summary>What to write in place of a word that is no unit.</summary>
+    public static string RemedyFor(string word)
+    {
+        if (InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol)) return $"write '{symbol}'";
+        if (word.Length > 1 && BySymbol.ContainsKey(word[..^1])) return $"did you mean '{word[..^1]}'?";
+        return Suggestion.Nearest(word, All.Select(u => u.Symbol)) is { } near ? $"did you mean '{near}'?" : "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like";
+    }
 
     /// <summary>The longest unit that starts at <paramref name="at"/> and does not run on into a longer word; its length, or 0.</summary>
     public static int Match(ReadOnlySpan<char> text, int at, out Unit unit)

@@ -36,7 +36,7 @@ internal static class UnitText
         end = at + length;
         if (end + 1 >= text.Length || text[end] != '/' || !IsUnitStart(text[end + 1])) return null;
         var perLength = UnitTable.Match(text, end + 1, out var per);
-        if (perLength == 0) return Unknown(text, end + 1);
+        if (perLength == 0 || RunsOnIntoName(text, end + 1 + perLength)) return UnknownPer(text, end + 1);
         if (unit.Offset != 0 || per.Offset != 0) return new("temperature-in-ratio", "a temperature cannot be part of a ratio", "give the temperature on its own", at, length);
         unit = unit.Per(per);
         end += 1 + perLength;
@@ -57,17 +57,36 @@ internal static class UnitText
         return fitting;
     }
 
-    /// <summary>The plain SI unit in which any size reads back exactly.</summary>
+    /// <summary>
+    /// A unit whose factor is exactly 1, in which any size reads back exactly; where the list holds no such unit and no such ratio
+    /// of two, a description that is only for reading.
+    /// </summary>
     public static string SiOf(Dimension dimension)
     {
         if (dimension == Dimension.None) return "";
-        if (dimension == Dimension.OfTemperature) return "degC";
-        var exact = Array.Find(UnitTable.All, u => u.Dimension == dimension && u.Numerator == 1 && u.Denominator == 1);
-        if (exact.Symbol is not null) return exact.Symbol;
         if (dimension == Dimension.OfDensity) return "kg/m3";
         if (dimension == Dimension.OfSpecificVolume) return "m3/kg";
         if (dimension == new Dimension(Amount: 1, Length: -3)) return "mol/m3";
-        return dimension.ToString().Replace("a quantity in ", "", StringComparison.Ordinal);
+        var exact = Array.Find(UnitTable.All, u => u.Dimension == dimension && IsSi(u));
+        if (exact.Symbol is not null) return exact.Symbol;
+        var ratio = UnitTable.All
+            .SelectMany(u => UnitTable.All.Where(per => u.Dimension / per.Dimension == dimension && u.Offset == 0 && per.Offset == 0).Select(u.Per))
+            .FirstOrDefault(IsSi);
+        return ratio.Symbol ?? dimension.Symbols;
+    }
+
+    private static bool IsSi(Unit unit) => unit is { Numerator: 1, Denominator: 1, Offset: 0 };
+
+    /// <summary>Whether the unit just read is only the beginning of a kebab-case or dotted name: the m of m-ratio.</summary>
+    private static bool RunsOnIntoName(ReadOnlySpan<char> text, int end) =>
+        end + 1 < text.Length && text[end] is '-' or '.' && char.IsLetter(text[end + 1]);
+
+    private static TextFault UnknownPer(ReadOnlySpan<char> text, int at)
+    {
+        var end = at + UnitWord(text, at).Length;
+        while (RunsOnIntoName(text, end)) end += 1 + UnitWord(text, end + 1).Length;
+        if (end == at + UnitWord(text, at).Length && Unknown(text, at) is { } fault && !fault.Remedy.StartsWith("units are", StringComparison.Ordinal)) return fault;
+        return new("unknown-unit", $"'{Excerpt.Of(text[at..end])}' is not a unit", "to divide by a value, put a space on each side of '/'", at, end - at);
     }
 
     private static TextFault? Unknown(ReadOnlySpan<char> text, int at)
@@ -83,7 +102,7 @@ internal static class UnitText
             }
         }
 
-        return new("unknown-unit", $"'{word}' is not a unit", Suggestion.For(word, UnitTable.Spellings), at, word.Length);
+        return new("unknown-unit", $"'{Excerpt.Of(word)}' is not a unit", UnitTable.RemedyFor(word), at, word.Length);
     }
 
     private static string UnitWord(ReadOnlySpan<char> text, int at)

@@ -14,16 +14,18 @@ internal sealed class DocumentReader
 {
     private readonly string _file;
     private readonly ReadingLimits _limits;
+    private readonly TextLines _lines;
     private readonly Scanner _scanner;
     private readonly Parser _parser;
-    private readonly List<Finding> _findings;
+    private readonly List<Finding> _findings = [];
+    private readonly Stack<(char Bracket, SourceSpan Where)> _open = [];
     private int _nodes;
 
-    private DocumentReader(SourceText source, string text, ReadingLimits limits, List<Finding> findings)
+    private DocumentReader(string file, string text, TextLines lines, ReadingLimits limits)
     {
-        _file = source.Name;
+        _file = file;
         _limits = limits;
-        _findings = findings;
+        _lines = lines;
         _scanner = new(new StringReader(text), skipComments: true);
         _parser = new(_scanner);
     }
@@ -37,11 +39,13 @@ internal sealed class DocumentReader
             return new(null, [Finding.Error("file-too-long", string.Create(CultureInfo.InvariantCulture, $"the file has {source.Text.Length} characters; {limits.Characters} is the most"), "split it", SourceSpan.At(source.Name, 1, 1))]);
         }
 
-        if (LeadingTab(source) is { } tab) return new(null, [tab]);
-        var findings = new List<Finding>();
-        var reader = new DocumentReader(source, source.Text.TrimStart('\uFEFF'), limits, findings);
+        // An editor does not show a byte order mark, and counts no column for it.
+        var text = source.Text.StartsWith('\uFEFF') ? source.Text[1..] : source.Text;
+        var lines = new TextLines(source.Name, text);
+        if (lines.UnreadableCharacter() is { } unreadable) return new(null, [unreadable]);
+        var reader = new DocumentReader(source.Name, text, lines, limits);
         var root = reader.Whole();
-        return new(root, [.. findings]);
+        return new(root, [.. reader._findings]);
     }
 
     private DocumentNode? Whole()
@@ -50,22 +54,13 @@ internal sealed class DocumentReader
         {
             Next();
             Next();
-            if (_parser.Current is StreamEnd)
-            {
-                _findings.Add(Finding.Error("empty-file", "the file is empty", "see the authoring guide for what belongs in it", SourceSpan.At(_file, 1, 1)));
-                return null;
-            }
-
+            if (_parser.Current is StreamEnd) return Empty();
             Next();
             var root = Node(0);
             Next();
             if (_parser.Current is DocumentStart second)
-            {
                 _findings.Add(Finding.Error("second-document", "a second document starts here", "keep one document a file; remove the '---'", At(second.Start)));
-                return null;
-            }
-
-            return root;
+            return root is ScalarNode { IsEmpty: true } ? Empty() : root;
         }
         catch (UnreadableException stop)
         {
@@ -73,30 +68,47 @@ internal sealed class DocumentReader
         }
         catch (YamlException fault)
         {
-            _findings.Add(YamlFault.Explain(fault.Message, At(fault.Start)));
+            _findings.Add(Explain(fault.Message, fault.Start));
         }
         catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The scanner lets these escape for some malformed input, such as a bracket that is never closed; the place it had reached is all there is.
-            _findings.Add(YamlFault.Explain("", At(_scanner.CurrentPosition)));
+            _findings.Add(Explain("", _scanner.CurrentPosition));
         }
 
         return null;
     }
 
+    private DocumentNode? Empty()
+    {
+        _findings.Add(Finding.Error("empty-file", "the file is empty", "see the authoring guide for what belongs in it", SourceSpan.At(_file, 1, 1)));
+        return null;
+    }
+
+    private Finding Explain(string parserMessage, Mark mark)
+    {
+        var where = At(mark);
+        if (parserMessage.Contains(" tab ", StringComparison.Ordinal) && _lines.TabInIndentation(mark.Line) is { } tab)
+            return Finding.Error("tab-indentation", "a tab stands in the indentation", "indent with spaces", tab);
+        var named = parserMessage.Length > 0 && !parserMessage.Contains("did not find expected ',' or", StringComparison.Ordinal);
+        return !named && _open.TryPeek(out var open) && open.Where.Line < where.Line
+            ? YamlFault.NeverClosed(open.Bracket, open.Where, where.Line)
+            : YamlFault.Explain(parserMessage, where);
+    }
+
     private DocumentNode Node(int depth)
     {
         var current = _parser.Current!;
-        if (++_nodes > _limits.Nodes) throw Stop("too-many-nodes", $"the file has more than {_limits.Nodes} parts", "split it", current);
-        if (depth > _limits.Depth) throw Stop("nested-too-deeply", $"the file is nested more than {_limits.Depth} deep", "flatten it", current);
+        if (++_nodes > _limits.Nodes) throw Stop("too-many-nodes", string.Create(CultureInfo.InvariantCulture, $"the file has more than {_limits.Nodes} parts"), "split it", current);
+        if (depth > _limits.Depth) throw Stop("nested-too-deeply", string.Create(CultureInfo.InvariantCulture, $"the file is nested more than {_limits.Depth} deep"), "flatten it", current);
         if (current is NodeEvent { Anchor.IsEmpty: false }) throw Stop("anchors-not-allowed", "an anchor (&) stands here", "write the value out; shared values belong under 'values' or in a protocol to extend", current);
-        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!") throw Stop("tags-not-allowed", $"a tag ({tagged.Tag.Value}) stands here", "remove it", current);
+        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!") throw Stop("tags-not-allowed", $"a tag ({Excerpt.Of(tagged.Tag.Value)}) stands here", "remove it", current);
         return current switch
         {
             Scalar scalar => ScalarOf(scalar),
             SequenceStart start => Sequence(start, depth),
             MappingStart start => Mapping(start, depth),
-            AnchorAlias alias => throw Stop("aliases-not-allowed", $"an alias (*{alias.Value.Value}) stands here", "write the value out; shared values belong under 'values' or in a protocol to extend", alias),
+            AnchorAlias alias => throw Stop("aliases-not-allowed", $"an alias (*{Excerpt.Of(alias.Value.Value)}) stands here", "write the value out; shared values belong under 'values' or in a protocol to extend", alias),
             _ => throw Stop("yaml-syntax", "this cannot be read as YAML", "check brackets, quotes and indentation", current),
         };
     }
@@ -115,8 +127,11 @@ internal sealed class DocumentReader
     private SequenceNode Sequence(SequenceStart start, int depth)
     {
         Next();
+        var isFlow = start.Style == SequenceStyle.Flow;
+        if (isFlow) _open.Push(('[', At(start.Start)));
         var items = ImmutableArray.CreateBuilder<DocumentNode>();
         while (_parser.Current is not SequenceEnd) items.Add(Node(depth + 1));
+        if (isFlow) _open.Pop();
         Next();
         return new(items.DrainToImmutable(), Span(start.Start, start.End));
     }
@@ -124,17 +139,27 @@ internal sealed class DocumentReader
     private MappingNode Mapping(MappingStart start, int depth)
     {
         Next();
+        var isFlow = start.Style == MappingStyle.Flow;
+        if (isFlow) _open.Push(('{', At(start.Start)));
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         var seen = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
         while (_parser.Current is not MappingEnd)
         {
             var keyEvent = _parser.Current!;
-            if (Node(depth + 1) is not ScalarNode key) throw Stop("key-not-a-word", "a key must be a word", "check for a missing quote or bracket", keyEvent);
+            var keyNode = Node(depth + 1);
+
+            // A key left out has no place of its own; its value has.
+            if (keyNode is not ScalarNode { IsEmpty: false } key)
+                throw Stop("key-not-a-word", "a key must be a word", "check for a missing quote or bracket", keyNode is ScalarNode ? _parser.Current! : keyEvent);
             var value = Node(depth + 1);
+
+            // The parser places a value that is left out somewhere on the next line; its key is where a person looks.
+            if (value is ScalarNode { IsEmpty: true } left && left.Span.EndColumn == left.Span.Column) value = left with { Span = key.Span };
             if (seen.TryAdd(key.Value, key.Span)) entries.Add(new(key, value));
-            else _findings.Add(Finding.Error("duplicate-key", $"'{key.Value}' stands here twice; the first is on line {seen[key.Value].Line.ToString(CultureInfo.InvariantCulture)}", "keep one of them", key.Span));
+            else _findings.Add(Finding.Error("duplicate-key", $"'{Excerpt.Of(key.Value)}' stands here twice; the first is on line {seen[key.Value].Line.ToString(CultureInfo.InvariantCulture)}", "keep one of them", key.Span));
         }
 
+        if (isFlow) _open.Pop();
         Next();
         return new(entries.DrainToImmutable(), Span(start.Start, start.End));
     }
@@ -147,27 +172,16 @@ internal sealed class DocumentReader
     private UnreadableException Stop(string id, string message, string remedy, ParsingEvent at) =>
         new(Finding.Error(id, message, remedy, Span(at.Start, at.End)));
 
-    private SourceSpan At(Mark mark) => SourceSpan.At(_file, (int)Math.Max(1, mark.Line), (int)Math.Max(1, mark.Column));
-
-    private SourceSpan Span(Mark start, Mark end) => new(_file, (int)start.Line, (int)start.Column, (int)end.Line, (int)end.Column);
-
-    /// <summary>The parser blames the start of the mapping for a tab; the person needs the tab's own line.</summary>
-    private static Finding? LeadingTab(SourceText source)
+    private SourceSpan At(Mark mark)
     {
-        var line = 1;
-        foreach (var text in source.Text.AsSpan().EnumerateLines())
-        {
-            var indent = text.Length - text.TrimStart(" \t").Length;
-            var tab = text[..indent].IndexOf('\t');
-            if (tab >= 0 && indent < text.Length && text[indent] != '#')
-            {
-                return Finding.Error("tab-indentation", "a tab stands in the indentation", "indent with spaces", SourceSpan.At(source.Name, line, tab + 1));
-            }
+        var (line, column) = _lines.Nearest(mark.Line, mark.Column);
+        return SourceSpan.At(_file, line, column);
+    }
 
-            line++;
-        }
-
-        return null;
+    private SourceSpan Span(Mark start, Mark end)
+    {
+        var (from, to) = (_lines.Nearest(start.Line, start.Column), _lines.Nearest(end.Line, end.Column));
+        return new(_file, from.Line, from.Column, to.Line, to.Column);
     }
 
     /// <summary>Carries a finding out of the recursion; never leaves this class.</summary>

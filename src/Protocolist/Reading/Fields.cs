@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
@@ -86,7 +87,7 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     {
         if (Scalar(key) is not { } scalar) return null;
         if (words.Contains(scalar.Value)) return scalar.Value;
-        findings.Add(Finding.Error("unknown-word", $"'{scalar.Value}' is not one of the words for '{key}'", Suggestion.For(scalar.Value, words), scalar.Span));
+        findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(scalar.Value)}' is not one of the words for '{key}'", Suggestion.For(scalar.Value, words), scalar.Span));
         return null;
     }
 
@@ -105,8 +106,8 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     public int? Whole(string key, int least, int most)
     {
         if (Scalar(key) is not { } scalar) return null;
-        if (int.TryParse(scalar.Value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && number >= least && number <= most) return number;
-        findings.Add(Finding.Error("bad-number", $"'{key}' must be a whole number from {least} to {most}, not '{scalar.Value}'", "write digits only", scalar.Span));
+        if (int.TryParse(scalar.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most) return number;
+        findings.Add(Finding.Error("bad-number", string.Create(CultureInfo.InvariantCulture, $"'{key}' must be a whole number from {least} to {most}, not '{Excerpt.Of(scalar.Value)}'"), "write digits only", scalar.Span));
         return null;
     }
 
@@ -117,7 +118,7 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         {
             var key = entry.Key.Value;
             if (_asked.Contains(key) || key.StartsWith("x-", StringComparison.Ordinal)) continue;
-            findings.Add(Finding.Error("unknown-key", $"unknown key '{key}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
+            findings.Add(Finding.Error("unknown-key", $"unknown key '{Excerpt.Of(key)}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
         }
     }
 }

@@ -18,7 +18,7 @@ internal static class ScalarReading
         }
 
         if (range.Dimension == dimension) return range;
-        findings.Add(Finding.Error("wrong-dimension", $"'{what}' must be {dimension}, and '{scalar.Value}' is {range.Dimension}", "give it in a fitting unit", scalar.Span));
+        findings.Add(Finding.Error("wrong-dimension", $"'{what}' must be {dimension}, and '{Excerpt.Of(scalar.Value)}' is {range.Dimension}", "give it in a fitting unit", scalar.Span));
         return null;
     }
 

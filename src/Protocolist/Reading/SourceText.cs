@@ -9,6 +9,7 @@ namespace Protocolist.Reading;
 public sealed record SourceText(string Name, string Text)
 {
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+    private static readonly UTF8Encoding Lenient = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>Makes a text from a file's bytes, which must be UTF-8 with or without a byte order mark.</summary>
     /// <param name="name">The file's name.</param>
@@ -23,9 +24,12 @@ public sealed record SourceText(string Name, string Text)
         }
         catch (DecoderFallbackException fault)
         {
+            // Everything before the first bad byte is good, so its characters can be counted.
             var before = bytes[..Math.Clamp(fault.Index, 0, bytes.Length)];
+            var lineStart = before.LastIndexOf((byte)'\n') + 1;
             var line = before.Count((byte)'\n') + 1;
-            return new(null, [Finding.Error("not-utf8", "the file is not UTF-8 text", "save it as UTF-8", SourceSpan.At(name, line, before.Length - before.LastIndexOf((byte)'\n')))]);
+            var column = Lenient.GetCharCount(before[lineStart..]) + 1;
+            return new(null, [Finding.Error("not-utf8", "the file is not UTF-8 text", "save it as UTF-8", SourceSpan.At(name, line, column))]);
         }
     }
 }

@@ -81,7 +81,7 @@ internal static class Clash
         var usual = hours.Weekly.GroupBy(o => o.Day).OrderByDescending(day => day.Sum(Length)).ThenBy(day => day.Key).FirstOrDefault()?.ToList();
         if (usual is null) return null;
         var first = horizon.From.InZone(hours.Zone).Date;
-        // Two months past the work itself: further off, an opening frees nothing that a later one of the bench's own would not.
+        // No further than two months past the work itself: a proposal later than that helps nobody.
         var last = (horizon.From + graph.LeastTotal + Duration.FromDays(60)).InZone(hours.Zone).Date;
         for (var date = first; date <= last; date = date.PlusDays(1))
         {

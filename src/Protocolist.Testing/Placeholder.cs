@@ -1,3 +1,0 @@
-namespace Protocolist.Testing;
-
-internal static class Placeholder;

@@ -1,0 +1,19 @@
+namespace Protocolist.Findings;
+
+/// <summary>A piece of somebody's input for use inside a message: one line, and short enough to read.</summary>
+internal static class Excerpt
+{
+    private const int Longest = 60;
+
+    public static string Of(ReadOnlySpan<char> text)
+    {
+        var shown = text.Length <= Longest ? text.ToString() : $"{text[..CutBefore(text)]}…";
+        return string.Create(shown.Length, shown, static (line, source) =>
+        {
+            for (var i = 0; i < line.Length; i++) line[i] = char.IsControl(source[i]) || source[i] is '\u2028' or '\u2029' ? ' ' : source[i];
+        });
+    }
+
+    /// <summary>Never between the two halves of one character.</summary>
+    private static int CutBefore(ReadOnlySpan<char> text) => char.IsHighSurrogate(text[Longest - 2]) ? Longest - 2 : Longest - 1;
+}

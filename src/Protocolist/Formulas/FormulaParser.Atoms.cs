@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+
+namespace Protocolist.Formulas;
+
+/// <summary>The smallest parts: numbers, names, calls, brackets.</summary>
+internal sealed partial class FormulaParser
+{
+    private FormulaNode? Atom()
+    {
+        var start = _scan.At;
+        if (start == text.Length) return Fail("unfinished-formula", "the formula stops too early", "finish it", Math.Max(0, _scan.LastEnd() - 1), 1);
+        if (_scan.TrySymbol("(")) return Group(start);
+        var first = text[start];
+        if (char.IsAsciiDigit(first) || first == '.') return Number();
+        if (first == '"') return Quoted();
+        return char.IsLetter(first) ? Named() : Fail("unexpected-text", $"'{QuantityText.Word(text, start)}' cannot stand here", "a quantity, a name or a function is wanted", start, 1);
+    }
+
+    private FormulaNode? Group(int start)
+    {
+        if (!Enter(start)) return null;
+        var inner = Either();
+        _depth--;
+        if (inner is null) return null;
+        return _scan.TrySymbol(")") ? inner with { Offset = start, Length = _scan.LastEnd() - start } : Unclosed("a bracket is never closed", start, 1);
+    }
+
+    private LiteralNode? Number()
+    {
+        if (QuantityText.ReadLiteral(text, _scan.At, out var literal, out var end) is { } fault)
+        {
+            Fault ??= fault.Id == "unknown-unit" && text[fault.Offset - 1] != '/' && NameAt(fault.Offset) is { } name && scope.Names.ContainsKey(name)
+                ? fault with { Remedy = $"put '*' between the number and '{name}'", Length = name.Length }
+                : fault;
+            return null;
+        }
+
+        var node = new LiteralNode(literal, literal.ToRange(), FormulaType.Of(literal.Dimension), _scan.At, end - _scan.At);
+        _scan.At = end;
+        _scan.Skip();
+        return node;
+    }
+
+    private FormulaNode? Quoted()
+    {
+        var close = text.IndexOf('"', _scan.At + 1);
+        if (close < 0) return Fail("missing-quote", "a quoted word is never closed", "add '\"'", _scan.At, 1);
+        var node = new WordNode(text[(_scan.At + 1)..close], FormulaType.OneOf(), _scan.At, close + 1 - _scan.At);
+        _scan.At = close + 1;
+        _scan.Skip();
+        return node;
+    }
+
+    private FormulaNode? Named()
+    {
+        var start = _scan.At;
+        var name = _scan.Name();
+        if (_scan.Peek() == '(') return Call(name, start);
+        if (scope.Names.TryGetValue(name, out var type)) return new NameNode(name, type, start, name.Length);
+        return Fail("unknown-value", $"'{Excerpt.Of(name)}' is not defined here", UnknownRemedy(name), start, name.Length);
+    }
+
+    private FormulaNode? Call(string name, int start)
+    {
+        if (!scope.Functions.TryGetValue(name, out var function))
+        {
+            var remedy = scope.Names.ContainsKey(name) ? "it is a value; to multiply, put '*' before the bracket" : Suggestion.For(name, [.. scope.Functions.Keys]);
+            return Fail("unknown-function", $"there is no function '{Excerpt.Of(name)}'", remedy, start, name.Length);
+        }
+
+        if (!Enter(start)) return null;
+        _scan.TrySymbol("(");
+        var arguments = ImmutableArray.CreateBuilder<FormulaNode>();
+        if (!_scan.TrySymbol(")"))
+        {
+            do
+            {
+                if (Argument(function, arguments.Count) is not { } argument) return null;
+                arguments.Add(argument);
+            }
+            while (_scan.TrySymbol(","));
+            if (!_scan.TrySymbol(")")) return Unclosed($"the arguments of '{name}' are never closed", start, name.Length);
+        }
+
+        _depth--;
+        return Typed(function, arguments.DrainToImmutable(), start);
+    }
+
+    private FormulaNode? Argument(FormulaFunction function, int index)
+    {
+        var parameter = index < function.Parameters.Length ? function.Parameters[index] : function.Repeats ? function.Parameters[^1] : null;
+        if (parameter is null)
+            return Fail("too-many-arguments", $"'{function.Name}' takes {Count(function.Parameters.Length)}", $"it is {function.Signature}", Math.Min(_scan.At, text.Length - 1), 1);
+        if (parameter.Type is { Kind: FormulaKind.Word } words) return WordOf(words, parameter.Name);
+        var argument = Either();
+        if (argument is null || parameter.Type is not { } wanted) return argument;
+        return argument.Type.Kind == wanted.Kind && argument.Type.Dimension == wanted.Dimension
+            ? argument
+            : Fail("wrong-dimension", $"'{parameter.Name}' of '{function.Name}' must be {wanted}, and this is {argument.Type}", $"it is {function.Signature}", argument);
+    }
+
+    private FormulaNode? Typed(FormulaFunction function, ImmutableArray<FormulaNode> arguments, int start)
+    {
+        var length = _scan.LastEnd() - start;
+        var needed = function.Parameters.Count(p => !p.Optional);
+        if (arguments.Length < needed)
+            return Fail("too-few-arguments", $"'{function.Name}' needs {Count(needed)}", $"it is {function.Signature}", start, length);
+        var (type, misfit) = function.ResultType([.. arguments.Select(a => a.Type)]);
+        return misfit is null
+            ? new CallNode(function, arguments, type, start, length)
+            : Fail("wrong-dimension", $"'{function.Name}' {misfit}", $"it is {function.Signature}", start, length);
+    }
+
+    private static string Count(int arguments) => arguments switch { 0 => "no arguments", 1 => "one argument", _ => string.Create(CultureInfo.InvariantCulture, $"{arguments} arguments") };
+
+    private string? NameAt(int at)
+    {
+        var scan = new FormulaScanner(text) { At = at };
+        return scan.Name() is { Length: > 0 } name ? name : null;
+    }
+}

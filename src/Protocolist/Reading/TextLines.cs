@@ -1,0 +1,78 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Reading;
+
+/// <summary>The lines of a text as an editor counts them, to keep every place within them and to find what the YAML parser cannot place.</summary>
+internal sealed class TextLines
+{
+    private readonly string _file;
+    private readonly string _text;
+    private readonly List<(int Start, int Length)> _lines = [];
+
+    public TextLines(string file, string text)
+    {
+        (_file, _text) = (file, text);
+        var start = 0;
+        while (start <= text.Length)
+        {
+            var length = text.AsSpan(start).IndexOfAny('\r', '\n');
+            if (length < 0) length = text.Length - start;
+            _lines.Add((start, length));
+            start += length;
+            start += text.AsSpan(start).StartsWith("\r\n") ? 2 : 1;
+        }
+    }
+
+    /// <summary>The nearest place that exists: the parser puts an omitted value one line or a few columns past the end.</summary>
+    public (int Line, int Column) Nearest(long line, long column)
+    {
+        var within = (int)Math.Clamp(line, 1, _lines.Count);
+        return (within, within < line ? _lines[within - 1].Length + 1 : (int)Math.Clamp(column, 1, _lines[within - 1].Length + 1));
+    }
+
+    /// <summary>The first tab in the indentation of a line, from a line on. The parser blames the start of the mapping; the person needs the tab.</summary>
+    public SourceSpan? TabInIndentation(long fromLine)
+    {
+        for (var i = (int)Math.Clamp(fromLine, 1, _lines.Count) - 1; i < _lines.Count; i++)
+        {
+            var line = _text.AsSpan(_lines[i].Start, _lines[i].Length);
+            var indent = line.Length - line.TrimStart(" \t").Length;
+            var tab = line[..indent].IndexOf('\t');
+            if (tab >= 0 && indent < line.Length && line[indent] != '#') return SourceSpan.At(_file, i + 1, tab + 1);
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// Characters that no editor shows, and at which the parser would end the text or a line without a word: control characters,
+    /// the line separators of Unicode, halves of characters.
+    /// </summary>
+    public Finding? UnreadableCharacter()
+    {
+        for (var i = 0; i < _lines.Count; i++)
+        {
+            var line = _text.AsSpan(_lines[i].Start, _lines[i].Length);
+            var at = UnreadableIn(line);
+            if (at < 0) continue;
+            return Finding.Error("unreadable-character", $"the invisible character U+{(int)line[at]:X4} stands here", "remove it", SourceSpan.At(_file, i + 1, at + 1));
+        }
+
+        return null;
+    }
+
+    private static int UnreadableIn(ReadOnlySpan<char> line)
+    {
+        for (var at = 0; at < line.Length; at++)
+        {
+            var c = line[at];
+            if (c is >= ' ' and < '\u007F' or '\t' or > '\u009F' and < '\u2028') continue;
+            if (char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFFFE' or '\uFFFF') return at;
+            if (!char.IsSurrogate(c)) continue;
+            if (!char.IsHighSurrogate(c) || at + 1 == line.Length || !char.IsLowSurrogate(line[at + 1])) return at;
+            at++;
+        }
+
+        return -1;
+    }
+}
