@@ -33,19 +33,19 @@ internal static class MixCommand
             var wanted = input.Volume(parsed.GetValue(volume)!, "--volume");
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             var (stocks, salts) = Shelf(parsed.GetValue(from) ?? [], input);
-            if (fluid is null || input.HasFailed) return 2;
+            if (fluid is null || input.HasFailed) return Exits.Unusable;
 
             var named = stocks.IsEmpty ? Usual(fluid) : stocks;
             var result = RecipeSolver.Solve(new(fluid, wanted, named) { At = temperature, Salts = salts, StocksAreNamed = true });
             if (result.Findings.Any(f => RequestFaults.Contains(f.Id)))
             {
                 foreach (var finding in result.Findings) input.Fail(finding);
-                return 2;
+                return Exits.Unusable;
             }
 
             result = result with { Findings = [.. input.Remarks, .. result.Findings] };
             parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json) ? Json(fluid, temperature, result) : Text(result));
-            return result.HasErrors ? 1 : 0;
+            return result.HasErrors ? Exits.WithErrors : Exits.Done;
         });
         return command;
     }

@@ -20,13 +20,13 @@ internal static class StrengthCommand
             var kind = Kind(parsed.GetValue(alcohol)!, input);
             var reading = input.Density(parsed.GetValue(density)!, "--density");
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
-            if (kind is null || input.HasFailed) return 2;
+            if (kind is null || input.HasFailed) return Exits.Unusable;
             var trueDensity = parsed.GetValue(hydrometer) ? AlcoholStrength.HydrometerDensity(reading, temperature) : reading;
             var result = AlcoholStrength.FromDensity(kind.Value, trueDensity, temperature);
             if (result.Value is not { } strength)
             {
                 foreach (var finding in result.Findings) input.Fail(finding);
-                return 2;
+                return Exits.Unusable;
             }
 
             var decimals = kind is FluidKind.Ethanol ? 2 : 1;
@@ -39,7 +39,7 @@ internal static class StrengthCommand
                     writer.Number("massPercent", strength.MassPercent, decimals);
                 })
                 : FormattableString.Invariant($"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, {strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error"));
-            return 0;
+            return Exits.Done;
         });
         return command;
     }
