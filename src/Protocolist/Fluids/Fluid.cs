@@ -19,7 +19,7 @@ public sealed partial record Fluid
     {
         (Kind, Strength, Basis, Buffering, Detail) = (kind, strength, basis, buffering, detail);
         this.composition = composition;
-        Name = FluidName.Of(this);
+        Name = FluidNameText.Of(this);
     }
 
     /// <summary>What it is.</summary>

@@ -61,6 +61,7 @@ public class FluidNameTests
     [InlineData("neutral bufered formalin 10 %", "unknown-fluid", "neutral buffered formalin")]
     [InlineData("alcohol 70 %vol", "unknown-fluid", "ethanol")]
     [InlineData("ethanol", "strength-missing", "ethanol 70 %vol")]
+    [InlineData("ethanol 70", "strength-missing", "ethanol 70 %vol")]
     [InlineData("formalin", "strength-missing", "formalin 10 %")]
     [InlineData("ethanol 170 %vol", "strength-out-of-range", "100")]
     [InlineData("ethanol 0 %vol", "strength-out-of-range", "100")]
