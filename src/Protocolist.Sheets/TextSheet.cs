@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
-using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Protocolist.Checks;
-using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 

@@ -13,6 +13,9 @@ internal static class ClassBounds
     private const double HeaviestKilograms = 500;
     private const double LightestKilograms = 1e-9;
 
+    /// <summary>As many as the specimen file takes.</summary>
+    private const double MostAnimals = 1e6;
+
     /// <summary>Beyond what groups' proportions say, single animals are thinner and thicker.</summary>
     private const double Spread = 2;
 
@@ -27,9 +30,9 @@ internal static class ClassBounds
         Add("specimen.volume", small.Volume.Low.CubicMeters, large.Volume.High.CubicMeters, Dimension.OfVolume, taxon.Limits.GetValueOrDefault("volume"));
         Add("specimen.length", small.Length.Low.Meters / Spread, large.Length.High.Meters * Spread, Dimension.OfLength, taxon.Limits.GetValueOrDefault("length"));
         Add("specimen.half-thickness", small.HalfThickness.Low.Meters / Spread, large.HalfThickness.High.Meters * Spread, Dimension.OfLength, taxon.Limits.GetValueOrDefault("half-thickness"));
-        bounds["specimen.lot-volume"] = new(bounds["specimen.volume"].Low, double.MaxValue / 1e30, Dimension.OfVolume);
-        bounds["specimen.lot-mass"] = new(bounds["specimen.mass"].Low, double.MaxValue / 1e30, Dimension.OfMass);
-        bounds["specimen.count"] = new(1, 1e6, Dimension.None);
+        bounds["specimen.lot-volume"] = new(bounds["specimen.volume"].Low, bounds["specimen.volume"].High * MostAnimals, Dimension.OfVolume);
+        bounds["specimen.lot-mass"] = new(bounds["specimen.mass"].Low, bounds["specimen.mass"].High * MostAnimals, Dimension.OfMass);
+        bounds["specimen.count"] = new(1, MostAnimals, Dimension.None);
         bounds["specimen.water-share"] = new(group.WaterFraction.Low, group.WaterFraction.High, Dimension.None);
         return bounds.ToImmutable();
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;

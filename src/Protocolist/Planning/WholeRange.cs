@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using UnitsNet;
 
 namespace Protocolist.Planning;
 

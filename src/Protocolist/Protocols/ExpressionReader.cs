@@ -15,10 +15,10 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     {
         if (node is ScalarNode scalar) return Plain(scalar, what, wanted);
         if (Fields.Of(node, what, findings) is not { } fields) return null;
+        fields.Entry("source");
+        fields.Entry("note");
         if (fields.Entry("value") is { } value)
         {
-            fields.Scalar("source");
-            fields.Scalar("note");
             fields.Finish();
             return Read(value.Value, what, wanted);
         }

@@ -79,8 +79,9 @@ public sealed record BodyMeasure
         {
             findings.Add(Finding.Note(
                 "size-reckoned",
-                FormattableString.Invariant($"the volume, about {volume.Nominal:0.#} mL ({volume.Low:0.#} to {volume.High:0.#}), is reckoned from {volume.How}"),
-                "weigh the specimen: every amount rests on it") with { Subject = "mass" });
+                FormattableString.Invariant($"the volume, about {TwoFigures.Of(volume.Nominal)} mL ({TwoFigures.Of(volume.Low)} to {TwoFigures.Of(volume.High)}), is reckoned from {volume.How}"),
+                "weigh the specimen: every amount rests on it") with
+            { Subject = "mass" });
         }
 
         var thickness = half ?? BodyThickness.Reckoned(group.Shape, volume, length);

@@ -115,7 +115,11 @@ public class BodyProperties
         var body = Body(a, a.Grams);
         var again = new Specimen
         {
-            Id = "again", Group = a.Group, Mass = body.Mass.Nominal, Thickness = body.HalfThickness.Nominal * 2, DisplacementVolume = body.Volume.Nominal,
+            Id = "again",
+            Group = a.Group,
+            Mass = body.Mass.Nominal,
+            Thickness = body.HalfThickness.Nominal * 2,
+            DisplacementVolume = body.Volume.Nominal,
         };
         return BodyMeasure.Of(again).Findings.IsEmpty;
     }

@@ -92,7 +92,10 @@ public class InjectionReferenceTests
     {
         var body = BodyMeasure.Of(new Specimen
         {
-            Id = "f", Group = "bony-fish", TotalLength = Length.FromMillimeters(lengthMm), Width = Length.FromMillimeters(lengthMm * 0.11),
+            Id = "f",
+            Group = "bony-fish",
+            TotalLength = Length.FromMillimeters(lengthMm),
+            Width = Length.FromMillimeters(lengthMm * 0.11),
         }).Value!;
         var plan = CutPlan.For(body).Value!;
         Assert.Equal(slit, plan.Count > 0);

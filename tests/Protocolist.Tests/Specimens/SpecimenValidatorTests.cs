@@ -9,7 +9,11 @@ public class SpecimenValidatorTests
 {
     private static readonly Specimen Trout = new()
     {
-        Id = "HB-2031-017", Group = "bony-fish", Mass = Mass.FromGrams(290), TotalLength = Length.FromCentimeters(30), Count = 1,
+        Id = "HB-2031-017",
+        Group = "bony-fish",
+        Mass = Mass.FromGrams(290),
+        TotalLength = Length.FromCentimeters(30),
+        Count = 1,
     };
 
     public static TheoryData<string, Specimen> Faults => new()

@@ -77,8 +77,8 @@ public sealed record BodyFixation
         if (part.Region.IsCavity && (injected is not null || cut is { OpensCavity: true })) Offer(EffectiveDepth.CavityMm(half), "by the cavity");
         if (cut?.ReachMm is { } between) Offer(between, "by cuts");
         if (injected is not null) Offer(injected.ReachMm, "by injection");
-        // Needle and knife are not counted on for more than custom leaves whole: so a larger animal is never planned shorter.
-        var floor = Math.Min(half, body.Group.WholeUpToMm.Nominal);
+        // Needle and knife are not counted on to leave less than custom spares: so a larger animal is never planned shorter.
+        var floor = Math.Min(half, InjectionPlan.SparedUpToMm(part.Region, body.Group));
         if (depth < floor) depth = floor;
         var time = Penetration.FixationTime(depth, part.Region.Tissue, fixative, temperatureC);
         // A cavity lies within a wall of muscle: the slower of the two decides.

@@ -49,7 +49,7 @@ public sealed record CutPlan
 
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var regions = InjectionPlan.LeftWhole(body, findings) ? [] : body.Regions
-            .Where(r => r.Region.Cut is not null && (r.Region.IsCavity || !InjectionPlan.IsThin(r, body.Group)))
+            .Where(r => r.Region.Cut is not null && !InjectionPlan.IsThin(r, body.Group))
             .Select(r => Cut(r, r.Region.Cut!, spacingMm ?? r.Region.Cut!.SpacingMm, cover))
             .ToImmutableArray();
         if (regions.IsEmpty && findings.Count == 0)

@@ -59,7 +59,7 @@ public sealed record InjectionPlan
 
         var dose = doseMlPerKg ?? group.DoseMlPerKg.Nominal;
         var regions = LeftWhole(body, findings) ? [] : body.Regions
-            .Where(r => r.Region.InjectAt.Length > 0 && (r.Region.IsCavity || !IsThin(r, group)))
+            .Where(r => r.Region.InjectAt.Length > 0 && !IsThin(r, group))
             .Select(r => Inject(r, dose, group.DensityKgPerM3.Nominal, Named(sites, r.Region)))
             .ToImmutableArray();
         if (regions.IsEmpty && findings.Count == 0)
@@ -123,8 +123,12 @@ public sealed record InjectionPlan
         return true;
     }
 
-    /// <summary>Whether fluid reaches the middle of a part about as soon as needle or knife would bring it there.</summary>
-    internal static bool IsThin(RegionMeasure part, TaxonGroup group) => part.HalfThickness.Nominal.Millimeters < group.WholeUpToMm.Nominal;
+    /// <summary>Whether a part is so thin that custom spares it needle and knife; a cavity never is.</summary>
+    internal static bool IsThin(RegionMeasure part, TaxonGroup group) =>
+        !part.Region.IsCavity && part.HalfThickness.Nominal.Millimeters < SparedUpToMm(part.Region, group);
+
+    /// <summary>The half-thickness up to which a part is spared: muscle is left alone for longer than a cavity (mouse: cavities only; fish: muscle over 300 mm).</summary>
+    internal static double SparedUpToMm(BodyRegion region, TaxonGroup group) => region.IsCavity ? group.WholeUpToMm.Nominal : group.WholeUpToMm.High;
 
     private static RegionInjection Inject(RegionMeasure part, double dose, double densityKgPerM3, SiteVolume? asked)
     {

@@ -25,7 +25,8 @@ internal static class BodyLength
                 findings.Add(Finding.Warning(
                     "two-lengths",
                     Invariant($"length {plain.Centimeters:0.##} cm and {Words(group.Length)} {other.Centimeters:0.##} cm mean the same in a {group.Name} but differ; the latter is used"),
-                    "leave one out, or measure again") with { Subject = "length" });
+                    "leave one out, or measure again") with
+                { Subject = "length" });
                 return Spread.Measured(other.Millimeters, ReadingError);
             }
 
@@ -44,7 +45,8 @@ internal static class BodyLength
             findings.Add(Finding.Note(
                 "length-of-another-kind",
                 $"a {group.Name} is measured by its {Words(group.Length)}, and no such length is given",
-                $"give length: as the {Words(group.Length)}") with { Subject = "length" });
+                $"give length: as the {Words(group.Length)}") with
+            { Subject = "length" });
         }
 
         return null;

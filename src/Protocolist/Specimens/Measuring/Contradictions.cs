@@ -22,7 +22,8 @@ internal static class Contradictions
             findings.Add(Finding.Warning(
                 "lot-heavier-than-its-animals",
                 Invariant($"{s.Count} animals of at most {one.Grams:0.##} g cannot weigh {lot.Grams:0.##} g together"),
-                "mass: is the largest animal, lot-mass: all together; count again") with { Subject = "lot-mass" });
+                "mass: is the largest animal, lot-mass: all together; count again") with
+            { Subject = "lot-mass" });
         }
     }
 
@@ -54,7 +55,7 @@ internal static class Contradictions
         if (group.TotalPerLength is { Nominal: > 1 } tail && s.Length is not null) slips.Add(new($"the total length given as the {kind}", Math.Pow(tail.Nominal, power)));
         if (group.IsA("fish") && s.Length is not null) slips.Add(new("the standard length given as the total length", Math.Pow(1.18, -power)));
         Judge(massG / expected, spread * doubt, "mass-against-length", "mass",
-            Invariant($"a {group.Name} of {lengthMm.Nominal:0.#} mm {kind} weighs about {Round(expected)} g ({Round(expected / spread)} to {Round(expected * spread)}), and {Round(massG)} g is given"),
+            Invariant($"a {group.Name} of {lengthMm.Nominal:0.#} mm {kind} weighs about {TwoFigures.Of(expected)} g ({TwoFigures.Of(expected / spread)} to {TwoFigures.Of(expected * spread)}), and {TwoFigures.Of(massG)} g is given"),
             slips, findings);
     }
 
@@ -67,7 +68,7 @@ internal static class Contradictions
         {
             var name = s.Thickness is not null ? "thickness" : s.Width is not null ? "width" : "height";
             Judge(half.Nominal / expected, tolerance, "thickness-against-mass", name,
-                Invariant($"a {group.Name} of {Round(volumeMl)} mL is about {Round(2 * expected)} mm thick, and the {name} given makes it {Round(2 * half.Nominal)} mm"),
+                Invariant($"a {group.Name} of {TwoFigures.Of(volumeMl)} mL is about {TwoFigures.Of(2 * expected)} mm thick, and the {name} given makes it {TwoFigures.Of(2 * half.Nominal)} mm"),
                 Upside(Slip.OfLength(name, 2 * half.Nominal, 1), "half of it given for the whole"), findings);
         }
 
@@ -75,7 +76,7 @@ internal static class Contradictions
         {
             var round = expected * shape.GirthPerHalfThickness;
             Judge(girth.Millimeters / round, tolerance, "girth-against-mass", "girth",
-                Invariant($"a {group.Name} of {Round(volumeMl)} mL is about {Round(round)} mm round, and a girth of {Round(girth.Millimeters)} mm is given"),
+                Invariant($"a {group.Name} of {TwoFigures.Of(volumeMl)} mL is about {TwoFigures.Of(round)} mm round, and a girth of {TwoFigures.Of(girth.Millimeters)} mm is given"),
                 [.. Upside(Slip.OfLength("girth", girth.Millimeters, 1), "half of the girth given for the whole"), new("the thickness given as the girth", Math.PI)], findings);
         }
     }
@@ -94,12 +95,5 @@ internal static class Contradictions
         {
             Subject = subject,
         });
-    }
-
-    /// <summary>Two figures are all that such an expectation is worth.</summary>
-    private static string Round(double value)
-    {
-        var step = Math.Pow(10, Math.Floor(Math.Log10(value)) - 1);
-        return Invariant($"{(decimal)(Math.Round(value / step) * step):0.#######}");
     }
 }

@@ -74,6 +74,11 @@ public class InjectionPlanTests
     [InlineData(10, 18)]
     public void Thicker_needles_for_more_fluid(double siteMl, int gauge) => Assert.Equal(gauge, Syringe.Gauge(siteMl));
 
+    // Nagorsen and Peterson 1980, from memory: a mouse is injected into abdomen and chest, its muscle is not.
+    [Fact]
+    public void Mouse_is_injected_into_its_cavities_alone() =>
+        Assert.Equal(["thorax", "abdomen"], InjectionPlan.For(Body("rodent", 25)).Value!.Regions.Select(r => r.Region.Id));
+
     [Fact]
     public void Worms_and_jellyfish_are_never_injected_nor_cut()
     {
