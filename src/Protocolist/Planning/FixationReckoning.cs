@@ -6,6 +6,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using static System.FormattableString;
 
 namespace Protocolist.Planning;
 
@@ -26,8 +27,30 @@ internal static class FixationReckoning
             _ => Fixative.Ethanol,
         };
         var reckoned = BodyFixation.Of(body, injections, cuts, fixative, bench.Temperatures.Room.DegreesCelsius);
-        return reckoned with { Findings = [.. reckoned.Findings.Select(f => f with { Subject = fix.Id })] };
+        var opened = steps.Any(s => !s.Cuts.IsEmpty);
+        return reckoned with
+        {
+            Findings =
+            [
+                .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed"))
+                    .Select(f => f with { Subject = fix.Id, Remedy = Unreached.Contains(f.Id) ? $"{f.Remedy}; {WaysOut(body, fix, fixative, bench)}".TrimEnd(' ', ';') : f.Remedy }),
+            ],
+        };
     }
+
+    private static readonly ImmutableArray<string> Unreached = ["core-will-rot", "core-may-rot"];
+
+    /// <summary>The reverse question: what would have to be cut or injected for the core to be reached within the time that the protocol allows.</summary>
+    private static string WaysOut(BodyMeasure body, DraftStep fix, Fixative fixative, Bench bench)
+    {
+        // Two weeks is what custom gives a large body, where the protocol sets no end.
+        var hours = Math.Min(fix.Most?.TotalHours ?? CustomaryHours, CustomaryHours);
+        if (SafeguardPlan.For(body, hours, fixative, bench.Temperatures.Room.DegreesCelsius).Value is not { IsSafeWhole: false } ways) return "";
+        var needles = ways.Injections.IsEmpty ? "" : Invariant($", or {ways.Injections[0].Sites} injections of {ways.Injections[0].SiteMl:0.##} mL, {ways.Injections[0].SpacingMm:0} mm apart");
+        return Invariant($"safe within {hours / 24:0} days: long cuts {ways.LongCutSpacingMm:0} mm apart and {ways.CutDepthMm:0} mm deep{needles}");
+    }
+
+    private const double CustomaryHours = 14 * 24;
 
     public static Figure Figure(BodyFixation fixation)
     {
