@@ -32,11 +32,26 @@ internal static class FixationReckoning
         {
             Findings =
             [
-                .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed"))
-                    .Select(f => f with { Subject = fix.Id, Remedy = Unreached.Contains(f.Id) ? $"{f.Remedy}; {WaysOut(body, fix, fixative, bench)}".TrimEnd(' ', ';') : f.Remedy }),
+                .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed") && !Unreached.Contains(f.Id)).Select(f => f with { Subject = fix.Id }),
+                .. Slowest(reckoned, WaysOut(body, fix, fixative, bench)).Select(f => f with { Subject = fix.Id }),
             ],
         };
     }
+
+    /// <summary>Regions that fluid reaches too late, said once: by the slowest of them, the others named.</summary>
+    private static IEnumerable<Finding> Slowest(Checked<BodyFixation> reckoned, string waysOut)
+    {
+        var late = reckoned.Findings.Where(f => Unreached.Contains(f.Id)).OrderByDescending(f => f.Severity).ThenByDescending(f => HoursOf(reckoned.Value, f.Subject)).ToList();
+        if (late.Count == 0) yield break;
+        string[] others = [.. late.Skip(1).Select(f => reckoned.Value!.Regions.First(r => r.Region.Id == f.Subject).Region.Name)];
+        yield return late[0] with
+        {
+            Message = late[0].Message + (others.Length == 0 ? "" : $"; too late too: {string.Join(", ", others)}"),
+            Remedy = waysOut.Length == 0 ? late[0].Remedy : $"{late[0].Remedy}; {waysOut}",
+        };
+    }
+
+    private static double HoursOf(BodyFixation? fixation, string region) => fixation?.Regions.FirstOrDefault(r => r.Region.Id == region)?.Time.LowHours ?? 0;
 
     private static readonly ImmutableArray<string> Unreached = ["core-will-rot", "core-may-rot"];
 
