@@ -19,7 +19,7 @@ public partial class MeasurableProperties
         }
     }
 
-    /// <summary>Half a step of the finest tool of each kind, SI; above that every tool reads to 8 % or better.</summary>
+    /// <summary>Half a step of the finest tool of each kind, SI; above that every tool reads to an eighth or better.</summary>
     private static readonly Dictionary<Dimension, double> HalfSteps = new()
     {
         [Dimension.OfTemperature] = 0.25,
@@ -41,7 +41,7 @@ public partial class MeasurableProperties
         if (si is 0 or < 1e-100 or > 1e100) return;
         var text = Measurable.Text(si, sizes.Dimension);
         if (QuantityText.Read(text, out var shown) is not null) return;
-        var tolerance = Math.Max(sizes.Dimension == Dimension.OfTemperature ? 0 : si * 0.08, 1.001 * HalfSteps.GetValueOrDefault(sizes.Dimension));
+        var tolerance = Math.Max(sizes.Dimension == Dimension.OfTemperature ? 0 : si * 0.126, 1.001 * HalfSteps.GetValueOrDefault(sizes.Dimension));
         Assert.True(Math.Abs(shown.Low - si) <= tolerance, $"{si.ToString("R", CultureInfo.InvariantCulture)} is shown as {text}");
         Assert.True(shown.Low > 0 || sizes.Dimension == Dimension.OfTemperature, $"{si.ToString("R", CultureInfo.InvariantCulture)} is shown as nothing");
     }
