@@ -1,1 +1,16 @@
-return 2;
+using System.CommandLine;
+using Protocolist.Cli.Commands;
+
+var root = new RootCommand("Plans the fluid preservation of a zoological specimen.")
+{
+    PlanCommand.Build(),
+    CheckCommand.Build(),
+    ExplainCommand.Build(),
+    ListCommand.Build(),
+    ShowCommand.Build(),
+    MixCommand.Build(),
+    FluidCommand.Build(),
+    StrengthCommand.Build(),
+    TankCommand.Build(),
+};
+return Exits.Run(root, args);

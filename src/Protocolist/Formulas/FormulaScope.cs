@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Protocolist.Formulas;
 
 /// <summary>The names and functions a formula may use, and what each stands for. Known at load time.</summary>
@@ -7,6 +9,9 @@ internal sealed record FormulaScope(
     IReadOnlyDictionary<string, FormulaType> Names,
     IReadOnlyDictionary<string, FormulaFunction> Functions)
 {
+    /// <summary>Of a word-valued name, the words that can really come up, where they are fewer than those it may be compared with.</summary>
+    public IReadOnlyDictionary<string, ImmutableArray<string>> Selectable { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
+
     /// <summary>A scope with the built-in functions and no names.</summary>
     public static FormulaScope Empty { get; } = new(
         new Dictionary<string, FormulaType>(StringComparer.Ordinal),

@@ -20,7 +20,7 @@ internal static class ClassReader
     public static readonly (string Key, ImmutableArray<string> Words)[] Traits =
     [
         ("life-stage", SpecimenScope.LifeStages),
-        ("use", SpecimenScope.Uses),
+        ("intended-use", SpecimenScope.Uses),
     ];
 
     public static SpecimenClass Read(Fields protocol, List<Finding> findings)

@@ -15,10 +15,10 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     {
         if (node is ScalarNode scalar) return Plain(scalar, what, wanted);
         if (Fields.Of(node, what, findings) is not { } fields) return null;
+        fields.Entry("source");
+        fields.Entry("note");
         if (fields.Entry("value") is { } value)
         {
-            fields.Scalar("source");
-            fields.Scalar("note");
             fields.Finish();
             return Read(value.Value, what, wanted);
         }
@@ -74,10 +74,12 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     {
         var cases = ImmutableArray.CreateBuilder<(string, Expression)>();
         var sound = true;
+        var needed = by.Root is NameNode name ? scope.Selectable.GetValueOrDefault(name.Name, by.Type.Words) : by.Type.Words;
         foreach (var word in by.Type.Words)
         {
             if (fields.Entry(word) is not { } entry)
             {
+                if (!needed.Contains(word)) continue;
                 sound = false;
                 findings.Add(Finding.Error("missing-case", $"{what} says nothing for '{word}'", $"add '{word}:'", fields.Span));
                 continue;

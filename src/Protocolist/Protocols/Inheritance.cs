@@ -20,6 +20,15 @@ internal static class Inheritance
         return new([.. entries], extending.Span);
     }
 
+    /// <summary>
+    /// Every option that any protocol of a line gives for each choice. A class may narrow a choice; the conditions that it inherits
+    /// may still speak of the options it left out.
+    /// </summary>
+    public static ImmutableDictionary<string, ImmutableArray<string>> Options(IEnumerable<MappingNode> line) => line
+        .SelectMany(root => (root.Find("choices")?.Value as MappingNode)?.Entries ?? [])
+        .GroupBy(e => e.Key.Value, StringComparer.Ordinal)
+        .ToImmutableDictionary(g => g.Key, g => g.SelectMany(e => Items(e.Value)).OfType<ScalarNode>().Select(o => o.Value).Distinct(StringComparer.Ordinal).ToImmutableArray(), StringComparer.Ordinal);
+
     private static MappingEntry Combine(MappingEntry old, MappingEntry own, List<Finding> findings)
     {
         var key = own.Key.Value;

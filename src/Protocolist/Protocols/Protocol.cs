@@ -36,6 +36,12 @@ public sealed record Protocol
     /// <summary>The choices a person has, each with its options; the first option is the default.</summary>
     public ImmutableArray<ProtocolChoice> Choices { get; internal init; } = [];
 
+    /// <summary>Whether it serves specimens, or is only there for others to extend.</summary>
+    public bool IsForSpecimens => Class.IsForSpecimens;
+
+    /// <summary>Which specimens it serves, in words: <c>mammal, mass 2 to 60 kg</c>.</summary>
+    public string ClassText => Class.ToString();
+
     /// <summary>Which specimens it is for.</summary>
     internal SpecimenClass Class { get; init; } = SpecimenClass.Nothing;
 

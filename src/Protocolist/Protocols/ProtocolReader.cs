@@ -8,7 +8,7 @@ namespace Protocolist.Protocols;
 /// <summary>A merged tree to a protocol: every key known, every formula compiled against what it may use.</summary>
 internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
 {
-    public Checked<Protocol> Read(MappingNode root, string file)
+    public Checked<Protocol> Read(MappingNode root, string file, ImmutableDictionary<string, ImmutableArray<string>> options)
     {
         var findings = new List<Finding>();
         var fields = new Fields(root, "a protocol", findings);
@@ -23,8 +23,11 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         var book = new SourceBook(sources, findings);
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
-        foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(choice.Options);
-        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal));
+        foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
+        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal))
+        {
+            Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
+        };
         var (values, failed) = Values(fields, scope, names, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
         var examples = ExampleReader.Read(fields.List("examples"), choices, values, stages, book, findings);

@@ -50,8 +50,9 @@ public sealed class Shelf
         var protocols = new List<Protocol>();
         foreach (var (header, depth) in Topmost(layers, findings))
         {
-            if (Line(header, depth, layers, findings) is not { } merged) continue;
-            var read = reader.Read(merged, header.Span.File);
+            if (Line(header, depth, layers, findings) is not { } line) continue;
+            var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
+            var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
             findings.AddRange(read.Findings);
             if (read.Value is not null && !read.HasErrors) protocols.Add(read.Value);
         }
@@ -63,6 +64,12 @@ public sealed class Shelf
     /// <param name="id">Its kebab-case id.</param>
     /// <returns>The protocol, or null when the shelf has none of that id that could be read.</returns>
     public Protocol? Find(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>What to say when there is no protocol of an id.</summary>
+    /// <param name="id">The id that was asked for.</param>
+    /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
+    public Finding NotFound(string id) =>
+        Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
 
     private static Dictionary<string, ProtocolHeader> Layer(IReadOnlyList<SourceText> files, List<Finding> findings)
     {
@@ -83,14 +90,14 @@ public sealed class Shelf
         {
             var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].ContainsKey(id)).ToList();
             var top = layers[depths[^1]][id];
-            foreach (var under in depths.SkipLast(1))
+            foreach (var under in depths.SkipLast(1).Where(d => layers[d][id].Span.File != top.Span.File))
                 findings.Add(Finding.Note("overridden-protocol", $"'{id}' takes the place of the one in {layers[under][id].Span.File}", where: top.Span));
             yield return (top, depths[^1]);
         }
     }
 
-    /// <summary>The tree of a protocol with all that it extends merged in, or null where that cannot be found.</summary>
-    private static MappingNode? Line(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
+    /// <summary>A protocol and all that it extends, the farthest first; null where that cannot be found.</summary>
+    private static List<ProtocolHeader>? Line(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
     {
         var line = new List<ProtocolHeader> { header };
         var seen = new HashSet<(string, int)> { (header.Id, depth) };
@@ -121,7 +128,8 @@ public sealed class Shelf
             line.Add(layers[from][wanted]);
         }
 
-        return line.AsEnumerable().Reverse().Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
+        line.Reverse();
+        return line;
     }
 
     /// <summary>A fault in a file that many extend is one fault.</summary>

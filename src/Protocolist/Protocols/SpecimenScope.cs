@@ -1,15 +1,20 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Quantities;
+using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist.Protocols;
 
 /// <summary>What a formula may ask of the specimen and the bench. The one list: planning fills it, the guide and the schema print it.</summary>
 internal static class SpecimenScope
 {
-    public static readonly ImmutableArray<string> Conditions = ["fresh", "chilled", "frozen", "thawed", "bloated", "decomposed"];
-    public static readonly ImmutableArray<string> LifeStages = ["adult", "subadult", "juvenile", "hatchling", "larva", "egg", "embryo", "unknown"];
-    public static readonly ImmutableArray<string> Uses = ["display", "teaching", "research", "tissue-for-dna"];
+    public static readonly ImmutableArray<string> Conditions = [.. EnumWords<Condition>.All.Order(StringComparer.Ordinal), Unknown];
+    public static readonly ImmutableArray<string> LifeStages = [.. EnumWords<LifeStage>.All.Order(StringComparer.Ordinal), Unknown];
+    public static readonly ImmutableArray<string> Uses = [.. EnumWords<IntendedUse>.All.Order(StringComparer.Ordinal), Unknown];
+
+    /// <summary>What a trait is when nobody noted it.</summary>
+    public const string Unknown = "unknown";
 
     public static readonly (string Name, FormulaType Type, string Summary)[] Names =
     [
@@ -23,7 +28,7 @@ internal static class SpecimenScope
         ("specimen.water-share", FormulaType.Of(Dimension.None), "Share of water in the fresh body, by mass."),
         ("specimen.condition", FormulaType.OneOf(Conditions), "How the body arrives."),
         ("specimen.life-stage", FormulaType.OneOf(LifeStages), "Life stage."),
-        ("specimen.use", FormulaType.OneOf(Uses), "What it is meant for."),
+        ("specimen.intended-use", FormulaType.OneOf(Uses), "What it is meant for."),
         ("bench.temperature", FormulaType.Of(Dimension.OfTemperature), "Temperature of the room where it is fixed."),
         ("bench.cold", FormulaType.Of(Dimension.OfTemperature), "Temperature of the cold store."),
     ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 
@@ -89,6 +90,14 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(scalar.Value)}' is not one of the words for '{key}'", Suggestion.For(scalar.Value, words), scalar.Span));
         return null;
     }
+
+    /// <summary>One of the values of an enumeration, in kebab-case.</summary>
+    public T? Choice<T>(string key)
+        where T : struct, Enum =>
+        Word(key, EnumWords<T>.All) is { } word ? EnumWords<T>.Parse(word) : null;
+
+    /// <summary>A date as <c>2027-03-01</c>.</summary>
+    public LocalDate? Date(string key) => Scalar(key) is { } scalar ? ScalarReading.Date(scalar, findings) : null;
 
     /// <summary>Yes or no.</summary>
     public bool? YesNo(string key) => Word(key, ["yes", "no", "true", "false"]) is { } word ? word is "yes" or "true" : null;

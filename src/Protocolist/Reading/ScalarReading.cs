@@ -1,3 +1,5 @@
+using NodaTime;
+using NodaTime.Text;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 
@@ -17,6 +19,23 @@ internal static class ScalarReading
 
         if (range.Dimension == dimension) return range;
         findings.Add(Finding.Error("wrong-dimension", $"'{what}' must be {dimension}, and '{Excerpt.Of(scalar.Value)}' is {range.Dimension}", "give it in a fitting unit", scalar.Span));
+        return null;
+    }
+
+    public static LocalDate? Date(ScalarNode scalar, List<Finding> findings)
+    {
+        var parsed = LocalDatePattern.Iso.Parse(scalar.Value);
+        if (parsed.Success) return parsed.Value;
+        findings.Add(Finding.Error("bad-date", $"'{scalar.Value}' is not a date", "write year, month and day as 2027-03-01", scalar.Span));
+        return null;
+    }
+
+    public static LocalTime? Time(ScalarNode scalar, ReadOnlySpan<char> text, List<Finding> findings)
+    {
+        var trimmed = text.Trim().ToString();
+        var parsed = LocalTimePattern.CreateWithInvariantCulture("H:mm").Parse(trimmed);
+        if (parsed.Success) return parsed.Value;
+        findings.Add(Finding.Error("bad-time", $"'{trimmed}' is not a time of day", "write hours and minutes as 08:30", scalar.Span));
         return null;
     }
 

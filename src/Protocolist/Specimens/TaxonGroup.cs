@@ -77,7 +77,10 @@ public sealed class TaxonGroup
     /// <summary>The parts of the body; their shares sum to 1.</summary>
     public ImmutableArray<BodyRegion> Regions { get; }
 
-    /// <summary>Up to this half-thickness, in mm, such an animal is left whole by custom: neither cut nor injected.</summary>
+    /// <summary>
+    /// Up to this half-thickness, in mm, such an animal is left whole by custom: neither cut nor injected. Above the nominal value its
+    /// cavities are opened or filled, and such of its muscle as is thicker than the high value.
+    /// </summary>
     public SourcedBand WholeUpToMm { get; }
 
     /// <summary>Fluid injected into the whole body, mL per kg.</summary>

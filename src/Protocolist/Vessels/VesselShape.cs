@@ -37,8 +37,8 @@ public abstract record VesselShape
         ? contents / Footprint
         : throw new ArgumentOutOfRangeException(nameof(contents), contents.CubicMeters, "the contents must fit the vessel");
 
-    /// <summary>Whether a rectangle, seen from above, lies inside.</summary>
-    internal abstract bool Encloses(double length, double width);
+    /// <summary>Whether a rectangle, seen from above, lies inside with a clearance to the walls; all in metres.</summary>
+    internal abstract bool Encloses(double length, double width, double clearance);
 
     /// <summary>A round jar.</summary>
     /// <param name="Diameter">Inside diameter; where the mouth is narrower, the mouth's.</param>
@@ -55,7 +55,8 @@ public abstract record VesselShape
         public override Length InscribedCircle => Diameter;
 
         /// <inheritdoc/>
-        internal override bool Encloses(double length, double width) => Math.Sqrt(length * length + width * width) <= Diameter.Meters * (1 + 1e-12);
+        internal override bool Encloses(double length, double width, double clearance) =>
+            Math.Sqrt(length * length + width * width) + 2 * clearance <= Diameter.Meters * (1 + 1e-12);
     }
 
     /// <summary>A tub, tray or tank with a rectangular bottom.</summary>
@@ -74,8 +75,8 @@ public abstract record VesselShape
         public override Length InscribedCircle => UnitsNet.Length.FromMeters(Math.Min(Length.Meters, Width.Meters));
 
         /// <inheritdoc/>
-        internal override bool Encloses(double length, double width) =>
-            Math.Max(length, width) <= Math.Max(Length.Meters, Width.Meters) * (1 + 1e-12)
-            && Math.Min(length, width) <= Math.Min(Length.Meters, Width.Meters) * (1 + 1e-12);
+        internal override bool Encloses(double length, double width, double clearance) =>
+            Math.Max(length, width) + 2 * clearance <= Math.Max(Length.Meters, Width.Meters) * (1 + 1e-12)
+            && Math.Min(length, width) + 2 * clearance <= Math.Min(Length.Meters, Width.Meters) * (1 + 1e-12);
     }
 }

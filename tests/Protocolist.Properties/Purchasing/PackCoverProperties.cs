@@ -14,13 +14,14 @@ public class PackCoverProperties
         internal SizeAndCost[] Packs => [.. Sizes.Zip(Costs, (s, c) => new SizeAndCost(s, c))];
     }
 
-    /// <summary>Few sizes, few prices and small numbers, so that ties are common.</summary>
+    /// <summary>Few sizes, few prices and small numbers, so that ties are common; in a third of the cases all have one unit price, so that only packs and sizes decide.</summary>
     public static Arbitrary<Case> Cases() => (
         from n in Gen.Choose(1, 4)
         from sizes in Gen.Choose(1, 12).ArrayOf(n)
         from costs in Gen.OneOf(Gen.Choose(0, 20), Gen.Choose(1, 2000), Gen.Choose(1, 5).Select(c => c * 100)).ArrayOf(n)
+        from oneUnitPrice in Gen.Elements(true, false, false)
         from demand in Gen.Choose(0, 40)
-        select new Case(new(sizes, costs), demand)).ToArbitrary();
+        select new Case(new(sizes, oneUnitPrice ? [.. sizes.Select(s => s * costs[0])] : costs), demand)).ToArbitrary();
 
     [Property(Arbitrary = [typeof(PackCoverProperties)], MaxTest = 5000)]
     public bool Cover_equals_brute_force(Case c)

@@ -57,6 +57,17 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
         .. item.Spent?.Doubts(item) ?? [],
     ];
 
+    /// <summary>Checks a whole bench's stock: each item, and that no two share an id.</summary>
+    /// <param name="items">The items.</param>
+    /// <param name="on">The day on which the stock would be used.</param>
+    /// <returns>Findings in the order of the items; <c>stock-id-twice</c> stands at the second one.</returns>
+    public static ImmutableArray<Finding> Check(IEnumerable<StockItem> items, LocalDate on)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        return [.. items.SelectMany(i => seen.Add(i.Id) ? Check(i, on)
+            : Check(i, on).Add(Finding.Error("stock-id-twice", $"two stock items are called '{i.Id}'", "give each bottle a name of its own", i.Where)))];
+    }
+
     private static string Day(LocalDate? day) => day?.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture) ?? "";
 
     private static string Word(StockKind kind) => kind.ToString().ToLowerInvariant();

@@ -51,8 +51,8 @@ internal static class ArthropodGroups
             Length = LengthKind.Carapace,
             TotalPerLength = Band(1, 2, 3, Unsure),
             Shape = new(0.40, 0.60, 0.75, 1.4, "assumed, unsure: carapace, the tail or claws counted in"),
-            Barrier = SkinBarrier.Armour,
             Regions = Decapod,
+            WholeUpToMm = Band(6, 10, 12, "common practice: up to about 5 cm neither cut nor injected"),
         },
         new("crab", "decapod", "crab")
         {
@@ -79,6 +79,15 @@ internal static class ArthropodGroups
             Length = LengthKind.Shell,
             Shape = new(0.8, 0.9, 0.5, 1.3, "assumed: a cone"),
             Barrier = SkinBarrier.Armour,
+            Regions =
+            [
+                new("body", "body between the plates", 1, 1, 1, "the whole")
+                {
+                    IsCavity = true,
+                    Cut = new("prise the plates of the lid apart", Band(1, 3, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                },
+            ],
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
         },
         new("insect", "arthropod", "insect")
         {

@@ -44,6 +44,7 @@ internal static class EchinodermGroups
             Regions = Body(
                 "through the membrane round the mouth, 5 to 20 mL", // common practice
                 new("pierce the membrane round the mouth, or two small holes at opposite points", Band(2, 3, 5, "Essex Field Club, The Preservation of Marine Animals (historic)"), 100, 0.2, OpensCavity: true, IsSingle: true)),
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
             Cautions = [new("spines", false, "Urchin spines break off in the skin; some are venomous.", Practice)],
         },
         new("sea-cucumber", "echinoderm", "sea cucumber")

@@ -46,7 +46,6 @@ internal static class FishGroups
         new("bony-fish", "fish", "bony fish")
         {
             Taxa = ["Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes", "Salmonidae", "Cyprinidae", "Gadidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae"],
-            TotalPerLength = Band(1, 1, 1, "the same length"),
             // a from 10 g at 10 cm with b = 3.03; slender pike and deep bluegill are a factor 2 off.
             LengthMass = new(0.00933, 3.03, 1, 2.2, LengthKind.Total, "for a spindle-shaped fish; slender ones weigh half, deep ones double", Froese),
         },

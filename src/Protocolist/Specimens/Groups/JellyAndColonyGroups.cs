@@ -115,6 +115,15 @@ internal static class JellyAndColonyGroups
             Shape = new(0.85, 0.55, 0.5, 1.3, "assumed"),
             Barrier = SkinBarrier.Armour,
             IsCalcareous = true,
+            Regions =
+            [
+                new("body", "soft body between the valves", 1, 1, 1, "the whole")
+                {
+                    IsCavity = true,
+                    Cut = new("wedge the valves open", Band(2, 5, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                },
+            ],
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
         },
     ];
 }

@@ -47,6 +47,7 @@ internal static class MolluscGroups
             Barrier = SkinBarrier.Armour,
             IsCalcareous = true,
             Regions = Snail("foot, in large animals", "pierce the topmost whorls, or crack or drill a thick shell"),
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
         },
         new("land-snail", "gastropod", "land snail")
         {
@@ -97,6 +98,7 @@ internal static class MolluscGroups
                     Cut = new("wedge the valves open, or cut the closing muscle", Band(5, 10, 20, Practice), 100, 0.5, OpensCavity: true, IsSingle: true),
                 },
             ],
+            WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
         },
         new("chiton", "mollusc", "chiton")
         {

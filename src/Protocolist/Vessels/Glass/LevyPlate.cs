@@ -31,7 +31,7 @@ internal sealed class LevyPlate
     public double Deflection(double x, double y)
     {
         var sum = Pressure(y) * x * (Cube(_aspect) - 2 * _aspect * x * x + Cube(x)) / 24;
-        for (var i = 0; i < Terms; i++) sum += Edge(i, y, 0) * Math.Sin(Wave(i) * x);
+        for (var i = 0; i < Terms; i++) sum += Edge(i, y).Value * Math.Sin(Wave(i) * x);
         return sum;
     }
 
@@ -43,10 +43,11 @@ internal sealed class LevyPlate
         for (var i = 0; i < Terms; i++)
         {
             var a = Wave(i);
+            var edge = Edge(i, y);
             var (sin, cos) = Math.SinCos(a * x);
-            xx -= a * a * Edge(i, y, 0) * sin;
-            yy += Edge(i, y, 2) * sin;
-            xy += a * Edge(i, y, 1) * cos;
+            xx -= a * a * edge.Value * sin;
+            yy += edge.Curvature * sin;
+            xy += a * edge.Slope * cos;
         }
 
         double mx = -(xx + _poisson * yy), my = -(yy + _poisson * xx), twist = (1 - _poisson) * xy;
@@ -60,7 +61,8 @@ internal sealed class LevyPlate
         for (var i = 0; i < Terms; i++)
         {
             var a = Wave(i);
-            sum += Cube(a) * Edge(i, y, 0) - (2 - _poisson) * a * Edge(i, y, 2);
+            var edge = Edge(i, y);
+            sum += Cube(a) * edge.Value - (2 - _poisson) * a * edge.Curvature;
         }
 
         return Math.Abs(sum);
@@ -73,7 +75,8 @@ internal sealed class LevyPlate
         for (var i = 0; i < Terms; i++)
         {
             var a = Wave(i);
-            sum -= (Edge(i, 0, 3) - (2 - _poisson) * a * a * Edge(i, 0, 1)) * Math.Sin(a * x);
+            var edge = Edge(i, 0);
+            sum -= (edge.Third - (2 - _poisson) * a * a * edge.Slope) * Math.Sin(a * x);
         }
 
         return Math.Abs(sum);
@@ -99,13 +102,19 @@ internal sealed class LevyPlate
         return LinearSystem.Solve(rows, right);
     }
 
-    /// <summary>A derivative along y of term i of the edge correction.</summary>
-    private double Edge(int i, double y, int order)
+    /// <summary>Term i of the edge correction and its derivatives along y.</summary>
+    private (double Value, double Slope, double Curvature, double Third) Edge(int i, double y)
     {
         var a = Wave(i);
-        var sum = 0.0;
-        for (var k = 0; k < 4; k++) sum += _edge[i][k] * Shape(k, a, y, order);
-        return sum * Math.Pow(a, order);
+        double u = a * y, v = a * (1 - y);
+        double below = Math.Exp(-u), above = Math.Exp(-v);
+        var c = _edge[i];
+        double c0 = c[0] * below, c1 = c[1] * below, c2 = c[2] * above, c3 = c[3] * above;
+        return (
+            c0 + c1 * u + c2 + c3 * v,
+            a * (-c0 - c1 * (u - 1) + c2 + c3 * (v - 1)),
+            a * a * (c0 + c1 * (u - 2) + c2 + c3 * (v - 2)),
+            a * a * a * (-c0 - c1 * (u - 3) + c2 + c3 * (v - 3)));
     }
 
     /// <summary>Derivatives, divided by a to their order, of e^-u, u e^-u (u = a y) and e^-v, v e^-v (v = a (1 - y)).</summary>

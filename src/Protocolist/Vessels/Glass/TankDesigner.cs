@@ -13,7 +13,8 @@ public static class TankDesigner
     /// <param name="spec">The inside dimensions, the fluid and the top.</param>
     /// <returns>
     /// The design with its findings. No value where a dimension or the density cannot be used. A tank that must not be built has an error
-    /// and no panes (<c>rimless-too-long</c>) or a pane without stock thickness (<c>no-stock-glass-thick-enough</c>).
+    /// and no panes (<c>rimless-too-long</c>) or a wall without stock thickness (<c>no-stock-glass-thick-enough</c>). A bottom without one must be bedded
+    /// (<c>bottom-must-be-bedded</c>).
     /// </returns>
     /// <exception cref="ArgumentNullException">The specification is null.</exception>
     public static Checked<TankDesign> Design(TankSpec spec)
@@ -36,9 +37,9 @@ public static class TankDesigner
         var longPane = Pane("long pane", length, depth, pressure, PaneLoad.Hydrostatic, spec);
         var endPane = Pane("end pane", width, depth, pressure, PaneLoad.Hydrostatic, spec);
         var bottom = Pane("bottom pane", length, width, pressure, PaneLoad.Uniform, spec);
-        Mass? total = longPane.Stock is { } side && endPane.Stock is { } end && bottom.Stock is { } below
+        Mass? total = longPane.Stock is { } side && endPane.Stock is { } end
             ? fluid + Mass.FromKilograms(spec.Glass.Density.KilogramsPerCubicMeter
-                * (2 * depth * (length * side.Meters + width * end.Meters) + length * width * below.Meters))
+                * (2 * depth * (length * side.Meters + width * end.Meters) + length * width * (bottom.Stock ?? side).Meters))
             : null;
         var design = new TankDesign(spec, longPane, endPane, bottom, force, fluid, total);
         return new(design, TankFindings.Of(design));

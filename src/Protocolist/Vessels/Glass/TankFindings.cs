@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Protocolist.Findings;
 using UnitsNet;
+using static System.FormattableString;
 
 namespace Protocolist.Vessels.Glass;
 
@@ -40,7 +40,7 @@ internal static class TankFindings
         {
             found.Add(Finding.Error(
                 "tank-fluid-density-absurd",
-                Text($"a fluid of {spec.FluidDensity.KilogramsPerCubicMeter:0.##} kg/m3 is none that preserves animals (600 to 2000 kg/m3)"),
+                Invariant($"a fluid of {spec.FluidDensity.KilogramsPerCubicMeter:0.##} kg/m3 is none that preserves animals (600 to 2000 kg/m3)"),
                 "give the fluid's density at the coldest temperature, about 886 kg/m3 for ethanol 70 %vol and 1000 to 1030 for formalin"));
         }
 
@@ -51,7 +51,7 @@ internal static class TankFindings
             if (value.Meters is >= 0.02 && value.Meters <= most) return;
             found.Add(Finding.Error(
                 value.Meters > 0 ? "tank-dimension-absurd" : "tank-dimension-not-positive",
-                Text($"a {name} of {value.Millimeters:0.##} mm is outside what this can work out (20 mm to {most * 1000:0} mm)"),
+                Invariant($"a {name} of {value.Millimeters:0.##} mm is outside what this can work out (20 mm to {most * 1000:0} mm)"),
                 "check the number and its unit; a larger tank is an engineer's work"));
         }
     }
@@ -62,7 +62,7 @@ internal static class TankFindings
         var ratio = Math.Max(spec.Length.Meters, spec.Width.Meters) / spec.Depth.Meters;
         return spec.Top == TankTop.Framed || ratio <= LongestRimless * (1 + 1e-9) ? null : Finding.Error(
             "rimless-too-long",
-            Text($"a rimless pane {ratio:0.0#} times as long as the fluid is deep twists at its top corners and bulges along the free edge; no thickness is offered past {LongestRimless}"),
+            Invariant($"a rimless pane {ratio:0.0#} times as long as the fluid is deep twists at its top corners and bulges along the free edge; no thickness is offered past {LongestRimless}"),
             "frame or brace the top, or make the tank shorter");
     }
 
@@ -76,7 +76,7 @@ internal static class TankFindings
             FireQuestion(tank),
             tank.Spec.Depth.Meters <= DeepestUnframed ? null : Deep(tank.Spec),
             .. panes.Select(pane => BendsTooFar(pane, Span(pane, tank.Spec))),
-            .. panes.Select(Joint),
+            Joint(panes.MaxBy(pane => pane.JointTension?.Pascals ?? 0)!),
             HobbyTooThin(tank),
             .. panes.Select(pane => JustMissed(pane, tank.Spec)),
             Floor(tank),
@@ -92,24 +92,31 @@ internal static class TankFindings
         return pane.Name == "long pane" ? length : width;
     }
 
-    private static Finding? NoStock(PaneDesign pane, TankSpec spec) => pane.Stock is not null ? null : Finding.Error(
-        "no-stock-glass-thick-enough",
-        Text($"the {pane.Name} needs {pane.Required.Millimeters:0.0} mm of glass; the thickest in stock is {spec.Glass.StockThicknesses[^1].Millimeters:0} mm"),
-        "make the tank shallower or shorter, frame it, support the bottom all over, or use a steel or plastic tank");
+    private static Finding? NoStock(PaneDesign pane, TankSpec spec)
+    {
+        if (pane.Stock is not null) return null;
+        var message = Invariant($"the {pane.Name} needs {pane.Required.Millimeters:0.0} mm of glass; the thickest in stock is {spec.Glass.StockThicknesses[^1].Millimeters:0} mm");
+        return pane.Name == "bottom pane"
+            ? Finding.Warning(
+                "bottom-must-be-bedded",
+                Invariant($"held at its edges alone, {message}"),
+                "bed it flat on a stiff board with a soft sheet between, all over; then the long pane's thickness will do, and the mass is counted so")
+            : Finding.Error("no-stock-glass-thick-enough", message, "make the tank shallower or shorter, frame it, or use a steel or plastic tank");
+    }
 
     private static Finding? FireQuestion(TankDesign tank) => !tank.Spec.Flammable ? null : Finding.Warning(
         "alcohol-tank-is-a-fire-question",
-        Text($"{tank.FluidMass.Kilograms / tank.Spec.FluidDensity.KilogramsPerCubicMeter * 1000:0} L of flammable fluid would stand in one glass tank"),
+        Invariant($"{tank.FluidMass.Kilograms / tank.Spec.FluidDensity.KilogramsPerCubicMeter * 1000:0} L of flammable fluid would stand in one glass tank"),
         "ask the fire authority and the insurer before the glazier; keep a tight lid, a tray that holds all of it below, no ignition sources near, and consider a fluid that does not burn");
 
     private static Finding Deep(TankSpec spec) => spec.Top == TankTop.Free
         ? Finding.Warning(
             "deep-tank-needs-frame",
-            Text($"{spec.Depth.Millimeters:0} mm of fluid in a rimless tank hang on the silicone alone"),
+            Invariant($"{spec.Depth.Millimeters:0} mm of fluid in a rimless tank hang on the silicone alone"),
             "past 500 mm use a frame that carries the edges, so that the silicone only seals")
         : Finding.Note(
             "deep-tank-needs-frame",
-            Text($"with {spec.Depth.Millimeters:0} mm of fluid the frame must carry all edges, top and sides; braces at the top alone leave the load on the silicone"),
+            Invariant($"with {spec.Depth.Millimeters:0} mm of fluid the frame must carry all edges, top and sides; braces at the top alone leave the load on the silicone"),
             "have the frame designed for the force on the panes");
 
     private static Finding? BendsTooFar(PaneDesign pane, double span)
@@ -119,7 +126,7 @@ internal static class TankFindings
         var limit = Math.Min(span * MostSag, thickness * MostSagOfThickness);
         return Finding.Warning(
             "pane-bends-too-far",
-            Text($"the {pane.Name} of {thickness * 1000:0} mm would bulge {sag * 1000:0.00} mm; {limit * 1000:0.00} mm is comfortable (1/300 of its span, half its thickness)"),
+            Invariant($"the {pane.Name} of {thickness * 1000:0} mm would bulge {sag * 1000:0.00} mm; {limit * 1000:0.00} mm is comfortable (1/300 of its span, half its thickness)"),
             pane.Name == "bottom pane" ? "bed the bottom flat on a stiff board with a soft sheet, or use thicker glass" : "use thicker glass, or frame the top");
     }
 
@@ -129,11 +136,11 @@ internal static class TankFindings
         return tension > JointShortTerm
             ? Finding.Warning(
                 "joint-load-too-high",
-                Text($"the silicone along the {pane.Name} would be pulled with {tension:0.00} MPa; even for short loads structural glazing allows {JointShortTerm} MPa"),
+                Invariant($"the silicone along the {pane.Name} would be pulled with {tension:0.00} MPa; even for short loads structural glazing allows {JointShortTerm} MPa"),
                 "let a frame carry the edges")
             : Finding.Note(
                 "joint-load-past-permanent-value",
-                Text($"the silicone along the {pane.Name} would be pulled with {tension:0.000} MPa for good; structural glazing allows about {JointPermanent} MPa: bonded tanks stand by long experience, not by the code"),
+                Invariant($"the silicone along the {pane.Name} would be pulled with {tension:0.000} MPa for good; structural glazing allows about {JointPermanent} MPa: bonded tanks stand by long experience, not by the code"),
                 "joint at least 1 mm thick and as wide as the glass; a frame if people stand near. How silicone ages in alcohol is not known well: inspect the joints every year");
     }
 
@@ -144,7 +151,7 @@ internal static class TankFindings
         var (hobby, _) = HobbyTable.Side(longer, tank.Spec.Depth.Millimeters);
         return hobby >= needed ? null : Finding.Note(
             "hobby-table-too-thin",
-            Text($"the table that aquarium keepers use gives {hobby:0.0} mm here, for it assumes a top that is held; rimless the pane needs {needed:0.0} mm"),
+            Invariant($"the table that aquarium keepers use gives {hobby:0.0} mm here, for it assumes a top that is held; rimless the pane needs {needed:0.0} mm"),
             "do not use that table for a rimless tank");
     }
 
@@ -154,14 +161,12 @@ internal static class TankFindings
         var share = pane.Required.Meters > 0 ? thinner.Meters / pane.Required.Meters : 0;
         return pane.Stock is null || share < 0.98 ? null : Finding.Note(
             "stock-glass-just-misses",
-            Text($"{thinner.Millimeters:0} mm misses the {pane.Required.Millimeters:0.00} mm of the {pane.Name} by {(1 - share) * 100:0.0} %: a safety factor of {spec.Glass.SafetyFactor * share * share:0.00} where {spec.Glass.SafetyFactor} is wanted"),
+            Invariant($"{thinner.Millimeters:0} mm misses the {pane.Required.Millimeters:0.00} mm of the {pane.Name} by {(1 - share) * 100:0.0} %: a safety factor of {spec.Glass.SafetyFactor * share * share:0.00} where {spec.Glass.SafetyFactor} is wanted"),
             "a glazier may accept it; this calculation takes the next thickness");
     }
 
     private static Finding? Floor(TankDesign tank) => tank.FloorLoad is not { Kilopascals: > FloorLoad } load ? null : Finding.Note(
         "floor-load",
-        Text($"full, the tank weighs {tank.TotalMass!.Value.Kilograms:0} kg and presses {load.Kilopascals:0.0} kN/m2 on its footprint; a dwelling's floor is designed for about {FloorLoad:0} kN/m2 over all"),
+        Invariant($"full, the tank weighs {tank.TotalMass!.Value.Kilograms:0} kg and presses {load.Kilopascals:0.0} kN/m2 on its footprint; a dwelling's floor is designed for about {FloorLoad:0} kN/m2 over all"),
         "ask whoever knows the building, spread the load, and never move the tank filled");
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

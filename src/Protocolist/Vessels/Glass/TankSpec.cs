@@ -1,3 +1,5 @@
+using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 using UnitsNet;
 
 namespace Protocolist.Vessels.Glass;
@@ -6,13 +8,33 @@ namespace Protocolist.Vessels.Glass;
 /// <param name="Length">Inside length, 20 mm to 5 m.</param>
 /// <param name="Width">Inside width, 20 mm to 5 m. Which of the two is called length does not matter.</param>
 /// <param name="Depth">Depth of the fluid, 20 mm to 2 m; the panes are taken as high as that, so glass above the fluid adds mass not counted here.</param>
-/// <param name="FluidDensity">Density of the fluid at the coldest, 600 to 2000 kg/m³.</param>
+/// <param name="FluidDensity">Density of the fluid, 600 to 2000 kg/m³. At 20 °C it is within 1 % of that of the coldest day.</param>
 /// <param name="Top">What holds the upper edge.</param>
 public sealed record TankSpec(Length Length, Length Width, Length Depth, Density FluidDensity, TankTop Top)
 {
-    /// <summary>Whether the fluid burns: alcohol of more than about 24 % by volume counts (ADR 3.2, special provision 144, from memory).</summary>
+    /// <summary>Flash point in °C up to which a liquid counts as flammable (Globally Harmonized System, chapter 2.6).</summary>
+    private const double FlammableTo = 60;
+
+    /// <summary>Whether the fluid counts as flammable.</summary>
     public bool Flammable { get; init; }
 
     /// <summary>The glass.</summary>
     public FloatGlass Glass { get; init; } = FloatGlass.Annealed;
+
+    /// <summary>A tank for a fluid, at its density of 20 °C.</summary>
+    /// <param name="length">Inside length.</param>
+    /// <param name="width">Inside width.</param>
+    /// <param name="depth">Depth of the fluid.</param>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="top">What holds the upper edge.</param>
+    /// <returns>The specification.</returns>
+    /// <exception cref="ArgumentNullException">The fluid is null.</exception>
+    public static TankSpec For(Length length, Length width, Length depth, Fluid fluid, TankTop top)
+    {
+        ArgumentNullException.ThrowIfNull(fluid);
+        return new(length, width, depth, fluid.DensityAt(Temperature.FromDegreesCelsius(20)), top)
+        {
+            Flammable = FlashPoint.Of(fluid) <= FlammableTo,
+        };
+    }
 }

@@ -66,6 +66,10 @@ public class StockItemValidatorTests
     }
 
     [Fact]
+    public void Two_bottles_of_one_name_are_found() =>
+        Assert.Equal("stock-id-twice", Assert.Single(StockItemValidator.Check([Bottle, Bottle], Today)).Id);
+
+    [Fact]
     public void The_last_day_is_a_day_of_use()
     {
         var item = Bottle with { Expires = Today };

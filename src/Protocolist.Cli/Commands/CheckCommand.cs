@@ -1,0 +1,79 @@
+using System.CommandLine;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Planning;
+using Protocolist.Reading;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>check PATH…</c>: what is wrong with protocols, specimens and benches, before any animal is at stake.</summary>
+internal static class CheckCommand
+{
+    private static readonly Argument<string[]> Paths = new("PATH") { Description = "Files and folders; each folder is laid over the bundled protocols.", Arity = ArgumentArity.OneOrMore };
+    private static readonly Option<bool> Strict = new("--strict") { Description = "Warnings count as errors, and numbers without a source are listed." };
+    private static readonly Option<bool> Json = new("--json") { Description = "Findings as JSON." };
+
+    public static Command Build()
+    {
+        var command = new Command("check", "Checks protocols, specimens and benches.") { Paths, Strict, Json };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var findings = new List<Finding>();
+        var sources = new List<SourceText>();
+        foreach (var path in options.GetRequiredValue(Paths))
+        {
+            foreach (var file in Directory.Exists(path) ? InputFiles.YamlIn(path) : [path])
+            {
+                var read = InputFiles.Read(file);
+                findings.AddRange(read.Findings);
+                if (read.Value is not null) sources.Add(read.Value);
+            }
+        }
+
+        if (findings.Count > 0) return Exits.Unread(findings);
+        var strict = options.GetValue(Strict);
+        findings.AddRange(FileCheck.Run(sources, DateTimeZoneProviders.Tzdb, strict));
+        if (options.GetValue(Json)) WriteJson(sources, findings);
+        else WriteText(sources, findings);
+        var fails = findings.Any(f => f.Severity == Severity.Error || (strict && f.Severity == Severity.Warning));
+        return fails ? Exits.WithErrors : Exits.Done;
+    }
+
+    private static void WriteText(List<SourceText> sources, List<Finding> findings)
+    {
+        foreach (var finding in findings) Console.Out.WriteLine(finding);
+        Console.Out.WriteLine($"{sources.Count} file{(sources.Count == 1 ? "" : "s")} checked: {findings.Count(f => f.Severity == Severity.Error)} errors, {findings.Count(f => f.Severity == Severity.Warning)} warnings, {findings.Count(f => f.Severity == Severity.Note)} notes");
+    }
+
+    private static void WriteJson(List<SourceText> sources, List<Finding> findings)
+    {
+        using var stream = Console.OpenStandardOutput();
+        using var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        json.WriteStartObject();
+        json.WriteStartArray("files");
+        foreach (var source in sources) json.WriteStringValue(source.Name);
+        json.WriteEndArray();
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", finding.Where.File ?? "");
+            json.WriteNumber("line", finding.Where.Line);
+            json.WriteNumber("column", finding.Where.Column);
+            json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
+            json.WriteString("id", finding.Id);
+            json.WriteString("message", finding.Message);
+            json.WriteString("remedy", finding.Remedy);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

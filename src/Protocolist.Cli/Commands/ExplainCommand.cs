@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Protocolist.Plans;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>explain PLAN.json FIGURE</c>: why a number is what it is.</summary>
+internal static class ExplainCommand
+{
+    private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "A plan written by 'plan --format json'." };
+    private static readonly Argument<string> FigureId = new("FIGURE") { Description = "A figure's id, such as fix.last." };
+
+    public static Command Build()
+    {
+        var command = new Command("explain", "Says why a figure of a plan is what it is.") { PlanFile, FigureId };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var source = InputFiles.Read(options.GetRequiredValue(PlanFile));
+        if (source.Value is null) return Exits.Unread(source.Findings);
+        var plan = PlanJson.Read(source.Value);
+        if (plan.Value is null) return Exits.Unread(plan.Findings);
+        var explained = Explanation.Of(plan.Value, options.GetRequiredValue(FigureId));
+        if (explained.Value is null) return Exits.Unread(explained.Findings);
+        Write(explained.Value, 0);
+        return Exits.Done;
+    }
+
+    private static void Write(Explanation explanation, int depth)
+    {
+        var figure = explanation.Figure;
+        var indent = new string(' ', depth * 2);
+        Console.Out.WriteLine($"{indent}{figure.Id} = {figure.Value}");
+        Console.Out.WriteLine($"{indent}  from: {figure.Formula}");
+        if (figure.Source.Length > 0) Console.Out.WriteLine($"{indent}  source: {figure.Source}");
+        if (figure.Note.Length > 0) Console.Out.WriteLine($"{indent}  note: {figure.Note}");
+        if (figure.Where.Length > 0) Console.Out.WriteLine($"{indent}  at: {figure.Where}");
+        foreach (var input in explanation.Inputs) Write(input, depth + 1);
+    }
+}

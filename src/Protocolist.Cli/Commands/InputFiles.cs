@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary>Files as texts. A file that cannot be read is a finding, not an exception.</summary>
+internal static class InputFiles
+{
+    public static Checked<SourceText> Read(string path)
+    {
+        try
+        {
+            return SourceText.Decode(path, File.ReadAllBytes(path));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            var why = fault switch
+            {
+                FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+                UnauthorizedAccessException when Directory.Exists(path) => "this is a folder",
+                UnauthorizedAccessException => "it may not be read",
+                _ => fault.Message,
+            };
+            return new(null, [Finding.Error("unreadable-file", why, "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
+        }
+    }
+
+    /// <summary>The YAML files of a folder and of all folders in it, by name.</summary>
+    public static IEnumerable<string> YamlIn(string folder) =>
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .Where(f => f.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || f.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
+            .Order(StringComparer.Ordinal);
+
+    /// <summary>The texts of house folders, and what could not be read.</summary>
+    public static (ImmutableArray<IReadOnlyList<SourceText>> Folders, ImmutableArray<Finding> Findings) HouseFolders(IEnumerable<string> paths)
+    {
+        var folders = ImmutableArray.CreateBuilder<IReadOnlyList<SourceText>>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var path in paths)
+        {
+            if (!Directory.Exists(path))
+            {
+                findings.Add(Finding.Error("unreadable-file", "there is no such folder", "check the path", new SourceSpan(path, 0, 0, 0, 0)));
+                continue;
+            }
+
+            var read = YamlIn(path).Select(Read).ToList();
+            findings.AddRange(read.SelectMany(r => r.Findings));
+            folders.Add([.. read.Select(r => r.Value).OfType<SourceText>()]);
+        }
+
+        return (folders.DrainToImmutable(), findings.DrainToImmutable());
+    }
+
+    /// <summary>Writes a file beside its place and then puts it there, so that nobody ever sees half of it.</summary>
+    public static void Write(string path, string text)
+    {
+        var beside = path + ".part";
+        File.WriteAllText(beside, text);
+        File.Move(beside, path, overwrite: true);
+    }
+}

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using Protocolist.Checks;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>list</c>: what there is, one id a line first.</summary>
+internal static class ListCommand
+{
+    private static readonly Argument<string> What = new("WHAT") { Description = "protocols, checks, fluids or groups.", DefaultValueFactory = _ => "protocols" };
+    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Command Build()
+    {
+        What.AcceptOnlyFromAmong("protocols", "checks", "fluids", "groups");
+        var command = new Command("list", "Lists protocols, checks, fluids or taxon groups.") { What, HouseFolders };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        if (!unread.IsEmpty) return Exits.Unread(unread);
+        IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
+        {
+            "checks" => AllChecks.Descriptions.Select(c => (c.Id, c.Protects)),
+            "fluids" => Fluid.Examples.Select(f => (f, "")),
+            "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name)),
+            _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
+        };
+        foreach (var (id, about) in rows) Console.Out.WriteLine(about.Length == 0 ? id : $"{id,-28} {about}");
+        return Exits.Done;
+    }
+}

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using Protocolist.Findings;
+using Protocolist.Protocols;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>show ID</c>: one protocol with all it inherits, each value with the file and line it came from.</summary>
+internal static class ShowCommand
+{
+    private static readonly Argument<string> Id = new("ID") { Description = "A protocol's id." };
+    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Command Build()
+    {
+        var command = new Command("show", "Shows a protocol with all it inherits.") { Id, HouseFolders };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        if (!unread.IsEmpty) return Exits.Unread(unread);
+        var shelf = Shelf.BundledWith(folders);
+        var id = options.GetRequiredValue(Id);
+        if (shelf.Find(id) is not { } protocol)
+        {
+            var findings = shelf.Findings.Where(f => f.Severity == Severity.Error).ToList();
+            findings.Add(shelf.NotFound(id));
+            return Exits.Unread(findings);
+        }
+
+        foreach (var line in ProtocolListing.Of(protocol))
+            Console.Out.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
+        return Exits.Done;
+    }
+}

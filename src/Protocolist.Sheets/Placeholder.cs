@@ -1,3 +1,0 @@
-namespace Protocolist.Sheets;
-
-internal static class Placeholder;

@@ -1,0 +1,147 @@
+using System.Globalization;
+using System.Text;
+using NodaTime;
+using Protocolist.Plans;
+using Protocolist.Quantities;
+
+namespace Protocolist.Sheets;
+
+/// <summary>A plan as plain text: the sheet a person pins up at the bench. Findings first, then what to prepare, then step by step.</summary>
+public static class TextSheet
+{
+    private const int Width = 100;
+
+    /// <summary>Writes the sheet.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>Lines of at most 100 characters, the same on any machine.</returns>
+    public static string Write(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var sheet = new Lines();
+        Head(plan, sheet);
+        FindingLines(plan, sheet);
+        Prepare(plan, sheet);
+        foreach (var step in plan.Steps) StepLines(step, plan, sheet);
+        Closing(plan, sheet);
+        return sheet.ToString();
+    }
+
+    private static void Head(Plan plan, Lines sheet)
+    {
+        var specimen = plan.Specimen;
+        sheet.Add($"{plan.Protocol.Title}: {specimen.Id}{(specimen.ScientificName is { } name ? $", {name}" : "")}{(specimen.Count > 1 ? $", {specimen.Count} animals" : "")}");
+        sheet.Add($"Protocol {plan.Protocol.Id}, revision {plan.Protocol.Revision}. {string.Join(", ", plan.Choices.Select(c => $"{c.Key}: {c.Value}"))}");
+        string[] body = [.. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"]).Select(plan.Figure).OfType<Figure>().Select(Measure)];
+        sheet.Add(string.Join(", ", body) + ".");
+        sheet.Add(plan.Start is { } start && plan.End is { } end ? $"From {Moment(start)} to {Moment(end)}, clocks of {plan.Zone}." : $"No dates could be found, clocks of {plan.Zone}.");
+        if (!plan.Startable) sheet.Add("DO NOT START: see the errors below.");
+        sheet.Gap();
+    }
+
+    private static string Measure(Figure figure) =>
+        $"{figure.Id["specimen.".Length..].Replace('-', ' ')} {figure.Value}{(figure.Note.Length > 0 ? $" ({figure.Note})" : "")}";
+
+    private static void FindingLines(Plan plan, Lines sheet)
+    {
+        if (plan.Findings.IsEmpty) return;
+        sheet.Title("What the checks say");
+        foreach (var finding in plan.Findings)
+            sheet.Add($"{finding.Severity.ToString().ToUpperInvariant()} {finding.Id}{(finding.Subject.Length > 0 ? $" [{finding.Subject}]" : "")}: {finding.Message}{(finding.Remedy.Length > 0 ? $"; {finding.Remedy}" : "")}", "  ");
+        sheet.Gap();
+    }
+
+    private static void Prepare(Plan plan, Lines sheet)
+    {
+        if (plan.Recipes.IsEmpty && plan.Purchases.IsEmpty) return;
+        sheet.Title("Before you start");
+        foreach (var recipe in plan.Recipes)
+        {
+            sheet.Add($"{Text(recipe.Volume)} of {recipe.Fluid}, for {string.Join(", ", recipe.For)}:", "  ");
+            foreach (var sentence in recipe.Method) sheet.Add(sentence, "    ");
+        }
+
+        foreach (var purchase in plan.Purchases)
+            sheet.Add($"Buy {(purchase.Price is { } price ? $"{purchase.Count} x {purchase.Pack} of {purchase.Item}, {price}" : $"{purchase.Pack} of {purchase.Item}")}{(purchase.LeadDays > 0 ? $", {purchase.LeadDays} days ahead" : "")}.", "  ");
+        sheet.Gap();
+    }
+
+    private static void StepLines(Step step, Plan plan, Lines sheet)
+    {
+        var number = plan.Steps.IndexOf(step) + 1;
+        sheet.Title($"{number}. {step.Title}");
+        if (step.Start is { } start && step.End is { } end) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})", "  ");
+        foreach (var sentence in step.Instructions) sheet.Add(sentence, "  ");
+        foreach (var look in step.LookFor) sheet.Add($"look: {look}", "  ");
+        if (!step.Inspections.IsEmpty) sheet.Add($"look on {string.Join(", ", step.Inspections.Select(Moment))}", "  ");
+        foreach (var caution in step.Cautions) sheet.Add($"! {caution}", "  ");
+        if (step.Source.Length > 0) sheet.Add($"({step.Source})", "  ");
+        sheet.Gap();
+    }
+
+    private static void Closing(Plan plan, Lines sheet)
+    {
+        sheet.Title("Label");
+        foreach (var line in plan.Label) sheet.Add(line, "  ");
+        sheet.Gap();
+        if (!plan.Waste.IsEmpty)
+        {
+            sheet.Title("What leaves");
+            foreach (var waste in plan.Waste) sheet.Add($"{Text(waste.Volume)} of {waste.What} from {waste.Step} ({waste.Class}): {waste.Destination}", "  ");
+            sheet.Gap();
+        }
+
+        if (!plan.Care.IsEmpty)
+        {
+            sheet.Title("Afterwards");
+            foreach (var care in plan.Care)
+                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}", "  ");
+            sheet.Gap();
+        }
+
+        (string What, Money? Sum)[] costs = [("to spend now", plan.Costs.Cash), ("worth of what is used", plan.Costs.Used), ("work", plan.Costs.Labour), ("disposal", plan.Costs.Disposal)];
+        if (costs.Any(c => c.Sum is not null)) sheet.Add($"Costs: {string.Join(", ", costs.Where(c => c.Sum is not null).Select(c => $"{c.What} {c.Sum}"))}.");
+    }
+
+    private static string Window(Step step) => step.Most is { } most
+        ? step.Least == most ? $"exactly {Span(most)}" : $"{Span(step.Least)} to {Span(most)} allowed"
+        : $"at least {Span(step.Least)}";
+
+    private static string Moment(OffsetDateTime at) => at.ToString("ddd uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Span(Duration time) => Measurable.Text(time.TotalSeconds, Dimension.OfTime);
+
+    private static string Text(UnitsNet.Volume volume) => Measurable.Text(volume.CubicMeters, Dimension.OfVolume);
+
+    /// <summary>Text in lines that fit a page.</summary>
+    private sealed class Lines
+    {
+        private readonly StringBuilder _text = new();
+
+        public void Title(string text)
+        {
+            Add(text);
+            _text.Append('-', Math.Min(text.Length, Width)).Append('\n');
+        }
+
+        public void Gap() => _text.Append('\n');
+
+        public void Add(string text, string indent = "")
+        {
+            var line = indent;
+            foreach (var word in text.Split(' '))
+            {
+                if (line.Length + word.Length + 1 > Width && line.Trim().Length > 0)
+                {
+                    _text.Append(line.TrimEnd()).Append('\n');
+                    line = indent + "  ";
+                }
+
+                line += (line.Trim().Length == 0 ? "" : " ") + word;
+            }
+
+            _text.Append(line.TrimEnd()).Append('\n');
+        }
+
+        public override string ToString() => _text.ToString();
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches.Opening;
+using Protocolist.Benches.Stock;
+using Protocolist.Quantities;
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Benches;
+
+/// <summary>The workplace: what is on the shelf, when it is open, how warm it is, what things cost. Immutable; safe to share between threads.</summary>
+public sealed record Bench
+{
+    /// <summary>What people call it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>When somebody can work, and on which clocks.</summary>
+    public required OpeningHours Opening { get; init; }
+
+    /// <summary>Temperatures of the rooms.</summary>
+    public BenchTemperatures Temperatures { get; init; } = BenchTemperatures.Usual;
+
+    /// <summary>Fluids, salts, consumables and tools on the shelf, or that can be bought.</summary>
+    public ImmutableArray<StockItem> Stock { get; init; } = [];
+
+    /// <summary>Jars, tubs and tanks at hand.</summary>
+    public ImmutableArray<Vessel> Vessels { get; init; } = [];
+
+    /// <summary>How many people can lift together; 1 or more.</summary>
+    public int People { get; init; } = 1;
+
+    /// <summary>The room's air; null where nobody measured it.</summary>
+    public BenchAir? Air { get; init; }
+
+    /// <summary>The ISO 4217 code in which sums are kept; null where nothing has a price.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>What work costs, by time.</summary>
+    public Price? Labour { get; init; }
+
+    /// <summary>What it costs to have formaldehyde waste taken away, by volume.</summary>
+    public Price? FormaldehydeDisposal { get; init; }
+
+    /// <summary>What it costs to have alcohol waste taken away, by volume.</summary>
+    public Price? AlcoholDisposal { get; init; }
+
+    /// <summary>A bench of which nothing is known: always open, room at 20 °C, empty shelves.</summary>
+    /// <param name="zone">The zone of its clocks.</param>
+    /// <returns>The bench.</returns>
+    public static Bench Empty(DateTimeZone zone) => new() { Name = "no bench", Opening = OpeningHours.Always(zone) };
+}
+
+/// <summary>Temperatures of the workplace.</summary>
+/// <param name="Room">Where specimens are fixed.</param>
+/// <param name="Cold">The cold store.</param>
+/// <param name="Coldest">The coldest day where jars stand.</param>
+/// <param name="Hottest">The hottest day where jars stand.</param>
+public sealed record BenchTemperatures(Temperature Room, Temperature Cold, Temperature Coldest, Temperature Hottest)
+{
+    /// <summary>A room at 20 °C, a cold store at 4 °C, shelves between 15 and 35 °C: common practice, to be replaced by what is measured.</summary>
+    public static BenchTemperatures Usual { get; } = new(
+        Temperature.FromDegreesCelsius(20),
+        Temperature.FromDegreesCelsius(4),
+        Temperature.FromDegreesCelsius(15),
+        Temperature.FromDegreesCelsius(35));
+}
+
+/// <summary>The air of the workplace.</summary>
+/// <param name="Room">Volume of the room.</param>
+/// <param name="ChangesPerHour">How often the air is replaced in an hour.</param>
+/// <param name="HasHood">Whether there is a fume hood.</param>
+public sealed record BenchAir(Volume Room, double ChangesPerHour, bool HasHood);

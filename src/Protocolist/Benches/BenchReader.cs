@@ -1,0 +1,97 @@
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using UnitsNet;
+
+namespace Protocolist.Benches;
+
+/// <summary>Reads bench files.</summary>
+public static class BenchReader
+{
+    private const int Format = 1;
+
+    /// <summary>Reads a bench from YAML.</summary>
+    /// <param name="source">The text and its name.</param>
+    /// <param name="zones">The time zones by id.</param>
+    /// <returns>The bench, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
+    public static Checked<Bench> Read(SourceText source, IDateTimeZoneProvider zones)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(zones);
+        var findings = new List<Finding>();
+        var document = DocumentReader.Read(source);
+        findings.AddRange(document.Findings);
+        if (document.Value is null || Fields.Of(document.Value, "a bench", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        var name = fields.Required("bench");
+        var zone = Zone(fields, zones, findings);
+        var opening = HoursReader.Read(fields, zone ?? DateTimeZone.Utc, findings);
+        var currency = fields.Scalar("currency");
+        if (currency is not null && Money.MinorUnits(currency.Value) is null)
+            findings.Add(Finding.Error("unknown-currency", $"'{currency.Value}' is not the code of a currency", "give its ISO 4217 code, such as EUR", currency.Span));
+        var (formaldehyde, alcohol) = Disposal(fields, findings);
+        var bench = new Bench
+        {
+            Name = fields.Scalar("name")?.Value ?? name?.Value ?? source.Name,
+            Opening = opening,
+            Temperatures = Temperatures(fields, findings),
+            Stock = StockReader.Read(fields, findings),
+            Vessels = VesselReader.Read(fields, findings),
+            People = fields.Whole("people", 1, 100) ?? 1,
+            Air = Air(fields),
+            Currency = currency?.Value,
+            Labour = StockReader.Price(fields, "labour", findings),
+            FormaldehydeDisposal = formaldehyde,
+            AlcoholDisposal = alcohol,
+        };
+        fields.Finish();
+        return new(name is null || zone is null ? null : bench, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+    }
+
+    private static DateTimeZone? Zone(Fields fields, IDateTimeZoneProvider zones, List<Finding> findings)
+    {
+        if (fields.Required("zone") is not { } id) return null;
+        if (zones.GetZoneOrNull(id.Value) is { } zone) return zone;
+        findings.Add(Finding.Error("unknown-zone", $"there is no time zone '{id.Value}'", Suggestion.Nearest(id.Value, zones.Ids) is { } near ? $"did you mean '{near}'?" : "give the id of an IANA time zone, such as Atlantic/Azores", id.Span));
+        return null;
+    }
+
+    private static BenchTemperatures Temperatures(Fields fields, List<Finding> findings)
+    {
+        var usual = BenchTemperatures.Usual;
+        if (fields.Nested("temperatures", "'temperatures'") is not { } table) return usual;
+        Temperature Of(string key, Temperature otherwise) =>
+            table.Quantity(key, Dimension.OfTemperature) is { } range ? Temperature.FromKelvins(range.Middle) : otherwise;
+        var temperatures = new BenchTemperatures(Of("room", usual.Room), Of("cold", usual.Cold), Of("coldest", usual.Coldest), Of("hottest", usual.Hottest));
+        if (temperatures.Coldest > temperatures.Hottest)
+            findings.Add(Finding.Error("reversed-range", "the coldest day is hotter than the hottest", "swap 'coldest' and 'hottest'", table.Span));
+        foreach (var (key, temperature) in (ReadOnlySpan<(string, Temperature)>)[("room", temperatures.Room), ("cold", temperatures.Cold), ("coldest", temperatures.Coldest), ("hottest", temperatures.Hottest)])
+        {
+            // People work and jars stand between these; outside them the fluids' tables end too.
+            if (temperature.DegreesCelsius is < -30 or > 60 && table.Entry(key) is { } entry)
+                findings.Add(Finding.Error("absurd-temperature", $"'{key}' is {Measurable.Text(temperature.Kelvins, Dimension.OfTemperature)}", "check the unit and the sign", entry.Key.Span));
+        }
+
+        table.Finish();
+        return temperatures;
+    }
+
+    private static BenchAir? Air(Fields fields)
+    {
+        if (fields.Nested("air", "'air'") is not { } table) return null;
+        var room = table.Quantity("room", Dimension.OfVolume);
+        var changes = table.Quantity("changes-per-hour", Dimension.None);
+        var hood = table.YesNo("hood") ?? false;
+        table.Finish();
+        return room is { Low: > 0 } r && changes is { Low: >= 0 } c ? new(Volume.FromCubicMeters(r.Middle), c.Middle, hood) : null;
+    }
+
+    private static (Price? Formaldehyde, Price? Alcohol) Disposal(Fields fields, List<Finding> findings)
+    {
+        if (fields.Nested("disposal", "'disposal'") is not { } table) return (null, null);
+        var formaldehyde = StockReader.Price(table, "formaldehyde", findings);
+        var alcohol = StockReader.Price(table, "alcohol", findings);
+        table.Finish();
+        return (formaldehyde, alcohol);
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime;
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using UnitsNet;
+
+namespace Protocolist.Benches;
+
+/// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
+internal static class StockReader
+{
+    private static readonly (string Key, StockKind Kind)[] Kinds =
+    [
+        ("fluid", StockKind.Fluid),
+        ("salt", StockKind.Salt),
+        ("consumable", StockKind.Consumable),
+        ("tool", StockKind.Tool),
+    ];
+
+    public static ImmutableArray<StockItem> Read(Fields bench, List<Finding> findings)
+    {
+        var items = ImmutableArray.CreateBuilder<StockItem>();
+        foreach (var node in bench.List("stock"))
+        {
+            if (Fields.Of(node, "a stock item", findings) is not { } fields) continue;
+            if (Item(fields, findings) is not { } item) continue;
+            if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", $"two stock items are called '{item.Id}'", "give one of them another id", item.Where));
+            
+            // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
+            var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
+            findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
+            if (item.Kind == StockKind.Fluid) findings.AddRange(Fluid.Read(item.Substance, item.Where).Findings);
+            items.Add(item);
+        }
+
+        return items.DrainToImmutable();
+    }
+
+    public static Price? Price(Fields fields, string key, List<Finding> findings)
+    {
+        if (fields.Scalar(key) is not { } scalar) return null;
+        var price = Quantities.Price.Read(scalar.Value, scalar.Span);
+        findings.AddRange(price.Findings);
+        return price.Value;
+    }
+
+    private static StockItem? Item(Fields fields, List<Finding> findings)
+    {
+        var named = Kinds.Select(k => (k.Kind, Name: fields.Scalar(k.Key))).Where(k => k.Name is not null).ToList();
+        if (named.Count != 1)
+        {
+            findings.Add(Finding.Error("missing-key", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'", "add 'fluid: ethanol 96 %vol', or the like", fields.Span));
+            return null;
+        }
+
+        var (kind, name) = named[0];
+        var amountKind = kind switch { StockKind.Fluid => AmountKind.Volume, StockKind.Salt => AmountKind.Mass, _ => AmountKind.Count };
+        var item = new StockItem
+        {
+            Id = fields.Scalar("id")?.Value ?? name!.Value.Replace(' ', '-'),
+            Kind = kind,
+            Substance = name!.Value,
+            Strength = fields.Scalar("strength")?.Value,
+            Hydrate = fields.Scalar("hydrate")?.Value,
+            Buffering = fields.Scalar("buffering")?.Value,
+            OnHand = Amount(fields, "on-hand", amountKind, findings) ?? Stock.Amount.Zero(amountKind),
+            OpenedOn = fields.Date("opened"),
+            Expires = fields.Date("expires"),
+            Uses = fields.Whole("uses", 0, 1000) ?? 0,
+            UsesAllowed = fields.Whole("uses-allowed", 0, 1000),
+            Spent = Spent(fields),
+            Packs = Packs(fields, amountKind, findings),
+            Worth = Price(fields, "worth", findings),
+            Wear = fields.Whole("lasts-uses", 1, 100_000) is { } lasts ? new(lasts) : null,
+            Where = name.Span,
+        };
+        fields.Finish();
+        return item;
+    }
+
+    private static SpentFluid? Spent(Fields fields)
+    {
+        var ph = fields.Quantity("ph", Dimension.None);
+        var isClear = fields.YesNo("clear");
+        return ph is null && isClear is null ? null : new(ph?.Middle, isClear ?? true);
+    }
+
+    private static ImmutableArray<Pack> Packs(Fields item, AmountKind kind, List<Finding> findings)
+    {
+        var packs = ImmutableArray.CreateBuilder<Pack>();
+        foreach (var node in item.List("packs"))
+        {
+            if (Fields.Of(node, "a pack", findings) is not { } fields) continue;
+            fields.Required("size");
+            var size = Amount(fields, "size", kind, findings);
+            var price = fields.Scalar("price") is { } text ? Money.Read(text.Value, text.Span) : null;
+            if (price is not null) findings.AddRange(price.Findings);
+            var lead = fields.Quantity("lead", Dimension.OfTime);
+            fields.Finish();
+            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? (int)Math.Ceiling(time.High / 86400) : 0));
+        }
+
+        return packs.DrainToImmutable();
+    }
+
+    private static Amount? Amount(Fields fields, string key, AmountKind kind, List<Finding> findings)
+    {
+        var dimension = kind switch { AmountKind.Volume => Dimension.OfVolume, AmountKind.Mass => Dimension.OfMass, _ => Dimension.None };
+        if (fields.Quantity(key, dimension) is not { } range) return null;
+        var most = kind == AmountKind.Volume ? 1e3 : kind == AmountKind.Mass ? 1e6 : 1e9;
+        if (!range.IsPoint || range.High > most)
+        {
+            findings.Add(Finding.Error("absurd-amount", string.Create(CultureInfo.InvariantCulture, $"'{key}' cannot be {Measurable.Text(range)}"), "give one amount that a bench can hold", fields.Entry(key)!.Value.Span));
+            return null;
+        }
+
+        return kind switch
+        {
+            AmountKind.Volume => Stock.Amount.Of(Volume.FromCubicMeters(range.Low)),
+            AmountKind.Mass => Stock.Amount.Of(Mass.FromKilograms(range.Low)),
+            _ => Stock.Amount.Of((long)range.Low),
+        };
+    }
+}

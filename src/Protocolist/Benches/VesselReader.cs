@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Benches;
+
+/// <summary>Reads the vessels of a bench file.</summary>
+internal static class VesselReader
+{
+    public static ImmutableArray<Vessel> Read(Fields bench, List<Finding> findings)
+    {
+        var vessels = ImmutableArray.CreateBuilder<Vessel>();
+        var validator = new VesselValidator();
+        foreach (var node in bench.List("vessels"))
+        {
+            if (Fields.Of(node, "a vessel", findings) is not { } fields) continue;
+            var id = fields.Required("id");
+            var inside = Inside(fields, findings);
+            var name = fields.Scalar("name");
+            var vessel = new Vessel(id?.Value ?? "", name?.Value ?? id?.Value ?? "", inside ?? new VesselShape.Cylinder(Length.Zero, Length.Zero), fields.Choice<VesselMaterial>("wall") ?? VesselMaterial.Unknown, fields.Whole("count", 0, 100_000) ?? 1)
+            {
+                Capacity = fields.Quantity("capacity", Dimension.OfVolume) is { } capacity ? Volume.FromCubicMeters(capacity.Middle) : null,
+                Closure = fields.Choice<Closure>("closure") ?? Closure.LooseLid,
+                Lid = fields.Choice<VesselMaterial>("lid") ?? VesselMaterial.Unknown,
+                Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
+                EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
+            };
+            fields.Finish();
+            if (id is null || inside is null) continue;
+            if (vessels.Any(v => v.Id == vessel.Id)) findings.Add(Finding.Error("duplicate-vessel", $"two vessels are called '{vessel.Id}'", "give one of them another id, or a 'count'", id.Span));
+            findings.AddRange(ValidatorFindings.Of(validator, vessel, (MappingNode)node));
+            vessels.Add(vessel);
+        }
+
+        return vessels.DrainToImmutable();
+    }
+
+    private static VesselShape? Inside(Fields vessel, List<Finding> findings)
+    {
+        if (vessel.Nested("inside", "'inside'") is not { } inside)
+        {
+            vessel.Required("inside");
+            return null;
+        }
+
+        var diameter = Measure(inside, "diameter");
+        var length = Measure(inside, "length");
+        var width = Measure(inside, "width");
+        var height = Measure(inside, "height");
+        inside.Finish();
+        if (diameter is { } d && height is { } h && length is null && width is null) return new VesselShape.Cylinder(d, h);
+        if (length is { } l && width is { } w && height is { } high && diameter is null) return new VesselShape.Box(l, w, high);
+        findings.Add(Finding.Error("vessel-without-shape", "the inside of a vessel is a diameter and a height, or a length, a width and a height", "measure it inside", inside.Span));
+        return null;
+    }
+
+    private static Length? Measure(Fields inside, string key) =>
+        inside.Quantity(key, Dimension.OfLength) is { } range ? Length.FromMeters(range.Middle) : null;
+}

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Protocolist.Fluids.Safety;
+
+/// <summary>How much of a flammable liquid may stand somewhere, by one rule.</summary>
+/// <param name="Rule">The rule.</param>
+/// <param name="Place">Where it stands.</param>
+/// <param name="Most">The most that may stand there.</param>
+/// <param name="Categories">GHS categories of flammable liquids it holds for.</param>
+public sealed record StorageThreshold(string Rule, string Place, Volume Most, ImmutableArray<int> Categories)
+{
+    /// <summary>The thresholds known here. Facts for information: the local fire code and the authority having jurisdiction prevail.</summary>
+    public static ImmutableArray<StorageThreshold> All { get; } =
+    [
+        new("OSHA 29 CFR 1910.106(d)(3)", "in one storage cabinet", Volume.FromUsGallons(60), [1, 2, 3]),
+        new("OSHA 29 CFR 1910.106(d)(3)", "in one storage cabinet", Volume.FromUsGallons(120), [4]),
+        new("OSHA 29 CFR 1910.106(e)(2)(ii)(b)", "in containers outside a store room or cabinet", Volume.FromUsGallons(25), [1]),
+        new("OSHA 29 CFR 1910.106(e)(2)(ii)(b)", "in containers outside a store room or cabinet", Volume.FromUsGallons(120), [2, 3, 4]),
+        new("a university's laboratory rule, as an example of a stricter one", "outside a cabinet in one laboratory", Volume.FromUsGallons(10), [1, 2, 3]),
+    ];
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
+using UnitsNet;
+using Duration = NodaTime.Duration;
+
+namespace Protocolist.Planning;
+
+/// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
+internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+{
+    /// <summary>How long the body takes to be fixed to the core as it is cut and injected; null where nothing fixes it, or too cold or warm to say.</summary>
+    public BodyFixation? Fixation { get; init; }
+}
+
+/// <summary>One step in the making.</summary>
+internal sealed record DraftStep(StageDefinition Stage)
+{
+    public string Id => Stage.Id;
+
+    public StageKind Kind => Stage.Kind;
+
+    public Duration Least { get; init; }
+
+    public Duration? Most { get; init; }
+
+    public Duration HandsOn { get; init; }
+
+    /// <summary>Shortest and longest wait after the step before.</summary>
+    public Duration WaitLeast { get; init; }
+
+    public Duration? WaitMost { get; init; }
+
+    public Fluid? Fluid { get; init; }
+
+    /// <summary>Wanted volume of fluid for each volume of specimen.</summary>
+    public QuantityRange? Ratio { get; init; }
+
+    public int Changes { get; init; }
+
+    /// <summary>Fluid for one filling, or injected in all; set by injection here, by the vessel later.</summary>
+    public Volume? Volume { get; init; }
+
+    /// <summary>The vessel and how it is filled; set when vessels are chosen.</summary>
+    public Vessels.FittedVessel? Vessel { get; init; }
+
+    public ImmutableArray<InjectionSite> Sites { get; init; } = [];
+
+    /// <summary>Where and how much is injected into one animal.</summary>
+    public InjectionPlan? Injections { get; init; }
+
+    public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
+
+    /// <summary>What the cuts open, for reckoning how far fixative has to go.</summary>
+    public CutPlan? CutPlan { get; init; }
+
+    public (Duration Every, ImmutableArray<(string Sign, string Remedy)> Signs)? Watch { get; init; }
+
+    /// <summary>Words and quantities of settings that only the instructions use.</summary>
+    public ImmutableSortedDictionary<string, string> Details { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Lengths that decide how a vessel is filled.</summary>
+    public ImmutableSortedDictionary<string, QuantityRange> Lengths { get; init; } = ImmutableSortedDictionary<string, QuantityRange>.Empty;
+
+    /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
+    public VesselChoice.Outcome? NoVessel { get; init; }
+
+    public ImmutableArray<string> Figures { get; init; } = [];
+
+    /// <summary>When it is done; set by the schedule.</summary>
+    public Interval? When { get; init; }
+
+    public ImmutableArray<Instant> Inspections { get; init; } = [];
+
+    /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
+    public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;
+
+    /// <summary>Whether it comes after sealing and belongs to the care round rather than to the work.</summary>
+    public bool IsCare => Kind is StageKind.Inspect or StageKind.TopUp;
+
+    public SourceSpan Span => Stage.Span;
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+using NodaTime;
+
+namespace Protocolist.Planning;
+
+/// <summary>Runs a protocol's worked example: what it expects must hold what the protocol gives for that specimen.</summary>
+internal static class ExampleCheck
+{
+    /// <summary>Rounding of what handbooks print: an expectation is met within a hundredth part.</summary>
+    private const double Slack = 0.01;
+
+    public static IEnumerable<Finding> Of(ProtocolExample example, Protocol protocol)
+    {
+        var findings = new List<Finding>();
+        var specimen = SpecimenReader.ReadInline(example.Specimen, "example", protocol.Class.Group, findings);
+        var body = BodyMeasure.Of(specimen);
+        findings.AddRange(body.Findings.Where(f => f.Severity == Severity.Error).Select(f => f with { Where = example.Span }));
+        if (body.Value is null) return findings;
+        var bench = Bench.Empty(DateTimeZone.Utc);
+        var drafted = DraftPass.Run(body.Value, protocol, bench, example.Choose.ToImmutableSortedDictionary(StringComparer.Ordinal));
+        if (drafted.Value is not { } draft) return [.. findings, .. drafted.Findings];
+        var inputs = new PlanInputs(body.Value, bench.Temperatures, draft.Choices, ImmutableDictionary<string, FormulaValue>.Empty);
+        foreach (var value in protocol.Values) inputs = inputs.With(value.Name, value.Expression.Evaluate(inputs.AsFormulaInputs()));
+        findings.AddRange(example.Expectations.Select(e => Judge(e, draft, protocol, inputs)).OfType<Finding>());
+        return findings;
+    }
+
+    private static Finding? Judge(Expectation expectation, Draft draft, Protocol protocol, PlanInputs inputs)
+    {
+        if (protocol.Stages.Any(s => s.Id == expectation.Name)) return Presence(expectation, draft);
+        var actual = Actual(expectation.Name, protocol, inputs);
+        if (actual.Kind != FormulaKind.Quantity)
+        {
+            return string.Equals(actual.ToString(), expectation.Text, StringComparison.Ordinal) ? null : Failed(expectation, actual.ToString());
+        }
+
+        if (QuantityText.Read(expectation.Text, out var expected) is { } fault) return Finding.Error(fault.Id, fault.Message, fault.Remedy, expectation.Span);
+        if (expected.Dimension != actual.Quantity.Dimension) return Finding.Error("wrong-dimension", $"'{expectation.Name}' is {actual.Quantity.Dimension}, and '{expectation.Text}' is {expected.Dimension}", "give it in a fitting unit", expectation.Span);
+        return Holds(expected, actual.Quantity) ? null : Failed(expectation, Measurable.Text(actual.Quantity));
+    }
+
+    private static bool Holds(QuantityRange expected, QuantityRange actual) =>
+        actual.Low >= expected.Low - (Math.Abs(expected.Low) * Slack) && (actual.High <= expected.High + (Math.Abs(expected.High) * Slack));
+
+    private static FormulaValue Actual(string name, Protocol protocol, PlanInputs inputs)
+    {
+        if (inputs.Values.TryGetValue(name, out var value)) return value;
+        var dot = name.IndexOf('.', StringComparison.Ordinal);
+        var stage = protocol.Stages.First(s => s.Id == name[..dot]);
+        return stage.Expression(name[(dot + 1)..])!.Evaluate(inputs.AsFormulaInputs());
+    }
+
+    private static Finding? Presence(Expectation expectation, Draft draft)
+    {
+        var present = draft.Steps.Any(s => s.Id == expectation.Name) ? "present" : "absent";
+        return present == expectation.Text ? null : Failed(expectation, present);
+    }
+
+    private static Finding Failed(Expectation expectation, string actual) =>
+        Finding.Error("example-fails", $"'{expectation.Name}' is expected to be {expectation.Text} here, and comes out as {actual}", "correct the protocol, or the example if its source says so", expectation.Span);
+}

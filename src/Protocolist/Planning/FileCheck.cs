@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using Protocolist.Reading;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning;
+
+/// <summary>Checks files of every kind together: protocols against the bundled shelf, their worked examples, specimens, benches.</summary>
+public static class FileCheck
+{
+    private static readonly string[] Kinds = ["protocol", "specimen", "bench"];
+
+    /// <summary>Checks files.</summary>
+    /// <param name="sources">The texts; what each is, its keys say.</param>
+    /// <param name="zones">The time zones by id.</param>
+    /// <param name="strict">Whether to list numbers without a source as warnings.</param>
+    /// <returns>All findings, by file, line and column.</returns>
+    public static ImmutableArray<Finding> Run(IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict = false)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        ArgumentNullException.ThrowIfNull(zones);
+        var findings = new List<Finding>();
+        var protocols = new List<SourceText>();
+        foreach (var source in sources)
+        {
+            switch (KindOf(source))
+            {
+                case "specimen":
+                    findings.AddRange(SpecimenReader.Read(source).Findings);
+                    break;
+                case "bench":
+                    findings.AddRange(BenchReader.Read(source, zones).Findings);
+                    break;
+                default:
+                    protocols.Add(source);
+                    break;
+            }
+        }
+
+        if (protocols.Count > 0)
+        {
+            var shelf = Shelf.BundledWith(protocols);
+            var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
+            findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
+            foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File))) findings.AddRange(ProtocolCheck.Of(protocol, strict));
+        }
+
+        return [.. findings.DistinctBy(f => (f.Id, f.Where, f.Message)).OrderBy(f => f.Where.File, StringComparer.Ordinal).ThenBy(f => f.Where.Line).ThenBy(f => f.Where.Column)];
+    }
+
+    /// <summary>What a file is: the key that names it.</summary>
+    private static string KindOf(SourceText source) =>
+        DocumentReader.Read(source).Value is MappingNode mapping ? Array.Find(Kinds, k => mapping.Find(k) is not null) ?? "protocol" : "protocol";
+}

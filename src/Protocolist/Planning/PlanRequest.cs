@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning;
+
+/// <summary>Everything a plan is made from. The same request always gives the same plan.</summary>
+/// <param name="Specimen">The dead animal, or the lot of alike ones.</param>
+/// <param name="Shelf">The protocols to choose from.</param>
+/// <param name="Bench">The workplace; its zone is the plan's.</param>
+/// <param name="Start">The earliest moment at which work may begin, on the bench's clocks.</param>
+public sealed record PlanRequest(Specimen Specimen, Shelf Shelf, Bench Bench, LocalDateTime Start)
+{
+    /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
+    public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+}

@@ -1,0 +1,51 @@
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Formulas;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning;
+
+/// <summary>What can be said of a protocol before any animal is at stake.</summary>
+internal static class ProtocolCheck
+{
+    public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
+    {
+        if (protocol.IsForSpecimens && TaxonGroups.Find(protocol.Class.Group) is null)
+            yield return Finding.Error("unknown-group", $"there is no taxon group '{protocol.Class.Group}'", Suggestion.For(protocol.Class.Group, [.. TaxonGroups.All.Select(g => g.Id)]), protocol.Span);
+        foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
+        if (!protocol.IsForSpecimens) yield break;
+        foreach (var finding in WholeRange.Of(protocol)) yield return finding;
+        if (!strict) yield break;
+        foreach (var finding in Unsourced(protocol)) yield return finding;
+    }
+
+    /// <summary>Every fluid that any choice can lead to must be one that the chemistry knows.</summary>
+    private static IEnumerable<Finding> FluidNames(Protocol protocol) =>
+        from stage in protocol.Stages
+        where stage.Expression("fluid") is not null
+        from name in WordsOf(stage.Expression("fluid")!, protocol)
+        from finding in Fluid.Read(name, stage.Expression("fluid")!.Span).Findings
+        select finding;
+
+    private static IEnumerable<string> WordsOf(Expression expression, Protocol protocol) => expression switch
+    {
+        CaseExpression cases => cases.Cases.SelectMany(c => WordsOf(c.Value, protocol)),
+        FormulaExpression { Formula.Root: WordNode word } => [word.Word],
+        FormulaExpression { Formula.Root: NameNode name } => protocol.Scope.Selectable.GetValueOrDefault(name.Name, name.Type.Words),
+        _ => [],
+    };
+
+    private static IEnumerable<Finding> Unsourced(Protocol protocol)
+    {
+        foreach (var value in protocol.Values.Where(v => v.Source.Length == 0 && !IsOnlyNames(v.Expression)))
+            yield return Finding.Warning("unsourced", $"the value '{value.Name}' has no source", "add 'source:', be it 'common practice' or 'from memory'", value.Span);
+        foreach (var stage in protocol.Stages.Where(s => s.Source.Length == 0 && s.Settings.Values.OfType<ExpressionSetting>().Any(e => !IsOnlyNames(e.Expression))))
+            yield return Finding.Warning("unsourced", $"the stage '{stage.Id}' has no source", "add 'source:', be it 'common practice' or 'from memory'", stage.Span);
+    }
+
+    /// <summary>A formula without a number of its own needs no source of its own.</summary>
+    private static bool IsOnlyNames(Expression expression) => expression is FormulaExpression { Formula: var formula } && !HasNumber(formula.Root);
+
+    private static bool HasNumber(FormulaNode node) => node is LiteralNode || node.Parts.Any(HasNumber);
+}

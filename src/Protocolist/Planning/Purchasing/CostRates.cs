@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+
+namespace Protocolist.Planning.Purchasing;
+
+/// <summary>What is reckoned with beside the materials.</summary>
+/// <param name="LabourRate">A price by hour or minute; null where labour is not reckoned.</param>
+/// <param name="DisposalRates">Of a class of waste, its price by volume, mass or piece.</param>
+/// <param name="Rates">The plan's currency and rates.</param>
+public sealed record CostRates(Price? LabourRate, ImmutableDictionary<WasteClass, Price> DisposalRates, ExchangeRates Rates)
+{
+    /// <summary>Sums a plan's costs.</summary>
+    /// <param name="materials">The books of every material, in the plan's currency.</param>
+    /// <param name="wear">Things that last, and how often the plan uses each.</param>
+    /// <param name="handsOn">Hands-on time.</param>
+    /// <param name="waste">Everything that leaves.</param>
+    /// <param name="careByYear">A year of care after sealing; null for none.</param>
+    /// <returns>The costs, always present; findings <c>disposal-without-price</c>, <c>labour-without-price</c>, <c>stock-without-worth</c> (notes), <c>two-currencies</c> (error).</returns>
+    public Checked<Costs> Sum(IReadOnlyList<MaterialLine> materials, IReadOnlyList<(StockItem Item, long Uses)> wear, NodaTime.Duration handsOn, IReadOnlyList<Waste> waste, Money? careByYear = null)
+    {
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        var currency = Rates.Currency;
+        var disposal = waste.Where(w => w.Way != WasteWay.KeptForReuse && w.Way != WasteWay.DrainedWhereAllowed && w.Amount.Units > 0)
+            .GroupBy(w => w.Class).ToImmutableSortedDictionary(g => g.Key, g => Money.Sum(g.GroupBy(w => w.Amount.Kind).Select(k => DisposalOf(g.Key, k.Aggregate(Amount.Zero(k.Key), (sum, w) => sum + w.Amount), findings)), currency));
+        if (LabourRate is null && handsOn > NodaTime.Duration.Zero)
+            findings.Add(Finding.Note("labour-without-price", "the bench states no rate for hands-on time; labour is reckoned as free", "state a rate, for example '30 EUR/h'"));
+        return new(new()
+        {
+            CashNow = Money.Sum(materials.Select(m => m.CashNow), currency),
+            Materials = Money.Sum(materials.Select(m => m.CostOfUsed), currency),
+            LeftOnShelf = Money.Sum(materials.Select(m => m.WorthOfLeft), currency),
+            Wear = Money.Sum(wear.Select(w => StockWorth.OfWear(w.Item, w.Uses, Rates, findings)), currency),
+            Labour = LabourRate is null ? Money.Zero(currency) : Converted(LabourRate.For(handsOn), "labour", findings),
+            DisposalByClass = disposal,
+            CareByYear = careByYear is null ? Money.Zero(currency) : Converted(careByYear, "care", findings),
+        }, findings.ToImmutable());
+    }
+
+    private Money DisposalOf(WasteClass @class, Amount amount, ImmutableArray<Finding>.Builder findings)
+    {
+        if (DisposalRates.GetValueOrDefault(@class) is { } price && price.IsFor(amount.Kind))
+            return Converted(StockWorth.AtPrice(price, amount), $"disposal of {Waste.Words(@class.ToString())} waste", findings);
+        findings.Add(Finding.Note("disposal-without-price", $"nothing says what disposal of {amount} {Waste.Words(@class.ToString())} waste costs; it is reckoned as free", "ask who collects it, and state it, for example '2.50 EUR/L'"));
+        return Money.Zero(Rates.Currency);
+    }
+
+    private Money Converted(Money money, string what, ImmutableArray<Finding>.Builder findings)
+    {
+        if (Rates.Convert(money) is { } converted) return converted;
+        findings.Add(Rates.Lacking(money.Currency, what));
+        return Money.Zero(Rates.Currency);
+    }
+}

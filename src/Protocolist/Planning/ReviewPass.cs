@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Checks;
+using Protocolist.Findings;
+using Protocolist.Plans;
+
+namespace Protocolist.Planning;
+
+/// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
+internal static class ReviewPass
+{
+    public static Checked<Plan> Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    {
+        var draft = scheduled.Draft;
+        var zone = bench.Opening.Zone;
+        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench))];
+        var plan = new Plan
+        {
+            Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
+            Specimen = draft.Body.Specimen,
+            Choices = draft.Choices,
+            Zone = zone.Id,
+            Start = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.Start), zone, earliest: true),
+            End = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.End), zone, earliest: false),
+            Steps = steps,
+            Recipes = provisioned.Recipes,
+            Purchases = provisioned.Purchases,
+            Costs = provisioned.Costs,
+            Waste = provisioned.Waste,
+            Fluids = provisioned.Moves,
+            Label = LabelWriting.Lines(draft, zone),
+            Care = CareWriting.Events(draft, bench),
+            Figures = [.. draft.Figures, .. ProvisionFigures.Of(draft)],
+        };
+        ImmutableArray<ReviewStep> review =
+        [
+            .. draft.Steps.Where(s => !s.IsCare).Zip(steps, (d, s) => new ReviewStep(s, d.Kind, d.Fluid)
+            {
+                Vessel = d.Vessel,
+                VesselReasons = d.NoVessel?.Reasons ?? [],
+                VesselAdvice = d.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
+            }),
+        ];
+        var checkedBy = AllChecks.Review(new ReviewCase(plan, draft.Body, bench, draft.Protocol, review));
+        ImmutableArray<Finding> findings = [.. Sorted([.. found, .. VesselFindings(draft), .. checkedBy])];
+        return new(plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings);
+    }
+
+    /// <summary>The gravest first; within a severity in the order in which they were found.</summary>
+    private static IEnumerable<Finding> Sorted(ImmutableArray<Finding> findings) =>
+        findings.DistinctBy(f => (f.Id, f.Message, f.Subject)).OrderByDescending(f => f.Severity);
+
+    /// <summary>What is to be said of the vessels that were chosen, such as a lid that will not last.</summary>
+    private static IEnumerable<Finding> VesselFindings(Draft draft) =>
+        draft.Steps.Where(s => s.Vessel is not null).SelectMany(s => s.Vessel!.Findings.Select(f => f with { Subject = s.Id }));
+
+    private static OffsetDateTime? Moment(IEnumerable<Instant> instants, DateTimeZone zone, bool earliest)
+    {
+        var all = instants.ToList();
+        return all.Count == 0 ? null : (earliest ? all.Min() : all.Max()).InZone(zone).ToOffsetDateTime();
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Planning;
+
+/// <summary>Which vessel a step uses and how it is filled.</summary>
+internal static class VesselChoice
+{
+    /// <summary>Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.</summary>
+    private const double CoiledFrom = 14;
+
+    /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
+    private const double FlatFrom = 4;
+
+    /// <summary>What came of looking for a vessel: the best fit, or every reason against, and what would do.</summary>
+    public sealed record Outcome(FittedVessel? Fitted, NeededVessel? Needed, ImmutableArray<Finding> Reasons);
+
+    public static Outcome For(DraftStep step, BodyMeasure body, Bench bench)
+    {
+        var request = Request(step, body, bench);
+        var belowBrim = step.Stage.Kind == StageKind.House && StepLength(step, "below-brim") is { } gap ? gap : Length.Zero;
+        var tries = bench.Vessels.Where(v => v.Count > 0).Select(v => VesselFit.Choose(WithGap(request, v, belowBrim), [v])).ToList();
+        var best = tries.Select(t => t.Value?.Chosen).OfType<FittedVessel>()
+            .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
+            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
+            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal)
+            .FirstOrDefault();
+        if (best is not null) return new(best, null, best.Findings);
+        var none = VesselFit.Choose(request, bench.Vessels.Where(v => v.Count > 0));
+        return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
+    }
+
+    private static FitRequest WithGap(FitRequest request, Vessel vessel, Length belowBrim) => belowBrim.Meters > 0 && vessel.Shape.Height.Meters > 0
+        ? request with { HeadspaceShare = Math.Clamp(Math.Max(Headspace.Rule(request.Fluid), belowBrim.Meters / vessel.Shape.Height.Meters), 0, 0.9) }
+        : request;
+
+    private static FitRequest Request(DraftStep step, BodyMeasure body, Bench bench)
+    {
+        var fluid = step.Fluid ?? Fluid.TapWater;
+        var use = step.Stage.Kind == StageKind.House ? VesselUse.Keeping : VesselUse.Treating;
+        var request = FitRequest.For(Posed(step, body), fluid, use) with
+        {
+            FilledAt = bench.Temperatures.Room,
+            Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
+            Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
+            Carriers = bench.People,
+        };
+        if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
+        else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
+        return StepLength(step, "over-specimen") is { } over ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = over } } : request;
+    }
+
+    private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)
+    {
+        var (name, volume) = (body.Specimen.Id, body.LotVolume.Nominal);
+        var (length, width, height) = (body.TotalLength.Nominal, body.Width.Nominal, body.Height.Nominal);
+        var thin = Length.FromMeters(2 * body.HalfThickness.Nominal.Meters);
+        if (body.Count > 1) return new PosedSpecimen.Lot(name, volume, body.Count, length, width, height);
+        if (length.Meters > CoiledFrom * Math.Max(width.Meters, height.Meters)) return new PosedSpecimen.Coiled(name, volume, length, Length.FromMeters(Math.Max(width.Meters, height.Meters)));
+        if (Math.Max(width.Meters, height.Meters) > FlatFrom * thin.Meters)
+        {
+            var hard = step.Stage.Kind is StageKind.Wash or StageKind.Bath or StageKind.House;
+            return PosedSpecimen.Flat(name, volume, length, Length.FromMeters(Math.Max(width.Meters, height.Meters)), Length.FromMeters(Math.Min(width.Meters, height.Meters)), hard);
+        }
+
+        return new PosedSpecimen.Boxed(name, volume, length, width, height);
+    }
+
+    /// <summary>A length that the protocol gives for the step.</summary>
+    private static Length? StepLength(DraftStep step, string key) =>
+        step.Lengths.TryGetValue(key, out var range) ? Length.FromMeters(range.Middle) : null;
+}

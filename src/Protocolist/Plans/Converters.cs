@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using NodaTime;
+using NodaTime.Text;
+using UnitsNet;
+
+namespace Protocolist.Plans;
+
+/// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to what no bench can measure.</summary>
+internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
+{
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => from(reader.GetDouble());
+
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteNumberValue(Round(to(value)));
+
+    /// <summary>Three decimals; small amounts keep six.</summary>
+    private static double Round(double value) => Math.Abs(value) >= 1 ? Math.Round(value, 3) : Math.Round(value, 6);
+}
+
+internal sealed class VolumeInMillilitres() : NumberJson<Volume>(n => Volume.FromMilliliters(n), v => v.Milliliters);
+
+internal sealed class MassInGrams() : NumberJson<Mass>(n => Mass.FromGrams(n), m => m.Grams);
+
+internal sealed class LengthInMillimetres() : NumberJson<Length>(n => Length.FromMillimeters(n), l => l.Millimeters);
+
+internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => NodaTime.Duration.FromMinutes(Math.Round(h * 60)), d => d.TotalHours);
+
+internal sealed class DurationInMinutes() : NumberJson<NodaTime.Duration>(NodaTime.Duration.FromMinutes, d => d.TotalMinutes);
+
+/// <summary>A value as text by a NodaTime pattern.</summary>
+internal abstract class PatternJson<T>(IPattern<T> pattern) : JsonConverter<T>
+{
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        var parsed = pattern.Parse(reader.GetString() ?? "");
+        return parsed.Success ? parsed.Value : throw new JsonException(parsed.Exception.Message);
+    }
+
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(pattern.Format(value));
+}
+
+internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetDateTimePattern.ExtendedIso);
+
+internal sealed class LocalDateJson() : PatternJson<LocalDate>(LocalDatePattern.Iso);
+
+internal sealed class OffsetDateTimesJson : JsonConverter<ImmutableArray<OffsetDateTime>>
+{
+    private static readonly OffsetDateTimeJson One = new();
+
+    public override ImmutableArray<OffsetDateTime> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        var times = ImmutableArray.CreateBuilder<OffsetDateTime>();
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray) times.Add(One.Read(ref reader, typeof(OffsetDateTime), options));
+        return times.DrainToImmutable();
+    }
+
+    public override void Write(Utf8JsonWriter writer, ImmutableArray<OffsetDateTime> value, JsonSerializerOptions options)
+    {
+        writer.WriteStartArray();
+        foreach (var time in value) One.Write(writer, time, options);
+        writer.WriteEndArray();
+    }
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Specimens;
+
+namespace Protocolist.Plans;
+
+/// <summary>What is to be done with one specimen, when, with what and why. Immutable; safe to share between threads.</summary>
+/// <remarks>
+/// A plan is a pure function of specimen, shelf, bench, start and choices. Two plans are equal when they are written as the same
+/// JSON. A plan with an error among its findings is complete all the same, so that everything that is wrong can be seen, but
+/// <see cref="Startable"/> is false.
+/// </remarks>
+public sealed record Plan
+{
+    /// <summary>The version of the plan's JSON form that this library writes and reads.</summary>
+    public const int CurrentFormat = 1;
+
+    /// <summary>The version of the JSON form.</summary>
+    public int FormatVersion { get; init; } = CurrentFormat;
+
+    /// <summary>The protocol that is followed.</summary>
+    public required PlanProtocol Protocol { get; init; }
+
+    /// <summary>The specimen, as it was given.</summary>
+    [JsonConverter(typeof(SpecimenJson))]
+    public required Specimen Specimen { get; init; }
+
+    /// <summary>What was decided where the protocol leaves a choice: name → option.</summary>
+    public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Whether work may begin: no finding is an error.</summary>
+    public bool Startable { get; init; }
+
+    /// <summary>When the first step begins; null where no time could be found.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? Start { get; init; }
+
+    /// <summary>When the last dated step ends; null where no time could be found.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? End { get; init; }
+
+    /// <summary>The id of the time zone of all dates, such as <c>Atlantic/Azores</c>.</summary>
+    public required string Zone { get; init; }
+
+    /// <summary>The steps in order.</summary>
+    public ImmutableArray<Step> Steps { get; init; } = [];
+
+    /// <summary>What to mix from what.</summary>
+    public ImmutableArray<Recipe> Recipes { get; init; } = [];
+
+    /// <summary>What to buy before the start.</summary>
+    public ImmutableArray<PlannedPurchase> Purchases { get; init; } = [];
+
+    /// <summary>What it costs.</summary>
+    public required PlanCosts Costs { get; init; }
+
+    /// <summary>What the checks have to say, the gravest first.</summary>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
+
+    /// <summary>What leaves the plan and where it goes.</summary>
+    public ImmutableArray<PlannedWaste> Waste { get; init; } = [];
+
+    /// <summary>Every volume of every fluid from its origin to its destination.</summary>
+    public ImmutableArray<FluidMove> Fluids { get; init; } = [];
+
+    /// <summary>What the labels say, line by line.</summary>
+    public ImmutableArray<string> Label { get; init; } = [];
+
+    /// <summary>What comes after sealing.</summary>
+    public ImmutableArray<CareEvent> Care { get; init; } = [];
+
+    /// <summary>Every derived value with its reason, by id.</summary>
+    public ImmutableArray<Figure> Figures { get; init; } = [];
+
+    /// <summary>The figure of that id, or null.</summary>
+    /// <param name="id">A figure's id, such as <c>fix.last</c>.</param>
+    /// <returns>The figure.</returns>
+    public Figure? Figure(string id) => Figures.FirstOrDefault(f => string.Equals(f.Id, id, StringComparison.Ordinal));
+
+    /// <summary>The step of that id, or null.</summary>
+    /// <param name="id">A step's id, such as <c>fix</c>.</param>
+    /// <returns>The step.</returns>
+    public Step? Step(string id) => Steps.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal));
+
+    /// <summary>Whether the other plan is written as the same JSON.</summary>
+    /// <param name="other">Another plan.</param>
+    /// <returns>True for the same content.</returns>
+    public bool Equals(Plan? other) =>
+        ReferenceEquals(this, other) || (other is not null && string.Equals(PlanJson.Write(this), PlanJson.Write(other), StringComparison.Ordinal));
+
+    /// <summary>A hash that equal plans share.</summary>
+    /// <returns>The hash.</returns>
+    public override int GetHashCode() => HashCode.Combine(Protocol, Zone, Steps.Length, Start?.ToInstant());
+}
+
+/// <summary>Which protocol a plan follows.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Revision">Its authors' count.</param>
+/// <param name="Title">What people call it.</param>
+/// <param name="File">The file it came from.</param>
+public sealed record PlanProtocol(string Id, int Revision, string Title, string File);

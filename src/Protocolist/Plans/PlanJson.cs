@@ -1,0 +1,75 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Plans;
+
+/// <summary>Plans as JSON: the form in which they are kept, explained and revised.</summary>
+public static class PlanJson
+{
+    private static readonly PlanJsonContext Context = new(new JsonSerializerOptions
+    {
+        WriteIndented = true,
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+
+        // People read these files, and they go into no web page; µ and ° stay what they are.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        NewLine = "\n",
+        Converters = { new SpanJson(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+    });
+
+    /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>Indented JSON that ends with a line feed.</returns>
+    public static string Write(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return JsonSerializer.Serialize(plan, Context.Plan) + "\n";
+    }
+
+    /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
+    /// <param name="source">The text and its name.</param>
+    /// <returns>The plan, or findings: <c>plan-unreadable</c> with line and column, <c>later-format</c>, <c>plan-incomplete</c>.</returns>
+    public static Checked<Plan> Read(SourceText source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        try
+        {
+            var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
+            if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
+            if (plan.FormatVersion != Plan.CurrentFormat)
+            {
+                return new(null, [Finding.Error("later-format", $"the plan is of format {plan.FormatVersion}, and this program reads format {Plan.CurrentFormat}", "make the plan again, or use the version of the program that made it", SourceSpan.At(source.Name, 1, 1))]);
+            }
+
+            return IsComplete(plan)
+                ? new(plan, [])
+                : new(null, [Finding.Error("plan-incomplete", "parts of the plan are missing", "make the plan again; a plan file is not edited by hand", SourceSpan.At(source.Name, 1, 1))]);
+        }
+        catch (JsonException fault)
+        {
+            return Unreadable(fault.Path is { Length: > 1 } path ? $"the trouble is at {path}" : "it is not JSON that a plan is written in", SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or FormatException or ArgumentException)
+        {
+            return Unreadable("a value in it is of the wrong kind", SourceSpan.At(source.Name, 1, 1));
+        }
+    }
+
+    private static Checked<Plan> Unreadable(string why, SourceSpan where) =>
+        new(null, [Finding.Error("plan-unreadable", $"this plan cannot be read: {why}", "make the plan again; a plan file is not edited by hand", where)]);
+
+    /// <summary>A list that was cut out of the file comes back as no list at all.</summary>
+    private static bool IsComplete(Plan plan) =>
+        plan is { Protocol: not null, Specimen: not null, Costs: not null, Zone: not null, Choices: not null }
+        && !plan.Steps.IsDefault && !plan.Recipes.IsDefault && !plan.Purchases.IsDefault && !plan.Findings.IsDefault && !plan.Waste.IsDefault
+        && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
+        && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
+        && plan.Figures.All(f => !f.Inputs.IsDefault)
+        && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
+}
+
+[JsonSerializable(typeof(Plan))]
+internal sealed partial class PlanJsonContext : JsonSerializerContext;

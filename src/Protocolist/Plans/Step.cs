@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using NodaTime;
+using UnitsNet;
+using Duration = NodaTime.Duration;
+
+namespace Protocolist.Plans;
+
+/// <summary>A stage of the protocol made concrete for this specimen.</summary>
+public sealed record Step
+{
+    /// <summary>Its id, the stage's own; unique in the plan.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The kind of stage, in the word of the protocol file: <c>inject</c>, <c>immerse</c> and so on.</summary>
+    public required string Stage { get; init; }
+
+    /// <summary>What it is called.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>When it begins; null where no time could be found.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? Start { get; init; }
+
+    /// <summary>When it ends; null where no time could be found.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? End { get; init; }
+
+    /// <summary>The shortest time it may last; elapsed time, whatever the clocks do.</summary>
+    [JsonPropertyName("leastHours")]
+    [JsonConverter(typeof(DurationInHours))]
+    public Duration Least { get; init; }
+
+    /// <summary>The longest time it may last; null where there is no limit.</summary>
+    [JsonPropertyName("mostHours")]
+    [JsonConverter(typeof(DurationInHours))]
+    public Duration? Most { get; init; }
+
+    /// <summary>How long somebody is busy with it.</summary>
+    [JsonPropertyName("handsOnMinutes")]
+    [JsonConverter(typeof(DurationInMinutes))]
+    public Duration HandsOn { get; init; }
+
+    /// <summary>The fluid's name, where there is one.</summary>
+    public string? Fluid { get; init; }
+
+    /// <summary>How much of it.</summary>
+    [JsonPropertyName("volumeMl")]
+    [JsonConverter(typeof(VolumeInMillilitres))]
+    public Volume? Volume { get; init; }
+
+    /// <summary>How many times the fluid is replaced while the step lasts.</summary>
+    public int Changes { get; init; }
+
+    /// <summary>The vessel's name, where there is one.</summary>
+    public string? Vessel { get; init; }
+
+    /// <summary>Where and how much to inject.</summary>
+    public ImmutableArray<InjectionSite> Sites { get; init; } = [];
+
+    /// <summary>Where and how to cut.</summary>
+    public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
+
+    /// <summary>What to do, sentence by sentence.</summary>
+    public ImmutableArray<string> Instructions { get; init; } = [];
+
+    /// <summary>What to look at, and what each sign calls for.</summary>
+    public ImmutableArray<string> LookFor { get; init; } = [];
+
+    /// <summary>When to look, on open days.</summary>
+    [JsonConverter(typeof(OffsetDateTimesJson))]
+    public ImmutableArray<OffsetDateTime> Inspections { get; init; } = [];
+
+    /// <summary>What it needs.</summary>
+    public ImmutableArray<Material> Materials { get; init; } = [];
+
+    /// <summary>What can hurt a person or the specimen here.</summary>
+    public ImmutableArray<string> Cautions { get; init; } = [];
+
+    /// <summary>The ids of the figures behind its numbers.</summary>
+    public ImmutableArray<string> Figures { get; init; } = [];
+
+    /// <summary>Where the protocol has it from; empty where it does not say.</summary>
+    public string Source { get; init; } = "";
+}
+
+/// <summary>Injection into one region of the body.</summary>
+/// <param name="Region">The region.</param>
+/// <param name="Sites">How many places.</param>
+/// <param name="PerSiteLow">Least at one place.</param>
+/// <param name="PerSite">What to inject at one place.</param>
+/// <param name="PerSiteHigh">Most at one place.</param>
+/// <param name="Total">In the whole region.</param>
+/// <param name="Tool">Syringe and needle.</param>
+public sealed record InjectionSite(
+    string Region,
+    int Sites,
+    [property: JsonPropertyName("perSiteLowMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSiteLow,
+    [property: JsonPropertyName("perSiteMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSite,
+    [property: JsonPropertyName("perSiteHighMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSiteHigh,
+    [property: JsonPropertyName("totalMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Total,
+    string Tool)
+{
+    /// <summary>Where in the region the needle goes in.</summary>
+    public string At { get; init; } = "";
+}
+
+/// <summary>Cuts in one region of the body.</summary>
+/// <param name="Region">The region.</param>
+/// <param name="Count">How many; 0 where the spacing decides.</param>
+/// <param name="Length">Length of one.</param>
+/// <param name="Depth">How deep; null where the protocol does not say.</param>
+/// <param name="Spacing">Distance from one to the next; null where there is one.</param>
+/// <param name="Side">On which side, so that the other stays whole.</param>
+public sealed record PlannedCut(
+    string Region,
+    int Count,
+    [property: JsonPropertyName("lengthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Length,
+    [property: JsonPropertyName("depthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Depth,
+    [property: JsonPropertyName("spacingMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Spacing,
+    string Side);
+
+/// <summary>Something a step needs.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Amount">How much, for a person to read.</param>
+public sealed record Material(string Name, string Amount);

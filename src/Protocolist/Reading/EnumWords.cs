@@ -1,0 +1,18 @@
+using System.Collections.Frozen;
+using System.Text.Json;
+
+namespace Protocolist.Reading;
+
+/// <summary>The values of an enumeration as kebab-case words of a file.</summary>
+internal static class EnumWords<T>
+    where T : struct, Enum
+{
+    private static readonly FrozenDictionary<string, T> ByWord =
+        Enum.GetValues<T>().ToFrozenDictionary(v => JsonNamingPolicy.KebabCaseLower.ConvertName(v.ToString()), StringComparer.Ordinal);
+
+    public static IReadOnlyCollection<string> All => ByWord.Keys;
+
+    public static T Parse(string word) => ByWord[word];
+
+    public static string Of(T value) => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+}

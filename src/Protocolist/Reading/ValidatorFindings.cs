@@ -1,0 +1,60 @@
+using FluentValidation;
+using Protocolist.Findings;
+using System.Text;
+
+namespace Protocolist.Reading;
+
+/// <summary>What a validator of objects says, at the place in the file where the property was given.</summary>
+internal static class ValidatorFindings
+{
+    public static IEnumerable<Finding> Of<T>(AbstractValidator<T> validator, T value, MappingNode node)
+    {
+        foreach (var failure in validator.Validate(value).Errors)
+        {
+            var severity = failure.Severity switch
+            {
+                FluentValidation.Severity.Error => Findings.Severity.Error,
+                FluentValidation.Severity.Warning => Findings.Severity.Warning,
+                _ => Findings.Severity.Note,
+            };
+            yield return new Finding(failure.ErrorCode, severity, failure.ErrorMessage, failure.CustomState as string ?? "")
+            {
+                Where = Place(failure.PropertyName, node),
+            };
+        }
+    }
+
+    /// <summary>The key that a property path such as <c>Packs[1].Price</c> was read from; the nearest enclosing one where it was not given.</summary>
+    private static SourceSpan Place(string path, MappingNode node)
+    {
+        DocumentNode at = node;
+        var span = node.Entries.IsEmpty ? node.Span : node.Entries[0].Key.Span;
+        foreach (var part in path.Split('.'))
+        {
+            var bracket = part.IndexOf('[', StringComparison.Ordinal);
+            var name = bracket < 0 ? part : part[..bracket];
+            if (at is not MappingNode mapping || mapping.Find(Kebab(name)) is not { } entry) return span;
+            span = entry.Key.Span;
+            at = entry.Value;
+            if (bracket >= 0 && at is SequenceNode list && int.TryParse(part.AsSpan(bracket + 1).TrimEnd(']'), out var index) && index < list.Items.Length)
+            {
+                at = list.Items[index];
+                span = at.Span;
+            }
+        }
+
+        return span;
+    }
+
+    private static string Kebab(string name)
+    {
+        var kebab = new StringBuilder();
+        foreach (var c in name)
+        {
+            if (char.IsUpper(c) && kebab.Length > 0) kebab.Append('-');
+            kebab.Append(char.ToLowerInvariant(c));
+        }
+
+        return kebab.ToString();
+    }
+}

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using NodaTime;
+using UnitsNet;
+
+namespace Protocolist.Specimens;
+
+/// <summary>One dead animal, or a lot of alike small ones, as measured on the table. Immutable; safe to share between threads.</summary>
+/// <remarks>
+/// Give what was measured and leave out the rest: nothing here has to be guessed. Measurements are those of one animal, of a lot
+/// those of the largest; only <see cref="LotMass"/> is of all together. <see cref="SpecimenValidator"/> says what cannot be.
+/// </remarks>
+public sealed record Specimen
+{
+    /// <summary>The catalogue or field number.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>How many alike animals share the jar; 1 or more.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>The id of a taxon group, such as <c>bat</c>; see <see cref="TaxonGroups"/>.</summary>
+    public string? Group { get; init; }
+
+    /// <summary>Genus and species.</summary>
+    public string? ScientificName { get; init; }
+
+    /// <summary>Phylum, class, order or family, or several parted by <c>;</c>. It can stand in for <see cref="Group"/>.</summary>
+    public string? HigherTaxon { get; init; }
+
+    /// <summary>Mass of one animal, as it lies on the table.</summary>
+    public Mass? Mass { get; init; }
+
+    /// <summary>Mass of the whole lot, where it was weighed together.</summary>
+    public Mass? LotMass { get; init; }
+
+    /// <summary>Volume of one animal by displacement of water.</summary>
+    public Volume? DisplacementVolume { get; init; }
+
+    /// <summary>The length that the group is measured by; see <see cref="TaxonGroup.Length"/>.</summary>
+    public Length? Length { get; init; }
+
+    /// <summary>Tip to tip, tail and fins included.</summary>
+    public Length? TotalLength { get; init; }
+
+    /// <summary>Fishes: snout to the end of the backbone, without the tail fin.</summary>
+    public Length? StandardLength { get; init; }
+
+    /// <summary>Reptiles and amphibians: snout to vent.</summary>
+    public Length? SnoutVentLength { get; init; }
+
+    /// <summary>Mammals: nose to the root of the tail.</summary>
+    public Length? HeadBodyLength { get; init; }
+
+    /// <summary>Turtles and decapods: along the carapace.</summary>
+    public Length? CarapaceLength { get; init; }
+
+    /// <summary>Cephalopods: along the mantle.</summary>
+    public Length? MantleLength { get; init; }
+
+    /// <summary>Rays, jellyfish, echinoderms: across the disc, bell or test.</summary>
+    public Length? DiscWidth { get; init; }
+
+    /// <summary>Round the thickest place.</summary>
+    public Length? Girth { get; init; }
+
+    /// <summary>Side to side at the thickest place.</summary>
+    public Length? Width { get; init; }
+
+    /// <summary>Back to belly at the thickest place; fishes: the depth of the body.</summary>
+    public Length? Height { get; init; }
+
+    /// <summary>Through the thickest place, the shorter way.</summary>
+    public Length? Thickness { get; init; }
+
+    /// <summary>Sex, where known.</summary>
+    public Sex? Sex { get; init; }
+
+    /// <summary>How far grown, where known.</summary>
+    public LifeStage? LifeStage { get; init; }
+
+    /// <summary>The state it came in; null where nobody noted it.</summary>
+    public Condition? Condition { get; init; }
+
+    /// <summary>When it died, where known.</summary>
+    public Instant? DiedAt { get; init; }
+
+    /// <summary>The day it was found or taken.</summary>
+    public LocalDate? FoundOn { get; init; }
+
+    /// <summary>Where it was found or taken.</summary>
+    public string? Where { get; init; }
+
+    /// <summary>How it came: found dead, bycatch, salvage, donation...</summary>
+    public string? HowObtained { get; init; }
+
+    /// <summary>Who collected it.</summary>
+    public string? CollectedBy { get; init; }
+
+    /// <summary>Numbers of permits and licences that cover it.</summary>
+    public ImmutableArray<string> Permits { get; init; } = [];
+
+    /// <summary>What it is for; null where that is open.</summary>
+    public IntendedUse? IntendedUse { get; init; }
+
+    /// <summary>Anything else worth keeping with it.</summary>
+    public string? Notes { get; init; }
+
+    /// <summary>The measured length of the given kind, where there is one; <see cref="Length"/> is not looked at.</summary>
+    /// <param name="kind">Which length.</param>
+    /// <returns>The length, or null.</returns>
+    public Length? LengthOf(LengthKind kind) => kind switch
+    {
+        LengthKind.Total => TotalLength,
+        LengthKind.Standard => StandardLength,
+        LengthKind.SnoutVent => SnoutVentLength,
+        LengthKind.HeadBody => HeadBodyLength,
+        LengthKind.Carapace => CarapaceLength,
+        LengthKind.Mantle => MantleLength,
+        LengthKind.Disc => DiscWidth,
+        _ => null,
+    };
+}

@@ -1,0 +1,102 @@
+using NodaTime;
+using NodaTime.Text;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using UnitsNet;
+
+namespace Protocolist.Specimens;
+
+/// <summary>Reads specimen files.</summary>
+public static class SpecimenReader
+{
+    private const int Format = 1;
+
+    /// <summary>Reads a specimen from YAML.</summary>
+    /// <param name="source">The text and its name.</param>
+    /// <returns>The specimen, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
+    public static Checked<Specimen> Read(SourceText source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var findings = new List<Finding>();
+        var document = DocumentReader.Read(source);
+        findings.AddRange(document.Findings);
+        if (document.Value is null || Fields.Of(document.Value, "a specimen", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        var id = fields.Required("specimen");
+        var specimen = Measured(fields, id?.Value ?? "", findings);
+        var valid = findings.Count;
+        findings.AddRange(ValidatorFindings.Of(new SpecimenValidator(), specimen, (MappingNode)document.Value));
+
+        // A measurement that could not be read is not missing as well.
+        if (valid > 0) findings.RemoveAll(f => f.Id is "no-measurement" or "missing-id");
+        return new(id is null ? null : specimen, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+    }
+
+    /// <summary>The specimen of a worked example inside a protocol: only what was measured, the rest as the example's protocol has it.</summary>
+    internal static Specimen ReadInline(MappingNode node, string id, string group, List<Finding> findings)
+    {
+        var fields = new Fields(node, "an example's specimen", findings);
+        var specimen = Measured(fields, id, findings);
+        return specimen.Group is null && specimen.HigherTaxon is null ? specimen with { Group = group } : specimen;
+    }
+
+    private static Specimen Measured(Fields fields, string id, List<Finding> findings)
+    {
+        Length? OfLength(string key) => fields.Quantity(key, Dimension.OfLength) is { } range ? Length.FromMeters(range.Middle) : null;
+        Mass? OfMass(string key) => fields.Quantity(key, Dimension.OfMass) is { } range ? Mass.FromKilograms(range.Middle) : null;
+        var specimen = new Specimen
+        {
+            Id = id,
+            Count = fields.Whole("count", 1, 1_000_000) ?? 1,
+            Group = Group(fields),
+            ScientificName = fields.Scalar("scientific-name")?.Value,
+            HigherTaxon = fields.Scalar("higher-taxon")?.Value,
+            Mass = OfMass("mass"),
+            LotMass = OfMass("lot-mass"),
+            DisplacementVolume = fields.Quantity("displacement-volume", Dimension.OfVolume) is { } volume ? Volume.FromCubicMeters(volume.Middle) : null,
+            Length = OfLength("length"),
+            TotalLength = OfLength("total-length"),
+            StandardLength = OfLength("standard-length"),
+            SnoutVentLength = OfLength("snout-vent-length"),
+            HeadBodyLength = OfLength("head-body-length"),
+            CarapaceLength = OfLength("carapace-length"),
+            MantleLength = OfLength("mantle-length"),
+            DiscWidth = OfLength("disc-width"),
+            Girth = OfLength("girth"),
+            Width = OfLength("width"),
+            Height = OfLength("height"),
+            Thickness = OfLength("thickness"),
+            Sex = fields.Choice<Sex>("sex"),
+            LifeStage = fields.Choice<LifeStage>("life-stage"),
+            Condition = fields.Choice<Condition>("condition"),
+            DiedAt = DiedAt(fields, findings),
+            FoundOn = fields.Date("found-on"),
+            Where = fields.Scalar("where")?.Value,
+            HowObtained = fields.Scalar("how-obtained")?.Value,
+            CollectedBy = fields.Scalar("collected-by")?.Value,
+            Permits = [.. fields.Texts("permits").Select(p => p.Value)],
+            IntendedUse = fields.Choice<IntendedUse>("intended-use"),
+            Notes = fields.Scalar("notes")?.Value,
+        };
+        fields.Entry("format");
+        fields.Finish();
+        return specimen;
+    }
+
+    /// <summary>The group's word; whether there is such a group the validator says.</summary>
+    private static string? Group(Fields fields) => fields.Scalar("group")?.Value;
+
+    private static Instant? DiedAt(Fields fields, List<Finding> findings)
+    {
+        if (fields.Scalar("died-at") is not { } scalar) return null;
+        var text = scalar.Value.Replace(' ', 'T');
+        foreach (var pattern in (ReadOnlySpan<OffsetDateTimePattern>)[OffsetDateTimePattern.ExtendedIso, OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mmo<G>")])
+        {
+            var parsed = pattern.Parse(text);
+            if (parsed.Success) return parsed.Value.ToInstant();
+        }
+
+        findings.Add(Finding.Error("bad-time", $"'{scalar.Value}' is not a moment", "write date, time and distance from UTC, as 2027-03-01T06:30+00:00", scalar.Span));
+        return null;
+    }
+}

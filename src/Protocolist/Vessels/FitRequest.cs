@@ -1,0 +1,61 @@
+using Protocolist.Fluids;
+using UnitsNet;
+
+namespace Protocolist.Vessels;
+
+/// <summary>What a vessel is wanted for.</summary>
+public enum VesselUse
+{
+    /// <summary>Fixing, washing, one bath: filled as far as ratio and cover ask, emptied again.</summary>
+    Treating,
+
+    /// <summary>The final vessel: filled up to the headspace, closed for years.</summary>
+    Keeping,
+}
+
+/// <summary>What a vessel has to hold, and how. Immutable.</summary>
+/// <param name="Specimen">The posed body.</param>
+/// <param name="Fluid">The kind of fluid.</param>
+/// <param name="Density">The fluid's density in kg/m³ over the temperature in °C.</param>
+/// <param name="Use">Treating or keeping.</param>
+public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func<double, double> Density, VesselUse Use)
+{
+    /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, 3 for keeping (better 5), all common practice.</summary>
+    public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : 3;
+
+    /// <summary>Room around the body; where not given, by its size.</summary>
+    public Clearances? Clearances { get; init; }
+
+    /// <summary>Temperature of the fluid at filling.</summary>
+    public Temperature FilledAt { get; init; } = Temperature.FromDegreesCelsius(20);
+
+    /// <summary>The coldest the vessel gets.</summary>
+    public Temperature Coldest { get; init; } = Temperature.FromDegreesCelsius(15);
+
+    /// <summary>The hottest the vessel gets.</summary>
+    public Temperature Hottest { get; init; } = Temperature.FromDegreesCelsius(35);
+
+    /// <summary>Headspace as a share of the inside; where not given, by <see cref="Headspace.Needed"/>. Never less than the hottest day needs.</summary>
+    public double? HeadspaceShare { get; init; }
+
+    /// <summary>How many people lift it, 1 or 2.</summary>
+    public int Carriers { get; init; } = 2;
+
+    /// <summary>Whether it has to be carried full. If not, a heavy vessel is filled where it stands.</summary>
+    public bool CarriedFull { get; init; }
+
+    /// <summary>What the shelf bears in one place; no limit where not given.</summary>
+    public Mass? ShelfBears { get; init; }
+
+    /// <summary>Vapour pressure of the fluid in kPa over °C; where not given, that of water or of 70 % ethanol.</summary>
+    public Func<double, double>? VapourPressure { get; init; }
+
+    /// <summary>A request for a fluid, with its own density and vapour pressure.</summary>
+    /// <param name="specimen">The posed body.</param>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="use">Treating or keeping.</param>
+    /// <returns>The request, with the usual ratio, headspace and temperatures.</returns>
+    /// <exception cref="ArgumentNullException">The fluid is null.</exception>
+    public static FitRequest For(PosedSpecimen specimen, Fluid fluid, VesselUse use) =>
+        new(specimen, FluidInVessel.KindOf(fluid), FluidInVessel.DensityOf(fluid), use) { VapourPressure = FluidInVessel.VapourOf(fluid) };
+}

@@ -1,0 +1,67 @@
+using BenchmarkDotNet.Attributes;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Infiltration;
+using Protocolist.Fluids.Mixing;
+using UnitsNet;
+
+namespace Protocolist.Benchmarks;
+
+/// <summary>The chemistry's inner functions: one density below 150 ns, one inverse below 2 µs, none of them allocating.</summary>
+[MemoryDiagnoser]
+public class FluidsBenchmarks
+{
+    private readonly MixRequest request = new(Fluid.Ethanol(70), Volume.FromLiters(1), [new(Fluid.Ethanol(96))]);
+    private readonly MixRequest buffered = new(Fluid.Formalin(10, Buffering.Phosphate), Volume.FromLiters(1), [new(Fluid.ReferenceStock)]);
+    // Fields that the compiler may not fold.
+    private double massFraction = 0.6239;
+    private double celsius = 23.5;
+    private double density = 882.6;
+    private double share = 0.7;
+    private string name = "";
+
+    [GlobalSetup]
+    public void Setup()
+    {
+        massFraction = 0.6239;
+        celsius = 23.5;
+        density = 882.6;
+        share = 0.7;
+        name = "neutral buffered formalin 10 %";
+    }
+
+    [Benchmark]
+    public double EthanolDensity() => EthanolWater.Density(massFraction, celsius);
+
+    [Benchmark]
+    public double EthanolStrengthOfDensity() => EthanolWater.MassFraction(density, celsius);
+
+    [Benchmark]
+    public double EthanolMassFractionOfVolume() => EthanolWater.MassFractionOfVolume(share);
+
+    [Benchmark]
+    public double IsopropanolDensity() => IsopropanolWater.Density(massFraction, celsius);
+
+    [Benchmark]
+    public double IsopropanolStrengthOfDensity() => IsopropanolWater.MassFraction(density, 20);
+
+    [Benchmark]
+    public double WaterDensity() => Water.Density(celsius);
+
+    [Benchmark]
+    public double SeaWaterDensity() => SeaWater.Density(35, celsius);
+
+    [Benchmark]
+    public double FormaldehydeDensity() => Formaldehyde.Density(0.04, 0.013, celsius);
+
+    [Benchmark]
+    public double SlabAverage() => Diffusion.Average(DiffusionShape.Slab, share);
+
+    [Benchmark]
+    public object? ReadName() => Fluid.Read(name).Value;
+
+    [Benchmark]
+    public object? Recipe() => RecipeSolver.Solve(request).Value;
+
+    [Benchmark]
+    public object? BufferedRecipe() => RecipeSolver.Solve(buffered).Value;
+}

@@ -1,0 +1,58 @@
+using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
+using UnitsNet;
+
+namespace Protocolist.Tests.Specimens.Fixation;
+
+public class CutPlanTests
+{
+    private static BodyMeasure Body(string group, double grams) =>
+        BodyMeasure.Of(new Specimen { Id = "x", Group = group, Mass = Mass.FromGrams(grams) }).Value!;
+
+    [Fact]
+    public void Wider_spacing_makes_fewer_cuts()
+    {
+        var body = Body("mammal", 7000);
+        Assert.True(CutPlan.For(body, 60).Value!.Count < CutPlan.For(body, 30).Value!.Count);
+    }
+
+    [Fact]
+    public void Covering_cuts_can_be_counted_on_and_a_row_cannot()
+    {
+        var body = Body("mammal", 7000);
+        Assert.All(CutPlan.For(body).Value!.Regions, r => Assert.Null(r.ReachMm));
+        var thigh = CutPlan.For(body, cover: true).Value!.Regions.Single(r => r.Region.Id == "hindlimbs");
+        Assert.InRange(thigh.ReachMm!.Value, 15, 20);
+        Assert.True(thigh.Count > CutPlan.For(body).Value!.Regions.Single(r => r.Region.Id == "hindlimbs").Count);
+    }
+
+    [Fact]
+    public void Cuts_are_never_deeper_than_the_part() =>
+        Assert.All(TaxonGroups.All, g => Assert.All(
+            CutPlan.For(Body(g.Id, 5000)).Value!.Regions,
+            c => Assert.InRange(c.DepthMm, 0.1, 2 * Body(g.Id, 5000).HalfThickness.Nominal.Millimeters)));
+
+    [Fact]
+    public void Small_animals_are_left_whole() =>
+        Assert.Equal("left-whole", Assert.Single(CutPlan.For(Body("bony-fish", 10)).Findings).Id);
+
+    [Fact]
+    public void Every_armoured_group_has_a_way_to_let_fluid_in() =>
+        Assert.All(TaxonGroups.All.Where(g => g.Barrier is SkinBarrier.Armour), g =>
+            Assert.True(CutPlan.For(Body(g.Id, 200)).Value!.Count + InjectionPlan.For(Body(g.Id, 200)).Value!.Sites > 0, g.Id));
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-5)]
+    [InlineData(double.NaN)]
+    public void Spacing_that_is_none_is_a_finding(double spacing)
+    {
+        var found = CutPlan.For(Body("mammal", 7000), spacing);
+        Assert.Null(found.Value);
+        Assert.Equal("spacing-not-positive", Assert.Single(found.Findings).Id);
+    }
+
+    [Fact]
+    public void Too_many_cuts_are_a_warning() =>
+        Assert.Contains(CutPlan.For(Body("mammal", 20_000), 20, cover: true).Findings, f => f.Id == "many-cuts");
+}

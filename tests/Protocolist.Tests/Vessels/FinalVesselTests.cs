@@ -1,0 +1,100 @@
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Tests.Vessels;
+
+public class FinalVesselTests
+{
+    [Theory]
+    [InlineData(Bearing.Sinks, false, MountMethod.None)]
+    [InlineData(Bearing.Sinks, true, MountMethod.TiedToPlate)]
+    [InlineData(Bearing.Floats, false, MountMethod.Weighted)]
+    [InlineData(Bearing.Floats, true, MountMethod.TiedToPlate)]
+    [InlineData(Bearing.Sags, false, MountMethod.Hung)]
+    [InlineData(Bearing.Sags, true, MountMethod.TiedToPlate)]
+    public void The_mount_follows_what_the_body_does(Bearing bearing, bool showsOneSide, MountMethod method)
+    {
+        var mount = Mounting.Choose(bearing, showsOneSide, ContactFluid.StrongAlcohol, Length.FromMillimeters(150), Length.FromMillimeters(250));
+        Assert.Equal(method, mount.Method);
+        Assert.Equal(method == MountMethod.None, mount.Steps.IsEmpty);
+        Assert.DoesNotContain(mount.Materials, m => m.Contains("acrylic", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_body_longer_than_the_vessel_is_tied_not_hung() => Assert.Equal(
+        MountMethod.TiedToPlate,
+        Mounting.Choose(Bearing.Sags, false, ContactFluid.Formalin, Length.FromMillimeters(300), Length.FromMillimeters(250)).Method);
+
+    [Fact]
+    public void Filling_is_told_with_this_vessels_numbers()
+    {
+        var steps = Mounting.FillingSteps(Fitted(Closure.SealedPlate));
+        Assert.Equal("Fill in about half of the fluid, 17 L (142 mm deep).", steps[0]);
+        Assert.Equal("Top up to 285 mm, with 34 L of fluid in all; 1.8 L stay empty.", steps[^1]);
+    }
+
+    [Theory]
+    [InlineData(Closure.SealedPlate, true, ClosingMethod.Tape, 0, 2)]
+    [InlineData(Closure.SealedPlate, false, ClosingMethod.NeutralSilicone, 48, null)]
+    [InlineData(Closure.GroundStopper, false, ClosingMethod.GroundStopper, 0, null)]
+    [InlineData(Closure.ScrewLid, false, ClosingMethod.OwnLid, 0, 10)]
+    public void The_closing_follows_the_lid_and_whether_it_is_opened_again(Closure closure, bool openedAgain, ClosingMethod method, int cureHours, int? renewed)
+    {
+        var closing = Closing.Choose(Fitted(closure), ContactFluid.Formalin, openedAgain, 0);
+        Assert.Equal(method, closing.Method);
+        Assert.Equal(cureHours, closing.CuresOpen.TotalHours);
+        Assert.Equal(renewed, closing.RenewAfterYears);
+    }
+
+    [Fact]
+    public void A_port_is_weighed_against_what_it_would_lose()
+    {
+        var good = Closing.Choose(Fitted(Closure.SealedPlate), ContactFluid.StrongAlcohol, openedAgain: false, 0.6239).Port!;
+        Assert.True(good.Worthwhile);
+        Assert.False(Closing.Choose(Fitted(Closure.SealedPlate), ContactFluid.Formalin, openedAgain: true, 0).Port!.Worthwhile);
+
+        // Fick by hand: 28.3 mm² through 6 mm at 20 °C, ethanol 3.4 kPa and water 1.85 kPa: some 120 g and 50 g a year.
+        Assert.InRange(good.OpenPerYear.Milliliters, 150, 260);
+    }
+
+    [Fact]
+    public void A_weak_jar_is_topped_up_with_stronger_alcohol_and_drawn_off_when_none_is_strong_enough()
+    {
+        var plain = AlcoholDrift.TopUp(Volume.FromLiters(1), Volume.FromLiters(0.9), 68, 70);
+        Assert.Equal(88, plain.AddStrength, 1e-9);
+        Assert.Equal(100, plain.Add.Milliliters, 1e-9);
+        Assert.Equal(0, plain.DrawOff.Liters);
+
+        var weak = AlcoholDrift.TopUp(Volume.FromLiters(1), Volume.FromLiters(0.95), 60, 70);
+        Assert.Equal(96, weak.AddStrength);
+        var alcohol = (0.95 - weak.DrawOff.Liters) * 60 + weak.Add.Liters * 96;
+        Assert.Equal(70, alcohol, 1e-9);
+        Assert.Equal(1, 0.95 - weak.DrawOff.Liters + weak.Add.Liters, 1e-12);
+
+        var strong = AlcoholDrift.TopUp(Volume.FromLiters(1), Volume.FromLiters(0.95), 90, 70);
+        Assert.Equal(0, strong.AddStrength);
+        Assert.Equal(70, (0.95 - strong.DrawOff.Liters) * 90, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(VesselMaterial.Metal, VesselPart.Lid, ContactFluid.Formalin, MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Bakelite, VesselPart.Lid, ContactFluid.WeakAlcohol, MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, ContactFluid.StrongAlcohol, MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, ContactFluid.Formalin, MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.NaturalRubber, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.AcetoxySilicone, VesselPart.Seal, ContactFluid.Formalin, MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.NeutralSilicone, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.Polyethylene, VesselPart.Wall, ContactFluid.Formalin, MaterialGrade.ForAWhile)]
+    [InlineData(VesselMaterial.Polyethylene, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.Glass, VesselPart.Wall, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
+    public void A_material_is_judged_by_part_and_fluid(VesselMaterial material, VesselPart part, ContactFluid fluid, MaterialGrade grade) =>
+        Assert.Equal(grade, MaterialFitness.Judge(material, part, fluid)!.Grade);
+
+    private static FittedVessel Fitted(Closure closure)
+    {
+        var vessel = new Vessel("tank", "tank", new VesselShape.Box(Length.FromMillimeters(400), Length.FromMillimeters(300), Length.FromMillimeters(300)), VesselMaterial.Glass, 1) { Closure = closure };
+        return new(
+            vessel, "lying", Volume.FromLiters(34), Length.FromMillimeters(284.2), Length.FromMillimeters(285), Length.FromMillimeters(284),
+            Length.FromMillimeters(290), Length.FromMillimeters(100), Volume.FromLiters(1.8), 341, Mass.FromKilograms(35), Pressure.FromKilopascals(36), []);
+    }
+}
