@@ -8,5 +8,9 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ExplainCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
+    MixCommand.Build(),
+    FluidCommand.Build(),
+    StrengthCommand.Build(),
+    TankCommand.Build(),
 };
 return Exits.Run(root, args);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using UnitsNet;
 
@@ -18,7 +19,7 @@ public sealed partial record Fluid
     {
         (Kind, Strength, Basis, Buffering, Detail) = (kind, strength, basis, buffering, detail);
         this.composition = composition;
-        Name = FluidName.Of(this);
+        Name = FluidNameText.Of(this);
     }
 
     /// <summary>What it is.</summary>
@@ -112,6 +113,9 @@ public sealed partial record Fluid
         ArgumentNullException.ThrowIfNull(text);
         return FluidName.Read(text, where);
     }
+
+    /// <summary>Names of fluids in use, as examples of how they are written; each is read without a finding.</summary>
+    public static ImmutableArray<string> Examples => FluidWords.Examples;
 
     /// <summary>The canonical name.</summary>
     /// <returns><see cref="Name"/>.</returns>

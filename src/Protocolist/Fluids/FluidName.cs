@@ -1,30 +1,11 @@
-using System.Globalization;
 using Protocolist.Findings;
 
 namespace Protocolist.Fluids;
 
-/// <summary>Fluids as text: the canonical name, and the reading of names as people write them.</summary>
+/// <summary>Reads fluids as people write them.</summary>
 internal static class FluidName
 {
     private const int LongestText = 120;
-
-    // "4 % formalin" is used for 4 parts of stock (1.6 % formaldehyde) and for 4 % formaldehyde (10 parts of stock); 3.7 % likewise.
-    private const double AmbiguousFrom = 3.5;
-    private const double AmbiguousTo = 4.2;
-
-    /// <summary>The canonical name.</summary>
-    public static string Of(Fluid fluid) => fluid.Kind switch
-    {
-        FluidKind.Water => "water",
-        FluidKind.DistilledWater => "distilled water",
-        FluidKind.TapWater => "tap water",
-        FluidKind.SeaWater => $"sea water{SalinityOf(fluid)}",
-        FluidKind.Ethanol => $"ethanol {Strength(fluid)}",
-        FluidKind.Isopropanol => $"isopropanol {Strength(fluid)}",
-        FluidKind.FormaldehydeStock => $"formaldehyde stock {Strength(fluid)}{MethanolOf(fluid)}",
-        _ when fluid.Basis is StrengthBasis.PartsOfStock => $"{FluidWords.Prefix(fluid.Buffering)}formalin {Strength(fluid)}{SalinityOf(fluid)}",
-        _ => $"{FluidWords.Prefix(fluid.Buffering)}formaldehyde {Strength(fluid)}{SalinityOf(fluid)}",
-    };
 
     /// <summary>Reads a name; see <see cref="Fluid.Read"/>.</summary>
     public static Checked<Fluid> Read(string text, SourceSpan where)
@@ -40,6 +21,8 @@ internal static class FluidName
         var parts = FluidNameParts.Of(text.Trim());
         if (!FluidWords.TryGet(parts.Words, out var word))
         {
+            if (FluidWords.TryGet(parts.Words.TrimEnd("0123456789. ".ToCharArray()), out _))
+                return Fault("strength-missing", $"'{text}' has a number without its unit", "write the basis behind it, as in 'ethanol 70 %vol', 'formalin 10 %' or 'formaldehyde 4 % w/v'", where);
             return parts.Words.Trim().ToLowerInvariant() is "alcohol" or "spirit" or "spirits"
                 ? Fault("unknown-fluid", $"'{text}' does not say which alcohol", "write 'ethanol' or 'isopropanol'; they are not mixed", where)
                 : Fault("unknown-fluid", $"no fluid called '{text}' is known", FluidSuggestion(parts.Words), where);
@@ -80,7 +63,7 @@ internal static class FluidName
         var fluid = word.Kind is FluidKind.Ethanol ? Fluid.Ethanol(percent, basis) : Fluid.Isopropanol(percent, basis);
         if (parts.Basis is not StrengthBasis.None) return new(fluid, []);
         var byMass = word.Kind is FluidKind.Ethanol ? Fluid.Ethanol(percent, StrengthBasis.Mass) : Fluid.Isopropanol(percent, StrengthBasis.Mass);
-        return new(fluid, [Finding.Warning("strength-basis-missing", $"'{text}' does not say by volume or by mass; read as %vol ({Number(byMass.AlcoholVolumePercent, 1)} %vol it would be by mass)", $"write '{fluid.Name}'", where)]);
+        return new(fluid, [Finding.Warning("strength-basis-missing", $"'{text}' does not say by volume or by mass; read as %vol ({FluidNameText.Number(byMass.AlcoholVolumePercent, 1)} %vol it would be by mass)", $"write '{fluid.Name}'", where)]);
     }
 
     private static Checked<Fluid> StockOf(string text, FluidNameParts parts, SourceSpan where)
@@ -97,10 +80,10 @@ internal static class FluidName
         var basis = parts.Basis is StrengthBasis.WeightPerVolume ? StrengthBasis.WeightPerVolume : StrengthBasis.Mass;
         var most = basis is StrengthBasis.Mass ? 50 : 54;
         if (!(percent >= Fluid.WeakestStock && percent <= most))
-            return Fault("strength-out-of-range", $"'{text}' is no stock: {Number(percent, 3)} % is outside {Number(Fluid.WeakestStock, 0)} to {most}", $"write '{example}', or 'formaldehyde 4 % w/v' for a working solution", where);
+            return Fault("strength-out-of-range", $"'{text}' is no stock: {FluidNameText.Number(percent, 3)} % is outside {FluidNameText.Number(Fluid.WeakestStock, 0)} to {most}", $"write '{example}', or 'formaldehyde 4 % w/v' for a working solution", where);
         var fluid = Fluid.FormaldehydeStock(percent, basis, methanol ?? 100 * Formaldehyde.ReferenceMethanol);
         return parts.Basis is StrengthBasis.None
-            ? new(fluid, [Finding.Warning("strength-basis-missing", $"'{text}' does not say by mass or by volume; read as %mass, {Number(fluid.FormaldehydeGramsPerLitre!.Value, 0)} g/L", $"write '{fluid.Name}', or '% w/v'", where)])
+            ? new(fluid, [Finding.Warning("strength-basis-missing", $"'{text}' does not say by mass or by volume; read as %mass, {FluidNameText.Number(fluid.FormaldehydeGramsPerLitre!.Value, 0)} g/L", $"write '{fluid.Name}', or '% w/v'", where)])
             : new(fluid, []);
     }
 
@@ -119,12 +102,12 @@ internal static class FluidName
         if (parts.Percent is not { } percent) return Fault("strength-missing", $"'{text}' has no strength", word.IsFormalin ? "write it as 'formalin 10 %', parts of stock" : "write it as 'formaldehyde 4 % w/v'", where);
         if (Outside(text, percent, 100, where) is { } outside) return outside;
         if (percent > Fluid.StrongestWorking)
-            return Fault("strength-out-of-range", $"'{text}' is as strong as a stock, not as a working solution", $"write 'formaldehyde stock {Number(percent, 3)} %mass' if it is the bottle's own strength; '100 % formalin' is the stock", where);
+            return Fault("strength-out-of-range", $"'{text}' is as strong as a stock, not as a working solution", $"write 'formaldehyde stock {FluidNameText.Number(percent, 3)} %mass' if it is the bottle's own strength; '100 % formalin' is the stock", where);
 
         if (parts.Basis is StrengthBasis.PartsOfStock || (word.IsFormalin && parts.Basis is StrengthBasis.None or StrengthBasis.Volume))
         {
             var formalin = Fluid.Formalin(percent, word.Buffering, salinity);
-            return parts.Basis is StrengthBasis.None && IsAmbiguous(percent) ? new(formalin, [Ambiguous(text, formalin, where)]) : new(formalin, []);
+            return parts.Basis is StrengthBasis.None && FluidNameText.IsAmbiguous(percent) ? new(formalin, [Ambiguous(text, formalin, where)]) : new(formalin, []);
         }
 
         // Of a working solution a litre weighs little more than a kilogram: percent by mass goes to the nearest w/v through the density.
@@ -137,11 +120,9 @@ internal static class FluidName
 
     private static Finding Ambiguous(string text, Fluid formalin, SourceSpan where) => Finding.Warning(
         "ambiguous-formalin-strength",
-        $"'{text}' may mean {Number(formalin.Strength, 2)} parts of stock in 100, which is {Number(formalin.FormaldehydeGramsPerLitre!.Value, 1)} g/L formaldehyde (taken here), or {Number(formalin.Strength, 2)} % formaldehyde, which is 'formalin 10 %'",
+        $"'{text}' may mean {FluidNameText.Number(formalin.Strength, 2)} parts of stock in 100, which is {FluidNameText.Number(formalin.FormaldehydeGramsPerLitre!.Value, 1)} g/L formaldehyde (taken here), or {FluidNameText.Number(formalin.Strength, 2)} % formaldehyde, which is 'formalin 10 %'",
         $"say which is meant: '{formalin.Name}' or '{Fluid.FormaldehydeWeightPerVolume(formalin.Strength, formalin.Buffering, Math.Max(2, formalin.Salinity)).Name}'",
         where);
-
-    private static bool IsAmbiguous(double percent) => percent is >= AmbiguousFrom and <= AmbiguousTo;
 
     private static double OfMass(double percent, Buffering buffering, double salinity)
     {
@@ -164,12 +145,12 @@ internal static class FluidName
         salinity = given;
         return given is >= 2 and <= Fluids.SeaWater.HighestSalinity
             ? null
-            : Fault("salinity-out-of-range", $"a salinity of {Number(given, 3)} is outside 2 to 42", "give the practical salinity of the sea water", where);
+            : Fault("salinity-out-of-range", $"a salinity of {FluidNameText.Number(given, 3)} is outside 2 to 42", "give the practical salinity of the sea water", where);
     }
 
     private static Checked<Fluid>? Outside(string text, double percent, double most, SourceSpan where) => percent >= 0.001 && percent <= most
         ? null
-        : Fault("strength-out-of-range", $"'{text}' has a strength of {Number(percent, 3)} %, outside 0 to {Number(most, 0)}", "give a strength above 0 and up to 100 %", where);
+        : Fault("strength-out-of-range", $"'{text}' has a strength of {FluidNameText.Number(percent, 3)} %, outside 0 to {FluidNameText.Number(most, 0)}", "give a strength above 0 and up to 100 %", where);
 
     private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where) =>
         Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", "leave it out", where);
@@ -177,28 +158,4 @@ internal static class FluidName
     private static Checked<Fluid> Fault(string id, string message, string remedy, SourceSpan where) => new(null, [Finding.Error(id, message, remedy, where)]);
 
     private static string FluidSuggestion(string words) => words.Length == 0 ? "write a fluid such as 'ethanol 70 %vol'" : Suggestion.For(words, FluidWords.Canonical);
-
-    private static string Strength(Fluid fluid)
-    {
-        var number = Number(fluid.Strength, 3);
-        return fluid.Basis switch
-        {
-            StrengthBasis.Volume => $"{number} %vol",
-            StrengthBasis.Mass => $"{number} %mass",
-            StrengthBasis.WeightPerVolume => $"{number} % w/v",
-            _ when IsAmbiguous(fluid.Strength) => $"{number} % of stock",
-            _ => $"{number} %",
-        };
-    }
-
-    private static string SalinityOf(Fluid fluid) => fluid.Salinity > 0 && !fluid.Salinity.Equals(Fluids.SeaWater.OceanSalinity) ? $", salinity {Number(fluid.Salinity, 3)}" : "";
-
-    private static string MethanolOf(Fluid fluid) => fluid.Detail switch
-    {
-        0 => ", methanol-free",
-        100 * Formaldehyde.ReferenceMethanol => "",
-        var percent => $", methanol {Number(percent, 3)} %mass",
-    };
-
-    private static string Number(double value, int decimals) => Math.Round(value, decimals).ToString("0.###", CultureInfo.InvariantCulture);
 }

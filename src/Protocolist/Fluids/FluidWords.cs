@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 
 namespace Protocolist.Fluids;
 
@@ -29,6 +30,13 @@ internal static class FluidWords
     [
         "water", "distilled water", "tap water", "sea water", "ethanol", "isopropanol", "formaldehyde stock",
         .. Bufferings.Select(b => $"{b.Before[0]} formalin"), .. Bufferings.Select(b => $"{b.Before[0]} formaldehyde"), "formalin", "formaldehyde",
+    ];
+
+    /// <summary>One name of each kind, at a usual strength.</summary>
+    public static ImmutableArray<string> Examples { get; } =
+    [
+        "water", "distilled water", "tap water", "sea water", "ethanol 70 %vol", "ethanol 62.4 %mass", "ethanol 96 %vol", "isopropanol 50 %vol",
+        "formaldehyde stock 37 %mass", "formalin 10 %", "formaldehyde 4 % w/v", .. Bufferings.Select(b => $"{b.Before[0]} formalin 10 %"),
     ];
 
     /// <summary>What a name stands for.</summary>

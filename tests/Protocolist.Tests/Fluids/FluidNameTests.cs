@@ -61,6 +61,7 @@ public class FluidNameTests
     [InlineData("neutral bufered formalin 10 %", "unknown-fluid", "neutral buffered formalin")]
     [InlineData("alcohol 70 %vol", "unknown-fluid", "ethanol")]
     [InlineData("ethanol", "strength-missing", "ethanol 70 %vol")]
+    [InlineData("ethanol 70", "strength-missing", "ethanol 70 %vol")]
     [InlineData("formalin", "strength-missing", "formalin 10 %")]
     [InlineData("ethanol 170 %vol", "strength-out-of-range", "100")]
     [InlineData("ethanol 0 %vol", "strength-out-of-range", "100")]
@@ -112,6 +113,9 @@ public class FluidNameTests
         Assert.Equal("strength-basis-missing", Assert.Single(read.Findings).Id);
         Assert.Equal(Severity.Warning, read.Findings[0].Severity);
     }
+
+    [Fact]
+    public void Examples_are_canonical_names() => Assert.All(Fluid.Examples, e => Assert.Equal(e, Fluid.Read(e) is { Findings.IsEmpty: true, Value: { } fluid } ? fluid.Name : ""));
 
     [Fact]
     public void Formaldehyde_by_mass_becomes_its_weight_per_volume()

@@ -34,7 +34,7 @@ public class RecipeSolverTests
         Assert.Equal(500, recipe.Parts[0].Volume!.Value.Milliliters, 0.1);
         Assert.Equal(20.0, recipe.Parts[2].Mass.Grams, 0.001);
         Assert.Equal(32.5, recipe.Parts[3].Mass.Grams, 0.001);
-        Assert.Contains("20 g of sodium dihydrogen phosphate monohydrate", recipe.MakeUp, StringComparison.Ordinal);
+        Assert.Contains("dissolve 20 g of sodium dihydrogen phosphate monohydrate and 32.5 g of disodium phosphate anhydrous in most of the water", recipe.MakeUp, StringComparison.Ordinal);
     }
 
     [Fact]

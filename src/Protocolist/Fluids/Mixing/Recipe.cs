@@ -19,6 +19,9 @@ public sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
 
     /// <summary>Whether this is the water that a mixture is made up with.</summary>
     public bool IsDiluent => Fluid is { IsWater: true };
+
+    /// <summary>The amount as a person measures it, such as <c>729 mL (589 g)</c>.</summary>
+    public string AmountText => Volume is { } volume ? $"{MixText.Volume(volume)} ({MixText.Mass(Mass)})" : MixText.Mass(Mass);
 }
 
 /// <summary>What to measure out to make one fluid from stock; by volume and by mass, contraction included.</summary>
@@ -32,19 +35,21 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
     /// <summary>The mass of the whole.</summary>
     public Mass Mass => Mass.FromKilograms(Parts.Where(p => p.Salt != Salts.MarbleChips).Sum(p => p.Mass.Kilograms));
 
+    /// <summary>The volume and temperature as a person reads them, such as <c>1 L at 20 degC</c>.</summary>
+    public string VolumeText => $"{Text(Volume)} at {Degrees}";
+
     /// <summary>First way: measure the stocks and make up to the volume.</summary>
     public string MakeUp
     {
         get
         {
             var water = Parts.FirstOrDefault(p => p.IsDiluent);
-            var stocks = Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} of {p.Name}").ToArray();
-            var end = $" at {Measurable.Text(At.Kelvins, Dimension.OfTemperature)}";
-            if (stocks.Length == 0) return $"take {Text(Volume)} of {water?.Name}{end}";
-            var salts = SaltsText is { Length: > 0 } text ? $", dissolve {text} in it" : "";
-            return water is null
-                ? $"measure {string.Join(" and ", stocks)} and mix{salts}{end}"
-                : $"measure {string.Join(" and ", stocks)}{salts} and make up to {Text(Volume)} with {water.Name}{end}";
+            var stocks = string.Join(" and ", Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} of {p.Name}"));
+            if (water is null) return $"measure {stocks}{(Parts.Length > 1 ? " and mix" : "")}{AfterMixing} at {Degrees}";
+            if (stocks.Length == 0) return $"take {VolumeText} of {water.Name}";
+            return Solubles is { Length: > 0 } salts
+                ? $"dissolve {salts} in most of the {water.Name}, add {stocks}, make up to {Text(Volume)} with {water.Name}{AfterMixing} at {Degrees}"
+                : $"measure {stocks} and make up to {Text(Volume)} with {water.Name}{AfterMixing} at {Degrees}";
         }
     }
 
@@ -55,8 +60,10 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
         {
             if (Parts.FirstOrDefault(p => p.IsDiluent) is not { Volume: { } volume } water) return "no water is added";
             var others = string.Join(" and ", Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} ({Text(p.Mass)}) of {p.Name}"));
-            var salts = SaltsText is { Length: > 0 } text ? $", then dissolve {text} in it" : "";
-            return others.Length == 0 ? MakeUp : $"to {others} add {Text(volume)} ({Text(water.Mass)}) of {water.Name}{salts}";
+            if (others.Length == 0) return MakeUp;
+            return Solubles is { Length: > 0 } salts
+                ? $"dissolve {salts} in {Text(volume)} ({Text(water.Mass)}) of {water.Name} and add {others}{AfterMixing}"
+                : $"to {others} add {Text(volume)} ({Text(water.Mass)}) of {water.Name}{AfterMixing}";
         }
     }
 
@@ -75,7 +82,21 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
         });
     }
 
-    private string SaltsText => string.Join(" and ", Parts.Where(p => p.Salt is not null).Select(p => $"{Text(p.Mass)} of {p.Name}"));
+    private string Degrees => Measurable.Text(At.Kelvins, Dimension.OfTemperature);
+
+    /// <summary>What dissolves: in water before the stock, where there is water.</summary>
+    private string Solubles => string.Join(" and ", Parts.Where(p => p.Salt is not null && p.Salt != Salts.MarbleChips).Select(p => $"{Text(p.Mass)} of {p.Name}"));
+
+    /// <summary>What is put in at last: chips that lie on the bottom, and salts where there is no water to dissolve them in first.</summary>
+    private string AfterMixing
+    {
+        get
+        {
+            var salts = Parts.Any(p => p.IsDiluent) ? "" : Solubles;
+            var chips = Parts.FirstOrDefault(p => p.Salt == Salts.MarbleChips);
+            return (salts.Length > 0 ? $", dissolve {salts} in it" : "") + (chips is null ? "" : $", lay {Text(chips.Mass)} of {chips.Name} into it,");
+        }
+    }
 
     private static string Text(Volume volume) => MixText.Volume(volume);
 

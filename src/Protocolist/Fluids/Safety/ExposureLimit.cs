@@ -39,7 +39,7 @@ public static class ExposureLimits
     private const double PerPpmIsopropanol = 60.096 / 24.45;
     private const double PerPpmMethanol = 32.042 / 24.45;
 
-    /// <summary>All of them.</summary>
+    /// <summary>All of them. The years of rules and editions other than the EU directive's are from memory.</summary>
     public static ImmutableArray<ExposureLimit> All { get; } =
     [
         // 29 CFR 1910.1048.

@@ -1,0 +1,58 @@
+using System.CommandLine;
+using Protocolist.Fluids;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>protocolist strength ethanol|isopropanol --density Q [--at T] [--hydrometer] [--json]</c>: strength from a reading.</summary>
+internal static class StrengthCommand
+{
+    internal static Command Build()
+    {
+        var alcohol = new Argument<string>("ALCOHOL") { Description = "ethanol or isopropanol" };
+        var density = new Option<string>("--density") { Description = "the reading, such as '885.56 kg/m3' or '0.8856 g/mL'", Required = true, HelpName = "Q" };
+        var at = FluidInput.At();
+        var hydrometer = new Option<bool>("--hydrometer") { Description = "the reading is of a glass hydrometer made for 20 degC, not of a density meter" };
+        var json = FluidInput.Json();
+        var command = new Command("strength", "Strength from a density meter's or hydrometer's reading.") { alcohol, density, at, hydrometer, json };
+        command.SetAction(parsed =>
+        {
+            var input = new FluidInput(parsed.InvocationConfiguration.Error);
+            var kind = Kind(parsed.GetValue(alcohol)!, input);
+            var reading = input.Density(parsed.GetValue(density)!, "--density");
+            var temperature = input.Temperature(parsed.GetValue(at), "--at");
+            if (kind is null || input.HasFailed) return Exits.Unusable;
+            var trueDensity = parsed.GetValue(hydrometer) ? AlcoholStrength.HydrometerDensity(reading, temperature) : reading;
+            var result = AlcoholStrength.FromDensity(kind.Value, trueDensity, temperature);
+            if (result.Value is not { } strength)
+            {
+                foreach (var finding in result.Findings) input.Fail(finding);
+                return Exits.Unusable;
+            }
+
+            var decimals = kind is FluidKind.Ethanol ? 2 : 1;
+            parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json)
+                ? FluidJson.Object(writer =>
+                {
+                    writer.Number("temperatureC", temperature.DegreesCelsius, 2);
+                    writer.Number("densityKgPerM3", trueDensity.KilogramsPerCubicMeter, 2);
+                    writer.Number("volumePercent", strength.VolumePercent, decimals);
+                    writer.Number("massPercent", strength.MassPercent, decimals);
+                })
+                : FormattableString.Invariant($"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, {strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error"));
+            return Exits.Done;
+        });
+        return command;
+    }
+
+    private static FluidKind? Kind(string text, FluidInput input)
+    {
+        switch (text.Trim().ToLowerInvariant())
+        {
+            case "ethanol": return FluidKind.Ethanol;
+            case "isopropanol": return FluidKind.Isopropanol;
+            default:
+                input.Fail("unknown-alcohol", $"'{text}' is no alcohol whose strength is known by density", "write 'ethanol' or 'isopropanol'");
+                return null;
+        }
+    }
+}
