@@ -40,7 +40,8 @@ internal abstract class PatternJson<T>(IPattern<T> pattern) : JsonConverter<T>
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(pattern.Format(value));
 }
 
-internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetDateTimePattern.ExtendedIso);
+/// <summary>With hours and minutes of the offset, as every reader of dates takes them: RFC 3339.</summary>
+internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetDateTimePattern.Rfc3339);
 
 internal sealed class LocalDateJson() : PatternJson<LocalDate>(LocalDatePattern.Iso);
 

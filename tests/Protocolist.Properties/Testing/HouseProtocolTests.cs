@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Fluent;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Testing;
@@ -29,7 +31,7 @@ public class HouseProtocolTests
     {
         var never = new PlanInvariant("never-holds", "no plan is ever made", c => c.Made.Value is null ? [] : ["a plan was made"]);
 
-        var fault = Assert.ThrowsAny<Exception>(() => FsCheck.Fluent.CheckExtensions.Check(never.Over(Shelf.BundledWith([Shrews])), FsCheck.Config.QuickThrowOnFailure));
+        var fault = Assert.ThrowsAny<Exception>(() => never.Over(Shelf.BundledWith([Shrews])).Check(Config.QuickThrowOnFailure));
 
         Assert.Contains("never-holds", fault.ToString(), StringComparison.Ordinal);
         Assert.Contains("--- specimen", fault.ToString(), StringComparison.Ordinal);

@@ -93,13 +93,14 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Contains("the bench lists no vessel", string.Join(' ', run.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
+    /// <summary>Closed to Friday 2 April, and the four hours of Saturday are too few to record, cut, inject and immerse in one go.</summary>
     [Fact]
-    public void Closed_week_moves_the_start_to_the_first_open_hour()
+    public void Closed_week_moves_the_start_to_the_first_day_that_is_long_enough()
     {
         var run = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", "2027-03-29T09:00", "--json");
 
         using var json = JsonDocument.Parse(run.Out);
-        Assert.Equal("2027-04-03T09:00:00+00:00", json.RootElement.GetProperty("start").GetString());
+        Assert.Equal("2027-04-05T08:30:00Z", json.RootElement.GetProperty("start").GetString());
     }
 
     [Fact]

@@ -26,6 +26,7 @@ public class PlanJsonTests
 
     [Theory]
     [InlineData("")]
+    [InlineData("{\"formatVersion\": 1}")]
     [InlineData("{")]
     [InlineData("[]")]
     [InlineData("\"a plan\"")]
