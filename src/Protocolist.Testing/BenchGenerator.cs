@@ -11,7 +11,7 @@ public static class BenchGenerator
 
     private static readonly string[][] Weeks =
     [
-        ["mon-sun: 00:00 to 24:00"],
+        [],
         ["mon-fri: 08:30 to 18:00", "sat: 09:00 to 13:00"],
         ["mon-fri: 08:00 to 12:00, 13:00 to 17:00"],
         ["tue: 10:00 to 18:00", "thu-fri: 07:30 to 16:00"],
@@ -57,7 +57,7 @@ public static class BenchGenerator
             new("format: 1", IsNeeded: true),
             new("bench: invented", IsNeeded: true),
             new($"zone: {zone}", IsNeeded: true) { Simpler = zone == "UTC" ? [] : ["zone: UTC"] },
-            new("hours:") { Items = [.. week.Select(w => "  " + w)] },
+            .. List("hours:", week.Select(w => "  " + w)),
             .. List("closed:", closed.Take(6).Select(Fortnight)),
             new("holidays: [12-25, 01-01]"),
             new($"temperatures: {{room: {room.ToString(CultureInfo.InvariantCulture)} degC, cold: 4 degC, coldest: 8 degC, hottest: 30 degC}}"),

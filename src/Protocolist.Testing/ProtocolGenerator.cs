@@ -13,7 +13,8 @@ public static class ProtocolGenerator
     private static readonly string[] Fixatives = ["neutral buffered formalin 10 %", "borax-buffered formalin 10 %", "formalin 10 %", "ethanol 80 %vol", "ethanol 96 %vol"];
     private static readonly string[] Keepers = ["ethanol 70 %vol", "ethanol 75 %vol", "isopropanol 50 %vol"];
     private static readonly string[] Times = ["24 h to 48 h", "2 d to 10 d", "at least 24 h", "soak", "soak + 12 h to soak + 3 d", "greatest(24 h, soak)", "30 min", "penetration-time(specimen.half-thickness) + 24 h to penetration-time(specimen.half-thickness, slow) + 48 h"];
-    private static readonly string[] Ratios = ["10 to 20", "at least 3", "5", "2 to 10", "choose(specimen.mass > 500 g, 3, 10)"];
+    /// <summary>None falls as the animal grows, or more mass would mean less fluid by the protocol's own will.</summary>
+    private static readonly string[] Ratios = ["10 to 20", "at least 3", "5", "2 to 10", "choose(specimen.mass > 500 g, 10, 3)"];
 
     /// <summary>Protocol files that load without an error. What they say is nonsense to a preparator now and then; plans made by them must hold together all the same.</summary>
     public static Arbitrary<FileSketch> Valid { get; } = Arb.From(

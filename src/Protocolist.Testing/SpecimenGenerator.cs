@@ -102,6 +102,10 @@ public static class SpecimenGenerator
         _ => $"displacement-volume: {Text(si * 1e6)} mL",
     };
 
-    /// <summary>Four figures, more than any table scale shows.</summary>
-    private static string Text(double number) => double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("0.#########", CultureInfo.InvariantCulture);
+    /// <summary>Four figures, more than any table scale shows; a mite's mass in the form that takes no row of noughts.</summary>
+    private static string Text(double number)
+    {
+        var rounded = double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return rounded < 1e-3 ? rounded.ToString("0.###e-0", CultureInfo.InvariantCulture) : rounded.ToString("0.#######", CultureInfo.InvariantCulture);
+    }
 }

@@ -52,9 +52,13 @@ internal static class PairInvariants
     private static IEnumerable<string> Reordered(Plan plan, PlanCase planCase)
     {
         var request = planCase.Request with { Bench = PlanCase.BenchOf(planCase.BenchFile.Reversed()) };
-        return WritingInvariants.Differ(PlanJson.Write(WithoutBottles(plan)), PlanJson.Write(WithoutBottles(Planner.Plan(request).Value!)), "with the lists the other way round");
+        return WritingInvariants.Differ(PlanJson.Write(WithoutPlaces(plan)), PlanJson.Write(WithoutPlaces(Planner.Plan(request).Value!)), "with the lists the other way round");
     }
 
-    private static Plan WithoutBottles(Plan plan) =>
-        plan with { Recipes = [.. plan.Recipes.Select(r => r with { Parts = [.. r.Parts.Select(p => p with { Stock = "" })] })] };
+    /// <summary>Without the names of bottles, and the lines of the bench file that findings point to.</summary>
+    private static Plan WithoutPlaces(Plan plan) => plan with
+    {
+        Recipes = [.. plan.Recipes.Select(r => r with { Parts = [.. r.Parts.Select(p => p with { Stock = "" })] })],
+        Findings = [.. plan.Findings.Select(f => f with { Where = default }).OrderByDescending(f => f.Severity).ThenBy(f => f.Id, StringComparer.Ordinal).ThenBy(f => f.Message, StringComparer.Ordinal)],
+    };
 }

@@ -36,8 +36,10 @@ internal static class TimeInvariants
         foreach (var step in Dated(plan))
         {
             var lasts = step.End!.Value.ToInstant() - step.Start!.Value.ToInstant();
+
+            // Dates are whole minutes, so a least of 90.5 min lasts 91.
             if (lasts < step.Least) yield return $"'{step.Id}' lasts {lasts}, and at least {step.Least} is wanted";
-            if (step.Most is { } most && lasts > Duration.Max(most, step.Least)) yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
+            if (step.Most is { } most && lasts >= Duration.Max(most, step.Least) + Duration.FromMinutes(1)) yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
         }
     }
 

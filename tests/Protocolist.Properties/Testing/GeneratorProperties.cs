@@ -44,7 +44,7 @@ public class GeneratorProperties
         Prop.ForAll(cases, c => cases.Shrinker(c).Take(5).All(s => s.Made is { Value: not null } or { HasErrors: true })).Check(Config.WithMaxTest(50));
     }
 
-    /// <summary>An invariant over cases without a plan says nothing, so their share is kept small. The seeds are fixed: this is about the generator, not about luck.</summary>
+    /// <summary>An invariant over cases without a plan says nothing, so their share is kept small.</summary>
     [Fact]
     public void Nine_cases_of_ten_give_a_plan_and_many_of_them_may_be_started()
     {
@@ -54,8 +54,16 @@ public class GeneratorProperties
 
         Assert.True(plans.Count >= 360, $"{plans.Count} of 400 cases give a plan: {string.Join('\n', cases.Where(c => c.Made.Value is null).SelectMany(c => c.Made.Findings).Where(f => f.Severity == Severity.Error).Select(f => f.ToString()).Distinct().Take(20))}");
         Assert.True(plans.Count(p => p.Startable) >= 40, $"{plans.Count(p => p.Startable)} of {plans.Count} plans may be started: {string.Join(", ", plans.SelectMany(p => p.Findings).Where(f => f.Severity == Severity.Error).CountBy(f => f.Id))}");
-        var used = plans.Select(p => p.Protocol.Id).ToHashSet();
-        Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, used));
+    }
+
+    [Fact]
+    public void Every_protocol_of_the_shelf_gets_specimens_that_it_serves()
+    {
+        var served = SpecimenGenerator.Valid(Bundled).Generator.Sample(30 * Bundled.Protocols.Length, 50)
+            .Select(f => BodyMeasure.Of(SpecimenReader.Read(f.Source).Value!).Value).OfType<BodyMeasure>()
+            .Select(b => SelectPass.Run(b, Bundled).Value?.Id).ToHashSet();
+
+        Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, served));
     }
 
     private static Property Sound<T>(Checked<T> read)
