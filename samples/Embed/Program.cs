@@ -26,5 +26,10 @@ if (made.Value is not { } plan) return 1;
 
 Console.WriteLine($"{plan.Protocol.Title}, to be started: {(plan.Startable ? "yes" : "no")}");
 foreach (var step in plan.Steps) Console.WriteLine($"{step.Start?.LocalDateTime:uuuu-MM-dd HH:mm} {step.Title}{(step.Fluid is null ? "" : $": {step.Fluid}")}");
-Console.WriteLine($"It soaks {plan.Figure("fix.last")?.Value} because {Explanation.Of(plan, "fix.last").Value?.Figure.Formula}.");
+if (Explanation.Of(plan, "fix.last").Value is { } why)
+{
+    Console.WriteLine($"It soaks {why.Figure.Value}, which is {why.Figure.Formula}");
+    foreach (var input in why.Inputs) Console.WriteLine($"  {input.Figure.Id} = {input.Figure.Value}, which is {input.Figure.Formula}");
+}
+
 return 0;

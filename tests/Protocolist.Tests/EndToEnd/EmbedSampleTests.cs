@@ -18,7 +18,7 @@ public class EmbedSampleTests
         Assert.Contains("\nLarge mammal, whole body, to be started: yes\n", said, StringComparison.Ordinal);
         Assert.Contains("\n2027-03-03 09:00 Keep it cold until work begins\n", said, StringComparison.Ordinal);
         Assert.Contains(" Fix in formalin: neutral buffered formalin 10 %\n", said, StringComparison.Ordinal);
-        Assert.Matches("\nIt soaks [0-9.]+ to [0-9.]+ d because soak\\.\n$", said);
+        Assert.Matches("\nIt soaks [0-9.]+ to [0-9.]+ d, which is soak\n  soak = [0-9.]+ to [0-9.]+ d, which is penetration-time.*\n$", said);
     }
 
     [Fact]
