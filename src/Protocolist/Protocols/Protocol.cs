@@ -43,7 +43,7 @@ public sealed record Protocol
     public string ClassText => Class.ToString();
 
     /// <summary>Which specimens it is for.</summary>
-    internal SpecimenClass Class { get; init; } = SpecimenClass.Nothing;
+    public SpecimenClass Class { get; internal init; } = SpecimenClass.Nothing;
 
     /// <summary>Key → citation.</summary>
     internal ImmutableDictionary<string, string> Sources { get; init; } = ImmutableDictionary<string, string>.Empty;
