@@ -74,7 +74,7 @@ public static class PlanJson
         && !plan.Steps.IsDefault && !plan.Recipes.IsDefault && !plan.Purchases.IsDefault && !plan.Findings.IsDefault && !plan.Waste.IsDefault
         && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
         && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
-        && plan.Figures.All(f => !f.Inputs.IsDefault)
+        && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message: not null, Source: not null, Figures.IsDefault: false })
         && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
 }
 

@@ -2,7 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Reading;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Fluids;
 
 /// <summary>The same buffering from the first injection to the last top-up.</summary>
 internal static class MixedBuffering
@@ -15,7 +15,8 @@ internal static class MixedBuffering
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        var kinds = plan.FluidSteps.Where(s => s.Fluid!.HasFormaldehyde).GroupBy(s => s.Fluid!.Buffering).ToList();
+        if (plan.Formalin.IsEmpty) yield break;
+        var kinds = plan.Formalin.Concat(plan.Care.Where(c => c.Fluid is { HasFormaldehyde: true })).GroupBy(s => s.Fluid!.Buffering).ToList();
         if (kinds.Count < 2) yield break;
         var said = string.Join("; ", kinds.Select(k => $"{Name(k.Key)} in {string.Join(", ", k.Select(s => $"'{s.Id}'"))}"));
         yield return Finding.Error("mixed-buffering", $"formalin of {kinds.Count} bufferings meets this body: {said}", "use one buffering from the first injection to the last top-up") with { Subject = kinds[1].First().Id };

@@ -2,7 +2,7 @@ using System.Globalization;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Fluids;
 
 /// <summary>Alcohol rises in steps.</summary>
 internal static class TooBigAStep
@@ -23,6 +23,8 @@ internal static class TooBigAStep
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
+        // For jelly there is a check of its own.
+        if (plan.Alcohol.IsEmpty || plan.Group.IsGelatinous) yield break;
         var strength = 0.0;
         var wasFixed = false;
         foreach (var step in plan.FluidSteps.Where(s => s.Kind is StageKind.Bath or StageKind.House or StageKind.Immerse or StageKind.Wash))

@@ -1,7 +1,7 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Fluids;
 
 /// <summary>No acid formalin on shells, tests, spicules and ossicles.</summary>
 internal static class AcidOnCalcareous
@@ -16,7 +16,7 @@ internal static class AcidOnCalcareous
     {
         if (!plan.Group.IsCalcareous && !plan.Group.IsSpiculate) yield break;
         var part = plan.Group.IsCalcareous ? "shell or skeleton of lime" : "spicules or ossicles";
-        foreach (var step in plan.FluidSteps.Where(s => s.Fluid is { HasFormaldehyde: true, Buffering: Buffering.None }))
+        foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering == Buffering.None))
             yield return Finding.Error("acid-on-calcareous", $"'{step.Id}' puts {step.Fluid!.Name}, which turns acid, on a {plan.Group.Name}, which has a {part}", "keep it in alcohol, or use buffered formalin and only briefly") with { Subject = step.Id };
     }
 }

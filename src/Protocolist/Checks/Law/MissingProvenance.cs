@@ -1,6 +1,6 @@
 using Protocolist.Findings;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Law;
 
 /// <summary>How, where, when and by whom the animal was obtained is known.</summary>
 internal static class MissingProvenance

@@ -1,7 +1,7 @@
 using Protocolist.Findings;
 using Protocolist.Protocols;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Fluids;
 
 /// <summary>Formalin is washed out before alcohol.</summary>
 internal static class UnwashedIntoAlcohol

@@ -3,7 +3,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Body;
 
 /// <summary>The body lies well inside the class that its protocol was written for, whatever its estimates may turn out to be.</summary>
 internal static class OutOfClass

@@ -1,6 +1,6 @@
 using Protocolist.Findings;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Vessels;
 
 /// <summary>Every step that needs a vessel has one that holds the body freely with enough fluid.</summary>
 internal static class VesselTooSmall

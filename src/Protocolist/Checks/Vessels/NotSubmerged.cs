@@ -1,7 +1,7 @@
 using System.Globalization;
 using Protocolist.Findings;
 
-namespace Protocolist.Checks;
+namespace Protocolist.Checks.Vessels;
 
 /// <summary>The whole body lies under the fluid, on the coldest day too.</summary>
 internal static class NotSubmerged
