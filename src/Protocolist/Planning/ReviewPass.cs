@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning;
@@ -34,6 +35,7 @@ internal static class ReviewPass
             Steps = steps,
             Recipes = provisioned.Recipes,
             Purchases = provisioned.Purchases,
+            Materials = provisioned.Materials,
             Costs = provisioned.Costs,
             Waste = provisioned.Waste,
             Fluids = provisioned.Moves,

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Protocolist.Benches.Stock;
 
-namespace Protocolist.Planning.Purchasing;
+namespace Protocolist.Benches.Disposal;
 
 /// <summary>What sort of waste leaves a plan. Local rules come first; these classes only keep apart what must not be mixed.</summary>
 public enum WasteClass

@@ -1,8 +1,9 @@
+using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning.Purchasing;
 using UnitsNet;
 
-namespace Protocolist.Tests.Planning.Purchasing;
+namespace Protocolist.Tests.Benches.Disposal;
 
 public class WasteTests
 {

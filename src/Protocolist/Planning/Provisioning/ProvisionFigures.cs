@@ -2,7 +2,7 @@ using Protocolist.Plans;
 using Protocolist.Quantities;
 using static System.FormattableString;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Provisioning;
 
 /// <summary>Figures that the fourth pass made: volumes by vessel, doses by region.</summary>
 internal static class ProvisionFigures

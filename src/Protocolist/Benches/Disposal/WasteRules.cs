@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 
-namespace Protocolist.Planning.Purchasing;
+namespace Protocolist.Benches.Disposal;
 
 /// <summary>What a bench says about its waste. Where it says nothing, everything is collected.</summary>
 /// <param name="Containers">Of a class, the drum or bin it is collected in.</param>
@@ -11,6 +11,12 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
 {
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
+
+    /// <summary>The vessel in which spent formalin is kept for another specimen; null where it is never kept.</summary>
+    public string? FixativeKeptIn { get; init; }
+
+    /// <summary>How many specimens one fixative may serve: 3, the project's choice, because no handbook gives a number.</summary>
+    public int FixativeUses { get; init; } = 3;
 
     /// <summary>Sends a lot where it belongs.</summary>
     /// <param name="what">What it is, for people.</param>
