@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
@@ -46,6 +47,7 @@ public static class FileCheck
             var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
             foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File))) findings.AddRange(ProtocolCheck.Of(protocol, strict));
+            findings.AddRange(ShelfCheck.Of(shelf).Where(f => names.Contains(f.Where.File)));
         }
 
         return [.. findings.DistinctBy(f => (f.Id, f.Where, f.Message)).OrderBy(f => f.Where.File, StringComparer.Ordinal).ThenBy(f => f.Where.Line).ThenBy(f => f.Where.Column)];

@@ -52,8 +52,27 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
                 Examples = examples,
                 Scope = scope,
                 Span = id.Span,
+                Places = PlacesIn(root),
             },
             [.. findings]);
+    }
+
+    /// <summary>Where the class and the choices stand, in the file that gave them.</summary>
+    private static ImmutableDictionary<string, SourceSpan> PlacesIn(MappingNode root)
+    {
+        var places = ImmutableDictionary.CreateBuilder<string, SourceSpan>(StringComparer.Ordinal);
+        foreach (var part in (ReadOnlySpan<string>)["for", "choices"])
+        {
+            if (root.Find(part) is not { Value: MappingNode table } entry) continue;
+            places[part] = entry.Key.Span;
+            foreach (var (key, value) in table.Entries.Select(e => (e.Key, e.Value)))
+            {
+                places[$"{part}.{key.Value}"] = key.Span;
+                foreach (var option in (value as SequenceNode)?.Items.OfType<ScalarNode>() ?? []) places.TryAdd($"{part}.{key.Value}.{option.Value}", option.Span);
+            }
+        }
+
+        return places.ToImmutable();
     }
 
     private static ImmutableDictionary<string, string> Sources(Fields fields)
