@@ -8,5 +8,6 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ExplainCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
+    SchemaCommand.Build(),
 };
 return Exits.Run(root, args);

@@ -3,7 +3,6 @@ using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
-using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 
@@ -12,8 +11,6 @@ internal static class ProtocolCheck
 {
     public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
     {
-        if (protocol.IsForSpecimens && TaxonGroups.Find(protocol.Class.Group) is null)
-            yield return Finding.Error("unknown-group", $"there is no taxon group '{protocol.Class.Group}'", Suggestion.For(protocol.Class.Group, [.. TaxonGroups.All.Select(g => g.Id)]), protocol.Span);
         foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
         if (Subject.Of(protocol) is { } subject)
         {

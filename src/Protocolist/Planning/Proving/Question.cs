@@ -22,6 +22,9 @@ internal sealed record Question(
 {
     /// <summary>Whether it compares with a body, so that only single specimens can answer.</summary>
     public bool PointsOnly { get; init; }
+
+    /// <summary>Whether it looks for slips of the pen: what bounds leave open is then not worth a note.</summary>
+    public bool IsForSlips { get; init; }
 }
 
 /// <summary>What is asked of each value and setting.</summary>
@@ -67,9 +70,9 @@ internal static class Questions
         var isTemperature = type.Dimension.Temperature != 0;
         if (!isTemperature)
         {
-            yield return Plain("negative-amount", stage is null ? Severity.Warning : Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
             var isOpen = IsOpen(expression, subject);
             yield return Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || (double.IsInfinity(v.Quantity.High) && !isOpen), "has no limit", "look for a division by something that can be nothing");
+            yield return Plain("negative-amount", stage is null ? Severity.Warning : Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
             if (NeverNothing.Contains(key) && !isOpen)
             {
                 yield return new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
@@ -77,7 +80,7 @@ internal static class Questions
         }
 
         if (Most.TryGetValue(key, out var most))
-            yield return Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > most, "is more than anybody does", "check the units and the decimal point");
+            yield return Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > most, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true };
         if (key == "temperature") yield return Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
         foreach (var question in BesideTheBody(key)) yield return question;
         if (expression is BandExpression bands)

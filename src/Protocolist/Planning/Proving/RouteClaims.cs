@@ -26,6 +26,9 @@ internal sealed class RouteClaims(Subject subject)
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
             var at = Case.At(subject, body, route.Words, BenchTemperatures.Usual);
             var steps = route.Stages.Select(s => (Stage: s, Fluid: FluidOf(s, at))).Where(s => s.Fluid is not null && s.Stage.Kind is StageKind.Inject or StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.House).Select(s => (s.Stage, Fluid: s.Fluid!)).ToList();
+
+            // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
+            if (route.Stages.Any(s => s.Expression("fluid") is not null && FluidOf(s, at) is null)) continue;
             var who = subject.Describe(body, route.Words, _choices);
             foreach (var finding in Unfit(steps).Concat(Climb(steps, who)).Concat(Mixed(steps, who))) yield return finding;
             if (!steps.Any(s => s.Stage.Kind == StageKind.House)) nowhere.Add(route);

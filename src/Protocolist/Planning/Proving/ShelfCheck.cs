@@ -9,27 +9,30 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck
 {
+    /// <param name="shelf">The shelf.</param>
+    /// <param name="files">The files to speak of: each finding names one of the two neighbours that is among them.</param>
     /// <summary>Overlaps and gaps among the classes of one group. Where a group's class and that of a group above it both fit, the nearer one serves, and that is no overlap.</summary>
-    public static IEnumerable<Finding> Of(Shelf shelf)
+    public static IEnumerable<Finding> Of(Shelf shelf, IReadOnlySet<string> files)
     {
         foreach (var classes in shelf.Protocols.Where(p => p.IsForSpecimens).GroupBy(p => p.Class.Group).Where(g => g.Count() > 1))
         {
             if (TaxonGroups.Find(classes.Key) is not { } group) continue;
             var sorted = classes.OrderBy(p => ClassBounds.MainMeasure(p.Class).Stretch.Low).ThenBy(p => p.Id, StringComparer.Ordinal).ToList();
-            foreach (var finding in Overlaps(sorted, group, shelf).Concat(Gaps(sorted, group, shelf))) yield return finding;
+            foreach (var finding in Overlaps(sorted, group, shelf, files).Concat(Gaps(sorted, group, shelf, files))) yield return finding;
         }
     }
 
-    private static IEnumerable<Finding> Overlaps(List<Protocol> classes, TaxonGroup group, Shelf shelf)
+    private static IEnumerable<Finding> Overlaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
     {
         for (var i = 0; i < classes.Count; i++)
         {
             foreach (var other in classes.Skip(i + 1))
             {
                 var (own, them) = (classes[i], other);
+                if (!files.Contains(own.File) && !files.Contains(them.File)) continue;
                 if (Shared(own, them, group, shelf) is not { } body) continue;
                 var measure = ClassBounds.MainMeasure(them.Class).Measure;
-                yield return Finding.Error("overlapping-classes", $"'{own.Id}' ({own.Class}) and '{them.Id}' ({them.Class}) both serve {Text(body, measure, group)}", "let one class end where the other begins, or limit one of them by life stage or use", Place(them, measure));
+                yield return Finding.Error("overlapping-classes", $"'{own.Id}' ({own.Class}) and '{them.Id}' ({them.Class}) both serve {Text(body, measure, group)}", "let one class end where the other begins, or limit one of them by life stage or use", Place(files.Contains(them.File) ? them : own, measure));
             }
         }
     }
@@ -60,7 +63,7 @@ internal static class ShelfCheck
         for (var i = 0; i < 8; i++) yield return (measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0));
     }
 
-    private static IEnumerable<Finding> Gaps(List<Protocol> classes, TaxonGroup group, Shelf shelf)
+    private static IEnumerable<Finding> Gaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
     {
         foreach (var line in classes.GroupBy(p => ClassBounds.MainMeasure(p.Class).Measure))
         {
@@ -69,8 +72,8 @@ internal static class ShelfCheck
             foreach (var protocol in line)
             {
                 var stretch = ClassBounds.MainMeasure(protocol.Class).Stretch;
-                if (before is not null && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "no-protocol"))
-                    yield return Finding.Warning("gap-between-classes", $"no protocol serves {Text(body, line.Key, group)}: '{before.Id}' ends at {Measurable.Text(reached, stretch.Dimension)} and '{protocol.Id}' begins at {Measurable.Text(stretch.Low, stretch.Dimension)}", "let one class begin where the other ends", Place(protocol, line.Key));
+                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "no-protocol"))
+                    yield return Finding.Warning("gap-between-classes", $"no protocol serves {Text(body, line.Key, group)}: '{before.Id}' ends at {Measurable.Text(reached, stretch.Dimension)} and '{protocol.Id}' begins at {Measurable.Text(stretch.Low, stretch.Dimension)}", "let one class begin where the other ends", Place(files.Contains(protocol.File) ? protocol : before, line.Key));
                 if (stretch.High <= reached) continue;
                 (reached, before) = (stretch.High, protocol);
             }

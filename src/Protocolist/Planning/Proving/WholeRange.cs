@@ -69,7 +69,7 @@ internal sealed class WholeRange(Subject subject)
     private Finding? Say(Question question, Answer answer, string what, Expression expression, WordCase words, ImmutableHashSet<string> matter, bool strict) => answer.Verdict switch
     {
         Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{what} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, matter)}: {Measurable.Text(answer.Value.Quantity)}", question.Remedy) { Where = expression.Span },
-        Verdict.Open when strict => Finding.Note("undecided", $"whether {what} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", expression.Span),
+        Verdict.Open when strict && !question.IsForSlips => Finding.Note("undecided", $"whether {what} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", expression.Span),
         _ => null,
     };
 }
