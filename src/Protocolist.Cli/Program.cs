@@ -9,5 +9,9 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ListCommand.Build(),
     ShowCommand.Build(),
     SchemaCommand.Build(),
+    MixCommand.Build(),
+    FluidCommand.Build(),
+    StrengthCommand.Build(),
+    TankCommand.Build(),
 };
 return Exits.Run(root, args);

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using static Protocolist.Protocols.Schema.SchemaParts;
 
