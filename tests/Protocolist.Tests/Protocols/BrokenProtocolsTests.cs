@@ -41,10 +41,10 @@ public sealed partial class BrokenProtocolsTests
         Assert.Empty(FileCheck.Over([], Basis(), DateTimeZoneProviders.Tzdb, strict: true));
     }
 
-    private static IReadOnlyList<Finding> Check(SourceText source, bool strict) =>
+    private static System.Collections.Immutable.ImmutableArray<Finding> Check(SourceText source, bool strict) =>
         FileCheck.Over([Basis()], [source], DateTimeZoneProviders.Tzdb, strict);
 
-    private static IReadOnlyList<SourceText> Basis() =>
+    private static SourceText[] Basis() =>
         [.. Directory.EnumerateFiles(Path.Combine(Folder, "basis"), "*.yaml").Select(f => new SourceText("basis/" + Path.GetFileName(f), File.ReadAllText(f)))];
 
     [GeneratedRegex(@"\A# expect (?<line>\d+):(?<column>\d+) (?<severity>\w+) (?<id>[a-z-]+)(?<strict> strict)?\r?\n# remedy (?<remedy>[^\r\n]*)")]

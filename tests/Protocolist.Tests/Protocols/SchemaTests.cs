@@ -92,7 +92,7 @@ public sealed class SchemaTests
     }
 
     /// <summary>The keys that a reader names when it meets one that nobody knows.</summary>
-    private static IEnumerable<string> KnownTo(string text, Func<SourceText, IEnumerable<Finding>> read)
+    private static string[] KnownTo(string text, Func<SourceText, IEnumerable<Finding>> read)
     {
         var finding = read(new("x.yaml", "format: 1\n" + text)).Single(f => f.Id == "unknown-key");
         return finding.Remedy["known here: ".Length..].Split(", ");

@@ -111,9 +111,9 @@ public sealed class WholeRangeTests
         Assert.Empty(Check(all, young));
     }
 
-    private static IReadOnlyList<Finding> Check(string text, bool strict = false) =>
+    private static System.Collections.Immutable.ImmutableArray<Finding> Check(string text, bool strict = false) =>
         FileCheck.Over([], [new SourceText("frame.yaml", text)], DateTimeZoneProviders.Tzdb, strict);
 
-    private static IReadOnlyList<Finding> Check(string one, string other) =>
+    private static System.Collections.Immutable.ImmutableArray<Finding> Check(string one, string other) =>
         FileCheck.Over([], [new SourceText("one.yaml", one), new SourceText("other.yaml", other)], DateTimeZoneProviders.Tzdb, strict: false);
 }
