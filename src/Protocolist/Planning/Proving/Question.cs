@@ -2,6 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
 
 namespace Protocolist.Planning.Proving;
 
@@ -107,14 +108,15 @@ internal static class Questions
         }
     }
 
+    /// <summary>Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
     private static IEnumerable<Question> BesideTheBody(string key)
     {
         if (key == "dose")
-            yield return Point("absurd-amount", (body, v) => v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
         if (key is "length" or "depth" or "spacing")
             yield return Point("absurd-amount", (body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
         if (key == "sites")
-            yield return Point("absurd-amount", (body, v) => v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
     }
 
     private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>

@@ -57,7 +57,7 @@ internal sealed class RouteClaims(Subject subject)
             else if (fluid.HasFormaldehyde && group.IsSpiculate && stage.Text("note") is null)
                 yield return Finding.Warning("formalin-on-spiculate", $"'{stage.Id}' puts {fluid.Name} on a {group.Name}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(stage));
             else if (fluid.IsAlcohol && group.IsGelatinous && stage.Text("note") is null)
-                yield return Finding.Error("alcohol-on-gelatinous", $"'{stage.Id}' puts {fluid.Name} on a {group.Name}, which is mostly jelly and shrinks in alcohol to nothing", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(stage));
+                yield return Finding.Warning("alcohol-on-gelatinous", $"'{stage.Id}' puts {fluid.Name} on a {group.Name}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(stage));
         }
     }
 
