@@ -6,6 +6,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using NodaTime;
+using Protocolist.Planning.Proving;
 
 namespace Protocolist.Planning;
 
@@ -36,7 +37,7 @@ internal static class ExampleCheck
     private static Finding? Outside(BodyMeasure body, SpecimenClass taxon)
     {
         if (!taxon.IsForSpecimens) return null;
-        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", $"the example is a {body.Group.Name}, and the class is of the group '{taxon.Group}'", "correct the example, or 'for'");
+        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", $"the example is {Phrases.One(body.Group.Name)}, and the class is of the group '{taxon.Group}'", "correct the example, or 'for'");
         foreach (var (key, limit) in taxon.Limits)
         {
             var size = PlanInputs.Measure(body, "specimen." + key).Middle;

@@ -43,7 +43,7 @@ internal static class ProtocolCheck
         from stage in subject.Protocol.Stages
         from name in stage.Texts("places").Concat((stage.Find("sites") as SitesSetting)?.Sites.Select(s => s.Region) ?? [])
         where name != "other" && !subject.Group.Regions.Any(r => r.IsNamed(name))
-        select Finding.Warning("unknown-region", $"'{stage.Id}' names '{name}', which a {subject.Group.Name} does not have", Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]), (stage.Find("places") ?? stage.Find("sites"))!.Span);
+        select Finding.Warning("unknown-region", $"'{stage.Id}' names '{name}', which {Phrases.One(subject.Group.Name)} does not have", Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]), (stage.Find("places") ?? stage.Find("sites"))!.Span);
 
     private static IEnumerable<Finding> Unsourced(Protocol protocol)
     {

@@ -36,7 +36,7 @@ internal sealed class ChoiceClaims(Subject subject)
         for (var later = 1; later < choice.Options.Length; later++)
         {
             var option = choice.Options[later];
-            var twin = choice.Options.Take(later).FirstOrDefault(o => subject.Words.Where(w => w.Words[name] == option).All(w => Same(w, w with { Words = w.Words.SetItem(name, o) }, stages)));
+            var twin = choice.Options.Take(later).FirstOrDefault(o => subject.Words.Where(w => w.Words[name] == option).All(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
             if (twin is not null)
                 yield return Finding.Warning("options-alike", $"'{option}' and '{twin}' of the choice '{choice.Name}' lead to the same steps", "let a stage differ between them, or remove one", subject.PlaceOf(choice.Name, option));
         }

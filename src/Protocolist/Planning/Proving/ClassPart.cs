@@ -64,7 +64,7 @@ internal sealed class ClassPart
 
     /// <summary>The high end of a class is not in it.</summary>
     private IEnumerable<double> Points() => _depth == 0
-        ? [Stretch.Low, Middle(Stretch), Stretch.Low + (0.999 * (Stretch.High - Stretch.Low))]
+        ? [Stretch.Low, Middle(Stretch), Stretch.Low + (0.99 * (Stretch.High - Stretch.Low))]
         : [Middle(Stretch)];
 
     /// <summary>Sizes are spread by factors.</summary>
@@ -78,5 +78,5 @@ internal sealed class ClassPart
 
     /// <summary>A specimen's size in the main measure, as a person would give it.</summary>
     public string Describe(BodyMeasure body) =>
-        $"{_group.Name} of {_measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + _measure))}";
+        $"{Phrases.One(_group.Name)} of {_measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + _measure))}";
 }

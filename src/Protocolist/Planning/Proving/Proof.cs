@@ -45,7 +45,7 @@ internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, 
     /// <summary>Asks of a stretch and one combination of words.</summary>
     public Answer Ask(ClassPart part, WordCase words, bool dependsOnBench)
     {
-        var over = Case.Over(Subject, part, words);
+        var over = Subject.Over(part, words);
         if (!PointsOnly && !MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
         foreach (var body in part.Witnesses)
         {

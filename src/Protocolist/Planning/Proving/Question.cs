@@ -24,6 +24,9 @@ internal sealed record Question(
     /// <summary>Whether it compares with a body, so that only single specimens can answer.</summary>
     public bool PointsOnly { get; init; }
 
+    /// <summary>Whether the value itself says nothing about the fault.</summary>
+    public bool HidesValue { get; init; }
+
     /// <summary>Whether it looks for slips of the pen: what bounds leave open is then not worth a note.</summary>
     public bool IsForSlips { get; init; }
 }
@@ -72,7 +75,7 @@ internal static class Questions
         if (!isTemperature)
         {
             var isOpen = IsOpen(expression, subject);
-            yield return Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || (double.IsInfinity(v.Quantity.High) && !isOpen), "has no limit", "look for a division by something that can be nothing");
+            yield return Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || (double.IsInfinity(v.Quantity.High) && !isOpen), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
             yield return Plain("negative-amount", stage is null ? Severity.Warning : Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
             if (NeverNothing.Contains(key) && !isOpen)
             {
@@ -92,7 +95,7 @@ internal static class Questions
                 (at, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High > bands.Bands[^1].Range.High),
                 (at, _, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High >= bands.Bands[^1].Range.High),
                 _ => "has no band",
-                "add a band: 'up to …' or 'over …'");
+                "add a band: 'up to …' or 'over …'") { HidesValue = true };
         }
 
         var ranges = Ranges(expression).ToList();

@@ -15,7 +15,7 @@ internal sealed record Route(WordCase Words, ClassPart Part, ImmutableArray<Stag
     /// <summary>All routes: the class is split until every condition is settled, or too fine to split and then settled for its middling specimen.</summary>
     public static IEnumerable<Route> Of(Subject subject, WordCase words, ClassPart part)
     {
-        var over = Case.Over(subject, part, words);
+        var over = subject.Over(part, words);
         var answers = subject.Protocol.Stages.Select(s => (Stage: s, Runs: Runs(s, over))).ToList();
         if (answers.All(a => a.Runs != Truth.Depends)) return [new(words, part, [.. answers.Where(a => a.Runs == Truth.Yes).Select(a => a.Stage)])];
         if (!part.Halves.IsEmpty) return part.Halves.SelectMany(h => Of(subject, words, h));

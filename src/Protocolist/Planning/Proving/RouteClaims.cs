@@ -53,11 +53,11 @@ internal sealed class RouteClaims(Subject subject)
         foreach (var (stage, fluid) in steps)
         {
             if (fluid is { HasFormaldehyde: true, Buffering: Buffering.None } && (group.IsCalcareous || group.IsSpiculate))
-                yield return Finding.Error("acid-on-calcareous", $"'{stage.Id}' puts {fluid.Name}, which turns acid, on a {group.Name}, which has {(group.IsCalcareous ? "a shell or skeleton" : "spicules or ossicles")} of lime", "use alcohol, or buffered formalin and only briefly", PlaceOf(stage));
+                yield return Finding.Error("acid-on-calcareous", $"'{stage.Id}' puts {fluid.Name}, which turns acid, on {Phrases.One(group.Name)}, which has {(group.IsCalcareous ? "a shell or skeleton" : "spicules or ossicles")} of lime", "use alcohol, or buffered formalin and only briefly", PlaceOf(stage));
             else if (fluid.HasFormaldehyde && group.IsSpiculate && stage.Text("note") is null)
-                yield return Finding.Warning("formalin-on-spiculate", $"'{stage.Id}' puts {fluid.Name} on a {group.Name}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(stage));
+                yield return Finding.Warning("formalin-on-spiculate", $"'{stage.Id}' puts {fluid.Name} on {Phrases.One(group.Name)}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(stage));
             else if (fluid.IsAlcohol && group.IsGelatinous && stage.Text("note") is null)
-                yield return Finding.Warning("alcohol-on-gelatinous", $"'{stage.Id}' puts {fluid.Name} on a {group.Name}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(stage));
+                yield return Finding.Warning("alcohol-on-gelatinous", $"'{stage.Id}' puts {fluid.Name} on {Phrases.One(group.Name)}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(stage));
         }
     }
 

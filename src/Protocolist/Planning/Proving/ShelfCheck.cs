@@ -40,6 +40,9 @@ internal static class ShelfCheck
     /// <summary>A specimen that both classes serve equally well, as selection itself says.</summary>
     private static BodyMeasure? Shared(Protocol a, Protocol b, TaxonGroup group, Shelf shelf)
     {
+        // Of two classes that limit unlike many things, the one that limits more serves; like measures that only touch hold no common animal.
+        if (a.Class.Limits.Count + a.Class.Words.Count != b.Class.Limits.Count + b.Class.Words.Count) return null;
+        if (a.Class.Limits.Any(l => b.Class.Limits.TryGetValue(l.Key, out var limit) && (limit.Low >= l.Value.High || l.Value.Low >= limit.High))) return null;
         if (a.Class.Words.Any(w => b.Class.Words.TryGetValue(w.Key, out var words) && !words.Intersect(w.Value).Any())) return null;
         var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((x, y) => x.Intersect(y)).First(), StringComparer.Ordinal);
         var traits = new WordCase(words.ToImmutableSortedDictionary(w => "specimen." + w.Key, w => w.Value, StringComparer.Ordinal));
@@ -81,7 +84,7 @@ internal static class ShelfCheck
     }
 
     private static string Text(BodyMeasure body, string measure, TaxonGroup group) =>
-        $"a {group.Name} of {measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + measure))}";
+        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + measure))}";
 
     private static SourceSpan Place(Protocol protocol, string measure) =>
         protocol.Places.GetValueOrDefault($"for.{measure}", protocol.Places.GetValueOrDefault("for", protocol.Span));

@@ -10,6 +10,7 @@ namespace Protocolist.Planning.Proving;
 internal sealed class Subject
 {
     private readonly Dictionary<Expression, ImmutableHashSet<string>> _rests = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<(ClassPart, WordCase), Case> _overs = [];
 
     private Subject(Protocol protocol, TaxonGroup group, ClassPart whole)
     {
@@ -35,6 +36,13 @@ internal sealed class Subject
     public static Subject? Of(Protocol protocol) =>
         TaxonGroups.Find(protocol.Class.Group) is { } group && ClassPart.Whole(protocol.Class, group) is { } whole ? new(protocol, group, whole) : null;
 
+    /// <summary>Bounds over a stretch; kept, so that all that is asked of it shares its named values.</summary>
+    public Case Over(ClassPart part, WordCase words)
+    {
+        if (_overs.TryGetValue((part, words), out var known)) return known;
+        return _overs[(part, words)] = Case.Over(this, part, words);
+    }
+
     /// <summary>The given names (of specimen, bench and choices) that an expression rests on, through named values.</summary>
     public ImmutableHashSet<string> Rests(Expression expression)
     {
@@ -57,7 +65,7 @@ internal sealed class Subject
     public string Describe(BodyMeasure body, WordCase words, ImmutableHashSet<string> matter)
     {
         var told = words.Words.Where(w => matter.Contains(w.Key) && w.Value != SpecimenScope.Unknown).Select(w => $"{w.Key[(w.Key.IndexOf('.', StringComparison.Ordinal) + 1)..]} '{w.Value}'").ToList();
-        return $"a {Whole.Describe(body)}{(told.Count > 0 ? $" with {string.Join(" and ", told)}" : "")}";
+        return $"{Whole.Describe(body)}{(told.Count > 0 ? $" with {string.Join(" and ", told)}" : "")}";
     }
 
     /// <summary>The place of a choice or, where named, of one of its options.</summary>

@@ -13,7 +13,7 @@ namespace Protocolist.Planning.Proving;
 internal sealed class WholeRange(Subject subject)
 {
     private readonly HashSet<(string, SourceSpan)> _said = [];
-    private readonly HashSet<(Expression, string, ClassPart?)> _asked = [];
+    private readonly Dictionary<Expression, Asked> _asked = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What could go wrong.</summary>
     /// <param name="strict">Whether to say what could not be decided.</param>
@@ -39,6 +39,9 @@ internal sealed class WholeRange(Subject subject)
         }
     }
 
+    /// <summary>What there is to ask of an expression, and of which words and stretches it was asked.</summary>
+    private sealed record Asked(ImmutableArray<Question> Questions, HashSet<(string Words, ClassPart? Part)> Of);
+
     private static IEnumerable<(string Key, string What, Expression Expression)> Parts(Setting setting, StageDefinition stage) => setting switch
     {
         ExpressionSetting s => [(s.Key, $"'{s.Key}' of '{stage.Id}'", s.Expression)],
@@ -52,8 +55,9 @@ internal sealed class WholeRange(Subject subject)
         if (expression.Type.Kind != FormulaKind.Quantity) yield break;
         var dependsOnSize = matter.Any(n => n.StartsWith("specimen.", StringComparison.Ordinal)) || key is "dose" or "sites" or "length" or "depth" or "spacing";
         var mattering = string.Join('|', words.Words.Where(w => matter.Contains(w.Key)).Select(w => w.Value));
-        if (!_asked.Add((expression, mattering, dependsOnSize ? part : null))) yield break;
-        foreach (var question in Questions.For(expression, key, stage, subject))
+        if (!_asked.TryGetValue(expression, out var asked)) asked = _asked[expression] = new([.. Questions.For(expression, key, stage, subject)], []);
+        if (!asked.Of.Add((mattering, dependsOnSize ? part : null))) yield break;
+        foreach (var question in asked.Questions)
         {
             if (_said.Contains((question.Id, expression.Span))) continue;
             var answer = new Proof(subject, expression, question.MayFault, question.IsFault, question.PointsOnly).Ask(part, words, matter.Contains("bench.temperature") || matter.Contains("bench.cold"));
@@ -68,7 +72,7 @@ internal sealed class WholeRange(Subject subject)
 
     private Finding? Say(Question question, Answer answer, string what, Expression expression, WordCase words, ImmutableHashSet<string> matter, bool strict) => answer.Verdict switch
     {
-        Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{what} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, matter)}: {Measurable.Text(answer.Value.Quantity)}", question.Remedy) { Where = expression.Span },
+        Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{what} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, matter)}{(question.HidesValue ? "" : $": {Measurable.Text(answer.Value.Quantity)}")}", question.Remedy) { Where = expression.Span },
         Verdict.Open when strict && !question.IsForSlips => Finding.Note("undecided", $"whether {what} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", expression.Span),
         _ => null,
     };
