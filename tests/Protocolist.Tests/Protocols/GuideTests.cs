@@ -56,6 +56,13 @@ public sealed partial class GuideTests
     public void The_list_of_stages_is_that_of_the_program() =>
         Assert.Equal(Table("stages"), Lines("| stage | what it is | its own keys |", StageGrammar.Kinds.Select(k => $"| `{k.Word}` | {k.Summary} | {string.Join(", ", k.Settings.Select(s => s.Required ? $"**`{s.Key}`**" : $"`{s.Key}`"))} |")));
 
+    [Fact]
+    public void The_lists_of_signs_and_remedies_are_those_of_the_program()
+    {
+        Assert.Equal(Table("signs"), Lines("| sign | what the eye or hand finds |", WatchWords.Signs.Select(s => $"| `{s.Word}` | {s.Meaning} |")));
+        Assert.Equal(Table("remedies"), Lines("| remedy | what is done |", WatchWords.Remedies.Select(r => $"| `{r.Word}` | {r.Meaning} |")));
+    }
+
     private static string Kind(FormulaType type) => type.Kind == FormulaKind.Word ? string.Join(", ", type.Words) : type.Dimension == Dimension.None ? "bare number" : type.ToString();
 
     private static string Lines(string head, IEnumerable<string> rows)
