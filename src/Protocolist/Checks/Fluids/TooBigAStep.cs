@@ -12,8 +12,8 @@ internal static class TooBigAStep
     /// in the trade's first step from water 50 is usual, later ones are 20 to 30. Small fishes go straight from water to 70
     /// (USGS 93-104), so beyond 50 from water is a warning and not an error.
     /// </summary>
-    private const double FirstStep = 50;
-    private const double LaterStep = 30;
+    internal const double FirstStep = 50;
+    internal const double LaterStep = 30;
 
     public static PlanCheck Check { get; } = new(
         "too-big-a-step",

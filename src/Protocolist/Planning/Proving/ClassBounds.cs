@@ -4,26 +4,41 @@ using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Proving;
 
 /// <summary>Between what bounds the measures of all specimens of a class lie. Sizes rise together, so the ends of the class give the ends of the rest.</summary>
 internal static class ClassBounds
 {
-    /// <summary>The largest animal anybody puts into a vessel; what a class without an upper limit ends at. The project's choice.</summary>
-    private const double HeaviestKilograms = 500;
-    private const double LightestKilograms = 1e-9;
-
     /// <summary>As many as the specimen file takes.</summary>
-    private const double MostAnimals = 1e6;
+    public const double MostAnimals = 1e6;
 
-    /// <summary>Beyond what groups' proportions say, single animals are thinner and thicker.</summary>
+    /// <summary>Beyond what groups' proportions say, single animals are thinner and thicker. The project's choice.</summary>
     private const double Spread = 2;
+
+    /// <summary>What a class can be measured by, in order of preference, and what a class without an end ends at: the project's choice, no vessel takes more.</summary>
+    private static readonly (string Measure, double Least, double Most, Dimension Dimension)[] Measures =
+    [
+        ("mass", 1e-9, 500, Dimension.OfMass),
+        ("length", 1e-4, 20, Dimension.OfLength),
+        ("volume", 1e-12, 0.5, Dimension.OfVolume),
+        ("half-thickness", 1e-5, 1, Dimension.OfLength),
+    ];
+
+    /// <summary>The measure that a class is mainly limited by, and from where to where; mass where it limits none.</summary>
+    public static (string Measure, QuantityRange Stretch) MainMeasure(SpecimenClass taxon)
+    {
+        var (measure, least, most, dimension) = Array.Find(Measures, m => taxon.Limits.ContainsKey(m.Measure));
+        if (measure is null) (measure, least, most, dimension) = Measures[0];
+        var limit = taxon.Limits.TryGetValue(measure, out var given) ? given : new QuantityRange(least, most, dimension);
+        return (measure, new(Math.Clamp(limit.Low, least, most), Math.Clamp(limit.High, least, most), dimension));
+    }
 
     /// <summary>Name → bounds; null where the class limits nothing that leads to a size.</summary>
     public static ImmutableDictionary<string, QuantityRange>? Of(SpecimenClass taxon, TaxonGroup group)
     {
-        var small = Ends(taxon, group, low: true);
-        var large = Ends(taxon, group, low: false);
+        var (measure, stretch) = MainMeasure(taxon);
+        var small = Measure(measure, stretch.Low, group);
+        var large = Measure(measure, stretch.High, group);
         if (small is null || large is null) return null;
         var bounds = ImmutableDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
         Add("specimen.mass", small.Mass.Low.Kilograms, large.Mass.High.Kilograms, Dimension.OfMass, taxon.Limits.GetValueOrDefault("mass"));
@@ -43,17 +58,16 @@ internal static class ClassBounds
         }
     }
 
-    private static BodyMeasure? Ends(SpecimenClass taxon, TaxonGroup group, bool low)
+    /// <summary>One animal of that size, on paper.</summary>
+    public static BodyMeasure? Measure(string measure, double size, TaxonGroup group)
     {
         var specimen = new Specimen { Id = "bound", Group = group.Id };
-        if (taxon.Limits.TryGetValue("mass", out var mass)) return Measure(specimen with { Mass = Mass.FromKilograms(End(mass, LightestKilograms, HeaviestKilograms)) });
-        if (taxon.Limits.TryGetValue("length", out var length)) return Measure(specimen with { Length = Length.FromMeters(End(length, 1e-4, 20)) });
-        if (taxon.Limits.TryGetValue("volume", out var volume)) return Measure(specimen with { DisplacementVolume = Volume.FromCubicMeters(End(volume, LightestKilograms / 1e3, HeaviestKilograms / 1e3)) });
-        if (taxon.Limits.TryGetValue("half-thickness", out var half)) return Measure(specimen with { Thickness = Length.FromMeters(2 * End(half, 1e-5, 1)) });
-        return Measure(specimen with { Mass = Mass.FromKilograms(low ? LightestKilograms : HeaviestKilograms) });
-
-        double End(QuantityRange limit, double least, double most) => Math.Clamp(low ? limit.Low : limit.High, least, most);
+        return BodyMeasure.Of(measure switch
+        {
+            "length" => specimen with { Length = Length.FromMeters(size) },
+            "volume" => specimen with { DisplacementVolume = Volume.FromCubicMeters(size) },
+            "half-thickness" => specimen with { Thickness = Length.FromMeters(2 * size) },
+            _ => specimen with { Mass = Mass.FromKilograms(size) },
+        }).Value;
     }
-
-    private static BodyMeasure? Measure(Specimen specimen) => BodyMeasure.Of(specimen).Value;
 }
