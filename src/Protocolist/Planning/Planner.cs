@@ -22,7 +22,7 @@ public static class Planner
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
         var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date);
-        var scheduled = SchedulePass.Run(provisioned.Draft, request.Bench, request.Start);
+        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
         return ReviewPass.Run(
             scheduled,
             provisioned,
