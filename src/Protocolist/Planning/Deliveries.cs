@@ -19,19 +19,35 @@ internal sealed record Delivery(string Item, int LeadDays, Instant At, string St
 /// <summary>What must be bought first: a step that uses it cannot begin before it is there.</summary>
 internal static class Deliveries
 {
-    /// <summary>For each open step the last delivery that it waits for. Lead times are calendar days from the start of the plan; what comes is there in the morning.</summary>
+    /// <summary>
+    /// For each open step the last delivery that it waits for. What is on the shelf goes to the first steps; the step at which it runs
+    /// out waits. Lead times are calendar days from the start of the plan; what comes is there in the morning.
+    /// </summary>
     public static ImmutableDictionary<string, Delivery> Of(Provisioned provisioned, IEnumerable<DraftStep> open, LocalDate ordered, Bench bench)
     {
-        var lead = provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Item, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(p => p.LeadDays), StringComparer.Ordinal);
         var deliveries = ImmutableDictionary.CreateBuilder<string, Delivery>(StringComparer.Ordinal);
-        foreach (var step in open.Where(s => s.Progress is null))
+        var stock = StockBook.Of(bench.Stock);
+        var waiting = open.Where(s => s.Progress is null).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var bought in provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Item, StringComparer.Ordinal))
         {
-            var waits = provisioned.Recipes.Where(r => r.For.Contains(step.Id)).SelectMany(r => r.Parts).Where(p => lead.ContainsKey(p.Name)).OrderByDescending(p => lead[p.Name]).ThenBy(p => p.Name, StringComparer.Ordinal).FirstOrDefault();
-            if (waits is null) continue;
-            var at = ordered.PlusDays(lead[waits.Name]).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
-            deliveries[step.Id] = new(waits.Name, lead[waits.Name], at, step.Id);
+            var days = bought.Max(p => p.LeadDays);
+            var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
+            var left = stock.OnHand(bought.Key, ordered);
+            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, Share(s, provisioned.Recipes, bought.Key))).Where(s => s.Item2 > 0))
+            {
+                left -= part;
+                if (left < 0 && waiting.Contains(step) && (!deliveries.TryGetValue(step, out var other) || other.At < at)) deliveries[step] = new(bought.Key, days, at, step);
+            }
         }
 
         return deliveries.ToImmutable();
+    }
+
+    /// <summary>How much of a material goes into the fluid of a step, in m3 or kg.</summary>
+    private static double Share(DraftStep step, ImmutableArray<Plans.Recipe> recipes, string material)
+    {
+        if (step.Volume is not { } volume || recipes.FirstOrDefault(r => r.For.Contains(step.Id)) is not { } recipe || recipe.Volume.CubicMeters <= 0) return 0;
+        var whole = recipe.Parts.Where(p => p.Name == material).Sum(p => p.Volume?.CubicMeters ?? p.Mass?.Kilograms ?? 0);
+        return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Volume.CubicMeters;
     }
 }

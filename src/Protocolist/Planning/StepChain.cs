@@ -3,12 +3,15 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 
 /// <summary>The steps that are still to be dated, one after another, as a problem for the scheduler.</summary>
 internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, Instant from, ImmutableDictionary<string, Delivery> deliveries)
 {
+    private static readonly ImmutableDictionary<string, Delivery> NoDeliveries = ImmutableDictionary<string, Delivery>.Empty;
+
     private readonly DateTimeZone _zone = bench.Opening.Zone;
     private readonly DraftStep? _before = draft.Steps.TakeWhile(s => s.Id != open[0].Id).LastOrDefault(s => s.When is not null && s.During is null);
 
@@ -21,17 +24,21 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     /// </summary>
     public Checked<Schedule> Earliest()
     {
-        var first = Solve(deliveries, follows: true);
+        var supplied = Solve(NoDeliveries, follows: true);
+        var first = deliveries.IsEmpty ? supplied : Solve(deliveries, follows: true, BodyCannotWait ? supplied.Value?.Jobs[0].Start : null);
         if (first.Value is not null) return Noted(first, deliveries);
-        if (!deliveries.IsEmpty && Solve(ImmutableDictionary<string, Delivery>.Empty, follows: true) is { Value: not null } unsupplied)
-            return unsupplied with { Findings = [.. Noted(unsupplied, ImmutableDictionary<string, Delivery>.Empty).Findings, .. deliveries.Values.DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
-        if (_before is not null && Solve(ImmutableDictionary<string, Delivery>.Empty, follows: false) is { Value: not null } late)
+        if (!deliveries.IsEmpty && supplied is { Value: not null } unsupplied)
+            return unsupplied with { Findings = [.. Noted(unsupplied, NoDeliveries).Findings, .. deliveries.Values.DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
+        if (_before is not null && Solve(NoDeliveries, follows: false) is { Value: not null } late)
             return late with { Findings = [.. late.Findings, Overdue(late.Value)] };
         return first;
     }
 
-    private Checked<Schedule> Solve(ImmutableDictionary<string, Delivery> awaited, bool follows) =>
-        Scheduler.Earliest(Graph(awaited, follows), bench.Opening, open[0].Progress?.Begun is { } begun ? Instant.Min(from, begun) : from);
+    /// <summary>A body that is not frozen is in hand from the start: its first step does not wait for what later ones need.</summary>
+    private bool BodyCannotWait => draft.Body.Specimen.Condition != Condition.Frozen && open[0].Progress is null;
+
+    private Checked<Schedule> Solve(ImmutableDictionary<string, Delivery> awaited, bool follows, Instant? beginBy = null) =>
+        Scheduler.Earliest(beginBy is { } by ? Graph(awaited, follows).With(0, job => job with { StartBy = Sooner(job.StartBy, by) }) : Graph(awaited, follows), bench.Opening, open[0].Progress?.Begun is { } begun ? Instant.Min(from, begun) : from);
 
     private JobGraph Graph(ImmutableDictionary<string, Delivery> awaited, bool follows) =>
         JobGraph.Chain(open.Select((step, i) => (Lag(step, i > 0 ? open[i - 1] : null), JobOf(step, i, awaited, follows))));
@@ -94,7 +101,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     private IEnumerable<Finding> Waits(Schedule dates, ImmutableDictionary<string, Delivery> awaited)
     {
         if (awaited.IsEmpty) yield break;
-        var unsupplied = Solve(ImmutableDictionary<string, Delivery>.Empty, follows: true).Value;
+        var unsupplied = Solve(NoDeliveries, follows: true).Value;
         foreach (var (id, delivery) in awaited.OrderBy(d => d.Value.At).ThenBy(d => d.Key, StringComparer.Ordinal))
         {
             if (unsupplied is null || dates[id].Start <= unsupplied[id].Start) continue;

@@ -51,5 +51,10 @@ internal sealed class StockBook
     public Material? Find(RecipePart part) =>
         part.Salt is { } salt ? _materials.FirstOrDefault(m => m.Salt == salt) : _materials.FirstOrDefault(m => m.Fluid is not null && m.Name == part.Name);
 
+    /// <summary>What is usable of a material, in m3 or kg; nothing of what is not listed.</summary>
+    public double OnHand(string name, LocalDate on) => _materials.FirstOrDefault(m => m.Name == name) is { } material ? InSi(material.Usable(on)) : 0;
+
+    private static double InSi(Amount amount) => amount.Kind == AmountKind.Volume ? amount.Volume.CubicMeters : amount.Mass.Kilograms;
+
     private static string NameOf(StockItem item) => string.Join(' ', ((string?[])[item.Substance, item.Strength, item.Hydrate]).Where(t => !string.IsNullOrWhiteSpace(t)));
 }
