@@ -62,8 +62,8 @@ internal static class ProvisionPass
         if (!NeedsVessel(step)) return step;
         step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
         var outcome = VesselChoice.For(step, draft.Body, bench);
-        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = fitted.FluidVolume };
-        return step with { NoVessel = outcome, Volume = draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
+        return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
     }
 
     private static bool NeedsVessel(DraftStep step) => step.Kind switch
