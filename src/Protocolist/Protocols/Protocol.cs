@@ -60,6 +60,9 @@ public sealed record Protocol
 
     internal SourceSpan Span { get; init; }
 
+    /// <summary>Where things stand that have no place of their own here: <c>for</c>, <c>for.mass</c>, <c>choices.keeping</c>, <c>choices.keeping.ethanol</c>.</summary>
+    internal ImmutableDictionary<string, SourceSpan> Places { get; init; } = ImmutableDictionary<string, SourceSpan>.Empty;
+
     /// <summary>The id and revision, as a plan cites it.</summary>
     /// <returns>Text such as <c>mammal-large, revision 3</c>.</returns>
     public override string ToString() => $"{Id}, revision {Revision}";
