@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Protocolist.Benches;
-using Protocolist.Checks;
+using Protocolist.Checks.Fluids;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
