@@ -8,6 +8,7 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ExplainCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
+    SchemaCommand.Build(),
     MixCommand.Build(),
     FluidCommand.Build(),
     StrengthCommand.Build(),

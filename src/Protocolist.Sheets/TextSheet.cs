@@ -86,7 +86,7 @@ public static class TextSheet
         if (!plan.Waste.IsEmpty)
         {
             sheet.Title("What leaves");
-            foreach (var waste in plan.Waste) sheet.Add($"{Text(waste.Volume)} of {waste.What} from {waste.Step} ({waste.Class}): {waste.Destination}", "  ");
+            foreach (var waste in plan.Waste) sheet.Add($"{(waste.Pieces > 0 ? waste.Pieces.ToString(CultureInfo.InvariantCulture) : $"{Text(waste.Volume)} of")} {waste.What} from {waste.Step} ({waste.Class}): {waste.Destination}", "  ");
             sheet.Gap();
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Quantities;
@@ -26,6 +27,13 @@ public sealed record Bench
     /// <summary>Jars, tubs and tanks at hand.</summary>
     public ImmutableArray<Vessel> Vessels { get; init; } = [];
 
+    /// <summary>The vessels that are free on a day, each with how many of it.</summary>
+    /// <param name="on">The day.</param>
+    /// <returns>Vessels of which at least one is free, with the number of free ones as their count.</returns>
+    public IEnumerable<Vessel> FreeVessels(LocalDate on) => Vessels
+        .Select(v => v with { Count = v.Count - VesselsInUse.Where(u => u.VesselId == v.Id && !(u.Until < on)).Sum(u => u.Count) })
+        .Where(v => v.Count > 0);
+
     /// <summary>How many people can lift together; 1 or more.</summary>
     public int People { get; init; } = 1;
 
@@ -43,6 +51,15 @@ public sealed record Bench
 
     /// <summary>What it costs to have alcohol waste taken away, by volume.</summary>
     public Price? AlcoholDisposal { get; init; }
+
+    /// <summary>Where waste goes; everything is collected where the bench says nothing.</summary>
+    public WasteRules WasteRules { get; init; } = WasteRules.CollectAll;
+
+    /// <summary>Of another currency's code: how much of <see cref="Currency"/> one of it buys. No rate is ever assumed.</summary>
+    public ImmutableDictionary<string, decimal> ExchangeRates { get; init; } = ImmutableDictionary<string, decimal>.Empty;
+
+    /// <summary>Vessels that other specimens stand in.</summary>
+    public ImmutableArray<VesselInUse> VesselsInUse { get; init; } = [];
 
     /// <summary>A bench of which nothing is known: always open, room at 20 °C, empty shelves.</summary>
     /// <param name="zone">The zone of its clocks.</param>

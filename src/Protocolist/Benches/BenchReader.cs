@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -30,20 +31,24 @@ public static class BenchReader
         if (currency is not null && Money.MinorUnits(currency.Value) is null)
             findings.Add(Finding.Error("unknown-currency", $"'{currency.Value}' is not the code of a currency", "give its ISO 4217 code, such as EUR", currency.Span));
         var (formaldehyde, alcohol) = Disposal(fields, findings);
+        var inUse = new List<VesselInUse>();
         var bench = new Bench
         {
             Name = fields.Scalar("name")?.Value ?? name?.Value ?? source.Name,
             Opening = opening,
             Temperatures = Temperatures(fields, findings),
             Stock = StockReader.Read(fields, findings),
-            Vessels = VesselReader.Read(fields, findings),
+            Vessels = VesselReader.Read(fields, inUse, findings),
             People = fields.Whole("people", 1, 100) ?? 1,
             Air = Air(fields),
             Currency = currency?.Value,
             Labour = StockReader.Price(fields, "labour", findings),
             FormaldehydeDisposal = formaldehyde,
             AlcoholDisposal = alcohol,
+            WasteRules = WasteReader.Read(fields, findings),
+            ExchangeRates = StockReader.ExchangeRates(fields, findings),
         };
+        bench = bench with { VesselsInUse = [.. inUse] };
         fields.Finish();
         return new(name is null || zone is null ? null : bench, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
     }

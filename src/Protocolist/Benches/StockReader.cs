@@ -48,6 +48,23 @@ internal static class StockReader
         return price.Value;
     }
 
+    /// <summary>What other currencies are worth in the bench's own: <c>exchange-rates: {USD: 0.92}</c>.</summary>
+    public static ImmutableDictionary<string, decimal> ExchangeRates(Fields fields, List<Finding> findings)
+    {
+        var rates = ImmutableDictionary.CreateBuilder<string, decimal>();
+        if (fields.Nested("exchange-rates", "'exchange-rates'") is not { } table) return rates.ToImmutable();
+        foreach (var entry in table.Entries)
+        {
+            var (code, text) = (entry.Key.Value, table.Scalar(entry.Key.Value)?.Value);
+            if (Money.MinorUnits(code) is null) findings.Add(Finding.Error("unknown-currency", $"'{code}' is not the code of a currency", "give its ISO 4217 code, such as USD", entry.Key.Span));
+            else if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate) && rate is > 0 and < 1_000_000) rates[code] = rate;
+            else findings.Add(Finding.Error("bad-rate", $"'{text}' is not a rate of exchange", "write how much of the bench's currency one of it buys, as 0.92", entry.Key.Span));
+        }
+
+        table.Finish();
+        return rates.ToImmutable();
+    }
+
     private static StockItem? Item(Fields fields, List<Finding> findings)
     {
         var named = Kinds.Select(k => (k.Kind, Name: fields.Scalar(k.Key))).Where(k => k.Name is not null).ToList();
@@ -75,11 +92,18 @@ internal static class StockReader
             Spent = Spent(fields),
             Packs = Packs(fields, amountKind, findings),
             Worth = Price(fields, "worth", findings),
-            Wear = fields.Whole("lasts-uses", 1, 100_000) is { } lasts ? new(lasts) : null,
+            Wear = Wear(fields),
             Where = name.Span,
         };
         fields.Finish();
         return item;
+    }
+
+    private static Wear? Wear(Fields fields)
+    {
+        var lasts = fields.Whole("lasts-uses", 1, 100_000);
+        var used = fields.Whole("used-so-far", 0, 100_000);
+        return lasts is { } uses ? new(uses, used ?? 0) : null;
     }
 
     private static SpentFluid? Spent(Fields fields)

@@ -10,7 +10,7 @@ namespace Protocolist.Benches;
 /// <summary>Reads the vessels of a bench file.</summary>
 internal static class VesselReader
 {
-    public static ImmutableArray<Vessel> Read(Fields bench, List<Finding> findings)
+    public static ImmutableArray<Vessel> Read(Fields bench, List<VesselInUse> inUse, List<Finding> findings)
     {
         var vessels = ImmutableArray.CreateBuilder<Vessel>();
         var validator = new VesselValidator();
@@ -28,14 +28,30 @@ internal static class VesselReader
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
             };
+            var taken = InUse(fields, vessel).ToList();
             fields.Finish();
             if (id is null || inside is null) continue;
+            inUse.AddRange(taken);
             if (vessels.Any(v => v.Id == vessel.Id)) findings.Add(Finding.Error("duplicate-vessel", $"two vessels are called '{vessel.Id}'", "give one of them another id, or a 'count'", id.Span));
             findings.AddRange(ValidatorFindings.Of(validator, vessel, (MappingNode)node));
             vessels.Add(vessel);
         }
 
         return vessels.DrainToImmutable();
+    }
+
+    /// <summary>How many of a vessel other specimens stand in, and until when.</summary>
+    private static IEnumerable<VesselInUse> InUse(Fields vessel, Vessel of)
+    {
+        foreach (var node in vessel.List("in-use"))
+        {
+            if (Fields.Of(node, "'in-use'", vessel.Findings) is not { } use) continue;
+            var count = use.Whole("count", 1, 100_000) ?? 1;
+            var until = use.Date("until");
+            use.Finish();
+            if (count > of.Count) vessel.Findings.Add(Finding.Warning("more-in-use-than-there-are", $"{count} of '{of.Id}' are said to be in use, and there are {of.Count}", "count them", use.Span));
+            yield return new(of.Id, count, until);
+        }
     }
 
     private static VesselShape? Inside(Fields vessel, List<Finding> findings)

@@ -38,7 +38,10 @@ internal static class CommonFunctions
         summary,
         [new("a", null), new("b", null)],
         types => AllAlike(types),
-        values => FormulaValue.Of(values.Skip(1).Aggregate(values[0].Quantity, (a, b) => fold(a, b.Quantity)))) { Repeats = true };
+        values => FormulaValue.Of(values.Skip(1).Aggregate(values[0].Quantity, (a, b) => fold(a, b.Quantity))))
+    {
+        Repeats = true,
+    };
 
     private static FormulaFunction Part(string name, string summary, Func<QuantityRange, double> part) => new(
         name,

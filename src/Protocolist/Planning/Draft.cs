@@ -68,6 +68,9 @@ internal sealed record DraftStep(StageDefinition Stage)
     /// <summary>Lengths that decide how a vessel is filled.</summary>
     public ImmutableSortedDictionary<string, QuantityRange> Lengths { get; init; } = ImmutableSortedDictionary<string, QuantityRange>.Empty;
 
+    /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
+    public ImmutableArray<Material> Materials { get; init; } = [];
+
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselChoice.Outcome? NoVessel { get; init; }
 

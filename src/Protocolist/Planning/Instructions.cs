@@ -71,7 +71,7 @@ internal static class Instructions
         var fluid = step.Fluid?.Name ?? "the keeping fluid";
         if (step.Vessel is { } v)
         {
-            yield return Invariant($"{v.Vessel.Name}, {v.Arrangement}: {Text(v.FluidVolume)} of {fluid}, up to {v.LevelAfter.Millimeters:0} mm of {v.Vessel.Shape.Height.Millimeters:0} mm inside height; fluid to specimen {v.Ratio:0.0} : 1.");
+            yield return Invariant($"{v.Vessel.Name}, {v.Arrangement}: {Text(v.FluidVolume)} of {fluid}, up to {v.LevelAfter.Millimeters:0} mm of {v.Vessel.Shape.Height.Millimeters:0} mm inside height; fluid to specimen {Measurable.Text(v.Ratio, Dimension.None)} : 1.");
             foreach (var sentence in Vessels.Mounting.FillingSteps(v)) yield return sentence;
             if (v.SealedPressure is { } pressure && pressure.Kilopascals >= 1)
                 yield return Invariant($"Sealed tight, the hottest day puts about {pressure.Kilopascals:0} kPa on the lid.");

@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning;

@@ -1,5 +1,6 @@
 using Protocolist.Benches;
 using Protocolist.Fluids.Safety;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -28,7 +29,7 @@ internal static class StepWriting
         Instructions = [.. Instructions.Of(step, draft)],
         LookFor = [.. LookFor(step)],
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
-        Materials = [.. Materials(step)],
+        Materials = step.Materials,
         Cautions = [.. Cautions(step)],
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,
@@ -44,16 +45,6 @@ internal static class StepWriting
             var action = Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning;
             yield return $"{sign} ({meaning}): {action}";
         }
-    }
-
-    private static IEnumerable<Material> Materials(DraftStep step)
-    {
-        if (step.Fluid is { } fluid && step.Volume is { } volume)
-            yield return new(fluid.Name, Measurable.Text((volume * (1 + step.Changes)).CubicMeters, Dimension.OfVolume));
-        if (step.Vessel is { } vessel) yield return new(vessel.Vessel.Name, "1");
-        if (step.Fluid is { HasFormaldehyde: true } or { IsAlcohol: true }) yield return new("gloves, goggles, apron", "1 set");
-        foreach (var tool in step.Sites.Select(s => s.Tool).Distinct(StringComparer.Ordinal)) yield return new(tool, "as listed");
-        if (!step.Cuts.IsEmpty) yield return new("scalpel, forceps", "1 set");
     }
 
     /// <summary>The protocol's own cautions, then those of the fluid, then of the work.</summary>

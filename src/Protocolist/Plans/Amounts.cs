@@ -35,7 +35,43 @@ public sealed record RecipePart(
 /// <param name="Count">How many packs.</param>
 /// <param name="Price">Of all of them; null where the bench gives none.</param>
 /// <param name="LeadDays">Calendar days until it is there.</param>
-public sealed record PlannedPurchase(string Item, string Pack, int Count, [property: JsonConverter(typeof(MoneyJson))] Money? Price, int LeadDays);
+public sealed record PlannedPurchase(string Item, string Pack, int Count, [property: JsonConverter(typeof(MoneyJson))] Money? Price, int LeadDays)
+{
+    /// <summary>The ids of the steps that wait for it.</summary>
+    public ImmutableArray<string> For { get; init; } = [];
+}
+
+/// <summary>The books of one material through the plan: <c>used + left = on hand + bought</c>, exactly.</summary>
+/// <param name="Id">Its id in the plan.</param>
+/// <param name="Name">What it is.</param>
+/// <param name="Kind"><c>fluid</c>, <c>salt</c>, <c>water</c>, <c>consumable</c> or <c>tool</c>.</param>
+/// <param name="Unit"><c>mL</c>, <c>g</c> or <c>pieces</c>.</param>
+/// <param name="OnHand">Usable on the shelf before.</param>
+/// <param name="Bought">Bought; of tap water, drawn.</param>
+/// <param name="Used">Used up, reserve of working fluids included.</param>
+/// <param name="Left">On the shelf afterwards; negative where something is lacking that nobody sells.</param>
+public sealed record PlannedMaterial(string Id, string Name, string Kind, string Unit, decimal OnHand, decimal Bought, decimal Used, decimal Left)
+{
+    /// <summary>On the shelf, but not to be used: expired, of unknown strength, spent.</summary>
+    public decimal Unusable { get; init; }
+
+    /// <summary>Of what is left, pieces that must be there although they are not used up.</summary>
+    public decimal Reserve { get; init; }
+
+    /// <summary>Of things, how often a piece is used.</summary>
+    public long Uses { get; init; }
+
+    /// <summary>From which bottles, in the order of drawing.</summary>
+    public ImmutableArray<MaterialDraw> Draws { get; init; } = [];
+
+    /// <summary>The ids of the steps that use it.</summary>
+    public ImmutableArray<string> For { get; init; } = [];
+}
+
+/// <summary>What is taken from one bottle.</summary>
+/// <param name="Stock">The id of the stock, <c>bought</c>, or where else it comes from.</param>
+/// <param name="Amount">How much, in the material's unit.</param>
+public sealed record MaterialDraw(string Stock, decimal Amount);
 
 /// <summary>What the plan costs. Each is null where the bench gives no prices for it.</summary>
 /// <param name="Cash">To spend now.</param>
@@ -46,7 +82,40 @@ public sealed record PlanCosts(
     [property: JsonConverter(typeof(MoneyJson))] Money? Cash,
     [property: JsonConverter(typeof(MoneyJson))] Money? Used,
     [property: JsonConverter(typeof(MoneyJson))] Money? Labour,
-    [property: JsonConverter(typeof(MoneyJson))] Money? Disposal);
+    [property: JsonConverter(typeof(MoneyJson))] Money? Disposal)
+{
+    /// <summary>What stays on the shelf of the materials that the plan touches is worth.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? LeftOnShelf { get; init; }
+
+    /// <summary>What tools that last lose by being used.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? Wear { get; init; }
+
+    /// <summary>Disposal by class of waste.</summary>
+    public ImmutableArray<DisposalCost> DisposalByClass { get; init; } = [];
+
+    /// <summary>Used, wear, labour and disposal: what the plan costs, whatever is bought with it.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? Total { get; init; }
+
+    /// <summary>The dearest specimen's share of the total, where a lot shares it; all shares add up to the total.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? BySpecimen { get; init; }
+
+    /// <summary>A year of care after sealing, at the bench's rate for work.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? CareByYear { get; init; }
+
+    /// <summary>The total and ten years of care.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? OverTenYears { get; init; }
+}
+
+/// <summary>What it costs to be rid of one class of waste.</summary>
+/// <param name="Class">The class, kebab-case.</param>
+/// <param name="Cost">Its cost.</param>
+public sealed record DisposalCost(string Class, [property: JsonConverter(typeof(MoneyJson))] Money Cost);
 
 /// <summary>Something that leaves the plan.</summary>
 /// <param name="What">What it is.</param>
@@ -59,7 +128,17 @@ public sealed record PlannedWaste(
     [property: JsonPropertyName("volumeMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Volume,
     string Class,
     string Destination,
-    string Step);
+    string Step)
+{
+    /// <summary>What becomes of it: <c>kept-for-reuse</c>, <c>collected-as-hazardous</c>, <c>collected-as-clinical</c>, <c>drained-where-allowed</c>.</summary>
+    public string Way { get; init; } = "";
+
+    /// <summary>Of things, how many; the volume is then 0.</summary>
+    public long Pieces { get; init; }
+
+    /// <summary>Of fixative that is kept, how many specimens it will have served.</summary>
+    public int Uses { get; init; }
+}
 
 /// <summary>One volume of one fluid from where it was to where it goes.</summary>
 /// <param name="Fluid">The fluid.</param>

@@ -53,6 +53,9 @@ public sealed record Plan
     /// <summary>What to buy before the start.</summary>
     public ImmutableArray<PlannedPurchase> Purchases { get; init; } = [];
 
+    /// <summary>The books of every material: what is there, bought, used and left.</summary>
+    public ImmutableArray<PlannedMaterial> Materials { get; init; } = [];
+
     /// <summary>What it costs.</summary>
     public required PlanCosts Costs { get; init; }
 

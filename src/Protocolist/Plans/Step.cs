@@ -123,4 +123,11 @@ public sealed record PlannedCut(
 /// <summary>Something a step needs.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Amount">How much, for a person to read.</param>
-public sealed record Material(string Name, string Amount);
+public sealed record Material(string Name, string Amount)
+{
+    /// <summary>The id of the recipe's fluid, the vessel or the stock item; of what the bench does not list, the plan's own name for it.</summary>
+    public string Id { get; init; } = "";
+
+    /// <summary>Where it comes from: <c>recipe</c>, <c>tap</c>, <c>vessel</c>, <c>shelf</c>, <c>shelf and purchase</c>, <c>not listed</c>.</summary>
+    public string From { get; init; } = "";
+}

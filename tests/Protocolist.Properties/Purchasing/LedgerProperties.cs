@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Disposal;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

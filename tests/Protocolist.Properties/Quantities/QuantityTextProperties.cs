@@ -33,7 +33,9 @@ public class QuantityTextProperties
     private static readonly Gen<Unit> AnyUnit = Gen.OneOf(Gen.Elements(UnitTable.All), Gen.Elements(Ratios));
 
     public static Arbitrary<Sizes> AnySizes() => Arb.From(
-        from unit in AnyUnit from a in AnyFinite from b in AnyFinite
+        from unit in AnyUnit
+        from a in AnyFinite
+        from b in AnyFinite
         select unit.Dimension == Dimension.OfTemperature ? new Sizes(unit.Symbol, unit.Dimension, Math.Abs(a), Math.Abs(b)) : new(unit.Symbol, unit.Dimension, a, b));
 
     [Property(MaxTest = 2000, Arbitrary = [typeof(QuantityTextProperties)])]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Quantities;

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Buffers;
+using Protocolist.Planning.Purchasing;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using UnitsNet;
+using PlanRecipe = Protocolist.Plans.Recipe;
+using PlanRecipePart = Protocolist.Plans.RecipePart;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>What the fourth pass adds to a draft.</summary>
+internal sealed record Provisioned(
+    Draft Draft,
+    ImmutableArray<PlanRecipe> Recipes,
+    ImmutableArray<PlannedPurchase> Purchases,
+    ImmutableArray<PlannedMaterial> Materials,
+    PlanCosts Costs,
+    ImmutableArray<PlannedWaste> Waste,
+    ImmutableArray<FluidMove> Moves,
+    ImmutableArray<Finding> Findings);
+
+/// <summary>Fourth pass: vessels, volumes, recipes from stock, purchases, costs, and where the spent fluid goes.</summary>
+internal static class ProvisionPass
+{
+    public static Provisioned Run(Draft draft, Bench bench, LocalDate on)
+    {
+        var free = bench with { Vessels = [.. bench.FreeVessels(on)] };
+        ImmutableArray<DraftStep> steps = [.. draft.Steps.Select(s => Housed(s, draft, free))];
+        var stock = StockBook.Of(bench.Stock);
+        var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
+        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde));
+        var rates = new ExchangeRates(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
+        var listed = things.Where(t => t.IsListed && t.AllUses > 0).ToList();
+        var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on);
+        var materials = MaterialBook.Of(recipes, things, stock, rates, on);
+        var waste = WasteBook.Of(uses, recipes, things, steps, bench, stock);
+        steps = [.. steps.Select(s => Discarding(s, waste) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
+        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, materials, things, waste);
+        return new(
+            draft with { Steps = steps },
+            [.. recipes.Recipes.Where(r => !r.Use.Fluid.IsWater).Select(r => Written(r, stock))],
+            materials.Purchases,
+            materials.Materials,
+            costs,
+            waste.Planned,
+            FluidFlow.Moves(uses, recipes, steps, waste.Planned),
+            [
+                .. InUse(bench, free), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
+                .. LeftOut(bench, uses, stock, on), .. Arrivals(materials.Purchases), .. ThingBook.Unlisted(things, bench.Stock),
+            ]);
+    }
+
+    /// <summary>The step with its vessel and the fluid it takes; by the ratio alone where no vessel is listed or none fits.</summary>
+    private static DraftStep Housed(DraftStep step, Draft draft, Bench bench)
+    {
+        if (!NeedsVessel(step)) return step;
+        step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
+        var outcome = VesselChoice.For(step, draft.Body, bench);
+        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = fitted.FluidVolume };
+        return step with { NoVessel = outcome, Volume = draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+    }
+
+    private static bool NeedsVessel(DraftStep step) => step.Kind switch
+    {
+        StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.House => true,
+        StageKind.Rinse or StageKind.Thaw => step.Fluid is not null && step.Ratio is not null,
+        _ => false,
+    };
+
+    /// <summary>The step that does away with a spent fluid says where this bench puts it.</summary>
+    private static DraftStep Discarding(DraftStep step, WasteBook waste) =>
+        step.Kind == StageKind.Discard && step.Stage.Text("of") is { } of && waste.DestinationOf(of) is { } to
+            ? step with { Details = step.Details.SetItem("to", to) }
+            : step;
+
+    private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
+        solved.Use.Fluid.Name,
+        solved.Recipe.Volume,
+        [solved.Recipe.MakeUp, .. solved.Recipe.AddWater is var add && add != solved.Recipe.MakeUp && add != "no water is added" ? [$"or: {add}"] : (string[])[]],
+        [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
+        [.. solved.Use.Steps.Select(s => s.Step)]);
+
+    private static string AnyCurrency(Bench bench) =>
+        bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
+
+    private static IEnumerable<Finding> InUse(Bench bench, Bench free) =>
+        bench.Vessels.Where(v => v.Count > 0 && free.Vessels.All(f => f.Id != v.Id)).Select(v =>
+        {
+            var until = bench.VesselsInUse.Where(u => u.VesselId == v.Id).Max(u => u.Until);
+            return Finding.Note("vessel-in-use", $"every {v.Name} is in use{(until is { } day ? $" until {NodaTime.Text.LocalDatePattern.Iso.Format(day)}" : "")}; it is left out", "start later, or free one");
+        });
+
+    /// <summary>Bottles of what this plan needs that may not be used: expired, of unknown strength, spent.</summary>
+    private static IEnumerable<Finding> LeftOut(Bench bench, ImmutableArray<FluidUse> uses, StockBook stock, LocalDate on)
+    {
+        var kinds = uses.Select(u => u.Fluid.Kind).ToHashSet();
+        var hasFormaldehyde = uses.Any(u => u.Fluid.HasFormaldehyde);
+        var buffers = uses.SelectMany(u => BufferRecipe.PerLitre(u.Fluid.Buffering, u.Fluid.FormaldehydeGramsPerLitre ?? 0)).Select(s => s.Salt.Anhydrous).ToHashSet();
+        foreach (var item in bench.Stock.Where(i => i.OnHand.Units > 0 && !i.IsUsable(on)))
+        {
+            var material = stock.Materials.FirstOrDefault(m => m.Items.Contains(item));
+            var concerns = material switch
+            {
+                null => false,
+                { Fluid: { } fluid } => kinds.Contains(fluid.Kind) || (hasFormaldehyde && fluid.HasFormaldehyde),
+                { Salt: { } salt } => buffers.Contains(salt.Anhydrous),
+                _ => true,
+            };
+            if (!concerns) continue;
+
+            // Unfit stock is left out, so that it is a warning here, whatever it is where it would be used.
+            foreach (var finding in StockItemValidator.Check(item, on).Where(f => f.Severity >= Severity.Warning && f.Id is "expired-stock" or "unknown-strength" or "spent-fluid-not-clear" or "spent-fluid-too-acid" or "spent-fluid-used-up"))
+                yield return finding with { Severity = Severity.Warning };
+        }
+    }
+
+    /// <summary>What has to be ordered before the first step that needs it.</summary>
+    private static IEnumerable<Finding> Arrivals(ImmutableArray<PlannedPurchase> purchases) => purchases.Where(p => p.LeadDays > 0)
+        .GroupBy(p => (p.Item, p.LeadDays)).Select(g => Finding.Note(
+            "order-ahead",
+            $"{g.Key.Item} arrives {g.Key.LeadDays} {(g.Key.LeadDays == 1 ? "day" : "days")} after it is ordered{(g.First().For.IsEmpty ? "" : $"; '{g.First().For[0]}' waits for it")}",
+            "order it now, and keep the body cold until it is there") with { Subject = g.First().For.FirstOrDefault() ?? "" });
+}
