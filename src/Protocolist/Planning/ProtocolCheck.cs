@@ -13,6 +13,7 @@ internal static class ProtocolCheck
     {
         if (protocol.IsForSpecimens && TaxonGroups.Find(protocol.Class.Group) is null)
             yield return Finding.Error("unknown-group", $"there is no taxon group '{protocol.Class.Group}'", Suggestion.For(protocol.Class.Group, [.. TaxonGroups.All.Select(g => g.Id)]), protocol.Span);
+        foreach (var finding in Checks.Weighing.Faults(protocol)) yield return finding;
         foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
         if (!protocol.IsForSpecimens) yield break;
         foreach (var finding in WholeRange.Of(protocol)) yield return finding;
