@@ -116,6 +116,7 @@ public static class AllChecks
             foreach (var finding in check.Find(plan)) found.Add(finding.Source.Length > 0 ? finding : finding with { Source = check.Source });
         }
 
-        return found.DrainToImmutable();
+        found.AddRange(HouseChecks.Of(plan));
+        return plan.Protocol.Severities.IsEmpty ? found.DrainToImmutable() : [.. Weighing.Of(found, plan.Protocol)];
     }
 }

@@ -23,7 +23,8 @@ internal static class ReviewPass
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
-        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench))];
+        var cautions = CautionWriting.Of(draft);
+        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench, cautions))];
         var plan = new Plan
         {
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
@@ -46,7 +47,7 @@ internal static class ReviewPass
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {
             Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
-            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench)))],
+            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
             ValueOf = name => PlanValues.Find(plan, name),

@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using Protocolist.Benches;
-using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -10,7 +10,7 @@ namespace Protocolist.Planning;
 /// <summary>A drafted step as it stands on the plan.</summary>
 internal static class StepWriting
 {
-    public static Step Write(DraftStep step, Draft draft, Bench bench) => new()
+    public static Step Write(DraftStep step, Draft draft, Bench bench, ImmutableDictionary<string, ImmutableArray<string>> cautions) => new()
     {
         Id = step.Id,
         Stage = StageGrammar.Of(step.Kind).Word,
@@ -30,7 +30,7 @@ internal static class StepWriting
         LookFor = [.. LookFor(step)],
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
         Materials = step.Materials,
-        Cautions = [.. Cautions(step)],
+        Cautions = cautions[step.Id],
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,
         State = step switch
@@ -53,22 +53,5 @@ internal static class StepWriting
             var action = Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning;
             yield return $"{sign} ({meaning}): {action}";
         }
-    }
-
-    /// <summary>The protocol's own cautions, then those of the fluid, then of the work.</summary>
-    private static IEnumerable<string> Cautions(DraftStep step)
-    {
-        foreach (var text in step.Stage.Texts("cautions")) yield return text;
-        if (step.Fluid is { HasFormaldehyde: true } or { IsAlcohol: true })
-        {
-            var hazards = Hazards.Of(step.Fluid);
-            yield return $"{hazards.SignalWord}: {string.Join("; ", hazards.Statements)}. The safety data sheet of your own bottle and local rules come first.";
-        }
-
-        if (step.Fluid is { HasFormaldehyde: true }) yield return "Work in a fume hood or outdoors, with gloves, goggles and an apron; eye wash within reach.";
-        if (step.Fluid is { IsAlcohol: true }) yield return "No flame, spark or hot plate near; ventilate.";
-        if (step.Kind is StageKind.Slit or StageKind.Inject) yield return "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.";
-        if (step.Vessel is { } vessel && vessel.TotalMass.Kilograms > Vessels.Lifting.OnePerson.Kilograms)
-            yield return $"Full it weighs {Measurable.Text(vessel.TotalMass.Kilograms, Dimension.OfMass)}: fill it where it stands, and do not lift it alone.";
     }
 }

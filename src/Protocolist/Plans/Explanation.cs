@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Reading;
 
 namespace Protocolist.Plans;
 
-/// <summary>Why a figure of a plan is what it is, down to what was given.</summary>
+/// <summary>Why a figure of a plan is what it is, down to what was given; or why a finding was made.</summary>
 /// <param name="Figure">The figure.</param>
 /// <param name="Inputs">What it was made from, each explained in turn. A figure that was explained further up is not repeated.</param>
 public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inputs)
@@ -11,9 +12,9 @@ public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inpu
     /// <summary>The parts of its formula with their values, the largest first.</summary>
     public ImmutableArray<ExplainedPart> Parts { get; init; } = [];
 
-    /// <summary>Explains a figure.</summary>
+    /// <summary>Explains a figure or a finding.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="figureId">The figure's id, such as <c>fix.last</c>.</param>
+    /// <param name="figureId">The figure's id, such as <c>fix.last</c>, or a finding's, such as <c>wash-too-short</c>.</param>
     /// <returns>The tree of reasons, or an error finding <c>unknown-figure</c>.</returns>
     public static Checked<Explanation> Of(Plan plan, string figureId)
     {
@@ -21,10 +22,20 @@ public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inpu
         ArgumentNullException.ThrowIfNull(figureId);
         if (plan.Figure(figureId) is not { } figure)
         {
-            return new(null, [Finding.Error("unknown-figure", $"the plan has no figure '{figureId}'", Suggestion.For(figureId, [.. plan.Figures.Select(f => f.Id)]))]);
+            if (plan.Findings.Where(f => f.Id == figureId).ToList() is { Count: > 0 } findings) return new(Of(plan, figureId, findings), []);
+            return new(null, [Finding.Error("unknown-figure", $"the plan has no figure '{figureId}'", Suggestion.For(figureId, [.. plan.Figures.Select(f => f.Id), .. plan.Findings.Select(f => f.Id)]))]);
         }
 
         return new(Of(plan, figure, new(StringComparer.Ordinal)), []);
+    }
+
+    /// <summary>A finding reads as a figure: its severity, what it says with its limit, the figures it rests on, its source, its remedy.</summary>
+    private static Explanation Of(Plan plan, string id, List<Finding> findings)
+    {
+        var explained = findings.ConvertAll(f => Of(plan, new(f.Id, EnumWords<Severity>.Of(f.Severity), f.Message, f.Figures, f.Source) { Note = f.Remedy, Where = f.Where.ToString() }, new HashSet<string>(StringComparer.Ordinal)));
+        return explained.Count == 1
+            ? explained[0]
+            : new(new(id, $"{explained.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} findings", "each below", [], ""), [.. explained]);
     }
 
     private static Explanation Of(Plan plan, Figure figure, HashSet<string> explained)

@@ -10,7 +10,7 @@ namespace Protocolist.Protocols;
 /// </summary>
 internal static class Inheritance
 {
-    private static readonly string[] Named = ["for", "sources", "choices", "values"];
+    private static readonly string[] Named = ["for", "sources", "choices", "values", "checks", "severities"];
     private static readonly string[] NotInherited = ["format", "protocol", "revision", "extends", "examples"];
 
     public static MappingNode Merge(MappingNode basis, MappingNode extending, List<Finding> findings)

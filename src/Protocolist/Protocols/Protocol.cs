@@ -55,6 +55,10 @@ public sealed record Protocol
 
     internal ImmutableArray<ProtocolExample> Examples { get; init; } = [];
 
+    internal ImmutableArray<HouseCheck> HouseChecks { get; init; } = [];
+
+    internal ImmutableArray<SeverityChange> Severities { get; init; } = [];
+
     /// <summary>The names its formulas may use.</summary>
     internal FormulaScope Scope { get; init; } = FormulaScope.Empty;
 

@@ -30,6 +30,9 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         };
         var (values, failed) = Values(fields, scope, names, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
+        var house = new HouseCheckReader(book, findings);
+        var checks = house.Checks(fields, scope, stages);
+        var severities = HouseCheckReader.Severities(fields);
         var examples = new ExampleReader(choices, NamesIn(root), book, findings).Read(fields.List("examples"), values, stages);
         var summary = fields.Scalar("summary")?.Value ?? "";
         var cautions = fields.Texts("cautions");
@@ -50,6 +53,8 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
                 Values = values,
                 Stages = stages,
                 Examples = examples,
+                HouseChecks = checks,
+                Severities = severities,
                 Scope = scope,
                 Span = id.Span,
                 Places = PlacesIn(root),

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Protocolist.Checks.Cautions;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Vessels;
+
+namespace Protocolist.Planning;
+
+/// <summary>Cautions where they matter, once: at the first step that meets the animal, the fluid, the blade or the load.</summary>
+internal static class CautionWriting
+{
+    private const string Sharps = "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.";
+
+    /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
+    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft)
+    {
+        var said = new HashSet<string>(StringComparer.Ordinal);
+        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
+        var first = true;
+        foreach (var step in draft.Steps)
+        {
+            IEnumerable<string> all = [.. first ? Animal(draft) : [], .. step.Stage.Texts("cautions"), .. Fluid(step), .. Work(step)];
+            cautions[step.Id] = [.. all.Where(said.Add)];
+            first = false;
+        }
+
+        return cautions.ToImmutable();
+    }
+
+    /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
+    private static IEnumerable<string> Animal(Draft draft) =>
+        [.. draft.Protocol.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => c.Text)];
+
+    private static IEnumerable<string> Fluid(DraftStep step)
+    {
+        if (step.Fluid is not { IsWater: false } fluid) yield break;
+        foreach (var sentence in FluidCautions.Of(fluid)) yield return sentence;
+        yield return FluidCautions.Deference;
+    }
+
+    private static IEnumerable<string> Work(DraftStep step)
+    {
+        if (step.Kind is StageKind.Slit or StageKind.Inject) yield return Sharps;
+        if (step.Vessel is { } vessel && vessel.TotalMass > Lifting.OnePerson)
+            yield return $"{vessel.Vessel.Name}, full, weighs {Measurable.Text(vessel.TotalMass.Kilograms, Dimension.OfMass)}: fill it where it stands, and do not lift it alone.";
+    }
+}
