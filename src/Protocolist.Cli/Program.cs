@@ -8,5 +8,7 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ExplainCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
+    CompareCommand.Build(),
+    BatchCommand.Build(),
 };
 return Exits.Run(root, args);

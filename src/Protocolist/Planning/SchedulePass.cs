@@ -23,10 +23,17 @@ internal static class SchedulePass
         var from = Resolve(start, bench.Opening.Zone, findings);
         var dated = draft.Steps.Where(IsDated).ToList();
         if (dated.Count == 0) return new(draft, [.. findings]);
-        var schedule = Scheduler.Earliest(JobGraph.Chain(dated.Select((s, i) => (Lag(s, i > 0 ? dated[i - 1] : null), JobOf(s)))), bench.Opening, from);
+        var schedule = Scheduler.Earliest(GraphOf(draft, _ => []), bench.Opening, from);
         findings.AddRange(schedule.Findings);
         if (schedule.Value is not { } dates) return new(draft, [.. findings]);
         return new(draft with { Steps = [.. draft.Steps.Select(s => IsDated(s) ? Dated(s, dates[s.Id], bench, findings) : s)] }, [.. findings]);
+    }
+
+    /// <summary>The work of a draft as jobs that follow one another, each with what it shares with other plans.</summary>
+    internal static JobGraph GraphOf(Draft draft, Func<DraftStep, ImmutableArray<Need>> needs)
+    {
+        var dated = draft.Steps.Where(IsDated).ToList();
+        return JobGraph.Chain(dated.Select((s, i) => (Lag(s, i > 0 ? dated[i - 1] : null), JobOf(s) with { Needs = needs(s) })));
     }
 
     /// <summary>Care comes by the calendar of years, and spent fluid is seen to when the step that spends it ends.</summary>

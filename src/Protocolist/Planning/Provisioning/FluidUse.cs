@@ -28,7 +28,10 @@ internal sealed record FluidUse(Fluid Fluid, ImmutableArray<(string Step, Volume
     public Volume Spare => Reserve.Usual.ForSpills(Amount.Of(Asked)).Volume;
 
     /// <summary>What is made: what is asked, and a reserve for what spills and clings.</summary>
-    public Volume Made => Asked + Dead + Spare;
+    public Volume Made => MadeTogether ?? Asked + Dead + Spare;
+
+    /// <summary>What several plans make of it together, their reserves included; null for one plan.</summary>
+    public Volume? MadeTogether { get; init; }
 
     /// <summary>What the steps use, by fluid.</summary>
     /// <param name="steps">The steps, with their vessels and volumes.</param>

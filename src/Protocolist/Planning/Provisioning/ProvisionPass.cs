@@ -86,7 +86,7 @@ internal static class ProvisionPass
         [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
         [.. solved.Use.Steps.Select(s => s.Step)]);
 
-    private static string AnyCurrency(Bench bench) =>
+    internal static string AnyCurrency(Bench bench) =>
         bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
 
     private static IEnumerable<Finding> InUse(Bench bench, Bench free) =>
