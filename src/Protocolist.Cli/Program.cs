@@ -10,5 +10,10 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ShowCommand.Build(),
     CompareCommand.Build(),
     BatchCommand.Build(),
+    SchemaCommand.Build(),
+    MixCommand.Build(),
+    FluidCommand.Build(),
+    StrengthCommand.Build(),
+    TankCommand.Build(),
 };
 return Exits.Run(root, args);

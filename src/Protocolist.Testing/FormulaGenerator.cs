@@ -126,7 +126,9 @@ public static class FormulaGenerator
     {
         var units = Kinds.First(k => k.Dimension == dimension).Units;
         var literal = from number in Number from unit in Gen.Elements<string>(units) select Make(dimension, Binding.Atom, [], _ => unit.Length == 0 ? number : $"{number} {unit}");
-        var range = from low in Gen.Choose(0, 50) from more in Gen.Choose(0, 50) from unit in Gen.Elements<string>(units)
+        var range = from low in Gen.Choose(0, 50)
+                    from more in Gen.Choose(0, 50)
+                    from unit in Gen.Elements<string>(units)
                     select Make(dimension, Binding.Range, [], _ => FormattableString.Invariant($"{low} to {low + more} {unit}").TrimEnd());
         var names = words.Quantities.Where(n => n.Value == dimension).Select(n => Make(dimension, Binding.Atom, [], _ => n.Key)).ToArray();
         return names.Length == 0 ? Gen.Frequency((3, literal), (1, range)) : Gen.Frequency((2, literal), (1, range), (4, Gen.Elements(names)));

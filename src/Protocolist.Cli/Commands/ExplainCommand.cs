@@ -34,6 +34,7 @@ internal static class ExplainCommand
         var indent = new string(' ', depth * 2);
         Console.Out.WriteLine($"{indent}{figure.Id} = {figure.Value}");
         Console.Out.WriteLine($"{indent}  from: {figure.Formula}");
+        foreach (var part in explanation.Parts) Console.Out.WriteLine($"{indent}  with: {part.Text} = {part.Value}");
         if (figure.Source.Length > 0) Console.Out.WriteLine($"{indent}  source: {figure.Source}");
         if (figure.Note.Length > 0) Console.Out.WriteLine($"{indent}  note: {figure.Note}");
         if (figure.Where.Length > 0) Console.Out.WriteLine($"{indent}  at: {figure.Where}");

@@ -53,11 +53,20 @@ internal static class InputFiles
         return (folders.DrainToImmutable(), findings.DrainToImmutable());
     }
 
-    /// <summary>Writes a file beside its place and then puts it there, so that nobody ever sees half of it.</summary>
+    /// <summary>Writes a file beside its place and then puts it there, so that nobody ever sees half of it, whatever goes wrong.</summary>
     public static void Write(string path, string text)
     {
+        if (Directory.Exists(path)) throw new IOException($"'{path}' is a folder; name a file");
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !Directory.Exists(folder)) throw new IOException($"there is no folder '{folder}' to write into; make it first");
         var beside = path + ".part";
-        File.WriteAllText(beside, text);
-        File.Move(beside, path, overwrite: true);
+        try
+        {
+            File.WriteAllText(beside, text);
+            File.Move(beside, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Protocolist.Checks;
+using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
@@ -26,7 +27,7 @@ internal static class ListCommand
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
             "checks" => AllChecks.Descriptions.Select(c => (c.Id, c.Protects)),
-            "fluids" => FluidExamples.All.Select(f => (f, "")),
+            "fluids" => Fluid.Examples.Select(f => (f, "")),
             "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name)),
             _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
         };

@@ -1,4 +1,12 @@
 using System.Collections.Immutable;
+using Protocolist.Checks.Body;
+using Protocolist.Checks.Fluids;
+using Protocolist.Checks.Labels;
+using Protocolist.Checks.Law;
+using Protocolist.Checks.People;
+using Protocolist.Checks.Stock;
+using Protocolist.Checks.Time;
+using Protocolist.Checks.Vessels;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks;
@@ -8,20 +16,106 @@ public static class AllChecks
 {
     internal static ImmutableArray<PlanCheck> All { get; } =
     [
+        AboveFlashPoint.Check,
+        AcidOnBone.Check,
         AcidOnCalcareous.Check,
+        AlcoholOnGelatinous.Check,
+        AlcoholWeakenedByBody.Check,
+        AnthraxSigns.Check,
+        AvianInfluenza.Check,
+        BleachOrAcidNearFormalin.Check,
+        BloatedNotVented.Check,
+        BufferDoesNotLast.Check,
+        CareRoundMissing.Check,
+        ClosureContradictsVessel.Check,
+        ColourNotRecorded.Check,
+        CoreOutOfReach.Check,
+        Cramped.Check,
+        CurrencyMissing.Check,
+        DatesInIsoForm.Check,
+        DecomposedIsSeldomWorthIt.Check,
+        FirstLookMissing.Check,
+        FixationShorterThanPenetration.Check,
+        FixativeOverItsMonth.Check,
+        FixativeTooCold.Check,
+        FixativeTooWeak.Check,
+        FlammableQuantity.Check,
+        FormaldehydeInTheAir.Check,
+        FormalinFlag.Check,
+        FormalinOnSpicules.Check,
+        FormalinToTheDrain.Check,
+        FormalinWithoutHood.Check,
+        FrozenWithoutThaw.Check,
+        HeadspaceTooSmall.Check,
+        HoldTooLong.Check,
+        InjectionTooStrong.Check,
+        InsideAndOutside.Check,
+        IsopropanolOnLime.Check,
+        KeepingStrengthOutOfBand.Check,
+        LabelIncomplete.Check,
+        LabelMedia.Check,
+        LargeLotInOneVessel.Check,
+        LimeLongInFormalin.Check,
+        LoneWork.Check,
+        LongDay.Check,
+        MaterialUnknown.Check,
+        MeasurementsContradict.Check,
         MissingProvenance.Check,
+        MixedAlcohols.Check,
         MixedBuffering.Check,
+        NoTimeToCure.Check,
+        NobodyWatches.Check,
         NotSubmerged.Check,
         OutOfClass.Check,
+        PermitNotNoted.Check,
+        PostureNotSet.Check,
+        PriceMissing.Check,
+        ProtectedGroup.Check,
+        RabiesProne.Check,
+        RatioTooLow.Check,
+        ReusedFixativeDoubtful.Check,
+        SafetyEquipmentNotListed.Check,
+        SpentFluidOfAnotherBuffering.Check,
+        StockExpired.Check,
+        StockStrengthUnknown.Check,
+        SuppliesLate.Check,
+        TankGlass.Check,
+        ThawedIsNotHeld.Check,
+        TissueForDnaAfterFormalin.Check,
         TooBigAStep.Check,
+        TooLateAfterDeath.Check,
+        UnknownCauseOfDeath.Check,
+        UnknownDenaturant.Check,
         UnwashedIntoAlcohol.Check,
+        VentilationUnknown.Check,
         VesselTooSmall.Check,
+        WashNotChanged.Check,
+        WashTooShort.Check,
+        WasteWithoutDestination.Check,
+        WaterUnfitForAlcohol.Check,
+        .. ToldChecks.All,
     ];
+
+    private static readonly ImmutableHashSet<string> Absorbed = [.. All.SelectMany(c => c.Absorbs)];
 
     /// <summary>What each check looks at, by id in alphabetical order.</summary>
     public static ImmutableArray<CheckDescription> Descriptions { get; } =
-        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Source)).OrderBy(c => c.Id, StringComparer.Ordinal)];
+        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
 
-    /// <summary>All findings of all checks.</summary>
-    internal static IEnumerable<Finding> Review(ReviewCase plan) => All.SelectMany(c => c.Find(plan));
+    /// <summary>All findings: of the passes before where no check says them itself, of every check, and of the protocol's own; weighed as the protocol asks.</summary>
+    internal static ImmutableArray<Finding> Review(ReviewCase plan)
+    {
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var finding in plan.Earlier)
+        {
+            if (!Absorbed.Contains(finding.Id)) found.Add(finding);
+        }
+
+        foreach (var check in All)
+        {
+            foreach (var finding in check.Find(plan)) found.Add(finding.Source.Length > 0 ? finding : finding with { Source = check.Source });
+        }
+
+        return found.DrainToImmutable();
+    }
 }

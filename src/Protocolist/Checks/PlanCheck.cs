@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks;
@@ -7,10 +8,22 @@ namespace Protocolist.Checks;
 /// <param name="Protects">What or whom it protects, in a few words.</param>
 /// <param name="Source">Where the rule comes from.</param>
 /// <param name="Find">What it finds; nothing where all is well.</param>
-internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, IEnumerable<Finding>> Find);
+internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, IEnumerable<Finding>> Find)
+{
+    /// <summary>Ids of findings of earlier passes that it says itself, so that nothing is said twice.</summary>
+    public ImmutableArray<string> Absorbs { get; init; } = [];
+
+    /// <summary>Whether it keeps people from harm: such a check may be raised by a protocol, never lowered.</summary>
+    public bool ProtectsPeople { get; init; }
+
+    /// <summary>A check that an earlier pass made already: it stands in the list with its source, and its severity can be set like any other's.</summary>
+    public static PlanCheck Told(string id, string protects, string source) =>
+        new(id, protects, source, plan => plan.Earlier.Where(f => f.Id == id)) { Absorbs = [id] };
+}
 
 /// <summary>A check as the list of checks shows it.</summary>
 /// <param name="Id">The id of its findings.</param>
 /// <param name="Protects">What or whom it protects.</param>
 /// <param name="Source">Where the rule comes from.</param>
-public sealed record CheckDescription(string Id, string Protects, string Source);
+/// <param name="ProtectsPeople">Whether no protocol may lower it.</param>
+public sealed record CheckDescription(string Id, string Protects, string Source, bool ProtectsPeople);

@@ -1,38 +1,86 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
-using Protocolist.Fluids;
+using Protocolist.Findings;
+using Protocolist.Fluids.Infiltration;
+using Protocolist.Formulas;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
-using Protocolist.Vessels;
+using Protocolist.Specimens.Fixation;
+using UnitsNet;
+using static System.StringComparison;
 
 namespace Protocolist.Checks;
 
 /// <summary>Everything a check may look at: the finished plan, and what stands behind it.</summary>
-internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Protocol Protocol, ImmutableArray<ReviewStep> Steps)
+internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Protocol Protocol)
 {
+    /// <summary>The steps in order, and what follows from them, kept in step with every change.</summary>
+    public required ImmutableArray<ReviewStep> Steps
+    {
+        get;
+        init
+        {
+            field = value;
+            FluidSteps = [.. value.Where(s => s.Fluid is not null && s.Kind is not (StageKind.Sample or StageKind.Discard))];
+            Formalin = [.. FluidSteps.Where(s => s.Fluid!.HasFormaldehyde)];
+            Alcohol = [.. FluidSteps.Where(s => s.Fluid!.IsAlcohol)];
+            House = FluidSteps.LastOrDefault(s => s.Kind == StageKind.House);
+            FirstFixing = FluidSteps.FirstOrDefault(s => s.Kind is StageKind.Inject or StageKind.Immerse);
+        }
+    }
+
+    /// <summary>The steps in which fluid meets the body, in order.</summary>
+    public ImmutableArray<ReviewStep> FluidSteps { get; private init; } = [];
+
+    /// <summary>Those of them with formaldehyde.</summary>
+    public ImmutableArray<ReviewStep> Formalin { get; private init; } = [];
+
+    /// <summary>Those of them with alcohol.</summary>
+    public ImmutableArray<ReviewStep> Alcohol { get; private init; } = [];
+
+    /// <summary>The move into the final vessel; null where there is none.</summary>
+    public ReviewStep? House { get; private init; }
+
+    /// <summary>The first step that fixes; null where none does.</summary>
+    public ReviewStep? FirstFixing { get; private init; }
+
+    /// <summary>Steps after sealing: inspections and topping up.</summary>
+    public ImmutableArray<ReviewStep> Care { get; init; } = [];
+
+    /// <summary>What the passes before had to say.</summary>
+    public ImmutableArray<Finding> Earlier { get; init; } = [];
+
+    /// <summary>The model's time for this body to be fixed to the core; null where nothing fixes it.</summary>
+    public BodyFixation? Fixation { get; init; }
+
+    /// <summary>What a name of a house check's condition stands for; null where this plan has no such thing.</summary>
+    public Func<string, FormulaValue?> ValueOf { get; init; } = _ => null;
+
     public TaxonGroup Group => Body.Group;
 
     public Specimen Specimen => Body.Specimen;
 
-    /// <summary>The steps in which fluid meets the body, in order.</summary>
-    public IEnumerable<ReviewStep> FluidSteps => Steps.Where(s => s.Fluid is not null && s.Kind is not (StageKind.Sample or StageKind.Discard));
-}
+    /// <summary>The water that the body, or the lot, brings along.</summary>
+    public Volume Water => TissueWater.Of(Body.LotVolume.Nominal, Density.FromKilogramsPerCubicMeter(Group.DensityKgPerM3.Nominal), Group.WaterFraction.Nominal);
 
-/// <summary>One step with the fluid and the vessel as objects.</summary>
-internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
-{
-    /// <summary>How its vessel is filled; null where it has none.</summary>
-    public FittedVessel? Vessel { get; init; }
+    /// <summary>What is left for fluid to cross, cuts and injections counted.</summary>
+    public Length Depth => Fixation is { } fixation ? Length.FromMillimeters(fixation.Slowest.DepthMm) : Body.HalfThickness.Nominal;
 
-    /// <summary>Where no vessel fits: every reason against those at hand.</summary>
-    public ImmutableArray<Findings.Finding> VesselReasons { get; init; } = [];
+    /// <summary>Whether knife or needle goes in.</summary>
+    public bool Opens => Steps.Any(s => s.Kind is StageKind.Slit or StageKind.Inject);
 
-    /// <summary>Where no vessel fits: what would.</summary>
-    public string VesselAdvice { get; init; } = "";
+    /// <summary>Whether the history of the specimen speaks of one of these.</summary>
+    public bool Tells(ReadOnlySpan<string> words)
+    {
+        foreach (var word in words)
+        {
+            if (Specimen.HowObtained?.Contains(word, OrdinalIgnoreCase) == true || Specimen.Notes?.Contains(word, OrdinalIgnoreCase) == true) return true;
+        }
 
-    /// <summary>Fluid wanted over the specimen; 0 where the protocol does not say.</summary>
-    public UnitsNet.Length OverSpecimen { get; init; }
+        return false;
+    }
 
-    public string Id => Step.Id;
+    /// <summary>Where a step stands in the order; -1 for none.</summary>
+    public int IndexOf(ReviewStep? step) => step is null ? -1 : Steps.IndexOf(step);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 
 namespace Protocolist.Findings;
@@ -14,6 +15,12 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
 
     /// <summary>What it is about within a plan: a step's or a figure's id; empty where it concerns the whole.</summary>
     public string Subject { get; init; } = "";
+
+    /// <summary>The ids of the plan's figures that it rests on; empty where it rests on none.</summary>
+    public ImmutableArray<string> Figures { get; init; } = [];
+
+    /// <summary>Where its rule or limit comes from; empty for a fault of a file.</summary>
+    public string Source { get; init; } = "";
 
     /// <summary>Makes an error.</summary>
     /// <param name="id">The kebab-case id.</param>

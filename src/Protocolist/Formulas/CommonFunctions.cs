@@ -14,18 +14,34 @@ internal static class CommonFunctions
         Part("high", "The upper end of a range.", r => r.High),
         Part("middle", "The middle of a range.", r => r.Middle),
         Root("square-root", "The square root; the argument's dimension must be a square.", 2, Math.Sqrt),
-        Root("cube-root", "The cube root; the argument's dimension must be a cube, such as a volume.", 3, Math.Cbrt),
+        Root("cube-root", "The cube root; the argument's dimension must be a cube, such as a volume.", 3, CubeRoot),
         Step("round-up", "The next whole multiple of a step at or above a quantity.", Math.Ceiling),
         Step("round-down", "The next whole multiple of a step at or below a quantity.", Math.Floor),
         new("choose", "The second argument where the condition holds, else the third.", [new("condition", FormulaType.Truth), new("then", null), new("otherwise", null)], ChooseType, Choose),
     ];
+
+    /// <summary>
+    /// The library's cube root errs in the last place, now up, now down, so that a larger number can have a smaller root.
+    /// The largest number whose cube is not above the argument never does; too near to nothing the cubes themselves run together.
+    /// </summary>
+    private static double CubeRoot(double x)
+    {
+        var root = Math.Cbrt(x);
+        if (x is < 1e-290 or double.PositiveInfinity) return root;
+        while (root * root * root > x) root = Math.BitDecrement(root);
+        for (var next = Math.BitIncrement(root); next * next * next <= x; next = Math.BitIncrement(next)) root = next;
+        return root;
+    }
 
     private static FormulaFunction Pairwise(string name, string summary, Func<QuantityRange, QuantityRange, QuantityRange> fold) => new(
         name,
         summary,
         [new("a", null), new("b", null)],
         types => AllAlike(types),
-        values => FormulaValue.Of(values.Skip(1).Aggregate(values[0].Quantity, (a, b) => fold(a, b.Quantity)))) { Repeats = true };
+        values => FormulaValue.Of(values.Skip(1).Aggregate(values[0].Quantity, (a, b) => fold(a, b.Quantity))))
+    {
+        Repeats = true,
+    };
 
     private static FormulaFunction Part(string name, string summary, Func<QuantityRange, double> part) => new(
         name,
@@ -64,12 +80,14 @@ internal static class CommonFunctions
             if (step.Low <= 0 || double.IsInfinity(step.High)) return FormulaValue.Of(RangeArithmetic.Anything(of.Dimension));
 
             // A hair of tolerance keeps 30 mm / 10 mm at 3 when the division came out as 3.0000000000000004.
-            double At(double x, double s) => double.IsFinite(x) ? round((x / s) + (round == Math.Floor ? 1e-12 : -1e-12)) * s : x;
-            double[] ends = [At(of.Low, step.Low), At(of.Low, step.High), At(of.High, step.Low), At(of.High, step.High)];
-            if (step.IsPoint) return FormulaValue.Of(new QuantityRange(ends.Min(), ends.Max(), of.Dimension));
+            double At(double x, double s) => double.IsFinite(x / s) ? round((x / s) + (round == Math.Floor ? 1e-12 : -1e-12)) * s : x;
+            if (step.IsPoint) return FormulaValue.Of(new QuantityRange(At(of.Low, step.Low), At(of.High, step.Low), of.Dimension));
 
-            // With a step that varies, the rounded value stays within one largest step of the quantity.
-            return FormulaValue.Of(RangeArithmetic.Widened(Math.Min(ends.Min(), of.Low - step.High), Math.Max(ends.Max(), of.High + step.High), of.Dimension));
+            // With a step that varies, the rounded value stays within one largest step of the quantity, but for rounding and that hair.
+            double Margin(double x) => double.IsFinite(x) ? 1e-11 * (Math.Abs(x) + step.High) : 0;
+            var low = of.Low - (round == Math.Floor ? step.High : 0) - Margin(of.Low);
+            var high = of.High + (round == Math.Floor ? 0 : step.High) + Margin(of.High);
+            return FormulaValue.Of(new QuantityRange(of.Low >= 0 ? Math.Max(0, low) : low, high, of.Dimension));
         });
 
     private static (FormulaType Type, string? Misfit) AllAlike(ImmutableArray<FormulaType> types)

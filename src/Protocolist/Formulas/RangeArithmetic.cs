@@ -65,18 +65,12 @@ internal static class RangeArithmetic
         a.High < b.Low ? Truth.Yes : a.Low >= b.High ? Truth.No : Truth.Depends;
 
     /// <summary>
-    /// A rising function over a range. Library functions such as a cube root may err in the last places, which can break
-    /// their rise there, so the ends are widened by four steps.
+    /// A rising function over a range. Library functions such as a power may err in the last places, so the ends are widened by four steps.
     /// </summary>
     public static QuantityRange Rising(QuantityRange a, Func<double, double> function, Dimension dimension)
     {
         if (a.IsPoint) return Outward(function(a.Low), function(a.High), dimension, true);
-        return Widened(function(a.Low), function(a.High), dimension);
-    }
-
-    /// <summary>A range widened by four steps of the last binary place, for bounds that are right but for rounding.</summary>
-    public static QuantityRange Widened(double low, double high, Dimension dimension)
-    {
+        double low = function(a.Low), high = function(a.High);
         for (var i = 0; i < 4; i++)
         {
             low = Down(low);

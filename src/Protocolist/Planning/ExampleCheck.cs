@@ -6,6 +6,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using NodaTime;
+using Protocolist.Planning.Proving;
 
 namespace Protocolist.Planning;
 
@@ -22,6 +23,7 @@ internal static class ExampleCheck
         var body = BodyMeasure.Of(specimen);
         findings.AddRange(body.Findings.Where(f => f.Severity == Severity.Error).Select(f => f with { Where = example.Span }));
         if (body.Value is null) return findings;
+        if (Outside(body.Value, protocol.Class) is { } outside) return [.. findings, outside with { Where = example.Span }];
         var bench = Bench.Empty(DateTimeZone.Utc);
         var drafted = DraftPass.Run(body.Value, protocol, bench, example.Choose.ToImmutableSortedDictionary(StringComparer.Ordinal));
         if (drafted.Value is not { } draft) return [.. findings, .. drafted.Findings];
@@ -29,6 +31,21 @@ internal static class ExampleCheck
         foreach (var value in protocol.Values) inputs = inputs.With(value.Name, value.Expression.Evaluate(inputs.AsFormulaInputs()));
         findings.AddRange(example.Expectations.Select(e => Judge(e, draft, protocol, inputs)).OfType<Finding>());
         return findings;
+    }
+
+    /// <summary>An example speaks for its protocol only from within its class.</summary>
+    private static Finding? Outside(BodyMeasure body, SpecimenClass taxon)
+    {
+        if (!taxon.IsForSpecimens) return null;
+        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", $"the example is {Phrases.One(body.Group.Name)}, and the class is of the group '{taxon.Group}'", "correct the example, or 'for'");
+        foreach (var (key, limit) in taxon.Limits)
+        {
+            var size = PlanInputs.Measure(body, "specimen." + key).Middle;
+            if (!SpecimenClass.Within(limit, size))
+                return Finding.Error("example-outside-class", $"the example's {key.Replace('-', ' ')}, {Measurable.Text(size, limit.Dimension)}, is outside the class, {Measurable.Text(limit)}", "correct the example, or widen 'for'");
+        }
+
+        return null;
     }
 
     private static Finding? Judge(Expectation expectation, Draft draft, Protocol protocol, PlanInputs inputs)

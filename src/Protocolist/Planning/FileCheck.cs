@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
@@ -22,6 +23,12 @@ public static class FileCheck
     {
         ArgumentNullException.ThrowIfNull(sources);
         ArgumentNullException.ThrowIfNull(zones);
+        return Over([BundledProtocols.Sources()], sources, zones, strict);
+    }
+
+    /// <summary>The same, over other protocols than the bundled ones.</summary>
+    internal static ImmutableArray<Finding> Over(IReadOnlyList<IReadOnlyList<SourceText>> folders, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict)
+    {
         var findings = new List<Finding>();
         var protocols = new List<SourceText>();
         foreach (var source in sources)
@@ -42,10 +49,11 @@ public static class FileCheck
 
         if (protocols.Count > 0)
         {
-            var shelf = Shelf.BundledWith(protocols);
+            var shelf = Shelf.Of([.. folders, protocols]);
             var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
             foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File))) findings.AddRange(ProtocolCheck.Of(protocol, strict));
+            findings.AddRange(ShelfCheck.Of(shelf, names));
         }
 
         return [.. findings.DistinctBy(f => (f.Id, f.Where, f.Message)).OrderBy(f => f.Where.File, StringComparer.Ordinal).ThenBy(f => f.Where.Line).ThenBy(f => f.Where.Column)];

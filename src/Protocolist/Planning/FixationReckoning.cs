@@ -6,6 +6,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using static System.FormattableString;
 
 namespace Protocolist.Planning;
 
@@ -26,8 +27,45 @@ internal static class FixationReckoning
             _ => Fixative.Ethanol,
         };
         var reckoned = BodyFixation.Of(body, injections, cuts, fixative, bench.Temperatures.Room.DegreesCelsius);
-        return reckoned with { Findings = [.. reckoned.Findings.Select(f => f with { Subject = fix.Id })] };
+        var opened = steps.Any(s => !s.Cuts.IsEmpty);
+        return reckoned with
+        {
+            Findings =
+            [
+                .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed") && !Unreached.Contains(f.Id)).Select(f => f with { Subject = fix.Id }),
+                .. Slowest(reckoned, WaysOut(body, fix, fixative, bench)).Select(f => f with { Subject = fix.Id }),
+            ],
+        };
     }
+
+    /// <summary>Regions that fluid reaches too late, said once: by the slowest of them, the others named.</summary>
+    private static IEnumerable<Finding> Slowest(Checked<BodyFixation> reckoned, string waysOut)
+    {
+        var late = reckoned.Findings.Where(f => Unreached.Contains(f.Id)).OrderByDescending(f => f.Severity).ThenByDescending(f => HoursOf(reckoned.Value, f.Subject)).ToList();
+        if (late.Count == 0) yield break;
+        string[] others = [.. late.Skip(1).Select(f => reckoned.Value!.Regions.First(r => r.Region.Id == f.Subject).Region.Name)];
+        yield return late[0] with
+        {
+            Message = late[0].Message + (others.Length == 0 ? "" : $"; too late too: {string.Join(", ", others)}"),
+            Remedy = waysOut.Length == 0 ? late[0].Remedy : $"{late[0].Remedy}; {waysOut}",
+        };
+    }
+
+    private static double HoursOf(BodyFixation? fixation, string region) => fixation?.Regions.FirstOrDefault(r => r.Region.Id == region)?.Time.LowHours ?? 0;
+
+    private static readonly ImmutableArray<string> Unreached = ["core-will-rot", "core-may-rot"];
+
+    /// <summary>The reverse question: what would have to be cut or injected for the core to be reached within the time that the protocol allows.</summary>
+    private static string WaysOut(BodyMeasure body, DraftStep fix, Fixative fixative, Bench bench)
+    {
+        // Two weeks is what custom gives a large body, where the protocol sets no end.
+        var hours = Math.Min(fix.Most?.TotalHours ?? CustomaryHours, CustomaryHours);
+        if (SafeguardPlan.For(body, hours, fixative, bench.Temperatures.Room.DegreesCelsius).Value is not { IsSafeWhole: false } ways) return "";
+        var needles = ways.Injections.IsEmpty ? "" : Invariant($", or {ways.Injections[0].Sites} injections of {ways.Injections[0].SiteMl:0.##} mL, {ways.Injections[0].SpacingMm:0} mm apart");
+        return Invariant($"safe within {hours / 24:0} days: long cuts {ways.LongCutSpacingMm:0} mm apart and {ways.CutDepthMm:0} mm deep{needles}");
+    }
+
+    private const double CustomaryHours = 14 * 24;
 
     public static Figure Figure(BodyFixation fixation)
     {

@@ -18,7 +18,7 @@ internal static class GivenFigures
         yield return Measure(body, "specimen.length", body.Length, l => l.Meters);
         yield return Measure(body, "specimen.half-thickness", body.HalfThickness, l => l.Meters);
         foreach (var name in (string[])["specimen.lot-mass", "specimen.count"])
-            yield return Given(name, PlanInputs.Measure(body, name), "mass and count of the lot", "");
+            yield return Given(name, PlanInputs.Measure(body, name), name == "specimen.count" ? "given" : "mass of one animal, or of the lot where it was weighed together", "") with { Inputs = name == "specimen.count" ? [] : ["specimen.mass", "specimen.count"] };
         yield return Given("specimen.water-share", PlanInputs.Measure(body, "specimen.water-share"), $"the group '{body.Group.Id}'", body.Group.WaterFraction.Source);
         foreach (var trait in (string[])["condition", "life-stage", "intended-use"])
             yield return new($"specimen.{trait}", PlanInputs.Trait(body.Specimen, trait), "given", [], "");

@@ -23,8 +23,8 @@ internal static class Instructions
         StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => Soak(step),
         StageKind.Hold => [$"Keep it{(step.Details.TryGetValue("temperature", out var at) ? $" at {at}" : " cold")}."],
         StageKind.House => House(step),
-        StageKind.Mount when step.Details.TryGetValue("on", out var on) && on != "nothing" => [$"It is held by: {on}."],
-        StageKind.Seal => step.Details.TryGetValue("closure", out var closure) ? [$"Close with: {closure}."] : [],
+        StageKind.Mount => Mount(step, draft),
+        StageKind.Seal => Seal(step, draft),
         StageKind.Label => [.. step.Stage.Texts("fields").Select(f => $"Label: {f}."), "One label inside in the fluid, one outside; soft pencil or carbon ink on cotton-rag paper."],
         StageKind.Discard => step.Details.TryGetValue("to", out var to) ? [$"{step.Stage.Text("of") ?? "The spent fluid"}: {to}."] : [],
         _ => [],
@@ -71,17 +71,47 @@ internal static class Instructions
         var fluid = step.Fluid?.Name ?? "the keeping fluid";
         if (step.Vessel is { } v)
         {
-            yield return Invariant($"{v.Vessel.Name}, {v.Arrangement}: {Text(v.FluidVolume)} of {fluid}, up to {v.LevelAfter.Millimeters:0} mm of {v.Vessel.Shape.Height.Millimeters:0} mm inside height.");
+            yield return Invariant($"{v.Vessel.Name}, {v.Arrangement}: {Text(v.FluidVolume)} of {fluid}, up to {v.LevelAfter.Millimeters:0} mm of {v.Vessel.Shape.Height.Millimeters:0} mm inside height; fluid to specimen {Measurable.Text(v.Ratio, Dimension.None)} : 1.");
+            foreach (var sentence in Vessels.Mounting.FillingSteps(v)) yield return sentence;
             if (v.SealedPressure is { } pressure && pressure.Kilopascals >= 1)
                 yield return Invariant($"Sealed tight, the hottest day puts about {pressure.Kilopascals:0} kPa on the lid.");
         }
         else if (step.Volume is { } volume)
         {
             yield return $"At least {Text(volume)} of {fluid}.";
+            yield return "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on it with a glass, plastic or steel rod, then top up to the level.";
+        }
+    }
+
+    private static IEnumerable<string> Mount(DraftStep step, Draft draft)
+    {
+        if (step.Details.TryGetValue("on", out var on) && on != "nothing")
+        {
+            yield return $"It is held by: {on}.";
+            yield break;
         }
 
-        yield return "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on it with a glass, plastic or steel rod, then top up to the level.";
+        if (FinalVessel.MountFor(draft) is not { } mount) yield break;
+        yield return $"{Sentence(mount.Reason)}";
+        foreach (var sentence in mount.Steps) yield return sentence;
+        if (!mount.Materials.IsEmpty) yield return $"Needed: {string.Join(", ", mount.Materials)}.";
     }
+
+    private static IEnumerable<string> Seal(DraftStep step, Draft draft)
+    {
+        if (FinalVessel.ClosingFor(draft, step) is not { } closing)
+        {
+            if (step.Details.TryGetValue("closure", out var closure)) yield return $"Close with: {closure}.";
+            yield break;
+        }
+
+        yield return Sentence(closing.Reason);
+        foreach (var sentence in closing.Steps) yield return sentence;
+        if (closing.CuresOpen > NodaTime.Duration.Zero) yield return Invariant($"Leave it to cure open for {closing.CuresOpen.TotalHours:0} h before the lid goes on for good.");
+        if (closing.Port is { } port) yield return Sentence(port.Advice);
+    }
+
+    private static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.') + ".";
 
     private static string Text(Volume volume) => Measurable.Text(volume.CubicMeters, Dimension.OfVolume);
 

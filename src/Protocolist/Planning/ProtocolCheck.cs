@@ -1,8 +1,8 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
+using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
-using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 
@@ -11,11 +11,13 @@ internal static class ProtocolCheck
 {
     public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
     {
-        if (protocol.IsForSpecimens && TaxonGroups.Find(protocol.Class.Group) is null)
-            yield return Finding.Error("unknown-group", $"there is no taxon group '{protocol.Class.Group}'", Suggestion.For(protocol.Class.Group, [.. TaxonGroups.All.Select(g => g.Id)]), protocol.Span);
         foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
-        if (!protocol.IsForSpecimens) yield break;
-        foreach (var finding in WholeRange.Of(protocol)) yield return finding;
+        if (Subject.Of(protocol) is { } subject)
+        {
+            var proved = Regions(subject).Concat(new WholeRange(subject).Findings(strict)).Concat(new RouteClaims(subject).Findings()).Concat(new ChoiceClaims(subject).Findings());
+            foreach (var finding in proved.DistinctBy(f => (f.Id, f.Where))) yield return finding;
+        }
+
         if (!strict) yield break;
         foreach (var finding in Unsourced(protocol)) yield return finding;
     }
@@ -35,6 +37,13 @@ internal static class ProtocolCheck
         FormulaExpression { Formula.Root: NameNode name } => protocol.Scope.Selectable.GetValueOrDefault(name.Name, name.Type.Words),
         _ => [],
     };
+
+    /// <summary>Body regions that the class's group does not have.</summary>
+    private static IEnumerable<Finding> Regions(Subject subject) =>
+        from stage in subject.Protocol.Stages
+        from name in stage.Texts("places").Concat((stage.Find("sites") as SitesSetting)?.Sites.Select(s => s.Region) ?? [])
+        where name != "other" && !subject.Group.Regions.Any(r => r.IsNamed(name))
+        select Finding.Warning("unknown-region", $"'{stage.Id}' names '{name}', which {Phrases.One(subject.Group.Name)} does not have", Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]), (stage.Find("places") ?? stage.Find("sites"))!.Span);
 
     private static IEnumerable<Finding> Unsourced(Protocol protocol)
     {

@@ -13,6 +13,14 @@ internal static class ReviewPass
 {
     public static Checked<Plan> Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
+        var review = Case(scheduled, provisioned, bench, found);
+        ImmutableArray<Finding> findings = [.. Sorted(AllChecks.Review(review))];
+        return new(review.Plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings);
+    }
+
+    /// <summary>The plan without findings, and all that the checks look at.</summary>
+    public static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
         ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench))];
@@ -35,19 +43,25 @@ internal static class ReviewPass
             Care = CareWriting.Events(draft, bench),
             Figures = [.. draft.Figures, .. ProvisionFigures.Of(draft)],
         };
-        ImmutableArray<ReviewStep> review =
-        [
-            .. draft.Steps.Where(s => !s.IsCare).Zip(steps, (d, s) => new ReviewStep(s, d.Kind, d.Fluid)
-            {
-                Vessel = d.Vessel,
-                VesselReasons = d.NoVessel?.Reasons ?? [],
-                VesselAdvice = d.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
-            }),
-        ];
-        var checkedBy = AllChecks.Review(new ReviewCase(plan, draft.Body, bench, draft.Protocol, review));
-        ImmutableArray<Finding> findings = [.. Sorted([.. found, .. VesselFindings(draft), .. checkedBy])];
-        return new(plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings);
+        var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
+        {
+            Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
+            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench)))],
+            Earlier = [.. found, .. VesselFindings(draft)],
+            Fixation = draft.Fixation,
+            ValueOf = name => PlanValues.Find(plan, name),
+        };
+        return review;
     }
+
+    private static ReviewStep Reviewed(DraftStep draft, Step step) => new(step, draft.Kind, draft.Fluid)
+    {
+        Vessel = draft.Vessel,
+        VesselReasons = draft.NoVessel?.Reasons ?? [],
+        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
+        Details = draft.Details,
+        WatchEvery = draft.Watch?.Every,
+    };
 
     /// <summary>The gravest first; within a severity in the order in which they were found.</summary>
     private static IEnumerable<Finding> Sorted(ImmutableArray<Finding> findings) =>

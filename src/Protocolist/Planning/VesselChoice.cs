@@ -44,11 +44,12 @@ internal static class VesselChoice
     {
         var fluid = step.Fluid ?? Fluid.TapWater;
         var use = step.Stage.Kind == StageKind.House ? VesselUse.Keeping : VesselUse.Treating;
-        var request = new FitRequest(Posed(step, body), Contact(fluid), fluid.DensityAt, use)
+        var request = FitRequest.For(Posed(step, body), fluid, use) with
         {
             FilledAt = bench.Temperatures.Room,
             Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
+            Carriers = bench.People,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
@@ -70,14 +71,6 @@ internal static class VesselChoice
 
         return new PosedSpecimen.Boxed(name, volume, length, width, height);
     }
-
-    private static ContactFluid Contact(Fluid fluid) => fluid switch
-    {
-        { IsAlcohol: true, AlcoholVolumePercent: >= 60 } => ContactFluid.StrongAlcohol,
-        { IsAlcohol: true } => ContactFluid.WeakAlcohol,
-        { HasFormaldehyde: true } => ContactFluid.Formalin,
-        _ => ContactFluid.Water,
-    };
 
     /// <summary>A length that the protocol gives for the step.</summary>
     private static Length? StepLength(DraftStep step, string key) =>

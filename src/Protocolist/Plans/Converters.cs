@@ -24,7 +24,8 @@ internal sealed class MassInGrams() : NumberJson<Mass>(n => Mass.FromGrams(n), m
 
 internal sealed class LengthInMillimetres() : NumberJson<Length>(n => Length.FromMillimeters(n), l => l.Millimeters);
 
-internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => NodaTime.Duration.FromMinutes(Math.Round(h * 60)), d => d.TotalHours);
+/// <summary>To the minute, in which plans are dated, so that what is read back is written the same again.</summary>
+internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => NodaTime.Duration.FromMinutes(Math.Round(h * 60)), d => Math.Round(d.TotalMinutes) / 60);
 
 internal sealed class DurationInMinutes() : NumberJson<NodaTime.Duration>(NodaTime.Duration.FromMinutes, d => d.TotalMinutes);
 
@@ -40,7 +41,8 @@ internal abstract class PatternJson<T>(IPattern<T> pattern) : JsonConverter<T>
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(pattern.Format(value));
 }
 
-internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetDateTimePattern.ExtendedIso);
+/// <summary>With hours and minutes of the offset, as every reader of dates takes them: RFC 3339.</summary>
+internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetDateTimePattern.Rfc3339);
 
 internal sealed class LocalDateJson() : PatternJson<LocalDate>(LocalDatePattern.Iso);
 

@@ -8,6 +8,9 @@ namespace Protocolist.Plans;
 /// <param name="Inputs">What it was made from, each explained in turn. A figure that was explained further up is not repeated.</param>
 public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inputs)
 {
+    /// <summary>The parts of its formula with their values, the largest first.</summary>
+    public ImmutableArray<ExplainedPart> Parts { get; init; } = [];
+
     /// <summary>Explains a figure.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="figureId">The figure's id, such as <c>fix.last</c>.</param>
@@ -27,6 +30,11 @@ public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inpu
     private static Explanation Of(Plan plan, Figure figure, HashSet<string> explained)
     {
         if (!explained.Add(figure.Id)) return new(figure, []);
-        return new(figure, [.. figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => Of(plan, f, explained))]);
+        return new Explanation(figure, [.. figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => Of(plan, f, explained))]) { Parts = FormulaParts.Of(figure, plan) };
     }
 }
+
+/// <summary>A part of a formula and what it came to.</summary>
+/// <param name="Text">The part, as it is written.</param>
+/// <param name="Value">Its value, rounded for a person to read.</param>
+public sealed record ExplainedPart(string Text, string Value);

@@ -37,13 +37,14 @@ public static class PlanJson
         ArgumentNullException.ThrowIfNull(source);
         try
         {
-            var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
-            if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
-            if (plan.FormatVersion != Plan.CurrentFormat)
+            // A later format may lack what this one needs, so its number is looked at first.
+            if (FormatOf(source.Text) is { } format && format != Plan.CurrentFormat)
             {
-                return new(null, [Finding.Error("later-format", $"the plan is of format {plan.FormatVersion}, and this program reads format {Plan.CurrentFormat}", "make the plan again, or use the version of the program that made it", SourceSpan.At(source.Name, 1, 1))]);
+                return new(null, [Finding.Error("later-format", $"the plan is of format {format}, and this program reads format {Plan.CurrentFormat}", "make the plan again, or use the version of the program that made it", SourceSpan.At(source.Name, 1, 1))]);
             }
 
+            var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
+            if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
             return IsComplete(plan)
                 ? new(plan, [])
                 : new(null, [Finding.Error("plan-incomplete", "parts of the plan are missing", "make the plan again; a plan file is not edited by hand", SourceSpan.At(source.Name, 1, 1))]);
@@ -58,6 +59,12 @@ public static class PlanJson
         }
     }
 
+    private static int? FormatOf(string text)
+    {
+        using var document = JsonDocument.Parse(text);
+        return document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty("formatVersion", out var version) && version.TryGetInt32(out var number) ? number : null;
+    }
+
     private static Checked<Plan> Unreadable(string why, SourceSpan where) =>
         new(null, [Finding.Error("plan-unreadable", $"this plan cannot be read: {why}", "make the plan again; a plan file is not edited by hand", where)]);
 
@@ -68,7 +75,7 @@ public static class PlanJson
         && plan.Materials.All(m => !m.Draws.IsDefault && !m.For.IsDefault) && plan.Purchases.All(p => !p.For.IsDefault)
         && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
         && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
-        && plan.Figures.All(f => !f.Inputs.IsDefault)
+        && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message: not null, Source: not null, Figures.IsDefault: false })
         && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
 }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist.Protocols;
 
@@ -27,6 +28,8 @@ internal static class ClassReader
     {
         if (protocol.Nested("for", "'for'") is not { } fields) return SpecimenClass.Nothing;
         var group = fields.Required("group");
+        if (group is not null && TaxonGroups.Find(group.Value) is null)
+            findings.Add(Finding.Error("unknown-group", $"there is no taxon group '{group.Value}'", Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? $"did you mean '{near}'?" : "'protocolist list groups' prints them all", group.Span));
         var limits = ImmutableSortedDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
         foreach (var (key, dimension) in Measures)
         {

@@ -5,15 +5,13 @@ using Protocolist.Reading;
 namespace Protocolist.Protocols;
 
 /// <summary>Reads the worked cases of a protocol.</summary>
-internal static class ExampleReader
+/// <param name="choices">The protocol's choices.</param>
+/// <param name="written">Every value, stage and setting that the file names, read or not: what could not be read has its own finding.</param>
+/// <param name="book">The sources.</param>
+/// <param name="findings">What is found.</param>
+internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, ImmutableHashSet<string> written, SourceBook book, List<Finding> findings)
 {
-    public static ImmutableArray<ProtocolExample> Read(
-        ImmutableArray<DocumentNode> items,
-        ImmutableArray<ProtocolChoice> choices,
-        ImmutableArray<ValueDefinition> values,
-        ImmutableArray<StageDefinition> stages,
-        SourceBook book,
-        List<Finding> findings)
+    public ImmutableArray<ProtocolExample> Read(ImmutableArray<DocumentNode> items, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages)
     {
         var examples = ImmutableArray.CreateBuilder<ProtocolExample>();
         foreach (var item in items)
@@ -21,7 +19,7 @@ internal static class ExampleReader
             if (Fields.Of(item, "an example", findings) is not { } fields) continue;
             var specimen = fields.Entry("specimen")?.Value as MappingNode;
             if (specimen is null) findings.Add(Finding.Error("missing-key", "an example needs 'specimen'", "add 'specimen: {mass: 9 kg}'", item.Span));
-            var choose = Choose(fields, choices, findings);
+            var choose = Choose(fields);
             var expectations = ImmutableArray.CreateBuilder<Expectation>();
             if (fields.Nested("expect", "'expect'") is { } table)
             {
@@ -29,7 +27,7 @@ internal static class ExampleReader
                 {
                     if (table.Required(entry.Key.Value) is not { } text) continue;
                     if (IsKnown(entry.Key.Value, values, stages)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
-                    else findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. Known(values, stages)]), entry.Key.Span));
+                    else if (!written.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. Known(values, stages)]), entry.Key.Span));
                 }
             }
 
@@ -41,7 +39,7 @@ internal static class ExampleReader
         return examples.DrainToImmutable();
     }
 
-    private static ImmutableDictionary<string, string> Choose(Fields fields, ImmutableArray<ProtocolChoice> choices, List<Finding> findings)
+    private ImmutableDictionary<string, string> Choose(Fields fields)
     {
         var chosen = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         if (fields.Nested("choose", "'choose'") is not { } table) return chosen.ToImmutable();

@@ -69,7 +69,7 @@ internal static class Inheritance
     private static void Drop(List<DocumentNode> stages, int at, MappingNode stage, List<Finding> findings)
     {
         if (at >= 0) stages.RemoveAt(at);
-        else findings.Add(Finding.Error("unknown-stage", $"there is no stage '{IdOf(stage)}' to drop", Suggestion.For(IdOf(stage), Ids(stages)), stage.Span));
+        else findings.Add(Finding.Error("unknown-stage", $"there is no stage '{IdOf(stage)}' to drop", Suggestion.For(IdOf(stage), Ids(stages)), (stage.Find("id") ?? stage.Find("stage"))?.Value.Span ?? stage.Span));
     }
 
     private static void Insert(List<DocumentNode> stages, MappingNode stage, List<Finding> findings)

@@ -43,7 +43,7 @@ public sealed record Protocol
     public string ClassText => Class.ToString();
 
     /// <summary>Which specimens it is for.</summary>
-    internal SpecimenClass Class { get; init; } = SpecimenClass.Nothing;
+    public SpecimenClass Class { get; internal init; } = SpecimenClass.Nothing;
 
     /// <summary>Key → citation.</summary>
     internal ImmutableDictionary<string, string> Sources { get; init; } = ImmutableDictionary<string, string>.Empty;
@@ -59,6 +59,9 @@ public sealed record Protocol
     internal FormulaScope Scope { get; init; } = FormulaScope.Empty;
 
     internal SourceSpan Span { get; init; }
+
+    /// <summary>Where things stand that have no place of their own here: <c>for</c>, <c>for.mass</c>, <c>choices.keeping</c>, <c>choices.keeping.ethanol</c>.</summary>
+    internal ImmutableDictionary<string, SourceSpan> Places { get; init; } = ImmutableDictionary<string, SourceSpan>.Empty;
 
     /// <summary>The id and revision, as a plan cites it.</summary>
     /// <returns>Text such as <c>mammal-large, revision 3</c>.</returns>

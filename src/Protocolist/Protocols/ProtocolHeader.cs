@@ -6,6 +6,9 @@ namespace Protocolist.Protocols;
 /// <summary>A protocol file as read, before what it extends is known.</summary>
 internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan ExtendsSpan, MappingNode Root, SourceSpan Span)
 {
+    /// <summary>Whether the file could be read as a whole; one that could not is looked at, but serves nobody.</summary>
+    public bool IsSound { get; private init; } = true;
+
     /// <summary>The version of the file format that this library reads.</summary>
     public const int Format = 1;
 
@@ -24,6 +27,6 @@ internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan Ext
         }
 
         var extends = fields.Scalar("extends");
-        return new(id.Value, extends?.Value, extends?.Span ?? default, (MappingNode)document.Value, id.Span);
+        return new(id.Value, extends?.Value, extends?.Span ?? default, (MappingNode)document.Value, id.Span) { IsSound = !document.HasErrors };
     }
 }

@@ -30,14 +30,14 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         };
         var (values, failed) = Values(fields, scope, names, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
-        var examples = ExampleReader.Read(fields.List("examples"), choices, values, stages, book, findings);
+        var examples = new ExampleReader(choices, NamesIn(root), book, findings).Read(fields.List("examples"), values, stages);
         var summary = fields.Scalar("summary")?.Value ?? "";
         var cautions = fields.Texts("cautions");
-        fields.Finish();
+        if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
+        fields.Finish(RenamedKeys.OfProtocols);
 
         // What uses a value that could not be read would only repeat that value's fault.
         findings.RemoveAll(f => f.Id == "unknown-value" && failed.Any(n => f.Message.StartsWith($"'{n}' ", StringComparison.Ordinal)));
-        if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
         if (id is null || title is null) return new(null, [.. findings]);
         return new(
             new(id.Value, revision ?? 0, title.Value, file)
@@ -52,8 +52,27 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
                 Examples = examples,
                 Scope = scope,
                 Span = id.Span,
+                Places = PlacesIn(root),
             },
             [.. findings]);
+    }
+
+    /// <summary>Where the class and the choices stand, in the file that gave them.</summary>
+    private static ImmutableDictionary<string, SourceSpan> PlacesIn(MappingNode root)
+    {
+        var places = ImmutableDictionary.CreateBuilder<string, SourceSpan>(StringComparer.Ordinal);
+        foreach (var part in (ReadOnlySpan<string>)["for", "choices"])
+        {
+            if (root.Find(part) is not { Value: MappingNode table } entry) continue;
+            places[part] = entry.Key.Span;
+            foreach (var (key, value) in table.Entries.Select(e => (e.Key, e.Value)))
+            {
+                places[$"{part}.{key.Value}"] = key.Span;
+                foreach (var option in (value as SequenceNode)?.Items.OfType<ScalarNode>() ?? []) places.TryAdd($"{part}.{key.Value}.{option.Value}", option.Span);
+            }
+        }
+
+        return places.ToImmutable();
     }
 
     private static ImmutableDictionary<string, string> Sources(Fields fields)
@@ -107,6 +126,14 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         }
 
         return (values.DrainToImmutable(), failed);
+    }
+
+    /// <summary>Values, stages and settings by name, those too that could not be read; nothing where no stages are given at all.</summary>
+    private static ImmutableHashSet<string> NamesIn(MappingNode root)
+    {
+        var values = (root.Find("values")?.Value as MappingNode)?.Entries.Select(e => e.Key.Value) ?? [];
+        var stages = (root.Find("stages")?.Value as SequenceNode)?.Items.OfType<MappingNode>() ?? [];
+        return [.. values, .. stages.Select(Inheritance.IdOf), .. stages.SelectMany(s => s.Entries.Select(e => $"{Inheritance.IdOf(s)}.{e.Key.Value}"))];
     }
 
     private static string SourceOf(MappingEntry entry, SourceBook book) =>

@@ -54,7 +54,7 @@ public sealed class Shelf
             var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
             var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
             findings.AddRange(read.Findings);
-            if (read.Value is not null && !read.HasErrors) protocols.Add(read.Value);
+            if (read.Value is not null && !read.HasErrors && line.All(h => h.IsSound)) protocols.Add(read.Value);
         }
 
         return new([.. protocols.OrderBy(p => p.Id, StringComparer.Ordinal)], [.. InOrder(findings)]);
@@ -108,7 +108,9 @@ public sealed class Shelf
             while (from >= 0 && !layers[from].ContainsKey(wanted)) from--;
             if (from < 0)
             {
-                findings.Add(Finding.Error("unknown-protocol", $"there is no protocol '{wanted}' to extend", Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
+                findings.Add(wanted == line[^1].Id
+                    ? Finding.Error("circular-extends", $"'{wanted}' extends itself, and there is no other '{wanted}' below it", "remove 'extends', or name another protocol", line[^1].ExtendsSpan)
+                    : Finding.Error("unknown-protocol", $"there is no protocol '{wanted}' to extend", Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
                 return null;
             }
 

@@ -7,18 +7,21 @@ namespace Protocolist.Protocols;
 /// <param name="Group">The taxon group's id; empty for a protocol that only others extend.</param>
 /// <param name="Limits">Measure → from its low end up to, and without, its high end, so that neighbours never share an animal.</param>
 /// <param name="Words">Trait (life stage, intended use) → the words that fit.</param>
-internal sealed record SpecimenClass(
+public sealed record SpecimenClass(
     string Group,
     ImmutableSortedDictionary<string, QuantityRange> Limits,
     ImmutableSortedDictionary<string, ImmutableArray<string>> Words)
 {
-    public static SpecimenClass Nothing { get; } = new("", ImmutableSortedDictionary<string, QuantityRange>.Empty, ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
+    internal static SpecimenClass Nothing { get; } = new("", ImmutableSortedDictionary<string, QuantityRange>.Empty, ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
 
+    /// <summary>Whether it serves any specimen at all.</summary>
     public bool IsForSpecimens => Group.Length > 0;
 
-    public static bool Within(QuantityRange limit, double value) =>
+    internal static bool Within(QuantityRange limit, double value) =>
         limit.Low <= value && (value < limit.High || double.IsPositiveInfinity(limit.High));
 
+    /// <summary>In words: <c>mammal, mass 2 to 60 kg</c>.</summary>
+    /// <returns>The group, then each limit.</returns>
     public override string ToString()
     {
         var limits = Limits.Select(l => $"{l.Key} {Measurable.Text(l.Value)}");

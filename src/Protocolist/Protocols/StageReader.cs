@@ -50,7 +50,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
             if (Setting(setting, entry, id.Value) is { } read) settings[setting.Key] = read;
         }
 
-        named.Finish();
+        named.Finish(RenamedKeys.OfStages);
         if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
         return new(shape.Kind, id.Value, settings.ToImmutable(), word.Span);
     }

@@ -33,12 +33,12 @@ public static class Measurable
         ],
         [Dimension.OfMass] =
         [
-            (1e-5, Milligram, 1), (1e-3, Gram, 0.01), (0.1, Gram, 0.1), (0.9995, Gram, 1), (10, Kilogram, 0.01), (double.PositiveInfinity, Kilogram, 0.1),
+            (9.95e-5, Milligram, 1), (1e-3, Gram, 0.01), (0.1, Gram, 0.1), (0.9995, Gram, 1), (10, Kilogram, 0.01), (double.PositiveInfinity, Kilogram, 0.1),
         ],
         [Dimension.OfLength] = [(0.01, Millimetre, 0.1), (1.9995, Millimetre, 1), (double.PositiveInfinity, Metre, 0.01)],
         [Dimension.OfTime] =
         [
-            (59.5, UnitTable.Get("s"), 1), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
+            (119.5, UnitTable.Get("s"), 1), (600, Minute, 0.5), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
         ],
         [Dimension.OfTemperature] = [(double.PositiveInfinity, UnitTable.Get("degC"), 0.5)],
         [Dimension.OfShareByVolume] = [(double.PositiveInfinity, UnitTable.Get("%vol"), 0.1)],

@@ -100,14 +100,18 @@ internal static class UnitTable
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Words in full, which are not read: the list of symbols is closed. The remedy names the symbol.</summary>
-    private static readonly FrozenDictionary<string, string> InFull = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
-    {
-        ["millilitre"] = "mL", ["milliliter"] = "mL", ["litre"] = "L", ["liter"] = "L", ["inch"] = "in", ["inche"] = "in", ["foot"] = "ft", ["feet"] = "ft",
-        ["millimetre"] = "mm", ["millimeter"] = "mm", ["centimetre"] = "cm", ["centimeter"] = "cm", ["metre"] = "m", ["meter"] = "m",
-        ["gram"] = "g", ["gramme"] = "g", ["gr"] = "g", ["kilo"] = "kg", ["kilogram"] = "kg", ["tonne"] = "t", ["pound"] = "lb", ["ounce"] = "oz",
-        ["sec"] = "s", ["second"] = "s", ["minute"] = "min", ["hour"] = "h", ["day"] = "d", ["week"] = "wk", ["month"] = "mo", ["year"] = "y",
-        ["celsius"] = "degC", ["fahrenheit"] = "degF", ["percent"] = "%", ["min"] = "min", ["hr"] = "h", ["kg"] = "kg", ["lb"] = "lb",
-    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    private static readonly FrozenDictionary<string, string> InFull = FrozenDictionary.ToFrozenDictionary<(string Word, string Symbol), string, string>(
+        [
+            ("millilitre", "mL"), ("milliliter", "mL"), ("litre", "L"), ("liter", "L"), ("inch", "in"), ("inche", "in"), ("foot", "ft"),
+            ("feet", "ft"), ("millimetre", "mm"), ("millimeter", "mm"), ("centimetre", "cm"), ("centimeter", "cm"), ("metre", "m"),
+            ("meter", "m"), ("gram", "g"), ("gramme", "g"), ("gr", "g"), ("kilo", "kg"), ("kilogram", "kg"), ("tonne", "t"), ("pound", "lb"),
+            ("ounce", "oz"), ("sec", "s"), ("second", "s"), ("minute", "min"), ("hour", "h"), ("day", "d"), ("week", "wk"), ("month", "mo"),
+            ("year", "y"), ("celsius", "degC"), ("fahrenheit", "degF"), ("percent", "%"), ("min", "min"), ("hr", "h"), ("kg", "kg"),
+            ("lb", "lb"),
+        ],
+        w => w.Word,
+        w => w.Symbol,
+        StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, Unit> BySymbol = All
         .Select(u => KeyValuePair.Create(u.Symbol, u))

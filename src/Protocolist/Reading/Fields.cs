@@ -48,9 +48,11 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     public ScalarNode? Required(string key)
     {
         if (Entry(key) is not null) return Scalar(key);
-        findings.Add(Finding.Error("missing-key", $"{what} needs '{key}'", $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
+        findings.Add(Finding.Error("missing-key", Needs(key), $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
         return null;
     }
+
+    private string Needs(string key) => $"{what} needs '{key}'";
 
     public Fields? Nested(string key, string nestedWhat) => Entry(key) is { } entry ? Of(entry.Value, nestedWhat, findings) : null;
 
@@ -111,14 +113,19 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         return null;
     }
 
-    /// <summary>Reports the keys nobody asked for.</summary>
-    public void Finish()
+    /// <summary>Reports the keys nobody asked for; a key that is missing because it was misspelt is then not reported as well.</summary>
+    /// <param name="renamed">Keys that go by another name now: that name for each.</param>
+    public void Finish(IReadOnlyDictionary<string, string>? renamed = null)
     {
         foreach (var entry in mapping.Entries)
         {
             var key = entry.Key.Value;
             if (_asked.Contains(key) || key.StartsWith("x-", StringComparison.Ordinal)) continue;
-            findings.Add(Finding.Error("unknown-key", $"unknown key '{Excerpt.Of(key)}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
+            var isRenamed = renamed is not null && renamed.TryGetValue(key, out var now) && _asked.Contains(now);
+            var meant = isRenamed ? renamed![key] : Suggestion.Nearest(key, _asked);
+            if (meant is not null) findings.RemoveAll(f => f.Id == "missing-key" && f.Message == Needs(meant));
+            if (isRenamed) findings.Add(Finding.Error("renamed-key", $"'{key}' is called '{meant}' in {what}", $"write '{meant}:'", entry.Key.Span));
+            else findings.Add(Finding.Error("unknown-key", $"unknown key '{Excerpt.Of(key)}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
         }
     }
 }

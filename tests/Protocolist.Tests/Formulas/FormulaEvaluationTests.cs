@@ -123,6 +123,8 @@ public class FormulaEvaluationTests
     [InlineData("round-up(5 mL, -1 mL)")]
     [InlineData("round-up(5 mL, at least 1 mL)")]
     [InlineData("round-down(at least 1 mL, at least 1 mL)")]
+    [InlineData("round-down(-high(at least 1 mL), 1 to 2 mL)")]
+    [InlineData("round-up(high(at least 1 mL), 1 to 2 mL)")]
     public void What_has_no_value_is_anything_and_never_a_fault(string text) => Assert.False(TestScope.Evaluate(text).Quantity.IsFinite);
 
     [Theory]

@@ -1,5 +1,4 @@
 using Protocolist.Formulas;
-using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Formulas;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Quantities;
 

@@ -48,7 +48,12 @@ public sealed class JointNeeds
     public void Add(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        foreach (var recipe in plan.Recipes) litres[recipe.Fluid] = litres.GetValueOrDefault(recipe.Fluid) + recipe.Volume.Liters;
+        foreach (var recipe in plan.Recipes)
+        {
+            var fluid = FluidUse.FluidOf(recipe.Fluid);
+            litres[fluid] = litres.GetValueOrDefault(fluid) + recipe.Volume.Liters;
+        }
+
         foreach (var thing in plan.Materials.Where(m => m.Kind is "tool" or "consumable")) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
         if (plan.Steps.LastOrDefault(s => s.Stage == "house")?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;

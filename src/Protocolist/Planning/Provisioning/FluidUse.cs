@@ -17,7 +17,12 @@ internal sealed record FluidUse(Fluid Fluid, ImmutableArray<(string Step, Volume
     public bool MayBeRestored { get; init; }
 
     /// <summary>The name of the need; two needs of one fluid differ by it.</summary>
-    public string Id => MayBeRestored ? $"{Fluid.Name}, for immersion" : Fluid.Name;
+    public string Id => MayBeRestored ? Fluid.Name + ForImmersion : Fluid.Name;
+
+    /// <summary>The fluid of a need's name.</summary>
+    public static string FluidOf(string id) => id.EndsWith(ForImmersion, StringComparison.Ordinal) ? id[..^ForImmersion.Length] : id;
+
+    private const string ForImmersion = ", for immersion";
 
     public Volume Asked => Volume.FromCubicMeters(Steps.Sum(s => s.Volume.CubicMeters));
 

@@ -15,12 +15,19 @@ internal static class ProvisionFigures
     {
         var si = step.Volume!.Value.CubicMeters;
         var figure = new Figure(IdOf(step), Measurable.Text(si, Dimension.OfVolume), "", [], "") { Exact = QuantityText.Exact(QuantityRange.Point(si, Dimension.OfVolume)), Where = step.Span.ToString() };
-        if (step.Kind == Protocols.StageKind.Inject) return figure with { Formula = "the dose, shared out over the regions by their mass", Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
+        if (step.Kind == Protocols.StageKind.Inject)
+        {
+            // Where the protocol names no dose, the group's own is taken.
+            return step.Stage.Expression("dose") is null
+                ? figure with { Formula = "the usual dose of the group, shared out over the regions by their mass", Inputs = ["specimen.lot-mass"], Source = step.Injections?.PublishedDose.Source ?? "" }
+                : figure with { Formula = "the dose, shared out over the regions by their mass", Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
+        }
+
         if (step.Vessel is { } vessel)
         {
             return figure with
             {
-                Formula = Invariant($"fluid that covers the body {vessel.Arrangement} in {vessel.Vessel.Name} and is at least the ratio times its volume: {vessel.Ratio:0.0} : 1"),
+                Formula = Invariant($"fluid that covers the body {vessel.Arrangement} in {vessel.Vessel.Name} and is at least the ratio times its volume: {Measurable.Text(vessel.Ratio, Dimension.None)} : 1"),
                 Inputs = [.. Ratio(step), "specimen.lot-volume"],
                 Source = step.Stage.Source,
             };

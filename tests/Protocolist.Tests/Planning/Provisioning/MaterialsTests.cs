@@ -39,7 +39,7 @@ public class MaterialsTests
             """));
         Assert.Equal(["opened-early", "opened-late", "full"], plan.Material("ethanol 96 %vol").Draws.Select(d => d.Stock));
         Assert.Equal(9000m, plan.Material("ethanol 96 %vol").Unusable);
-        Assert.Contains(plan.Findings, f => f.Id == "expired-stock" && f.Message.Contains("'stale'", StringComparison.Ordinal));
+        Assert.Contains(plan.Findings, f => f.Id == "stock-expired" && f.Message.Contains("'stale'", StringComparison.Ordinal));
     }
 
     [Fact]

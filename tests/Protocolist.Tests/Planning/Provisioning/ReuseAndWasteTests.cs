@@ -27,7 +27,7 @@ public class ReuseAndWasteTests
 
         // Formaldehyde in = formaldehyde wanted, each from the fluids' own contents.
         var inGrams = recipe.Parts.Where(p => p.Volume is not null && p.Stock is "kept" or "strong").Sum(p => p.Volume!.Value.Liters * (Fluid.Read(p.Name.Split(" (")[0]).Value!.FormaldehydeGramsPerLitre ?? 0));
-        Assert.Equal(recipe.Volume.Liters * Fluid.Read(recipe.Fluid).Value!.FormaldehydeGramsPerLitre!.Value, inGrams, 0.5);
+        Assert.Equal(recipe.Volume.Liters * Fluid.Read(plan.Step("fix")!.Fluid!).Value!.FormaldehydeGramsPerLitre!.Value, inGrams, 0.5);
     }
 
     [Theory]

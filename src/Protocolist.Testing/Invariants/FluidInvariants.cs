@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Protocolist.Plans;
+using UnitsNet;
+
+namespace Protocolist.Testing.Invariants;
+
+/// <summary>What holds of the fluids of a plan.</summary>
+internal static class FluidInvariants
+{
+    /// <summary>A microlitre in all: less than anybody can measure, more than sums of doubles lose.</summary>
+    private const double Slack = 1e-3;
+
+    public static ImmutableArray<PlanInvariant> All { get; } =
+    [
+        PlanInvariant.OfPlan("fluids-balance", "every millilitre that enters a step leaves it", Balance),
+        PlanInvariant.OfPlan("steps-get-their-fluid", "what enters a step is its volume and that of its changes", Enough),
+        PlanInvariant.OfPlan("recipes-are-used-up", "what a recipe makes goes into steps or into a named reserve, to the last microlitre", UsedUp),
+        PlanInvariant.OfPlan("moves-have-two-ends", "every fluid has an origin and a destination, and no move is negative", TwoEnds),
+        PlanInvariant.OfPlan("waste-is-what-is-poured-off", "waste is what steps pour off, and goes somewhere", Waste),
+        PlanInvariant.OfPlan("injections-add-up", "what goes into the regions is what goes into the body", Injections),
+        PlanInvariant.OfPlan("costs-are-not-negative", "no cost, purchase or part of a recipe is negative", NotNegative),
+        PlanInvariant.OfPlan("hazards-carry-cautions", "a step with formaldehyde or alcohol says what can hurt", Cautions),
+    ];
+
+    private static bool IsStep(Plan plan, string end) => plan.Step(end) is not null;
+
+    private static double Sum(IEnumerable<FluidMove> moves) => moves.Sum(m => m.Volume.Milliliters);
+
+    private static bool Same(double a, double b) => Math.Abs(a - b) <= Slack + (Math.Abs(a) * 1e-9);
+
+    private static IEnumerable<string> Balance(Plan plan) =>
+        from move in plan.Fluids
+        from end in (string[])[move.From, move.To]
+        where IsStep(plan, end)
+        group move by (Step: end, move.Fluid) into at
+        let enters = Sum(at.Where(m => m.To == at.Key.Step))
+        let leaves = Sum(at.Where(m => m.From == at.Key.Step))
+        where !Same(enters, leaves)
+        select $"{enters} mL of {at.Key.Fluid} enter '{at.Key.Step}' and {leaves} mL leave it";
+
+    private static IEnumerable<string> Enough(Plan plan)
+    {
+        foreach (var step in plan.Steps.Where(s => s is { Fluid: not null, Volume: not null } && s.Volume.Value > Volume.FromMicroliters(1)))
+        {
+            var (enters, wanted) = (Sum(plan.Fluids.Where(m => m.To == step.Id)), step.Volume!.Value.Milliliters * (1 + step.Changes));
+            if (!Same(enters, wanted)) yield return $"'{step.Id}' wants {wanted} mL of {step.Fluid}, and {enters} mL enter it";
+        }
+    }
+
+    private static IEnumerable<string> UsedUp(Plan plan)
+    {
+        foreach (var recipe in plan.Recipes)
+        {
+            var taken = Sum(plan.Fluids.Where(m => !IsStep(plan, m.From) && m.Fluid == recipe.Fluid));
+            if (!Same(taken, recipe.Volume.Milliliters)) yield return $"{recipe.Volume.Milliliters} mL of {recipe.Fluid} are made, and {taken} mL are taken";
+            foreach (var id in recipe.For.Where(id => !plan.Fluids.Any(m => m.To == id && m.Fluid == recipe.Fluid))) yield return $"the recipe of {recipe.Fluid} is for '{id}', and none of it goes there";
+        }
+
+        foreach (var twice in plan.Recipes.CountBy(r => r.Fluid).Where(c => c.Value > 1)) yield return $"{twice.Key} is made by two recipes";
+    }
+
+    private static IEnumerable<string> TwoEnds(Plan plan) =>
+        from move in plan.Fluids
+        where string.IsNullOrWhiteSpace(move.From) || string.IsNullOrWhiteSpace(move.To) || move.From == move.To || move.Volume.Milliliters < 0 || !double.IsFinite(move.Volume.Milliliters)
+        select $"{move.Volume.Milliliters} mL of {move.Fluid} go from '{move.From}' to '{move.To}'";
+
+    private static IEnumerable<string> Waste(Plan plan)
+    {
+        foreach (var waste in plan.Waste)
+        {
+            if (string.IsNullOrWhiteSpace(waste.Destination) || string.IsNullOrWhiteSpace(waste.Class)) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
+            var poured = Sum(plan.Fluids.Where(m => m.From == waste.Step && m.To == waste.Destination));
+            if (!Same(poured, Sum(plan.Waste.Where(w => w.Step == waste.Step && w.Destination == waste.Destination)))) yield return $"'{waste.Step}' pours off {poured} mL, and its waste is another amount";
+        }
+
+        static double Sum<T>(IEnumerable<T> items) => items.Sum(i => i switch { FluidMove m => m.Volume.Milliliters, PlannedWaste w => w.Volume.Milliliters, _ => 0 });
+    }
+
+    private static IEnumerable<string> Injections(Plan plan)
+    {
+        foreach (var step in plan.Steps.Where(s => !s.Sites.IsEmpty))
+        {
+            var regions = step.Sites.Sum(s => s.Total.Milliliters);
+
+            // Region by region the last site takes a rounding of a hundredth part; a syringe shows no more.
+            if (Math.Abs(regions - step.Volume!.Value.Milliliters) > 0.01 * regions + Slack) yield return $"'{step.Id}' injects {step.Volume.Value.Milliliters} mL, and its regions take {regions} mL";
+            foreach (var site in step.Sites.Where(s => s.Sites < 1 || s.PerSite.Milliliters <= 0)) yield return $"'{step.Id}' has {site.Sites} sites of {site.PerSite.Milliliters} mL in {site.Region}";
+        }
+    }
+
+    private static IEnumerable<string> NotNegative(Plan plan)
+    {
+        foreach (var cost in ((string Name, Quantities.Money? Sum)[])[("cash", plan.Costs.Cash), ("used", plan.Costs.Used), ("labour", plan.Costs.Labour), ("disposal", plan.Costs.Disposal)])
+        {
+            if (cost.Sum is { Minor: < 0 }) yield return $"the cost '{cost.Name}' is {cost.Sum}";
+        }
+
+        foreach (var purchase in plan.Purchases.Where(p => p.Count < 1 || p.Price is { Minor: < 0 })) yield return $"{purchase.Count} packs of {purchase.Item} are bought";
+        foreach (var (recipe, part) in plan.Recipes.SelectMany(r => r.Parts.Select(p => (r, p))))
+        {
+            if (part.Volume is { Milliliters: < 0 } || part.Mass is { Grams: < 0 } || (part.Volume is null && part.Mass is null)) yield return $"{recipe.Fluid} takes {part.Volume} {part.Mass} of {part.Name}";
+        }
+    }
+
+    private static IEnumerable<string> Cautions(Plan plan) =>
+        from step in plan.Steps
+        where step.Fluid is { } fluid && (fluid.Contains("formal", StringComparison.Ordinal) || fluid.Contains("anol", StringComparison.Ordinal)) && step.Cautions.IsEmpty
+        select $"'{step.Id}' works with {step.Fluid} and says nothing of it";
+}

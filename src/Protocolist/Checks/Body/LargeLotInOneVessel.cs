@@ -1,0 +1,22 @@
+using Protocolist.Findings;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Body;
+
+/// <summary>A lot in one jar is few enough to be found again.</summary>
+internal static class LargeLotInOneVessel
+{
+    private const int Many = 50;
+
+    public static PlanCheck Check { get; } = new(
+        "many-in-one-vessel",
+        "the specimen: animals packed together take each other's fluid and lose their labels",
+        "common practice: one lot a jar, never packed; plankton aside (at most a tenth of the volume, Steedman 1976, from memory)",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Specimen.Count > Many && plan.House?.Vessel is { Ratio: < 5 } vessel)
+            yield return Finding.Note("many-in-one-vessel", Invariant($"{plan.Specimen.Count} animals share {vessel.Vessel.Name} with {vessel.Ratio:0.0} times their volume of fluid"), "divide the lot over several jars, each with its label").At(plan.House).By("specimen.count");
+    }
+}

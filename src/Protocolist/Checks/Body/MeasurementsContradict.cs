@@ -1,0 +1,25 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Body;
+
+/// <summary>The measurements can all be of one animal.</summary>
+internal static class MeasurementsContradict
+{
+    public static PlanCheck Check { get; } = new(
+        "measurements-contradict",
+        "the plan: every amount and time follows from them",
+        "length and mass relations of the group; Larramendi, Paul and Hsu 2021 for density",
+        Find)
+    {
+        Absorbs = ["mass-against-length", "mass-against-displacement", "girth-against-mass", "thickness-against-mass", "lot-heavier-than-its-animals", "two-lengths"],
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var finding in plan.Earlier)
+        {
+            if (finding.Id is "mass-against-length" or "mass-against-displacement" or "girth-against-mass" or "thickness-against-mass" or "lot-heavier-than-its-animals" or "two-lengths")
+                yield return (finding with { Id = "measurements-contradict" }).By("specimen.mass", "specimen.length");
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+
+namespace Protocolist.Checks.Body;
+
+/// <summary>The body lies well inside the class that its protocol was written for, whatever its estimates may turn out to be.</summary>
+internal static class OutOfClass
+{
+    public static PlanCheck Check { get; } = new(
+        "out-of-class",
+        "the specimen: a protocol's times and amounts hold for the sizes it was written for",
+        "the protocol's own class",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        var taxon = plan.Protocol.Class;
+        if (!plan.Group.IsA(taxon.Group))
+        {
+            yield return Finding.Error("out-of-class", $"'{plan.Protocol.Id}' is for {taxon.Group}, and this is a {plan.Group.Name}", "use a protocol for its group");
+        }
+
+        foreach (var (key, limit) in taxon.Limits)
+        {
+            var (low, nominal, high) = Ends(plan.Body, key);
+            if (!SpecimenClass.Within(limit, nominal))
+            {
+                yield return Finding.Error("out-of-class", $"its {key}, {Measurable.Text(nominal, limit.Dimension)}, is outside the {Measurable.Text(limit)} of '{plan.Protocol.Id}'", "use a protocol for its size");
+            }
+            else if (!SpecimenClass.Within(limit, low) || !SpecimenClass.Within(limit, high))
+            {
+                yield return Finding.Note("out-of-class", $"its {key} is known as {Measurable.Text(new QuantityRange(low, high, limit.Dimension))} only, which reaches beyond the {Measurable.Text(limit)} of '{plan.Protocol.Id}'", $"measure the {key}");
+            }
+        }
+    }
+
+    private static (double Low, double Nominal, double High) Ends(BodyMeasure body, string key) => key switch
+    {
+        "mass" => Of(body.Mass, m => m.Kilograms),
+        "length" => Of(body.Length, l => l.Meters),
+        "half-thickness" => Of(body.HalfThickness, l => l.Meters),
+        _ => Of(body.Volume, v => v.CubicMeters),
+    };
+
+    private static (double Low, double Nominal, double High) Of<T>(Estimate<T> estimate, Func<T, double> si)
+        where T : struct =>
+        estimate.IsMeasured ? (si(estimate.Nominal), si(estimate.Nominal), si(estimate.Nominal)) : (si(estimate.Low), si(estimate.Nominal), si(estimate.High));
+}

@@ -1,0 +1,28 @@
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Specimens;
+
+namespace Protocolist.Checks.Body;
+
+/// <summary>Fixative reaches the body while it is still worth fixing.</summary>
+internal static class TooLateAfterDeath
+{
+    private static readonly Duration Warm = Duration.FromHours(12);
+    private static readonly Duration Chilled = Duration.FromDays(3);
+
+    public static PlanCheck Check { get; } = new(
+        "too-late-after-death",
+        "the specimen: gut and fine tissue go first, within hours in the warm",
+        "common practice: 12 h warm and 3 d chilled as the most, four times that as lost; Neumann 2011, natural-history collections list (minutes for fishes that digest themselves)",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen || plan.FirstFixing?.Step.Start is not { } start) yield break;
+        var most = plan.Specimen.Condition is Condition.Chilled or Condition.Thawed ? Chilled : Warm;
+        var waited = start.ToInstant() - died;
+        if (waited <= most) yield break;
+        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Text()} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
+        yield return Finding.Warning("too-late-after-death", message, waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner").At(plan.FirstFixing);
+    }
+}

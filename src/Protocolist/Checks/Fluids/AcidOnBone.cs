@@ -1,0 +1,27 @@
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Animals with bone are fixed in buffered formalin.</summary>
+internal static class AcidOnBone
+{
+    /// <summary>A brief fixation does little harm; the project's choice.</summary>
+    private static readonly Duration Brief = Duration.FromDays(7);
+
+    public static PlanCheck Check { get; } = new(
+        "acid-on-bone",
+        "the specimen: formalin without a buffer is acid from the start, and takes lime out of bone and teeth",
+        "Nagorsen and Peterson 1980; stock at pH 2.8 to 4.6 (Atkins 1922); the week is the project's choice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (!plan.Group.IsA("vertebrate")) yield break;
+        var acid = plan.Formalin.Where(s => s.Fluid!.Buffering == Buffering.None && s.Kind is StageKind.Immerse).Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
+        if (acid > Brief && plan.Formalin.First(s => s.Fluid!.Buffering == Buffering.None && s.Kind is StageKind.Immerse) is var step)
+            yield return Finding.Warning("acid-on-bone", $"the bones of a {plan.Group.Name} lie {acid.Text()} in {step.Fluid!.Name}, which is acid; {Brief.Text()} is the most", "use neutral buffered formalin").At(step, "fluid", "last");
+    }
+}

@@ -1,0 +1,23 @@
+using Protocolist.Findings;
+using Protocolist.Fluids.Buffers;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>What an animal is kept in for good has a buffer that lasts.</summary>
+internal static class BufferDoesNotLast
+{
+    public static PlanCheck Check { get; } = new(
+        "buffer-does-not-last",
+        "the specimen: sea water, borax and chips buffer for weeks, then the jar turns acid, or clears and bleaches what is in it",
+        "Simmons (\"by far the most stable buffer\", of phosphate); Bishop Museum (one month for sea water); Atkins 1922 (borax)",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.House is not { Fluid.HasFormaldehyde: true } house) yield break;
+        var profile = BufferGuide.Of(house.Fluid.Buffering);
+        if (profile.LastsDays is { } days)
+            yield return Finding.Warning("buffer-does-not-last", Invariant($"'{house.Id}' keeps it for good in {house.Fluid.Name}, whose pH of {profile.PhLow:0.0} to {profile.PhHigh:0.0} is not to be trusted after {days} days; it {profile.Cannot}"), "keep it in phosphate-buffered formalin, or in alcohol").At(house, "fluid");
+    }
+}

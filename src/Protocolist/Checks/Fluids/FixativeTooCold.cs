@@ -1,0 +1,24 @@
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Formalin does not stand in the cold for days.</summary>
+internal static class FixativeTooCold
+{
+    private const double LeastCelsius = 10;
+
+    public static PlanCheck Check { get; } = new(
+        "fixative-too-cold",
+        "the specimen: in the cold formaldehyde falls out as paraformaldehyde and the fluid grows weak",
+        "SPNHC best-practices wiki, Fluid Collections (cooler temperatures promote it); the 10 degrees are common practice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        var room = plan.Bench.Temperatures.Room.DegreesCelsius;
+        if (room < LeastCelsius && plan.Formalin.FirstOrDefault(s => s.Kind == StageKind.Immerse) is { } step)
+            yield return Finding.Warning("fixative-too-cold", Invariant($"'{step.Id}' stands {step.Lasts.Text()} at {room:0.#} degC; below {LeastCelsius:0} degC formaldehyde falls out white, and it fixes slowly"), "start it cold where the body may rot, then bring it to 15 to 20 degC").At(step, "last").By("bench.temperature");
+    }
+}

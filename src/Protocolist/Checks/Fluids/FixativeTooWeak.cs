@@ -1,0 +1,30 @@
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>The fixative is strong enough to fix.</summary>
+internal static class FixativeTooWeak
+{
+    private const double LeastGramsPerLitre = 14;
+    private const double LeastAlcohol = 70;
+
+    public static PlanCheck Check { get; } = new(
+        "fixative-too-weak",
+        "the specimen: too weak a fluid lets it rot while it lies in it",
+        "weakest formalin in use: Dawson, The Scyphozoan (4 parts of stock for jellyfish, about 15 g/L); ethanol 70 to 80 %vol: Michonneau 2017",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var step in plan.FluidSteps)
+        {
+            if (step.Kind != StageKind.Immerse) continue;
+            if (step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams < LeastGramsPerLitre)
+                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, {grams:0} g/L of formaldehyde; {LeastGramsPerLitre:0} g/L is the least in use"), "use 10 % formalin, or 4 % for jellyfish").At(step, "fluid");
+            else if (step.Fluid.IsAlcohol && step == plan.FirstFixing && step.Fluid.AlcoholVolumePercent < LeastAlcohol - 1e-9)
+                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, and alcohol below {LeastAlcohol:0} %vol does not stop decay in a fresh body"), "use 75 to 80 %vol, with two changes").At(step, "fluid");
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Spicules and ossicles by which an animal is named do not lie in formalin, buffered or not.</summary>
+internal static class FormalinOnSpicules
+{
+    public static PlanCheck Check { get; } = new(
+        "formalin-on-spicules",
+        "the specimen: even buffered formalin turns acid in time and dissolves the fine parts by which the animal is named",
+        "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011 (alcohol for octocorals and echinoderms); Michonneau 2017",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (!plan.Group.IsSpiculate) yield break;
+        foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
+        {
+            var message = $"'{step.Id}' has a {plan.Group.Name}, which is named by its spicules or ossicles, in {step.Fluid!.Name}{(step.Kind == StageKind.House ? " for good" : $" for {step.Lasts.Text()}")}";
+            yield return (step.Kind == StageKind.House
+                ? Finding.Error("formalin-on-spicules", message, "keep it in ethanol of 70 to 80 %vol")
+                : Finding.Warning("formalin-on-spicules", message, "fix it in ethanol, or take a piece into ethanol first")).At(step, "fluid", "last");
+        }
+    }
+}

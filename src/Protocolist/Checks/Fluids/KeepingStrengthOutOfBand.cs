@@ -1,0 +1,35 @@
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>The final fluid is neither too weak to keep nor too strong to handle.</summary>
+internal static class KeepingStrengthOutOfBand
+{
+    /// <summary>Below this alcohol does not preserve (Simmons, from memory; common practice calls it urgent).</summary>
+    private const double NotPreservative = 50;
+    private const double MouldGramsPerLitre = 12;
+    private const double HardensGramsPerLitre = 45;
+
+    public static PlanCheck Check { get; } = new(
+        "keeping-strength-out-of-band",
+        "the specimen: weak fluid lets it rot and mould, strong alcohol makes it brittle",
+        "ethanol 65 to 80 %vol: Museum of Vertebrate Zoology handbook (70), Ahlander 2021 (80 too strong), Western Australian Museum 2011 (above 75); isopropanol 40 to 55: USGS 93-104, Simmons 2009; formalin above 12 g/L: Moore 2018 (mould in 2 to 3 % formalin)",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.House is not { Fluid: { } fluid } house) yield break;
+        var (low, high, stop) = fluid.Kind switch { FluidKind.Ethanol => (65.0, 80.0, NotPreservative), FluidKind.Isopropanol => (40.0, 55.0, 30.0), _ => (0.0, 100.0, 0.0) };
+        var strength = fluid.AlcoholVolumePercent;
+        if (fluid.IsAlcohol && strength < stop)
+            yield return Finding.Error("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; below {stop:0} %vol it does not preserve"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
+        else if (fluid.IsAlcohol && (strength < low || strength > high))
+            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; {low:0} to {high:0} %vol is kept"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
+        else if (fluid.FormaldehydeGramsPerLitre is { } grams && (grams <= MouldGramsPerLitre || grams > HardensGramsPerLitre))
+            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}, {grams:0} g/L of formaldehyde; {MouldGramsPerLitre:0} g/L lets mould grow and more than {HardensGramsPerLitre:0} g/L only hardens"), "use 5 to 10 % formalin, neutral buffered").At(house, "fluid");
+        else if (fluid.IsWater)
+            yield return Finding.Error("keeping-strength-out-of-band", $"'{house.Id}' keeps it in {fluid.Name}, which preserves nothing", "use alcohol or buffered formalin").At(house, "fluid");
+    }
+}

@@ -1,0 +1,30 @@
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Shells and skeletons of lime leave even buffered formalin soon.</summary>
+internal static class LimeLongInFormalin
+{
+    /// <summary>Common practice: days, not weeks.</summary>
+    private static readonly Duration Brief = Duration.FromDays(7);
+
+    public static PlanCheck Check { get; } = new(
+        "lime-long-in-formalin",
+        "the specimen: lime is eaten slowly even where a buffer holds",
+        "Western Australian Museum 2011; Michonneau 2017 (buffered formalin for a short time, then alcohol); the week is common practice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (!plan.Group.IsCalcareous || plan.Group.IsSpiculate) yield break;
+        foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
+        {
+            if (step.Kind != StageKind.House && step.Lasts <= Brief) continue;
+            var time = step.Kind == StageKind.House ? "for good" : $"for {step.Lasts.Text()}";
+            yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has a {plan.Group.Name} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
+        }
+    }
+}

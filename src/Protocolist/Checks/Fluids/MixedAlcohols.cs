@@ -1,0 +1,28 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>One alcohol from the first bath to the last top-up.</summary>
+internal static class MixedAlcohols
+{
+    public static PlanCheck Check { get; } = new(
+        "mixed-alcohols",
+        "the specimen: ethanol and isopropanol in one jar can be neither measured nor corrected",
+        "Swift, natural-history collections list, May 2021; Simmons, the same, 27 August 2009 (isopropanol lies in layers)",
+        Find)
+    {
+        Absorbs = ["mixed-alcohols"],
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Alcohol.IsEmpty) yield break;
+        var first = plan.Alcohol[0];
+        foreach (var other in plan.Alcohol.Concat(plan.Care.Where(c => c.Fluid is { IsAlcohol: true })))
+        {
+            if (other.Fluid!.Kind == first.Fluid!.Kind) continue;
+            yield return Finding.Error("mixed-alcohols", $"'{first.Id}' uses {first.Fluid.Name} and '{other.Id}' {other.Fluid.Name} on the same body", "use one alcohol throughout; wash it back to water before the other").At(other, "fluid");
+            yield break;
+        }
+    }
+}

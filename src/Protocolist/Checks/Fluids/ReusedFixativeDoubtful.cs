@@ -1,0 +1,27 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Fixative that has served before is clear, not acid, and within the uses that the bench allows.</summary>
+internal static class ReusedFixativeDoubtful
+{
+    public static PlanCheck Check { get; } = new(
+        "reused-fixative-doubtful",
+        "the specimen: tired fixative does not fix",
+        "reuse: American Museum of Natural History, Congo Project; Museum of Vertebrate Zoology prep lab notes; limits (clear, pH 6.5 or more) common practice",
+        Find)
+    {
+        Absorbs = ["spent-fluid-not-clear", "spent-fluid-too-acid", "spent-fluid-used-up", "spent-fluid-ph-unknown"],
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Formalin.IsEmpty) yield break;
+        foreach (var item in plan.Bench.Stock)
+        {
+            if (item.Spent is not { } spent || item.OnHand.Units == 0) continue;
+            foreach (var doubt in spent.Doubts(item))
+                yield return Finding.Warning("reused-fixative-doubtful", doubt.Message, doubt.Remedy, item.Where);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>What makes alcohol undrinkable is known before a specimen meets it.</summary>
+internal static class UnknownDenaturant
+{
+    private static readonly string[] Signs = ["denatured", "methylated", "industrial", "spirit"];
+
+    public static PlanCheck Check { get; } = new(
+        "unknown-denaturant",
+        "the specimen: pyridine, naphtha and dye turn cloudy on dilution, stain, and spoil DNA and density readings",
+        "composition of British methylated spirits (regulations as quoted by the trade); clouding is common practice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Alcohol.IsEmpty) yield break;
+        foreach (var item in plan.Bench.Stock)
+        {
+            if (item.Kind == StockKind.Fluid && Array.Exists(Signs, s => item.Substance.Contains(s, StringComparison.OrdinalIgnoreCase)))
+                yield return Finding.Warning("unknown-denaturant", $"'{item.Id}' is {item.Substance}, and this plan keeps an animal in alcohol", "find out the denaturant, write it on the label and in the log, and dilute a little first: it must stay clear", item.Where);
+        }
+    }
+}

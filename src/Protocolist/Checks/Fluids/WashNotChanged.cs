@@ -1,0 +1,30 @@
+using Protocolist.Findings;
+using Protocolist.Fluids.Infiltration;
+using Protocolist.Protocols;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>A standing wash is changed.</summary>
+internal static class WashNotChanged
+{
+    /// <summary>What one wash may leave behind; the project's choice.</summary>
+    private const double Tenth = 0.1;
+
+    public static PlanCheck Check { get; } = new(
+        "wash-not-changed",
+        "the specimen: water that stands takes formaldehyde up to its own strength and no further",
+        "Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104 (one change in 48 h); the tenth is the project's choice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var step in plan.FluidSteps)
+        {
+            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Detail("running") == "yes" || step.Step.Volume is not { } volume) continue;
+            var left = Washout.Left(plan.Water, volume, 1);
+            if (left > Tenth)
+                yield return Finding.Warning("wash-not-changed", Invariant($"'{step.Id}' is {volume.Text()} of standing water, never changed: {100 * left:0} % of the free formaldehyde stays in the body however long it lies"), "change the water once a day, or let it run slowly").At(step, "changes", "volume");
+        }
+    }
+}

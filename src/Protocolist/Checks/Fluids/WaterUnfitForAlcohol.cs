@@ -1,0 +1,29 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Fluids;
+
+/// <summary>Alcohol is diluted with pure water.</summary>
+internal static class WaterUnfitForAlcohol
+{
+    public static PlanCheck Check { get; } = new(
+        "water-unfit-for-alcohol",
+        "the specimen: the salts of tap and sea water fall out in alcohol within a day and settle on it",
+        "Moore, natural-history collections list, 27 November 2018 (tap water); Western Australian Museum 2011 and Bishop Museum (never sea water)",
+        Find)
+    {
+        Absorbs = ["water-unfit-for-alcohol"],
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Alcohol.IsEmpty) yield break;
+        foreach (var recipe in plan.Plan.Recipes)
+        {
+            if (!plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid)) continue;
+            foreach (var part in recipe.Parts.Where(p => p.Name.Contains("tap water", StringComparison.Ordinal) || p.Name.Contains("sea water", StringComparison.Ordinal)))
+                yield return Finding.Warning("water-unfit-for-alcohol", $"{recipe.Fluid} is mixed with {part.Volume?.Text() ?? "some"} of {part.Name}", "take distilled or deionised water") with { Subject = recipe.For.FirstOrDefault("") };
+        }
+
+        if (plan.Plan.Recipes.IsEmpty && plan.Earlier.FirstOrDefault(f => f.Id == "water-unfit-for-alcohol") is { } told) yield return told;
+    }
+}

@@ -1,0 +1,33 @@
+using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
+using UnitsNet;
+
+namespace Protocolist.Checks.People;
+
+/// <summary>No more alcohol stands about than fire rules allow.</summary>
+internal static class FlammableQuantity
+{
+    public static PlanCheck Check { get; } = new(
+        "flammable-quantity",
+        "people: fire",
+        "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
+        Find)
+    {
+        ProtectsPeople = true,
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Alcohol.IsEmpty) yield break;
+        var litres = 0.0;
+        foreach (var recipe in plan.Plan.Recipes)
+        {
+            if (plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid && Hazards.Of(s.Fluid).FlammableCategory is not null)) litres += recipe.Volume.Liters;
+        }
+
+        var total = Volume.FromLiters(litres);
+        var rules = StorageThreshold.All.Where(t => t.Categories.Contains(2) && total > t.Most).OrderBy(t => t.Most.Liters).ToList();
+        if (rules.Count > 0)
+            yield return Finding.Warning("flammable-quantity", $"the plan makes {total.Text()} of flammable alcohol; {string.Join("; ", rules.Select(r => $"{r.Most.Text()} {r.Place} ({r.Rule})"))}", "make it bath by bath, store it in a cabinet for flammables, and ask the fire officer");
+    }
+}

@@ -1,0 +1,26 @@
+using Protocolist.Findings;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.People;
+
+/// <summary>Formalin goes down no drain.</summary>
+internal static class FormalinToTheDrain
+{
+    public static PlanCheck Check { get; } = new(
+        "formalin-to-the-drain",
+        "people and water",
+        "Meador, Cuffney and Gurtz 1993, USGS 93-104 (never without written permission); one museum may in small quantity: handbooks disagree",
+        Find)
+    {
+        ProtectsPeople = true,
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var step in plan.Steps)
+        {
+            if (step.Kind == StageKind.Discard && step.Detail("to").Contains("drained", StringComparison.Ordinal) && !plan.Formalin.IsEmpty)
+                yield return Finding.Warning("formalin-to-the-drain", $"'{step.Id}' drains fluid of a plan with {plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0):0} L of formalin", "collect it, unless you hold a written permission for just this").At(step, "to");
+        }
+    }
+}

@@ -1,0 +1,28 @@
+using Protocolist.Findings;
+using UnitsNet;
+
+namespace Protocolist.Checks.People;
+
+/// <summary>How the air of the room is replaced is known.</summary>
+internal static class VentilationUnknown
+{
+    /// <summary>Common practice: a pan of fixative and not a vial.</summary>
+    private static readonly Volume Much = Volume.FromLiters(1);
+
+    public static PlanCheck Check { get; } = new(
+        "ventilation-unknown",
+        "people: nobody smells formaldehyde before it harms",
+        "29 CFR 1910.1048; common practice",
+        Find)
+    {
+        ProtectsPeople = true,
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Bench.Air is not null) yield break;
+        var open = plan.Formalin.Where(s => s.Step.Volume is not null).MaxBy(s => s.Step.Volume!.Value.CubicMeters);
+        if (open is { Step.Volume: { } volume } && volume >= Much)
+            yield return Finding.Warning("ventilation-unknown", $"'{open.Id}' opens {volume.Text()} of {open.Fluid!.Name}, and the bench says nothing of hood, room and change of air", "work in a hood or outdoors; give 'air:' in the bench file").At(open, "volume");
+    }
+}

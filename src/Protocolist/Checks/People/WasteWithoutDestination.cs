@@ -1,0 +1,33 @@
+using Protocolist.Findings;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.People;
+
+/// <summary>Everything poured off has somewhere to go.</summary>
+internal static class WasteWithoutDestination
+{
+    public static PlanCheck Check { get; } = new(
+        "waste-without-destination",
+        "people and water: formalin and alcohol are not for the drain",
+        "Meador, Cuffney and Gurtz 1993, USGS 93-104; local rules come first",
+        Find)
+    {
+        ProtectsPeople = true,
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var waste in plan.Plan.Waste)
+        {
+            if (string.IsNullOrWhiteSpace(waste.Destination))
+                yield return Finding.Error("waste-without-destination", $"{waste.Volume.Text()} of {waste.What} from '{waste.Step}' ({waste.Class}) has nowhere to go", "name a labelled, closed container and who takes it") with { Subject = waste.Step };
+        }
+
+        foreach (var step in plan.FluidSteps)
+        {
+            if (step.Fluid!.IsWater || step.Kind is not (StageKind.Immerse or StageKind.Bath) || step.Step.Volume is not { } volume) continue;
+            if (!plan.Plan.Waste.Any(w => w.Step == step.Id) && !plan.Plan.Fluids.Any(m => m.From == step.Id))
+                yield return Finding.Error("waste-without-destination", $"{volume.Text()} of {step.Fluid.Name} from '{step.Id}' goes nowhere", "name a labelled, closed container and who takes it") with { Subject = step.Id };
+        }
+    }
+}

@@ -1,0 +1,22 @@
+using Protocolist.Findings;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Stock;
+
+/// <summary>Prices have a currency to be summed in.</summary>
+internal static class CurrencyMissing
+{
+    public static PlanCheck Check { get; } = new(
+        "currency-missing",
+        "the budget",
+        "the bench's own prices",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Bench.Currency is not null) yield break;
+        var priced = plan.Bench.Stock.Where(i => i.Packs.Any(p => p.Price is not null)).Select(i => i.Id).ToList();
+        if (priced.Count > 0)
+            yield return Finding.Warning("currency-missing", $"the bench prices {string.Join(", ", priced.Take(3))}{(priced.Count > 3 ? Invariant($" and {priced.Count - 3} more") : "")} and names no currency, so nothing is summed", "add 'currency:' to the bench file");
+    }
+}

@@ -1,0 +1,28 @@
+using NodaTime;
+using NodaTime.Text;
+using Protocolist.Findings;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Time;
+
+/// <summary>No day asks more work than a day has.</summary>
+internal static class LongDay
+{
+    private const double Hours = 8;
+
+    public static PlanCheck Check { get; } = new(
+        "long-day",
+        "the specimen and people: work in a hurry, late at night, over formalin",
+        "common practice: 8 h of hands-on work a day for each person",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var day in plan.Steps.Where(s => s.Step.Start is not null && s.Step.HandsOn > Duration.Zero).GroupBy(s => s.Step.Start!.Value.Date))
+        {
+            var work = day.Aggregate(Duration.Zero, (sum, s) => sum + s.Step.HandsOn);
+            if (work.TotalHours > Hours * plan.Bench.People)
+                yield return Finding.Warning("long-day", Invariant($"{LocalDatePattern.Iso.Format(day.Key)} asks {work.Text()} of hands-on work of {plan.Bench.People} {(plan.Bench.People == 1 ? "person" : "people")}"), "share it out, or begin at opening time and leave what can wait for the next day") with { Subject = day.First().Id };
+        }
+    }
+}

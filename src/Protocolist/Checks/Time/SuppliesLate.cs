@@ -1,0 +1,32 @@
+using NodaTime;
+using NodaTime.Text;
+using Protocolist.Findings;
+using static System.FormattableString;
+
+namespace Protocolist.Checks.Time;
+
+/// <summary>What has to be bought is there when it is needed.</summary>
+internal static class SuppliesLate
+{
+    public static PlanCheck Check { get; } = new(
+        "supplies-late",
+        "the specimen: it rots while the order is on its way",
+        "the bench's own lead times",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Plan.Start is not { } start) yield break;
+        foreach (var purchase in plan.Plan.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.LeadDays).OrderByDescending(g => g.Key).Take(1))
+        {
+            var needing = plan.FirstFixing?.Step.Start ?? start;
+            var days = Period.DaysBetween(start.Date, needing.Date);
+            if (purchase.Key <= days) continue;
+            var late = plan.Plan.Purchases.Where(p => p.LeadDays > days).Select(p => p.Item).Distinct().ToList();
+            yield return Finding.Warning(
+                "supplies-late",
+                Invariant($"{string.Join(", ", late)} {(late.Count == 1 ? "is" : "are")} up to {purchase.Key} days in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
+                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, or begin later and keep the body cold or frozen until then") with { Subject = plan.FirstFixing?.Id ?? "" };
+        }
+    }
+}

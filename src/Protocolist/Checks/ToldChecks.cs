@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+
+namespace Protocolist.Checks;
+
+/// <summary>Checks that are made where the vessel, the recipe or the calendar is worked out; listed here with what they protect.</summary>
+internal static class ToldChecks
+{
+    public static ImmutableArray<PlanCheck> All { get; } =
+    [
+        PlanCheck.Told("ambiguous-formalin-strength", "the specimen: '4 % formalin' means 1.5 % formaldehyde to one handbook and 4 % to another", "Dawson, The Scyphozoan (parts of stock); nematode fixing practice (4 % formaldehyde)"),
+        PlanCheck.Told("armour-closed", "the specimen: nothing goes through a closed shell", "common practice; Michonneau 2017"),
+        PlanCheck.Told("closure-not-for-keeping", "the specimen: a vessel without a sealing lid dries out", "Conserve O Gram 11/4, 1999; survey of 2596 jars, Natural History Museum London, 2025"),
+        PlanCheck.Told("lacking-and-not-for-sale", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock"),
+        PlanCheck.Told("no-dates-fit", "the specimen: a window missed is missed for good", "the protocol's own times and the bench's open hours"),
+        PlanCheck.Told("sealed-vessel-builds-pressure", "people and the specimen: a jar closed tight bursts or leaks on a hot day", "ideal gas law and vapour pressures; OIML R 22 for the growth of ethanol"),
+        PlanCheck.Told("stock-short", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock"),
+        PlanCheck.Told("vessel-material-not-for-keeping", "the specimen: plastics that craze and lids that corrode let the fluid escape", "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki"),
+        PlanCheck.Told("vessel-too-heavy-for-shelf", "people and the specimen: a shelf that gives way", "what the bench says its shelf bears"),
+        PlanCheck.Told("vessel-too-heavy-to-lift", "people: backs and feet", "revised NIOSH lifting equation (Waters and others 1993, from memory); guidance L23 (from memory)") with { ProtectsPeople = true },
+    ];
+}

@@ -1,0 +1,27 @@
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Protocols;
+
+namespace Protocolist.Checks.Vessels;
+
+/// <summary>Silicone cures open before the vessel is closed for good.</summary>
+internal static class NoTimeToCure
+{
+    private static readonly Duration Cure = Duration.FromHours(24);
+
+    public static PlanCheck Check { get; } = new(
+        "no-time-to-cure",
+        "the specimen: uncured sealant gives off vapour into the fluid, and leaks",
+        "common practice: 24 to 48 h open",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var seal in plan.Steps)
+        {
+            if (seal.Kind == StageKind.Seal && seal.Detail("closure") == "neutral-cure silicone" && seal.Lasts < Cure
+                && !seal.Step.Instructions.Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase)))
+                yield return Finding.Warning("no-time-to-cure", $"'{seal.Id}' seals with silicone in {seal.Lasts.Text()} and says nothing of curing; {Cure.Text()} open is the least", "lay the bead, let it cure open for 24 to 48 h with the fluid covered, then close").At(seal, "closure");
+        }
+    }
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Vessels;
+
+/// <summary>The whole body lies under the fluid, on the coldest day too.</summary>
+internal static class NotSubmerged
+{
+    public static PlanCheck Check { get; } = new(
+        "not-submerged",
+        "the specimen: what stands out of the fluid dries and rots",
+        "Bishop Museum, Invertebrate Specimen Handling; common practice",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        foreach (var step in plan.Steps)
+        {
+            if (step.Vessel is { } vessel && vessel.LevelColdest < vessel.CoveredTo * 0.999)
+            {
+                yield return Finding.Error("not-submerged", string.Create(CultureInfo.InvariantCulture, $"in '{step.Id}' the fluid stands at {vessel.LevelColdest.Millimeters:0} mm on the coldest day, and the body with its cover reaches {vessel.CoveredTo.Millimeters:0} mm"), "take a deeper vessel or more fluid") with { Subject = step.Id };
+            }
+            else if (step.Vessel is null && step.VesselReasons.FirstOrDefault(r => r.Id == "vessel-too-shallow") is { } shallow && step.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
+            {
+                yield return Finding.Error("not-submerged", $"no vessel at hand is deep enough for '{step.Id}': {shallow.Message}", step.VesselAdvice) with { Subject = step.Id };
+            }
+        }
+    }
+}

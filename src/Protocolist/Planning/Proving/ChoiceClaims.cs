@@ -1,0 +1,55 @@
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Protocols;
+
+namespace Protocolist.Planning.Proving;
+
+/// <summary>Choices that change nothing, and stages that can never run.</summary>
+internal sealed class ChoiceClaims(Subject subject)
+{
+    public IEnumerable<Finding> Findings()
+    {
+        var protocol = subject.Protocol;
+        var run = subject.Routes.SelectMany(r => r.Stages).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+
+        // A condition that came by way of 'extends' may speak of options that this class leaves out.
+        foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File))
+            yield return Finding.Warning("stage-never-runs", $"'{stage.Id}' runs for no specimen of the class, whatever is chosen", "correct its 'when', or remove the stage", stage.Expression("when")!.Span);
+
+        foreach (var choice in protocol.Choices.Where(c => subject.PlaceOf(c.Name).File == protocol.File && c.Options.Length > 1))
+        {
+            if (!protocol.Stages.Any(s => RestsOn(s, "choice." + choice.Name)))
+            {
+                yield return Finding.Warning("choice-without-effect", $"no stage depends on the choice '{choice.Name}'", "use it in a stage, or remove it", subject.PlaceOf(choice.Name));
+                continue;
+            }
+
+            foreach (var finding in Alike(choice)) yield return finding;
+        }
+    }
+
+    /// <summary>Two options under which every stage is the same.</summary>
+    private IEnumerable<Finding> Alike(ProtocolChoice choice)
+    {
+        var name = "choice." + choice.Name;
+        var stages = subject.Protocol.Stages.Where(s => RestsOn(s, name)).ToList();
+        for (var later = 1; later < choice.Options.Length; later++)
+        {
+            var option = choice.Options[later];
+            var twin = choice.Options.Take(later).FirstOrDefault(o => subject.Words.Where(w => w.Words[name] == option).All(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
+            if (twin is not null)
+                yield return Finding.Warning("options-alike", $"'{option}' and '{twin}' of the choice '{choice.Name}' lead to the same steps", "let a stage differ between them, or remove one", subject.PlaceOf(choice.Name, option));
+        }
+    }
+
+    private bool Same(WordCase a, WordCase b, List<StageDefinition> stages)
+    {
+        var (left, right) = (Case.Over(subject, subject.Whole, a), Case.Over(subject, subject.Whole, b));
+        return stages.All(s => Runs(s, left) == Runs(s, right) && (Runs(s, left) == Truth.No || s.Settings.Values.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
+    }
+
+    private static Truth Runs(StageDefinition stage, Case @case) => stage.Expression("when") is { } when ? @case.Evaluate(when).Truth : Truth.Yes;
+
+    private bool RestsOn(StageDefinition stage, string name) =>
+        stage.Settings.Values.SelectMany(s => s.Expressions()).Any(e => subject.Rests(e).Contains(name));
+}

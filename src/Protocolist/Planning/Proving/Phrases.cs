@@ -1,0 +1,8 @@
+namespace Protocolist.Planning.Proving;
+
+/// <summary>Small words of the findings.</summary>
+internal static class Phrases
+{
+    /// <summary>A noun with its article: <c>an eel</c>.</summary>
+    public static string One(string noun) => noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
+}

@@ -1,0 +1,152 @@
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
+
+namespace Protocolist.Planning.Proving;
+
+/// <summary>One thing that a value could get wrong.</summary>
+/// <param name="Id">The finding's id.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="MayFault">Whether bounds leave room for it.</param>
+/// <param name="IsFault">Whether one specimen's value has it.</param>
+/// <param name="Says">What is said of the value, after its name: <c>is negative</c>.</param>
+/// <param name="Remedy">What to do.</param>
+internal sealed record Question(
+    string Id,
+    Severity Severity,
+    Func<Case, FormulaValue, bool> MayFault,
+    Func<Case, BodyMeasure, FormulaValue, bool> IsFault,
+    Func<FormulaValue, string> Says,
+    string Remedy)
+{
+    /// <summary>Whether it compares with a body, so that only single specimens can answer.</summary>
+    public bool PointsOnly { get; init; }
+
+    /// <summary>Whether the value itself says nothing about the fault.</summary>
+    public bool HidesValue { get; init; }
+
+    /// <summary>Whether it looks for slips of the pen: what bounds leave open is then not worth a note.</summary>
+    public bool IsForSlips { get; init; }
+}
+
+/// <summary>What is asked of each value and setting.</summary>
+internal static class Questions
+{
+    private const double Hour = 3600;
+    private const double Year = 365 * 86400;
+
+    /// <summary>Settings that are pointless when they come to nothing.</summary>
+    private static readonly string[] NeverNothing = ["last", "ratio", "dose", "sites", "spacing", "length", "depth", "count", "every", "watch", "after", "renew"];
+
+    /// <summary>
+    /// Beyond these no handbook goes, by a wide margin: an aid against slipped decimal points and units, not a rule of the trade. The project's
+    /// choice. (Ratios of 3 to 20, up to 5 changes, soaks of up to months and rounds of up to years are what is published.)
+    /// </summary>
+    private static readonly Dictionary<string, double> Most = new(StringComparer.Ordinal)
+    {
+        ["last"] = 10 * Year,
+        ["ratio"] = 200,
+        ["changes"] = 50,
+        ["count"] = 1000,
+        ["hands-on"] = 24 * Hour,
+        ["wait"] = Year,
+        ["within"] = Year,
+        ["every"] = 10 * Year,
+        ["watch"] = Year,
+        ["after"] = 10 * Year,
+        ["renew"] = 100 * Year,
+        ["temperature"] = 273.15 + 60,
+        ["over-specimen"] = 1,
+        ["below-brim"] = 1,
+    };
+
+    /// <summary>Perfusion takes 286 mL/kg (PMC7687111), the most that is published; half a litre per kg is a slip. The project's choice.</summary>
+    private const double MostDoseM3PerKg = 500e-6;
+
+    /// <summary>Less fluid than three times the body is too little (Simmons, Storage in Fluid Preservatives; WAM 2011: 2 to 3 at the very least).</summary>
+    private const double LeastRatio = 3;
+
+    public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)
+    {
+        if (expression.Type is not { Kind: FormulaKind.Quantity } type) yield break;
+        var isTemperature = type.Dimension.Temperature != 0;
+        if (!isTemperature)
+        {
+            var isOpen = IsOpen(expression, subject);
+            yield return Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || (double.IsInfinity(v.Quantity.High) && !isOpen), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
+            yield return Plain("negative-amount", stage is null ? Severity.Warning : Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
+            if (NeverNothing.Contains(key) && !isOpen)
+            {
+                yield return new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
+            }
+        }
+
+        if (Most.TryGetValue(key, out var most))
+            yield return Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > most, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true };
+        if (key == "temperature") yield return Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
+        foreach (var question in BesideTheBody(key)) yield return question;
+        if (expression is BandExpression bands)
+        {
+            yield return new(
+                "gap-between-bands",
+                Severity.Error,
+                (at, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High > bands.Bands[^1].Range.High),
+                (at, _, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High >= bands.Bands[^1].Range.High),
+                _ => "has no band",
+                "add a band: 'up to …' or 'over …'") { HidesValue = true };
+        }
+
+        var ranges = Ranges(expression).ToList();
+        if (ranges.Count > 0)
+        {
+            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { PointsOnly = true };
+        }
+
+        if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
+        {
+            double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;
+            yield return new("ratio-floor", Severity.Warning, (at, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, (at, _, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
+        }
+    }
+
+    /// <summary>Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
+    private static IEnumerable<Question> BesideTheBody(string key)
+    {
+        if (key == "dose")
+            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+        if (key is "length" or "depth" or "spacing")
+            yield return Point("absurd-amount", (body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
+        if (key == "sites")
+            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+    }
+
+    private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>
+        new(id, severity, (_, v) => isFault(v), (_, _, v) => isFault(v), _ => says, remedy);
+
+    private static Question Point(string id, Func<BodyMeasure, FormulaValue, bool> isFault, string says, string remedy) =>
+        new(id, Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), _ => says, remedy) { PointsOnly = true };
+
+    /// <summary>Whether the author wrote 'at least' or 'at most' and meant it.</summary>
+    private static bool IsOpen(Expression expression, Subject subject) =>
+        Formulas(expression).Any(f => HasOpen(f.Root)) || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
+
+    private static bool HasOpen(FormulaNode node) => node is OpenRangeNode || node.Parts.Any(HasOpen);
+
+    private static IEnumerable<PairNode> Ranges(Expression expression) => Formulas(expression).SelectMany(f => Ranges(f.Root));
+
+    private static IEnumerable<PairNode> Ranges(FormulaNode node)
+    {
+        if (node is PairNode { Operation: Operation.Range } pair && !(pair.Left is LiteralNode && pair.Right is LiteralNode)) yield return pair;
+        foreach (var inner in node.Parts.SelectMany(Ranges)) yield return inner;
+    }
+
+    private static IEnumerable<Formula> Formulas(Expression expression) => expression switch
+    {
+        FormulaExpression f => [f.Formula],
+        BandExpression b => b.Bands.Select(x => x.Formula),
+        CaseExpression c => c.Cases.SelectMany(x => Formulas(x.Value)),
+        _ => [],
+    };
+}

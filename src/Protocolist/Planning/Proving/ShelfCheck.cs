@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning.Proving;
+
+/// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
+internal static class ShelfCheck
+{
+    /// <param name="shelf">The shelf.</param>
+    /// <param name="files">The files to speak of: each finding names one of the two neighbours that is among them.</param>
+    /// <summary>Overlaps and gaps among the classes of one group. Where a group's class and that of a group above it both fit, the nearer one serves, and that is no overlap.</summary>
+    public static IEnumerable<Finding> Of(Shelf shelf, IReadOnlySet<string> files)
+    {
+        foreach (var classes in shelf.Protocols.Where(p => p.IsForSpecimens).GroupBy(p => p.Class.Group).Where(g => g.Count() > 1))
+        {
+            if (TaxonGroups.Find(classes.Key) is not { } group) continue;
+            var sorted = classes.OrderBy(p => ClassBounds.MainMeasure(p.Class).Stretch.Low).ThenBy(p => p.Id, StringComparer.Ordinal).ToList();
+            foreach (var finding in Overlaps(sorted, group, shelf, files).Concat(Gaps(sorted, group, shelf, files))) yield return finding;
+        }
+    }
+
+    private static IEnumerable<Finding> Overlaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
+    {
+        for (var i = 0; i < classes.Count; i++)
+        {
+            foreach (var other in classes.Skip(i + 1))
+            {
+                var (own, them) = (classes[i], other);
+                if (!files.Contains(own.File) && !files.Contains(them.File)) continue;
+                if (Shared(own, them, group, shelf) is not { } body) continue;
+                var measure = ClassBounds.MainMeasure(them.Class).Measure;
+                yield return Finding.Error("overlapping-classes", $"'{own.Id}' ({own.Class}) and '{them.Id}' ({them.Class}) both serve {Text(body, measure, group)}", "let one class end where the other begins, or limit one of them by life stage or use", Place(files.Contains(them.File) ? them : own, measure));
+            }
+        }
+    }
+
+    /// <summary>A specimen that both classes serve equally well, as selection itself says.</summary>
+    private static BodyMeasure? Shared(Protocol a, Protocol b, TaxonGroup group, Shelf shelf)
+    {
+        // Of two classes that limit unlike many things, the one that limits more serves; like measures that only touch hold no common animal.
+        if (a.Class.Limits.Count + a.Class.Words.Count != b.Class.Limits.Count + b.Class.Words.Count) return null;
+        if (a.Class.Limits.Any(l => b.Class.Limits.TryGetValue(l.Key, out var limit) && (limit.Low >= l.Value.High || l.Value.Low >= limit.High))) return null;
+        if (a.Class.Words.Any(w => b.Class.Words.TryGetValue(w.Key, out var words) && !words.Intersect(w.Value).Any())) return null;
+        var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((x, y) => x.Intersect(y)).First(), StringComparer.Ordinal);
+        var traits = new WordCase(words.ToImmutableSortedDictionary(w => "specimen." + w.Key, w => w.Value, StringComparer.Ordinal));
+        foreach (var (measure, size) in Sizes(a).Concat(Sizes(b)))
+        {
+            if (ClassBounds.Measure(measure, size, group) is not { } body || !Fits(a, body) || !Fits(b, body)) continue;
+            body = Case.With(body, traits);
+            if (SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "several-protocols")) return body;
+        }
+
+        return null;
+    }
+
+    private static bool Fits(Protocol protocol, BodyMeasure body) =>
+        protocol.Class.Limits.All(l => SpecimenClass.Within(l.Value, PlanInputs.Measure(body, "specimen." + l.Key).Middle));
+
+    /// <summary>Sizes to try: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
+    private static IEnumerable<(string Measure, double Size)> Sizes(Protocol protocol)
+    {
+        var (measure, stretch) = ClassBounds.MainMeasure(protocol.Class);
+        for (var i = 0; i < 8; i++) yield return (measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0));
+    }
+
+    private static IEnumerable<Finding> Gaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
+    {
+        foreach (var line in classes.GroupBy(p => ClassBounds.MainMeasure(p.Class).Measure))
+        {
+            var reached = double.NegativeInfinity;
+            Protocol? before = null;
+            foreach (var protocol in line)
+            {
+                var stretch = ClassBounds.MainMeasure(protocol.Class).Stretch;
+                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "no-protocol"))
+                    yield return Finding.Warning("gap-between-classes", $"no protocol serves {Text(body, line.Key, group)}: '{before.Id}' ends at {Measurable.Text(reached, stretch.Dimension)} and '{protocol.Id}' begins at {Measurable.Text(stretch.Low, stretch.Dimension)}", "let one class begin where the other ends", Place(files.Contains(protocol.File) ? protocol : before, line.Key));
+                if (stretch.High <= reached) continue;
+                (reached, before) = (stretch.High, protocol);
+            }
+        }
+    }
+
+    private static string Text(BodyMeasure body, string measure, TaxonGroup group) =>
+        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + measure))}";
+
+    private static SourceSpan Place(Protocol protocol, string measure) =>
+        protocol.Places.GetValueOrDefault($"for.{measure}", protocol.Places.GetValueOrDefault("for", protocol.Span));
+}

@@ -1,0 +1,74 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning.Proving;
+
+/// <summary>A protocol whose whole class is looked at: its class as a stretch, the combinations it tells apart, and what each expression rests on.</summary>
+internal sealed class Subject
+{
+    private readonly Dictionary<Expression, ImmutableHashSet<string>> _rests = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<(ClassPart, WordCase), Case> _overs = [];
+
+    private Subject(Protocol protocol, TaxonGroup group, ClassPart whole)
+    {
+        (Protocol, Group, Whole) = (protocol, group, whole);
+        Definitions = protocol.Values.ToFrozenDictionary(v => v.Name, StringComparer.Ordinal);
+        Words = WordCase.Of(protocol);
+        Routes = [.. Words.SelectMany(w => Route.Of(this, w, whole))];
+    }
+
+    public Protocol Protocol { get; }
+
+    public TaxonGroup Group { get; }
+
+    public ClassPart Whole { get; }
+
+    public FrozenDictionary<string, ValueDefinition> Definitions { get; }
+
+    public ImmutableArray<WordCase> Words { get; }
+
+    public ImmutableArray<Route> Routes { get; }
+
+    /// <summary>Null where the protocol serves no specimens, or a group that nobody knows.</summary>
+    public static Subject? Of(Protocol protocol) =>
+        TaxonGroups.Find(protocol.Class.Group) is { } group && ClassPart.Whole(protocol.Class, group) is { } whole ? new(protocol, group, whole) : null;
+
+    /// <summary>Bounds over a stretch; kept, so that all that is asked of it shares its named values.</summary>
+    public Case Over(ClassPart part, WordCase words)
+    {
+        if (_overs.TryGetValue((part, words), out var known)) return known;
+        return _overs[(part, words)] = Case.Over(this, part, words);
+    }
+
+    /// <summary>The given names (of specimen, bench and choices) that an expression rests on, through named values.</summary>
+    public ImmutableHashSet<string> Rests(Expression expression)
+    {
+        if (_rests.TryGetValue(expression, out var known)) return known;
+        var found = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
+        foreach (var name in expression.Names())
+        {
+            if (Definitions.TryGetValue(name, out var value)) found.UnionWith(Rests(value.Expression));
+            else found.Add(name);
+        }
+
+        return _rests[expression] = found.ToImmutable();
+    }
+
+    /// <summary>What a setting of a stage rests on, the stage's own condition included.</summary>
+    public ImmutableHashSet<string> Rests(StageDefinition stage, Expression expression) =>
+        stage.Expression("when") is { } when ? Rests(expression).Union(Rests(when)) : Rests(expression);
+
+    /// <summary>A specimen as a person would name it, with those decisions and traits that matter here.</summary>
+    public string Describe(BodyMeasure body, WordCase words, ImmutableHashSet<string> matter)
+    {
+        var told = words.Words.Where(w => matter.Contains(w.Key) && w.Value != SpecimenScope.Unknown).Select(w => $"{w.Key[(w.Key.IndexOf('.', StringComparison.Ordinal) + 1)..]} '{w.Value}'").ToList();
+        return $"{Whole.Describe(body)}{(told.Count > 0 ? $" with {string.Join(" and ", told)}" : "")}";
+    }
+
+    /// <summary>The place of a choice or, where named, of one of its options.</summary>
+    public SourceSpan PlaceOf(string choice, string? option = null) =>
+        Protocol.Places.GetValueOrDefault(option is null ? $"choices.{choice}" : $"choices.{choice}.{option}", Protocol.Span);
+}

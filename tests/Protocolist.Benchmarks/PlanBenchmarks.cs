@@ -1,0 +1,65 @@
+using BenchmarkDotNet.Attributes;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Planning;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Reading;
+using Protocolist.Specimens;
+using YamlDotNet.Core;
+
+namespace Protocolist.Benchmarks;
+
+/// <summary>The main job: one plan, and the shelf that it is made from, against bare YAML parsing of the same bytes.</summary>
+[MemoryDiagnoser]
+public class PlanBenchmarks
+{
+    private readonly SourceText[] protocols = [.. Directory.EnumerateFiles(Repository("protocols"), "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(Source)];
+
+    private PlanRequest otter = null!;
+    private Plan plan = null!;
+
+    [GlobalSetup]
+    public void Setup()
+    {
+        var specimen = SpecimenReader.Read(Source(Repository("samples", "specimens", "harbour-otter.yaml"))).Value!;
+        var bench = BenchReader.Read(Source(Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
+        otter = new(specimen, Shelf.Bundled(), bench, new LocalDateTime(2027, 3, 1, 9, 0));
+        plan = Planner.Plan(otter).Value!;
+    }
+
+    [Benchmark]
+    public object One_plan() => Planner.Plan(otter);
+
+    [Benchmark]
+    public string One_plan_as_json() => PlanJson.Write(plan);
+
+    [Benchmark]
+    public object Load_the_shelf() => Shelf.Of([protocols]);
+
+    [Benchmark]
+    public object Check_the_shelf() => FileCheck.Run(protocols, DateTimeZoneProviders.Tzdb);
+
+    /// <summary>The events alone: nothing kept, nothing checked.</summary>
+    [Benchmark(Baseline = true)]
+    public int Parse_the_same_bytes_as_bare_yaml()
+    {
+        var events = 0;
+        foreach (var protocol in protocols)
+        {
+            var parser = new Parser(new StringReader(protocol.Text));
+            while (parser.MoveNext()) events++;
+        }
+
+        return events;
+    }
+
+    private static SourceText Source(string path) => new(path, File.ReadAllText(path));
+
+    private static string Repository(params string[] path)
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "Protocolist.sln"))) folder = folder.Parent ?? throw new InvalidOperationException("The benchmarks run outside the repository.");
+        return Path.Combine([folder.FullName, .. path]);
+    }
+}

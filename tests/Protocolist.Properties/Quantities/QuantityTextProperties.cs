@@ -1,0 +1,98 @@
+using System.Globalization;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Protocolist.Quantities;
+using Protocolist.Testing;
+
+namespace Protocolist.Properties.Quantities;
+
+/// <summary>A unit, what it measures, and two sizes in SI units; no temperature below 0 K.</summary>
+public sealed record Sizes(string Unit, Dimension Dimension, double A, double B)
+{
+    public QuantityRange Range => new(Math.Min(A, B), Math.Max(A, B), Dimension);
+}
+
+public class QuantityTextProperties
+{
+    /// <summary>Any finite double: tame ones, and any pattern of 64 bits.</summary>
+    private static readonly Gen<double> AnyFinite = Gen.OneOf(
+        Gen.Choose(-100_000, 100_000).Select(n => n / 1000.0),
+        Gen.Choose(-100_000, 100_000).Select(n => n / 7.0),
+        ArbMap.Default.GeneratorFor<double>(),
+        from high in Gen.Choose(int.MinValue, int.MaxValue) from low in Gen.Choose(int.MinValue, int.MaxValue) select BitConverter.Int64BitsToDouble(((long)high << 32) | (uint)low)).Where(double.IsFinite);
+
+    private static readonly Unit[] Ratios =
+    [
+        .. from a in UnitTable.All
+           from b in UnitTable.All
+           where a.Offset == 0 && b.Offset == 0 && UnitText.SiOf(a.Dimension / b.Dimension) is var si && (si.Length == 0 || QuantityText.Read($"1 {si}", out _) is null)
+           select a.Per(b),
+    ];
+
+    private static readonly Gen<Unit> AnyUnit = Gen.OneOf(Gen.Elements(UnitTable.All), Gen.Elements(Ratios));
+
+    public static Arbitrary<Sizes> AnySizes() => Arb.From(
+        from unit in AnyUnit
+        from a in AnyFinite
+        from b in AnyFinite
+        select unit.Dimension == Dimension.OfTemperature ? new Sizes(unit.Symbol, unit.Dimension, Math.Abs(a), Math.Abs(b)) : new(unit.Symbol, unit.Dimension, a, b));
+
+    [Property(MaxTest = 2000, Arbitrary = [typeof(QuantityTextProperties)])]
+    public void A_quantity_of_any_size_and_unit_is_read_back_equal(Sizes sizes)
+    {
+        AssertRoundTrip(QuantityRange.Point(sizes.A, sizes.Dimension));
+    }
+
+    [Property(MaxTest = 2000, Arbitrary = [typeof(QuantityTextProperties)])]
+    public void A_range_of_any_sizes_and_unit_is_read_back_equal(Sizes sizes)
+    {
+        AssertRoundTrip(sizes.Range);
+        AssertRoundTrip(new(sizes.A, double.PositiveInfinity, sizes.Dimension));
+        AssertRoundTrip(new(0, Math.Abs(sizes.A), sizes.Dimension));
+    }
+
+    [Property(MaxTest = 1000, Arbitrary = [typeof(QuantityTextProperties)])]
+    public void A_written_number_is_read_within_one_rounding_of_its_size(Sizes sizes)
+    {
+        Assert.Null(UnitText.Match(sizes.Unit, 0, out var unit, out _));
+        var number = Math.Abs(sizes.A) is > 1e-100 and < 1e100 and var n ? n : 1;
+        Assert.Null(QuantityText.Read($"{number.ToString("R", CultureInfo.InvariantCulture)} {unit.Symbol}", out var range));
+        Assert.Equal(unit.ToSi(number), range.Low, Math.Abs(unit.ToSi(number)) * 1e-15);
+    }
+
+    [Property(MaxTest = 500)]
+    public Property What_people_write_is_read_and_written_again_and_read_back_equal() => Prop.ForAll(QuantityTextGenerator.Valid, text =>
+    {
+        Assert.Null(QuantityText.Read(text, out var range));
+        AssertRoundTrip(range);
+    });
+
+    [Property(MaxTest = 2000)]
+    public Property What_is_nearly_a_quantity_is_read_or_refused_at_a_place_within_it() => Prop.ForAll(QuantityTextGenerator.NearlyValid, text =>
+    {
+        if (QuantityText.Read(text, out _) is not { } fault) return;
+        Assert.InRange(fault.Offset, 0, text.Length);
+        Assert.InRange(fault.Length, 1, text.Length + 1);
+        Assert.NotEmpty(fault.Message);
+        Assert.NotEmpty(fault.Remedy);
+    });
+
+    [Property(MaxTest = 500, Arbitrary = [typeof(QuantityTextProperties)])]
+    public void Text_is_the_same_in_every_culture(Sizes sizes)
+    {
+        var range = QuantityRange.Point(sizes.A, sizes.Dimension);
+        var here = Cultures.Under(CultureInfo.InvariantCulture, () => Texts(range));
+        foreach (var culture in Cultures.Awkward) Assert.Equal(here, Cultures.Under(culture, () => Texts(range)));
+
+        static string Texts(QuantityRange range) =>
+            string.Create(CultureInfo.InvariantCulture, $"{QuantityText.Exact(range)}|{Measurable.Text(range)}|{range.Dimension}|{QuantityText.Read(QuantityText.Exact(range), out var read)}{read.Low:R}|{QuantityText.Read("5 IN", out _)}|{QuantityText.Read("2,5 i", out _)}");
+    }
+
+    private static void AssertRoundTrip(QuantityRange range)
+    {
+        var text = range.ToString();
+        Assert.True(QuantityText.Read(text, out var read) is null, text);
+        Assert.True(read == range, $"{text}: {range.Low:R} to {range.High:R} read as {read.Low:R} to {read.High:R}");
+    }
+}

@@ -1,0 +1,31 @@
+using Protocolist.Plans;
+using static Protocolist.Tests.Planning.PlanFixture;
+
+namespace Protocolist.Tests.Plans;
+
+public class ExplanationTests
+{
+    [Fact]
+    public void Reasons_go_down_to_what_was_measured()
+    {
+        var explanation = Explanation.Of(Otter(), "fix.last").Value!;
+
+        Assert.Contains("specimen.half-thickness", Ids(explanation));
+        Assert.Contains("bench.temperature", Ids(explanation));
+    }
+
+    [Fact]
+    public void Inputs_of_a_figure_that_two_figures_use_are_explained_once()
+    {
+        var ids = Ids(Explanation.Of(Otter(), "fix.last").Value!, onlyWithInputs: true).ToList();
+
+        Assert.Equal(ids.Distinct(), ids);
+    }
+
+    [Fact]
+    public void Unknown_figure_names_the_nearest() =>
+        Assert.Equal("did you mean 'fix.last'?", Assert.Single(Explanation.Of(Otter(), "fix.lst").Findings).Remedy);
+
+    private static IEnumerable<string> Ids(Explanation of, bool onlyWithInputs = false) =>
+        (onlyWithInputs && of.Inputs.IsEmpty ? [] : (string[])[of.Figure.Id]).Concat(of.Inputs.SelectMany(i => Ids(i, onlyWithInputs)));
+}
