@@ -9,6 +9,8 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     ReviseCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
+    CompareCommand.Build(),
+    BatchCommand.Build(),
     SchemaCommand.Build(),
     MixCommand.Build(),
     FluidCommand.Build(),

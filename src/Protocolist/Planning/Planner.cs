@@ -16,12 +16,18 @@ public static class Planner
     public static Checked<Plan> Plan(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
+        return Make(request).Plan;
+    }
+
+    /// <summary>The plan, and the dated draft behind it for whoever has to date it beside others.</summary>
+    internal static (Checked<Plan> Plan, Draft? Draft) Make(PlanRequest request)
+    {
         var measured = MeasurePass.Run(request.Specimen);
-        if (measured.Value is not { } body) return new(null, measured.Findings);
+        if (measured.Value is not { } body) return (new(null, measured.Findings), null);
         var selected = SelectPass.Run(body, request.Shelf);
-        if (selected.Value is not { } protocol) return new(null, [.. measured.Findings, .. selected.Findings]);
+        if (selected.Value is not { } protocol) return (new(null, [.. measured.Findings, .. selected.Findings]), null);
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
-        if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
+        if (drafted.Value is not { } draft) return (new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]), null);
         var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date);
         var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
@@ -29,6 +35,7 @@ public static class Planner
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        return reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } };
+        var plan = reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } };
+        return (plan, scheduled.Draft);
     }
 }

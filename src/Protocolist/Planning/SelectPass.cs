@@ -24,6 +24,9 @@ internal static class SelectPass
         return serving.Count > 1 ? Tie(serving, body) : Nothing(ofGroup, shelf, body);
     }
 
+    /// <summary>The protocol of a specimen, where one serves it.</summary>
+    public static Protocol? For(Specimen specimen, Shelf shelf) => MeasurePass.Run(specimen).Value is { } body ? Run(body, shelf).Value : null;
+
     /// <summary>How near a class is: depth of its group in the tree first, then how many things it limits.</summary>
     private static (int Depth, int Limits) Rank(SpecimenClass c) => (TaxonGroups.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
 

@@ -48,9 +48,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         if (i == 0 && step.Progress?.Begun is { } begun) return Running(step, begun);
         var notBefore = Later(step.NotBefore, awaited.GetValueOrDefault(step.Id)?.At);
         if (i == 0 && _before?.When is { } done && Lag(step, _before) is var lag) notBefore = Later(notBefore, done.End + lag.Least);
-        return new(step.Id, Lasts(step))
+        return Unbound(step) with
         {
-            HandsOnAtStart = step.HandsOn > Duration.Zero ? step.HandsOn : null,
             NotBefore = notBefore,
             StartBy = Sooner(AfterDeath(step), i == 0 && follows && _before?.When is { } over && Lag(step, _before).Greatest is { } longest ? over.End + longest : null),
             EndNotBefore = step.EndNotBefore,
@@ -67,10 +66,13 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         return new(step.Id, lasts) { NotBefore = begun, StartBy = begun, EndNotBefore = notBefore, EndBy = open.Count == 1 ? By : null };
     }
 
+    /// <summary>A step's work and length, bound to no date.</summary>
+    internal static Job Unbound(DraftStep step) => new(step.Id, Lasts(step)) { HandsOnAtStart = step.HandsOn > Duration.Zero ? step.HandsOn : null };
+
     private static Window Lasts(DraftStep step) => step.Most is { } most ? Window.Between(step.Least, Duration.Max(step.Least, most)) : Window.AtLeast(step.Least);
 
     /// <summary>A body stays in its fluid until the next step begins, so nothing lies between; what was said of waiting holds elsewhere.</summary>
-    private static Window Lag(DraftStep step, DraftStep? before)
+    internal static Window Lag(DraftStep step, DraftStep? before)
     {
         // Out of the fluid already, by the log: then the wait that the protocol allows is all there is.
         if (before is { IsSoak: true, Progress: null } && step.WaitLeast == Duration.Zero) return Window.Nothing;

@@ -3,7 +3,6 @@ using Protocolist.Benches;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 
 namespace Protocolist.Planning;
 
@@ -30,7 +29,7 @@ internal static class StepWriting
         LookFor = [.. LookFor(step)],
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
         Materials = step.Materials,
-        Cautions = cautions[step.Id],
+        Cautions = cautions.GetValueOrDefault(step.Id, []),
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,
         State = step switch

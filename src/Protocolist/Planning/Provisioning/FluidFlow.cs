@@ -18,17 +18,17 @@ internal static class FluidFlow
         foreach (var use in uses)
         {
             var isMade = recipes.Recipes.Any(r => r.Use == use) || !use.Fluid.IsWater;
-            var from = isMade ? $"recipe: {use.Fluid.Name}" : Tap;
+            var from = isMade ? WasteBook.RecipeOf(use) : Tap;
             foreach (var (stepId, volume) in use.Steps)
             {
-                moves.Add(new(use.Fluid.Name, volume, from, stepId));
-                moves.Add(new(use.Fluid.Name, volume, stepId, Destination(steps.First(s => s.Id == stepId), use.Fluid.Name, waste)));
+                moves.Add(new(use.Id, volume, from, stepId));
+                moves.Add(new(use.Id, volume, stepId, Destination(steps.First(s => s.Id == stepId), use.Fluid.Name, waste)));
             }
 
             if (!isMade) continue;
-            var left = waste.FirstOrDefault(w => w.What.StartsWith(use.Fluid.Name + " left", StringComparison.Ordinal))?.Destination ?? "dries in the jugs";
-            moves.Add(new(use.Fluid.Name, use.Dead, from, $"left in jugs and syringes, rinsed out into {left}"));
-            moves.Add(new(use.Fluid.Name, use.Spare, from, Reserve));
+            var jugs = waste.FirstOrDefault(w => w.Step == from)?.Destination ?? "dries in the jugs";
+            moves.Add(new(use.Id, use.Dead, from, jugs));
+            moves.Add(new(use.Id, use.Spare, from, Reserve));
         }
 
         return moves.DrainToImmutable();

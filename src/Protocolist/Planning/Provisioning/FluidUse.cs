@@ -17,7 +17,12 @@ internal sealed record FluidUse(Fluid Fluid, ImmutableArray<(string Step, Volume
     public bool MayBeRestored { get; init; }
 
     /// <summary>The name of the need; two needs of one fluid differ by it.</summary>
-    public string Id => MayBeRestored ? $"{Fluid.Name}, for immersion" : Fluid.Name;
+    public string Id => MayBeRestored ? Fluid.Name + ForImmersion : Fluid.Name;
+
+    /// <summary>The fluid of a need's name.</summary>
+    public static string FluidOf(string id) => id.EndsWith(ForImmersion, StringComparison.Ordinal) ? id[..^ForImmersion.Length] : id;
+
+    private const string ForImmersion = ", for immersion";
 
     public Volume Asked => Volume.FromCubicMeters(Steps.Sum(s => s.Volume.CubicMeters));
 
@@ -28,7 +33,10 @@ internal sealed record FluidUse(Fluid Fluid, ImmutableArray<(string Step, Volume
     public Volume Spare => Reserve.Usual.ForSpills(Amount.Of(Asked)).Volume;
 
     /// <summary>What is made: what is asked, and a reserve for what spills and clings.</summary>
-    public Volume Made => Asked + Dead + Spare;
+    public Volume Made => MadeTogether ?? Asked + Dead + Spare;
+
+    /// <summary>What several plans make of it together, their reserves included; null for one plan.</summary>
+    public Volume? MadeTogether { get; init; }
 
     /// <summary>What the steps use, by fluid.</summary>
     /// <param name="steps">The steps, with their vessels and volumes.</param>

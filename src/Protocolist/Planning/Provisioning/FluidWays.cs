@@ -48,7 +48,13 @@ internal static class FluidWays
             }
 
             foreach (var one in fresh.Where(m => m.Fluid!.Kind == use.Fluid.Kind || (use.Fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
+            {
                 Try($"{one.Name}{suffix}", [one.Unlimited, .. Unlimited(waters)], salts.Salts);
+
+                // Tap water serves for formalin, never for alcohol, which it clouds (S. Moore, natural-history collections list, 2018).
+                if (use.Fluid.HasFormaldehyde && waters.Count > 0) Try($"{one.Name}{suffix}, water from the tap", [one.Unlimited], salts.Salts);
+            }
+
             if (fresh.Any(m => !m.CanBeBought)) Try($"the shelf together{suffix}", [.. fresh.Concat(waters).Select(m => m.AsStock(on))], salts.Salts);
         }
 

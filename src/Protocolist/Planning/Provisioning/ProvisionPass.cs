@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Buffers;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -56,7 +54,7 @@ internal static class ProvisionPass
             FluidFlow.Moves(uses, recipes, steps, waste.Planned),
             [
                 .. housed.Where(IsAbsurd).Select(Absurd), .. InUse(bench, free), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
-                .. LeftOut(bench, uses, stock, on), .. Arrivals(materials.Purchases), .. ThingBook.Unlisted(things, bench.Stock),
+                .. ThingBook.Unlisted(things, bench.Stock),
             ]);
     }
 
@@ -92,13 +90,13 @@ internal static class ProvisionPass
             : step;
 
     private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
-        solved.Use.Fluid.Name,
+        solved.Use.Id,
         solved.Recipe.Volume,
         [solved.Recipe.MakeUp, .. solved.Recipe.AddWater is var add && add != solved.Recipe.MakeUp && add != "no water is added" ? [$"or: {add}"] : (string[])[]],
         [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
         [.. solved.Use.Steps.Select(s => s.Step)]);
 
-    private static string AnyCurrency(Bench bench) =>
+    internal static string AnyCurrency(Bench bench) =>
         bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
 
     private static IEnumerable<Finding> InUse(Bench bench, Bench free) =>
@@ -107,35 +105,4 @@ internal static class ProvisionPass
             var until = bench.VesselsInUse.Where(u => u.VesselId == v.Id).Max(u => u.Until);
             return Finding.Note("vessel-in-use", $"every {v.Name} is in use{(until is { } day ? $" until {NodaTime.Text.LocalDatePattern.Iso.Format(day)}" : "")}; it is left out", "start later, or free one");
         });
-
-    /// <summary>Bottles of what this plan needs that may not be used: expired, of unknown strength, spent.</summary>
-    private static IEnumerable<Finding> LeftOut(Bench bench, ImmutableArray<FluidUse> uses, StockBook stock, LocalDate on)
-    {
-        var kinds = uses.Select(u => u.Fluid.Kind).ToHashSet();
-        var hasFormaldehyde = uses.Any(u => u.Fluid.HasFormaldehyde);
-        var buffers = uses.SelectMany(u => BufferRecipe.PerLitre(u.Fluid.Buffering, u.Fluid.FormaldehydeGramsPerLitre ?? 0)).Select(s => s.Salt.Anhydrous).ToHashSet();
-        foreach (var item in bench.Stock.Where(i => i.OnHand.Units > 0 && !i.IsUsable(on)))
-        {
-            var material = stock.Materials.FirstOrDefault(m => m.Items.Contains(item));
-            var concerns = material switch
-            {
-                null => false,
-                { Fluid: { } fluid } => kinds.Contains(fluid.Kind) || (hasFormaldehyde && fluid.HasFormaldehyde),
-                { Salt: { } salt } => buffers.Contains(salt.Anhydrous),
-                _ => true,
-            };
-            if (!concerns) continue;
-
-            // Unfit stock is left out, so that it is a warning here, whatever it is where it would be used.
-            foreach (var finding in StockItemValidator.Check(item, on).Where(f => f.Severity >= Severity.Warning && f.Id is "expired-stock" or "unknown-strength" or "spent-fluid-not-clear" or "spent-fluid-too-acid" or "spent-fluid-used-up"))
-                yield return finding with { Severity = Severity.Warning };
-        }
-    }
-
-    /// <summary>What has to be ordered before the first step that needs it.</summary>
-    private static IEnumerable<Finding> Arrivals(ImmutableArray<PlannedPurchase> purchases) => purchases.Where(p => p.LeadDays > 0)
-        .GroupBy(p => (p.Item, p.LeadDays)).Select(g => Finding.Note(
-            "order-ahead",
-            $"{g.Key.Item} arrives {g.Key.LeadDays} {(g.Key.LeadDays == 1 ? "day" : "days")} after it is ordered{(g.First().For.IsEmpty ? "" : $"; '{g.First().For[0]}' waits for it")}",
-            "order it now, and keep the body cold until it is there") with { Subject = g.First().For.FirstOrDefault() ?? "" });
 }

@@ -33,7 +33,7 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
         }
 
         foreach (var use in uses.Where(u => !u.Fluid.IsWater))
-            Add($"{use.Fluid.Name} left in jugs and syringes", ClassOf(use.Fluid), Amount.Of(use.Dead), use.Steps[0].Step, null, 0);
+            Add($"{use.Fluid.Name} left in jugs and syringes", ClassOf(use.Fluid), Amount.Of(use.Dead), RecipeOf(use), null, 0);
         foreach (var thing in things.Where(t => t.Waste is not null))
             foreach (var (stepId, pieces) in thing.Uses.Where(_ => thing.Wear is { LastsUses: 1 }))
                 Add(thing.Name, thing.Waste!.Value, Amount.Of(pieces), stepId, null, 0);
@@ -59,6 +59,9 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
             });
         }
     }
+
+    /// <summary>The place where a fluid is made, as moves and waste name it.</summary>
+    public static string RecipeOf(FluidUse use) => $"recipe: {use.Id}";
 
     /// <summary>The destination of what a step pours off, in words for the step that discards it.</summary>
     public string? DestinationOf(string step) =>

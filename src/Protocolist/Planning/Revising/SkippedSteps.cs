@@ -13,7 +13,7 @@ internal static class SkippedSteps
         foreach (var one in skipped.Reverse())
         {
             var at = one.After is null ? 0 : all.ToList().FindIndex(s => s.Id == one.After) + 1;
-            all.Insert(at, StepWriting.Write(one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null }, draft, bench) with { State = "skipped", Because = one.Reason });
+            all.Insert(at, StepWriting.Write(one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null }, draft, bench, ImmutableDictionary<string, ImmutableArray<string>>.Empty) with { State = "skipped", Because = one.Reason });
         }
 
         return all.ToImmutable();

@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using NodaTime;
+using NodaTime.Text;
+using Protocolist.Findings;
+using Protocolist.Planning.Batching;
+using Protocolist.Reading.Csv;
+using Protocolist.Sheets;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>batch SPECIMENS.csv</c>: many specimens, one summary a line, one shopping list.</summary>
+internal static class BatchCommand
+{
+    private static readonly Argument<string> Table = new("SPECIMENS.csv") { Description = "The specimens, one a row; columns by name, terms of Darwin Core understood." };
+    private static readonly Option<string?> BenchFile = PlanInputs.BenchFile();
+    private static readonly Option<string[]> Folders = PlanInputs.HouseFolders();
+    private static readonly Option<string?> Start = PlanInputs.StartOption();
+    private static readonly Option<string[]> Choose = new("--choose") { Description = "A choice for every protocol that leaves it, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Option<bool> Json = new("--json") { Description = "One line of JSON a row." };
+    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv and PREFIX.progress.json." };
+    private static readonly Option<bool> Resume = new("--resume") { Description = "Go on where PREFIX.progress.json ends. Needs --out." };
+    private static readonly Option<bool> Schedule = new("--schedule") { Description = $"Date all plans on one bench, into PREFIX.schedule.csv; at most {JointSchedule.MostPlans} plans. Needs --out." };
+
+    public static Command Build()
+    {
+        var command = new Command("batch", "Plans many specimens.") { Table, BenchFile, Folders, Start, Choose, Json, Out, Resume, Schedule };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var findings = new List<Finding>();
+        var (prefix, resume, schedule) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule));
+        if (prefix is null && (resume || schedule)) findings.Add(Finding.Error("out-missing", "--resume and --schedule write files", "give --out PREFIX"));
+        if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
+        var done = resume && prefix is not null ? BatchProgress.Read(prefix) : null;
+        if (resume && prefix is not null && done is null) findings.Add(Finding.Error("nothing-to-resume", $"'{BatchProgress.PathOf(prefix)}' is not there or not readable", "run once without --resume"));
+        var inputs = PlanInputs.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
+        var choices = Choices(options.GetValue(Choose) ?? [], findings);
+        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        var path = options.GetRequiredValue(Table);
+        if (!File.Exists(path)) return Exits.Unread([Finding.Error("unreadable-file", "there is no such file", "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
+        var startText = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss").Format(start);
+        var digest = BatchProgress.Digest([
+            startText, HeadingOf(path), options.GetValue(BenchFile) is { } benchFile ? File.ReadAllText(benchFile) : "",
+            .. inputs.Shelf.Protocols.Select(p => p.ToString()), .. choices.Select(c => $"{c.Key}={c.Value}"),
+        ]);
+        if (done is not null && done.Inputs != digest) return Exits.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "start again without --resume")]);
+
+        using var csv = new StreamReader(path, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
+        var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
+        if (opened.Value is not { } batch) return Exits.Unread(opened.Findings);
+        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) Console.Error.WriteLine(finding);
+
+        using var stop = new CancellationTokenSource();
+        ConsoleCancelEventHandler onCancel = (_, e) => { e.Cancel = true; stop.Cancel(); };
+        Console.CancelKeyPress += onCancel;
+        try
+        {
+            using var output = new BatchOutput(prefix, options.GetValue(Json), done, (rows, errors, bytes, needs) => new(BatchProgress.CurrentFormat, startText, digest, rows, errors, bytes, needs));
+            using var dated = schedule ? new ScheduleFile(prefix!, bench, start) : null;
+            foreach (var row in batch.Rows(output.Rows))
+            {
+                output.Add(row);
+                dated?.Add(row);
+                if (stop.IsCancellationRequested) break;
+            }
+
+            output.Keep();
+            if (stop.IsCancellationRequested)
+            {
+                Console.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
+                return Exits.WithErrors;
+            }
+
+            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date));
+            return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
+        }
+        finally
+        {
+            Console.CancelKeyPress -= onCancel;
+        }
+    }
+
+    private static void Shop(string prefix, JointList list)
+    {
+        InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
+        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
+        if (list is { Cost: { } cost, Apart: { } apart }) Console.Error.WriteLine($"bought together: {cost}; each for itself: {apart}");
+    }
+
+    private static string HeadingOf(string path)
+    {
+        using var reader = new StreamReader(path);
+        return reader.ReadLine() ?? "";
+    }
+
+    private static ImmutableSortedDictionary<string, string> Choices(IEnumerable<string> given, List<Finding> findings)
+    {
+        var choices = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var choice in given)
+        {
+            var parts = choice.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (parts.Length == 2 && parts[0].Length > 0) choices[parts[0]] = parts[1];
+            else findings.Add(Finding.Error("bad-choice", $"'{choice}' is not a choice", "write --choose keeping=ethanol"));
+        }
+
+        return choices.ToImmutable();
+    }
+
+    /// <summary>The joint schedule as a file.</summary>
+    private sealed class ScheduleFile : IDisposable
+    {
+        private readonly JointSchedule schedule;
+        private readonly StreamWriter writer;
+
+        public ScheduleFile(string prefix, Benches.Bench bench, LocalDateTime start)
+        {
+            schedule = new(bench, start);
+            writer = new(prefix + ".schedule.csv", false, new UTF8Encoding(false));
+            CsvWriter.WriteRow(writer, ["specimen", "step", "title", "start", "end"]);
+        }
+
+        public void Add(BatchRow row)
+        {
+            var dated = schedule.Add(row);
+            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine($"{row.SpecimenId}: {finding}");
+            foreach (var step in dated.Value ?? []) CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
+        }
+
+        public void Dispose() => writer.Dispose();
+    }
+}

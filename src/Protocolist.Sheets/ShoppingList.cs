@@ -1,0 +1,45 @@
+using System.Globalization;
+using Protocolist.Plans;
+using Protocolist.Reading.Csv;
+
+namespace Protocolist.Sheets;
+
+/// <summary>What to buy, as comma-separated values that a spreadsheet opens without running anything.</summary>
+public static class ShoppingList
+{
+    private static readonly string[] Heading = ["item", "pack", "count", "price", "currency", "lead days", "for"];
+
+    /// <summary>Writes the list of one plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>A heading and one row a pack size.</returns>
+    public static string Write(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Write(plan.Purchases);
+    }
+
+    /// <summary>Writes a list of purchases.</summary>
+    /// <param name="purchases">The purchases.</param>
+    /// <returns>A heading and one row a pack size.</returns>
+    public static string Write(IEnumerable<PlannedPurchase> purchases)
+    {
+        ArgumentNullException.ThrowIfNull(purchases);
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        CsvWriter.WriteRow(text, Heading);
+        foreach (var purchase in purchases)
+        {
+            CsvWriter.WriteRow(text,
+            [
+                purchase.Item,
+                purchase.Pack,
+                purchase.Count.ToString(CultureInfo.InvariantCulture),
+                purchase.Price?.Amount.ToString(CultureInfo.InvariantCulture) ?? "",
+                purchase.Price?.Currency ?? "",
+                purchase.LeadDays.ToString(CultureInfo.InvariantCulture),
+                string.Join(' ', purchase.For),
+            ]);
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Protocolist.Quantities;
+
+namespace Protocolist.Planning.Comparing;
+
+/// <summary>One set of choices and what it comes to. Lower is better in every number.</summary>
+public sealed record ComparedWay
+{
+    /// <summary>A short name: <c>A</c>, <c>B</c> ... in the order of the protocol's options.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Choice → option.</summary>
+    public required ImmutableSortedDictionary<string, string> Choices { get; init; }
+
+    /// <summary>Whether no finding is an error.</summary>
+    public bool Startable { get; init; }
+
+    /// <summary>Days from the first step to the end of the last; null where no dates were found.</summary>
+    public double? Days { get; init; }
+
+    /// <summary>Hours that somebody is busy.</summary>
+    public double HandsOnHours { get; init; }
+
+    /// <summary>Cash to spend now; null where the bench has no prices.</summary>
+    public Money? CostNow { get; init; }
+
+    /// <summary>Total and ten years of care; null where the bench has no prices.</summary>
+    public Money? OverTenYears { get; init; }
+
+    /// <summary>Litres of formaldehyde stock that go in, whatever it is taken as: the volume of 37 % by mass stock that holds as much.</summary>
+    public double FormaldehydeStockLitres { get; init; }
+
+    /// <summary>Litres of flammable alcohol handled in bottles: 24 % by volume or more.</summary>
+    public double FlammableAlcoholLitres { get; init; }
+
+    /// <summary>Findings of severity error.</summary>
+    public int Errors { get; init; }
+
+    /// <summary>Findings of severity warning.</summary>
+    public int Warnings { get; init; }
+
+    /// <summary>What is known of shrinkage and colour, each with its source.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+
+    /// <summary>The name of a way that is at least as good in every number and better in one; null where there is none.</summary>
+    public string? DominatedBy { get; init; }
+
+    /// <summary>Whether another way is at least as good in every number and better in one.</summary>
+    /// <param name="other">The other way.</param>
+    /// <returns>True where this one need not be taken, as far as numbers go.</returns>
+    public bool IsDominatedBy(ComparedWay other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        var pairs = Numbers().Zip(other.Numbers()).ToList();
+        return pairs.All(p => p.Second <= p.First) && pairs.Any(p => p.Second < p.First);
+    }
+
+    /// <summary>All that is compared; what is not known counts as endless.</summary>
+    private IEnumerable<decimal> Numbers() =>
+    [
+        Rounded(Days), Rounded(HandsOnHours), CostNow?.Amount ?? decimal.MaxValue, OverTenYears?.Amount ?? decimal.MaxValue,
+        Rounded(FormaldehydeStockLitres), Rounded(FlammableAlcoholLitres), Errors, Warnings,
+    ];
+
+    /// <summary>To thousandths, so that the noise of a sum decides nothing.</summary>
+    private static decimal Rounded(double? number) => number is { } n && Math.Abs(n) < 1e15 ? Math.Round((decimal)n, 3) : decimal.MaxValue;
+}

@@ -1,0 +1,108 @@
+using Protocolist.Findings;
+using Protocolist.Planning.Batching;
+using Protocolist.Tests.Planning.Provisioning;
+
+namespace Protocolist.Tests.Planning.Batching;
+
+public class BatchTests
+{
+    private static readonly Protocolist.Benches.Bench Bench = Station.With("""
+        stock:
+          - {fluid: ethanol 96 %vol, id: e96, on-hand: 0 L, packs: [{size: 1 L, price: 12 EUR}, {size: 20 L, price: 100 EUR}]}
+          - {consumable: nitrile gloves, id: gloves, on-hand: 0, packs: [{size: 100, price: 8 EUR}]}
+        """);
+
+    private static Checked<Batch> Open(string csv) => Batch.Open(new StringReader(csv), "finds.csv", new(Station.Bundled, Bench, Station.Start));
+
+    private static List<BatchRow> Rows(string csv, int skip = 0)
+    {
+        var opened = Open(csv);
+        Assert.True(opened.Value is not null, string.Join('\n', opened.Findings));
+        return [.. opened.Value!.Rows(skip)];
+    }
+
+    [Fact]
+    public void Terms_of_Darwin_Core_are_understood()
+    {
+        var row = Assert.Single(Rows("catalogNumber,class,scientificName,eventDate,locality,recordedBy,sex,lifeStage,individualCount,measuredMassInGrams,measuredLengthInMillimeters\nA-1,Gastropoda,Nucella lapillus,2027-02-27T10:00/2027-02-28,\"mole, seaward\",I. Varga,Unknown,Adult,2,14,38\n"));
+        var specimen = row.Plan!.Specimen;
+        Assert.Equal(("A-1", "Gastropoda", "Nucella lapillus", "mole, seaward", "I. Varga", 2), (specimen.Id, specimen.HigherTaxon, specimen.ScientificName, specimen.Where, specimen.CollectedBy, specimen.Count));
+        Assert.Equal(14, specimen.Mass!.Value.Grams, 9);
+        Assert.Equal(38, specimen.Length!.Value.Millimeters, 9);
+        Assert.Equal(new NodaTime.LocalDate(2027, 2, 27), specimen.FoundOn);
+        Assert.Equal("gastropod-marine", row.Plan.Protocol.Id);
+    }
+
+    [Fact]
+    public void A_faulty_row_says_line_and_column_and_the_good_rows_are_planned()
+    {
+        var rows = Rows("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,heavy,38\nC,gastropod,-3,38\nD,gastropod,12,36\n");
+        Assert.Equal([true, false, false, true], rows.Select(r => r.Plan is not null));
+        var fault = rows[1].Findings.First(f => f.Severity == Severity.Error);
+        Assert.Equal((3, 13), (fault.Where.Line, fault.Where.Column));
+        Assert.Contains(rows[2].Findings, f => f.Severity == Severity.Error && f.Where.Line == 4);
+    }
+
+    [Theory]
+    [InlineData("group,mass (g)\ngastropod,1\n")]
+    [InlineData("specimen,mass (g)\nA,1\n")]
+    [InlineData("specimen,group\nA,gastropod\n")]
+    public void A_missing_column_is_one_finding_and_nothing_is_planned(string csv)
+    {
+        var opened = Open(csv);
+        Assert.Null(opened.Value);
+        Assert.Equal("missing-column", Assert.Single(opened.Findings, f => f.Severity == Severity.Error).Id);
+    }
+
+    [Fact]
+    public void Mixed_decimal_signs_are_found_in_their_row()
+    {
+        var rows = Rows("specimen;group;mass (g);length (mm)\nA;gastropod;14,5;38\nB;gastropod;14.5;38\nC;gastropod;9,5;31\n");
+        Assert.Equal([true, false, true], rows.Select(r => r.Plan is not null));
+        Assert.Contains(rows[1].Findings, f => f.Id == "mixed-decimal-signs" && f.Where.Line == 3 && f.Where.Column == 13);
+        Assert.Equal(14.5, rows[0].Plan!.Specimen.Mass!.Value.Grams, 9);
+    }
+
+    [Fact]
+    public void A_quoted_newline_is_one_cell_and_the_next_row_keeps_its_line()
+    {
+        var rows = Rows("specimen,group,mass (g),length (mm),notes\nA,gastropod,14,38,\"two\nlines\"\nB,gastropod,x,38,\n");
+        Assert.Equal("two\nlines", rows[0].Plan!.Specimen.Notes);
+        Assert.Equal(4, rows[1].Findings.First(f => f.Severity == Severity.Error).Where.Line);
+    }
+
+    [Fact]
+    public void Rows_done_before_are_passed_over_and_none_is_lost()
+    {
+        const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\n";
+        Assert.Equal(["A", "B", "C"], Rows(Csv).Select(r => r.SpecimenId));
+        Assert.Equal(["C"], Rows(Csv, skip: 2).Select(r => r.SpecimenId));
+        Assert.Equal(3, Rows(Csv, skip: 2)[0].Number);
+    }
+
+    [Fact]
+    public void Buying_together_is_cheaper_and_a_stopped_list_goes_on_as_if_it_had_not_stopped()
+    {
+        var rows = Rows("specimen,group,mass (g),length (mm)\n" + string.Concat(Enumerable.Range(1, 12).Select(n => $"S{n},gastropod,{10 + n},{30 + n}\n")));
+        var (whole, half) = (new JointNeeds(), new JointNeeds());
+        foreach (var row in rows) whole.Add(row.Plan!);
+        foreach (var row in rows.Take(5)) half.Add(row.Plan!);
+        var resumed = new JointNeeds(half.State);
+        foreach (var row in rows.Skip(5)) resumed.Add(row.Plan!);
+        var (list, again) = (whole.List(Bench, new(2027, 3, 1)), resumed.List(Bench, new(2027, 3, 1)));
+        Assert.True(list.Cost! < list.Apart!, $"{list.Cost} together, {list.Apart} apart");
+        Assert.Equal(list.Purchases.Select(p => (p.Item, p.Pack, p.Count, p.Price)), again.Purchases.Select(p => (p.Item, p.Pack, p.Count, p.Price)));
+        Assert.Contains(list.Findings, f => f.Id == "not-enough-vessels");
+    }
+
+    [Fact]
+    public void Plans_on_one_bench_never_want_more_hands_than_there_are()
+    {
+        var bench = Bench with { People = 1 };
+        var rows = Rows("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\n");
+        var schedule = new JointSchedule(bench, Station.Start);
+        var steps = rows.SelectMany(r => schedule.Add(r).Value!.Select(s => (Step: s, HandsOn: r.Plan!.Step(s.StepId)!.HandsOn))).ToList();
+        var work = steps.Where(s => s.HandsOn > NodaTime.Duration.Zero).Select(s => (From: s.Step.Start.ToInstant(), To: s.Step.Start.ToInstant() + s.HandsOn)).OrderBy(w => w.From).ToList();
+        Assert.All(work.Zip(work.Skip(1)), w => Assert.True(w.First.To <= w.Second.From, $"{w.First} and {w.Second}"));
+    }
+}

@@ -1,0 +1,71 @@
+using Protocolist.Fluids;
+
+namespace Protocolist.Tests.Planning.Provisioning;
+
+public class ReuseAndWasteTests
+{
+    private const string Spent = "  - {fluid: BUFFER formalin 8 %, id: kept, on-hand: 400 mL, uses: USES, ph: PH, clear: yes, uses-allowed: 3}\n";
+
+    private const string Rest = """
+          - {fluid: formaldehyde stock 37 %mass, id: strong, on-hand: 9 L}
+          - {fluid: ethanol 96 %vol, id: e96, on-hand: 100 L}
+          - {salt: sodium dihydrogen phosphate, hydrate: monohydrate, id: acid, on-hand: 900 g}
+          - {salt: disodium phosphate, hydrate: anhydrous, id: base, on-hand: 900 g}
+          - {salt: borax, id: borax, on-hand: 900 g}
+        """;
+
+    private static string Stock(string buffer = "neutral buffered", string uses = "1", string ph = "7.1") => "stock:\n"
+        + Spent.Replace("BUFFER", buffer, StringComparison.Ordinal).Replace("USES", uses, StringComparison.Ordinal).Replace("PH", ph, StringComparison.Ordinal) + Rest;
+
+    [Fact]
+    public void Spent_fixative_of_the_same_buffering_is_restored_to_strength_first()
+    {
+        var plan = Station.Plan(Station.Wrasse, Station.With(Stock()), ("fixative", "neutral buffered formalin 10 %"));
+        var recipe = plan.Recipes.Single(r => r.For.Contains("fix"));
+        Assert.Contains(recipe.Parts, p => p.Stock == "kept");
+        Assert.Contains(recipe.Parts, p => p.Stock == "strong");
+
+        // Formaldehyde in = formaldehyde wanted, each from the fluids' own contents.
+        var inGrams = recipe.Parts.Where(p => p.Volume is not null && p.Stock is "kept" or "strong").Sum(p => p.Volume!.Value.Liters * (Fluid.Read(p.Name.Split(" (")[0]).Value!.FormaldehydeGramsPerLitre ?? 0));
+        Assert.Equal(recipe.Volume.Liters * Fluid.Read(plan.Step("fix")!.Fluid!).Value!.FormaldehydeGramsPerLitre!.Value, inGrams, 0.5);
+    }
+
+    [Theory]
+    [InlineData("borax-buffered", "1", "8.2")]
+    [InlineData("neutral buffered", "3", "7.0")]
+    [InlineData("neutral buffered", "1", "6.1")]
+    public void Spent_fixative_of_another_buffering_used_up_or_too_acid_is_never_taken(string buffer, string uses, string ph)
+    {
+        var read = Station.Read(Stock(buffer, uses, ph));
+        var plan = Station.Plan(Station.Wrasse, read.Value!, ("fixative", "neutral buffered formalin 10 %"));
+        Assert.DoesNotContain(plan.Recipes.SelectMany(r => r.Parts), p => p.Stock == "kept");
+    }
+
+    [Fact]
+    public void Fixative_is_kept_where_the_bench_keeps_it_and_its_uses_are_counted()
+    {
+        const string Waste = "\nwaste: {containers: {formaldehyde: drum F1, flammable-alcohol: can A1, dilute-alcohol: can A2}, keep-fixative: {in: carboy R1, uses: 3}}";
+        var fresh = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest + Waste), ("fixative", "neutral buffered formalin 10 %"));
+        var kept = fresh.Waste.Single(w => w.Step == "fix" && w.Way == "kept-for-reuse");
+        Assert.Equal("carboy R1", kept.Destination);
+        Assert.Equal(1, kept.Uses);
+        Assert.Contains("carboy R1", string.Join(' ', fresh.Step("spent-fixative")!.Instructions), StringComparison.Ordinal);
+
+        var again = Station.Plan(Station.Wrasse, Station.With(Stock(uses: "2") + Waste), ("fixative", "neutral buffered formalin 10 %"));
+        Assert.Equal("drum F1", again.Waste.First(w => w.Step == "fix" && w.What.StartsWith("neutral", StringComparison.Ordinal)).Destination);
+    }
+
+    [Fact]
+    public void No_waste_is_without_a_destination_and_nothing_is_drained_without_a_permit()
+    {
+        var plan = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest));
+        Assert.All(plan.Waste, w => Assert.False(string.IsNullOrWhiteSpace(w.Destination)));
+        Assert.DoesNotContain(plan.Waste, w => w.Way == "drained-where-allowed");
+        var permitted = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest + "\nwaste: {drains: {rinse-water: water authority note 12}}"));
+        Assert.All(permitted.Waste.Where(w => w.Way == "drained-where-allowed"), w => Assert.Equal("water authority note 12", w.Destination));
+    }
+
+    [Fact]
+    public void Draining_hazardous_waste_is_questioned_in_the_bench_file() =>
+        Assert.Contains(Station.Read("waste: {drains: {formaldehyde: some note}}").Findings, f => f.Id == "hazardous-waste-to-the-drain" && f.Where.Line > 0);
+}
