@@ -1,4 +1,6 @@
 using NodaTime;
+using Protocolist.Benches.Stock;
+using Protocolist.Specimens;
 using Protocolist.Tests.Planning.Revising;
 
 namespace Protocolist.Tests.Planning.Scheduling;
@@ -25,8 +27,8 @@ public class PlanDatesTests
     [Fact]
     public void A_frozen_body_waits_for_what_is_bought_and_a_chilled_one_cannot()
     {
-        var bare = SkerryPoint.Bench with { Stock = [.. SkerryPoint.Bench.Stock.Select(s => s.Id == "formalin" ? s with { OnHand = Benches.Stock.Amount.Of(UnitsNet.Volume.Zero) } : s)] };
-        var frozen = SkerryPoint.Plan(SkerryPoint.Otter with { Condition = Specimens.Condition.Frozen }, bench: bare);
+        var bare = SkerryPoint.Bench with { Stock = [.. SkerryPoint.Bench.Stock.Select(s => s.Id == "formalin" ? s with { OnHand = Amount.Of(UnitsNet.Volume.Zero) } : s)] };
+        var frozen = SkerryPoint.Plan(SkerryPoint.Otter with { Condition = Condition.Frozen }, bench: bare);
         Assert.True(frozen.Step("inject-fixative")!.Start!.Value.Date >= new LocalDate(2027, 3, 4));
         Assert.DoesNotContain(frozen.Findings, f => f.Id == "delivery-comes-too-late");
         var chilled = SkerryPoint.Plan(SkerryPoint.Otter, bench: bare);
