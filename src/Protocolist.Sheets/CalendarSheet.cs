@@ -63,7 +63,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
         if (step is { Start: { } start, End: { } end })
         {
             var entry = Event(step.Id, Title(step.Title), start.ToInstant(), end.ToInstant(), step.Sequence);
-            entry.Description = Text(step);
+            if (Text(step) is { Length: > 0 } text) entry.Description = text;
             if (step.State == "planned" && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, step.Title));
             yield return entry;
         }
@@ -118,7 +118,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
         {
             var at = i < looks.Count ? looks[i] : looks.Count > 0 ? looks[^1] : plan.Start?.ToInstant() ?? default;
             var entry = Event($"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}", Title($"Look at it: {title}"), at, at + NodaTime.Duration.FromMinutes(InspectionMinutes), sequence);
-            entry.Description = lookFor;
+            if (lookFor.Length > 0) entry.Description = lookFor;
             if (i < looks.Count) entry.Alarms.Add(Before(AlarmMinutes, title));
             yield return i < looks.Count ? entry : Cancelled(entry);
         }

@@ -1,20 +1,25 @@
 using System.Collections.Immutable;
 using Protocolist.Plans;
+using Protocolist.Reading;
 
 namespace Protocolist.Planning.Revising;
 
 /// <summary>What goes on from one revision to the next: the counts that calendars go by, and the account of what changed.</summary>
 internal static class Carry
 {
-    public static Revision Over(Plan before, Plan anew)
+    public static Revision Over(Plan given, Plan made)
     {
+        var (before, anew) = (AsKept(given), AsKept(made));
         var gone = before.Withdrawn.ToDictionary(w => w.Id, StringComparer.Ordinal);
         ImmutableArray<Step> steps = [.. anew.Steps.Select(s => Counted(s, before.Step(s.Id), gone.GetValueOrDefault(s.Id)))];
         var plan = anew with { Steps = steps, Revision = before.Revision, Changes = before.Changes, Withdrawn = Withdrawn(before, steps) };
         var changes = PlanDifference.Between(before, plan);
-        if (changes.IsEmpty && IsSame(before, plan)) return new(before, []);
+        if (changes.IsEmpty && IsSame(before, plan)) return new(given, []);
         return new(plan with { Revision = before.Revision + 1, Changes = changes }, changes);
     }
+
+    /// <summary>A plan as it comes back from its file: rounded as it is written there, so that like is compared with like.</summary>
+    private static Plan AsKept(Plan plan) => PlanJson.Read(new SourceText("plan", PlanJson.Write(plan))).Value ?? plan;
 
     private static Step Counted(Step step, Step? before, WithdrawnStep? gone)
     {

@@ -47,8 +47,12 @@ internal static class PlanDifference
             };
             if (step.State is "skipped") yield break;
         }
+        else if (step.State is "done" or "begun" && (old.Start != step.Start || (step.State is "done" && old.End != step.End)))
+        {
+            yield return new(step.Id, $"was {Text(step.Start)} to {Text(step.End)}, not {Text(old.Start)} to {Text(old.End)}", "the log says so");
+        }
 
-        if (step.State is not "done" && old.Start != step.Start) yield return new(step.Id, $"begins {Text(step.Start)} instead of {Text(old.Start)}", reason);
+        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Text(step.Start)} instead of {Text(old.Start)}", reason);
         if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Text(step.End)} instead of {Text(old.End)}", reason);
         if (old.Changes != step.Changes) yield return new(step.Id, string.Create(CultureInfo.InvariantCulture, $"its fluid is changed {Times(step.Changes)} instead of {Times(old.Changes)}"), step.Because);
         if (old.Fluid != step.Fluid) yield return new(step.Id, $"takes {step.Fluid ?? "no fluid"} instead of {old.Fluid ?? "none"}", reason);

@@ -1,0 +1,131 @@
+using NodaTime;
+using Protocolist.Logs;
+using Protocolist.Planning.Revising;
+using Protocolist.Plans;
+using Protocolist.Reading;
+
+namespace Protocolist.Tests.Planning.Revising;
+
+public class ReviserTests
+{
+    private const string Begun = """
+          - {step: keep-cold, begun: 2027-03-01T09:00, done: 2027-03-01T09:20}
+          - {step: record, done: 2027-03-01T10:05}
+          - {step: slits, done: 2027-03-01T11:00}
+          - {step: inject-fixative, begun: 2027-03-01T11:00, done: 2027-03-01T13:10, used: 800 mL}
+          - {step: pose, done: 2027-03-01T13:30}
+          - {step: fix, begun: 2027-03-01T13:45}
+        """;
+
+    [Fact]
+    public void A_soft_part_is_injected_again_at_once_and_the_body_soaks_on()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var seen = $"{Begun}\n  - {{step: fix, at: 2027-03-13T16:00, signs: [soft], place: left hindlimbs}}";
+        var revised = SkerryPoint.Revise(plan, seen).Plan;
+        var remedy = Assert.Single(revised.Steps, s => s.Id == "fix-re-inject-1");
+        Assert.Equal("inject", remedy.Stage);
+        Assert.Equal(plan.Step("fix")!.Fluid, remedy.Fluid);
+
+        // Saturday afternoon is closed: Monday is the first that somebody is there.
+        Assert.Equal(new LocalDateTime(2027, 3, 15, 8, 30), remedy.Start!.Value.LocalDateTime);
+        Assert.True(revised.Step("fix")!.End!.Value.ToInstant() >= remedy.End!.Value.ToInstant() + Duration.FromHours(48));
+        Assert.True(revised.End!.Value.ToInstant() > plan.End!.Value.ToInstant());
+        Assert.Contains("soft (left hindlimbs)", remedy.Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_done_stays_at_the_times_and_amounts_of_the_log()
+    {
+        var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), Begun).Plan;
+        var injected = revised.Step("inject-fixative")!;
+        Assert.Equal("done", injected.State);
+        Assert.Equal(new LocalDateTime(2027, 3, 1, 13, 10), injected.End!.Value.LocalDateTime);
+        Assert.Equal(800, injected.Volume!.Value.Milliliters, 3);
+        Assert.Equal("begun", revised.Step("fix")!.State);
+        Assert.Equal(new LocalDateTime(2027, 3, 1, 13, 45), revised.Step("fix")!.Start!.Value.LocalDateTime);
+    }
+
+    [Fact]
+    public void A_weak_bath_gets_another_change_and_lasts_on()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Wrasse);
+        const string Baths = """
+              - {step: wash, done: 2027-03-06T10:00}
+              - {step: ethanol-30, begun: 2027-03-06T10:10, done: 2027-03-08T10:00}
+              - {step: ethanol-50, begun: 2027-03-08T10:05, done: 2027-03-10T10:00}
+              - {step: ethanol-75, begun: 2027-03-10T10:05}
+              - {step: ethanol-75, at: 2027-03-11T10:00, readings: {strength: STRENGTH}}
+            """;
+        var weak = SkerryPoint.Revise(plan, Baths.Replace("STRENGTH", "58 %vol", StringComparison.Ordinal));
+        var right = SkerryPoint.Revise(plan, Baths.Replace("STRENGTH", "74 %vol", StringComparison.Ordinal));
+        Assert.Equal(plan.Step("ethanol-75")!.Changes + 1, weak.Plan.Step("ethanol-75")!.Changes);
+        Assert.Equal(plan.Step("ethanol-75")!.Changes, right.Plan.Step("ethanol-75")!.Changes);
+        Assert.True(weak.Plan.End!.Value.ToInstant() > right.Plan.End!.Value.ToInstant());
+        Assert.Contains(weak.Changes, c => c.Step == "ethanol-75" && c.Why.Contains("58 %vol", StringComparison.Ordinal));
+        Assert.True(weak.Plan.Recipes.First(r => r.For.Contains("ethanol-75")).Volume > right.Plan.Recipes.First(r => r.For.Contains("ethanol-75")).Volume);
+    }
+
+    [Theory]
+    [InlineData(Begun)]
+    [InlineData(Begun + "\n  - {step: fix, at: 2027-03-06T10:00, signs: [soft, bloated, floating, bloody, weak], readings: {ph: 5.2, temperature: 8 degC, level: 10 cm}}")]
+    [InlineData(Begun + "\n  - {step: fix, done: 2027-03-12T10:00, signs: [soft]}")]
+    [InlineData("  - {step: pose, skipped: it lay straight}")]
+    public void The_same_log_twice_changes_nothing(string entries)
+    {
+        var once = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), entries);
+        var read = SkerryPoint.Read(PlanJson.Read(new SourceText("plan.json", PlanJson.Write(once.Plan))));
+        var twice = SkerryPoint.Revise(read, entries);
+        Assert.NotEmpty(once.Changes);
+        Assert.Empty(twice.Changes);
+        Assert.Equal(PlanJson.Write(once.Plan), PlanJson.Write(twice.Plan));
+    }
+
+    [Fact]
+    public void A_log_in_two_parts_ends_in_the_same_steps_as_the_whole_at_once()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var whole = $"{Begun}\n  - {{step: fix, at: 2027-03-06T10:00, signs: [soft]}}";
+        var parts = SkerryPoint.Revise(SkerryPoint.Revise(plan, Begun).Plan, whole).Plan;
+        var once = SkerryPoint.Revise(plan, whole).Plan;
+        Assert.Equal(once.Steps.Select(s => (s.Id, s.Start, s.End, s.State)), parts.Steps.Select(s => (s.Id, s.Start, s.End, s.State)));
+        Assert.Equal(2, parts.Revision);
+    }
+
+    [Fact]
+    public void An_empty_log_leaves_the_plan_as_it_is()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var revised = SkerryPoint.Read(Reviser.Revise(plan, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench));
+        Assert.Empty(revised.Changes);
+        Assert.Same(plan, revised.Plan);
+    }
+
+    [Fact]
+    public void A_step_left_out_stays_on_the_plan_as_left_out()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var revised = SkerryPoint.Revise(plan, "  - {step: pose, skipped: it lay straight}").Plan;
+        Assert.Equal(plan.Steps.Select(s => s.Id), revised.Steps.Select(s => s.Id));
+        Assert.Equal(("skipped", "it lay straight"), (revised.Step("pose")!.State, revised.Step("pose")!.Because));
+    }
+
+    [Fact]
+    public void An_unknown_step_is_named_with_its_place_and_the_near_one()
+    {
+        var revised = Reviser.Revise(SkerryPoint.Plan(SkerryPoint.Otter), SkerryPoint.Read(SkerryPoint.Log("  - {step: slts, done: 2027-03-01T11:00}")), SkerryPoint.Shelf, SkerryPoint.Bench);
+        Assert.Null(revised.Value);
+        var finding = Assert.Single(revised.Findings, f => f.Id == "unknown-step");
+        Assert.Equal((4, 12), (finding.Where.Line, finding.Where.Column));
+        Assert.Equal("did you mean 'slits'?", finding.Remedy);
+    }
+
+    [Fact]
+    public void Another_revision_of_the_protocol_is_said()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var older = plan with { Protocol = plan.Protocol with { Revision = plan.Protocol.Revision + 7 } };
+        var revised = Reviser.Revise(older, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench);
+        Assert.Contains(revised.Findings, f => f.Id == "other-protocol-revision");
+    }
+}
