@@ -6,6 +6,7 @@ var root = new RootCommand("Plans the fluid preservation of a zoological specime
     PlanCommand.Build(),
     CheckCommand.Build(),
     ExplainCommand.Build(),
+    ReviseCommand.Build(),
     ListCommand.Build(),
     ShowCommand.Build(),
     CompareCommand.Build(),

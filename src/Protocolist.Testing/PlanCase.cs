@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning;
@@ -6,7 +7,6 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using NodaTime;
 
 namespace Protocolist.Testing;
 

@@ -90,7 +90,7 @@ public static class SpecimenGenerator
     {
         var (least, most) = OpenEnds[key];
         var low = limit.Low > 0 ? limit.Low * 1.01 : Math.Min(least, limit.High / 100);
-        var high = double.IsFinite(limit.High) ? limit.High * 0.99 : Math.Max(most, low * 100);
+        var high = double.IsFinite(limit.High) ? limit.High * 0.99 : Math.Max(most, low * 3);
         return low >= high ? (limit.Low + limit.High) / 2 : low * Math.Pow(high / low, place);
     }
 

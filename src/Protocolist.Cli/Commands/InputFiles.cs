@@ -26,6 +26,18 @@ internal static class InputFiles
         }
     }
 
+    /// <summary>A file as what is read from it; null where it cannot be, with findings that say why.</summary>
+    public static T? Read<T>(string path, Func<SourceText, Checked<T>> reader, List<Finding> findings)
+        where T : class
+    {
+        var source = Read(path);
+        findings.AddRange(source.Findings);
+        if (source.Value is null) return null;
+        var read = reader(source.Value);
+        findings.AddRange(read.Findings);
+        return read.Value;
+    }
+
     /// <summary>The YAML files of a folder and of all folders in it, by name.</summary>
     public static IEnumerable<string> YamlIn(string folder) =>
         Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)

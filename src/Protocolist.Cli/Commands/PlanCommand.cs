@@ -5,9 +5,7 @@ using NodaTime.Text;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning;
-using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Sheets;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;
@@ -20,14 +18,15 @@ internal static class PlanCommand
     private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
     private static readonly Option<string?> Start = new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
     private static readonly Option<string[]> Choose = new("--choose") { Description = "A choice that the protocol leaves, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
-    private static readonly Option<string> Format = new("--format") { Description = "text or json.", DefaultValueFactory = _ => "text" };
+    private static readonly Option<string?> By = new("--by") { Description = "Plan backwards: all is over on the morning of this day, as 2027-06-01, and a note says when to begin at the latest." };
+    private static readonly Option<string> Format = new("--format") { Description = "text, json or ics (a calendar).", DefaultValueFactory = _ => "text" };
     private static readonly Option<bool> Json = new("--json") { Description = "Short for --format json." };
     private static readonly Option<string?> Out = new("--out") { Description = "Write to this file instead of standard output." };
 
     public static Command Build()
     {
-        Format.AcceptOnlyFromAmong("text", "json");
-        var command = new Command("plan", "Plans one specimen.") { SpecimenFile, BenchFile, HouseFolders, Start, Choose, Format, Json, Out };
+        Format.AcceptOnlyFromAmong(PlanOutput.Formats);
+        var command = new Command("plan", "Plans one specimen.") { SpecimenFile, BenchFile, HouseFolders, Start, By, Choose, Format, Json, Out };
         command.SetAction(Run);
         return command;
     }
@@ -35,32 +34,22 @@ internal static class PlanCommand
     private static int Run(ParseResult options)
     {
         var findings = new List<Finding>();
-        var specimen = Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var bench = options.GetValue(BenchFile) is { } file ? Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : Bench.Empty(DateTimeZone.Utc);
+        var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
+        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : Bench.Empty(DateTimeZone.Utc);
         var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
         findings.AddRange(unread);
         var shelf = Shelf.BundledWith(folders);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
         var start = StartOf(options.GetValue(Start), bench, findings);
+        var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
         var choices = Choices(options.GetValue(Choose) ?? [], findings);
         if (specimen is null || bench is null || start is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
-        var made = Planner.Plan(new(specimen, shelf, bench, start.Value) { Choices = choices });
+        var made = Planner.Plan(new(specimen, shelf, bench, start.Value) { Choices = choices, By = by });
         if (made.Value is not { } plan) return Exits.Unread(made.Findings);
-        var text = options.GetValue(Json) || options.GetValue(Format) == "json" ? PlanJson.Write(plan) : TextSheet.Write(plan);
+        var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
         if (options.GetValue(Out) is { } path) InputFiles.Write(path, text);
         else Console.Out.Write(text);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
-    }
-
-    private static T? Read<T>(string path, Func<Reading.SourceText, Checked<T>> reader, List<Finding> findings)
-        where T : class
-    {
-        var source = InputFiles.Read(path);
-        findings.AddRange(source.Findings);
-        if (source.Value is null) return null;
-        var read = reader(source.Value);
-        findings.AddRange(read.Findings);
-        return read.Value;
     }
 
     /// <summary>The start as given, or this minute on the bench's clocks: the one place where a clock is read.</summary>
@@ -79,6 +68,13 @@ internal static class PlanCommand
         }
 
         findings.Add(Finding.Error("bad-start", $"'{text}' is not a moment to start", "write --start 2027-03-01T09:00"));
+        return null;
+    }
+
+    private static LocalDate? DayOf(string text, List<Finding> findings)
+    {
+        if (LocalDatePattern.Iso.Parse(text) is { Success: true } parsed) return parsed.Value;
+        findings.Add(Finding.Error("bad-date", $"'{text}' is not a day", "write --by 2027-06-01"));
         return null;
     }
 

@@ -47,16 +47,16 @@ internal static class FluidInvariants
         }
     }
 
+    /// <summary>Fixative that is restored from used, for lying in, and fresh, for injecting, are two recipes of one fluid.</summary>
     private static IEnumerable<string> UsedUp(Plan plan)
     {
-        foreach (var recipe in plan.Recipes)
+        foreach (var recipes in plan.Recipes.GroupBy(r => r.Fluid))
         {
-            var taken = Sum(plan.Fluids.Where(m => !IsStep(plan, m.From) && m.Fluid == recipe.Fluid));
-            if (!Same(taken, recipe.Volume.Milliliters)) yield return $"{recipe.Volume.Milliliters} mL of {recipe.Fluid} are made, and {taken} mL are taken";
-            foreach (var id in recipe.For.Where(id => !plan.Fluids.Any(m => m.To == id && m.Fluid == recipe.Fluid))) yield return $"the recipe of {recipe.Fluid} is for '{id}', and none of it goes there";
+            var made = recipes.Sum(r => r.Volume.Milliliters);
+            var taken = Sum(plan.Fluids.Where(m => !IsStep(plan, m.From) && m.Fluid == recipes.Key));
+            if (!Same(taken, made)) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
+            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
         }
-
-        foreach (var twice in plan.Recipes.CountBy(r => r.Fluid).Where(c => c.Value > 1)) yield return $"{twice.Key} is made by two recipes";
     }
 
     private static IEnumerable<string> TwoEnds(Plan plan) =>
@@ -69,11 +69,9 @@ internal static class FluidInvariants
         foreach (var waste in plan.Waste)
         {
             if (string.IsNullOrWhiteSpace(waste.Destination) || string.IsNullOrWhiteSpace(waste.Class)) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
-            var poured = Sum(plan.Fluids.Where(m => m.From == waste.Step && m.To == waste.Destination));
-            if (!Same(poured, Sum(plan.Waste.Where(w => w.Step == waste.Step && w.Destination == waste.Destination)))) yield return $"'{waste.Step}' pours off {poured} mL, and its waste is another amount";
+            var poured = plan.Fluids.Where(m => m.From == waste.Step && m.Fluid == waste.What).ToList();
+            if (poured.Count > 0 && !Same(Sum(poured), waste.Volume.Milliliters)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {waste.Volume.Milliliters} mL are waste";
         }
-
-        static double Sum<T>(IEnumerable<T> items) => items.Sum(i => i switch { FluidMove m => m.Volume.Milliliters, PlannedWaste w => w.Volume.Milliliters, _ => 0 });
     }
 
     private static IEnumerable<string> Injections(Plan plan)

@@ -1,39 +1,79 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 
-/// <summary>What comes after sealing: the protocol's own rounds, dated from the day the vessel is closed.</summary>
+/// <summary>What comes after sealing: the protocol's own rounds, and the usual ones where it has none, dated from the day the vessel is closed.</summary>
 internal static class CareWriting
 {
     /// <summary>A month of a rhythm, as the unit table counts it.</summary>
     private const double MonthSeconds = 30 * 86400;
 
+    /// <summary>How far ahead dates are listed; after that the rhythm alone goes on. The project's choice.</summary>
+    private const int HorizonYears = 10;
+
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
-        var zone = bench.Opening.Zone;
-        var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House && s.When is not null)?.When?.End.InZone(zone).Date;
-        var events = new List<CareEvent>();
-        foreach (var step in draft.Steps)
-        {
-            if (step.IsCare) events.AddRange(Rounds(step, closed));
-            if (step.Kind == StageKind.Seal && step.Details.TryGetValue("renew", out _) && Months(step, "renew", draft) is { } renew)
-                events.Add(new($"renew the {step.Details.GetValueOrDefault("closure", "closure")}", closed?.PlusMonths(renew), renew, step.Stage.Source));
-        }
-
-        return [.. events.OrderBy(e => e.On ?? LocalDate.MaxIsoValue).ThenBy(e => e.What, StringComparer.Ordinal)];
-
-        IEnumerable<CareEvent> Rounds(DraftStep step, LocalDate? from)
-        {
-            var what = step.Stage.Texts("look-for").Length > 0 ? $"{step.Stage.Title}: {string.Join("; ", step.Stage.Texts("look-for"))}" : step.Stage.Title;
-            var every = Months(step, "every", draft);
-            if (Days(step, "after", draft) is { } after) yield return new(what, from?.PlusDays(after), null, step.Stage.Source);
-            if (every is { } months) yield return new(what, from?.PlusMonths(months), months, step.Stage.Source);
-        }
+        var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
+        List<CareRule> own = [.. draft.Steps.SelectMany(s => Own(s, draft))];
+        ImmutableArray<CareRule> rules = [.. own, .. CareRound.Usual.Where(u => Wanted(u, own, draft)).Select(u => Worded(u, draft))];
+        var amount = TopUpAmount.Of(draft, bench);
+        return
+        [
+            .. rules.Select(rule => Dated(rule, closed, bench) with { Amount = rule.Id.EndsWith("gasket", StringComparison.Ordinal) || rule.Id.EndsWith("renew", StringComparison.Ordinal) ? "" : amount })
+                .OrderBy(e => e.On ?? LocalDate.MaxIsoValue).ThenBy(e => e.What, StringComparer.Ordinal).ThenBy(e => e.Id, StringComparer.Ordinal),
+        ];
     }
+
+    private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench)
+    {
+        int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
+        if (closed is not { } on) return new(rule.Title, null, months, rule.Source) { Id = rule.Id };
+        var dates = CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening);
+        return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
+    }
+
+    /// <summary>The rounds that the protocol itself asks for.</summary>
+    private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
+    {
+        if (step.Kind == StageKind.Seal && Months(step, "renew", draft) is { } renew)
+            yield return new($"{step.Id}-renew", $"renew the {step.Details.GetValueOrDefault("closure", "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        if (!step.IsCare) yield break;
+        var look = step.Stage.Texts("look-for");
+        var what = look.Length > 0 ? $"{step.Stage.Title}: {string.Join("; ", look)}" : step.Stage.Title;
+        var every = Months(step, "every", draft);
+        if (Days(step, "after", draft) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
+        if (every is { } months) yield return new(step.Id, what, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
+    }
+
+    /// <summary>Whether a usual round is missing from the protocol's own.</summary>
+    private static bool Wanted(CareRule usual, List<CareRule> own, Draft draft)
+    {
+        var closure = draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal)?.Details.GetValueOrDefault("closure");
+        var renews = own.Exists(o => o.Id.EndsWith("-renew", StringComparison.Ordinal));
+        return usual.Id switch
+        {
+            "first-check" => !own.Exists(o => o.Every is null),
+            "half-yearly-check" => !own.Exists(o => o.Every is { Years: 0, Months: <= 6 }),
+            "tape-seal" => closure == "tape" && !renews,
+            "gasket" => closure is "screw lid" or "snap lid" && !renews,
+            _ => draft.Steps.Any(s => s.Kind == StageKind.House && s.Fluid is not null),
+        };
+    }
+
+    /// <summary>The yearly test in the words of what is kept: strength of alcohol, pH of formalin.</summary>
+    private static CareRule Worded(CareRule usual, Draft draft) => usual.Id != "yearly-test"
+        ? usual
+        : draft.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid switch
+        {
+            { IsAlcohol: true } fluid => usual with { Title = FormattableString.Invariant($"test the strength, all jars or a sample: {fluid.AlcoholVolumePercent:0} %vol is wanted") },
+            { HasFormaldehyde: true } => usual with { Title = "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid" }, // common practice
+            _ => usual,
+        };
 
     private static int? Months(DraftStep step, string key, Draft draft) =>
         Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(seconds / MonthSeconds), 1, 1200) : null;

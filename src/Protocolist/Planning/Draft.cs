@@ -19,6 +19,14 @@ internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSorte
     public BodyFixation? Fixation { get; init; }
 }
 
+/// <summary>What really happened: begun, and over.</summary>
+internal sealed record Progress(Instant? Begun, Instant? Ended);
+
+/// <summary>Work on a body that goes on soaking.</summary>
+/// <param name="Soak">The id of the soak.</param>
+/// <param name="SoaksOn">How long the soak goes on at the least afterwards.</param>
+internal sealed record DuringSoak(string Soak, Duration SoaksOn);
+
 /// <summary>One step in the making.</summary>
 internal sealed record DraftStep(StageDefinition Stage)
 {
@@ -80,6 +88,26 @@ internal sealed record DraftStep(StageDefinition Stage)
     public Interval? When { get; init; }
 
     public ImmutableArray<Instant> Inspections { get; init; } = [];
+
+    /// <summary>The longest time after death at which it may begin; null where the protocol does not say.</summary>
+    public Duration? SinceDeath { get; init; }
+
+    /// <summary>What the log says of it; null where it says nothing.</summary>
+    public Progress? Progress { get; init; }
+
+    /// <summary>Neither earlier, whatever the windows allow: what was seen or read on the way calls for it.</summary>
+    public Instant? NotBefore { get; init; }
+
+    public Instant? EndNotBefore { get; init; }
+
+    /// <summary>The soak during which it is done; null for a step that has a turn of its own.</summary>
+    public DuringSoak? During { get; init; }
+
+    /// <summary>The fluid really used, where the log says; it stands in place of what was planned.</summary>
+    public Volume? Used { get; init; }
+
+    /// <summary>Why it differs from the protocol's plan; empty where it does not.</summary>
+    public string Because { get; init; } = "";
 
     /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
     public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;

@@ -52,7 +52,12 @@ public static class FileCheck
             var shelf = Shelf.Of([.. folders, protocols]);
             var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
-            foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File))) findings.AddRange(ProtocolCheck.Of(protocol, strict));
+            foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File)))
+            {
+                // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
+                findings.AddRange(ProtocolCheck.Of(protocol, strict).Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
+            }
+
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }
 

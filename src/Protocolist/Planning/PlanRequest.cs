@@ -15,4 +15,7 @@ public sealed record PlanRequest(Specimen Specimen, Shelf Shelf, Bench Bench, Lo
 {
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>The day on whose morning all dated work must be over, such as the opening of a display; null where nothing presses.</summary>
+    public LocalDate? By { get; init; }
 }

@@ -29,12 +29,12 @@ public static class Planner
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
         if (drafted.Value is not { } draft) return (new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]), null);
         var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date);
-        var scheduled = SchedulePass.Run(provisioned.Draft, request.Bench, request.Start);
-        var plan = ReviewPass.Run(
+        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
+        var reviewed = ReviewPass.Run(
             scheduled,
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        return (plan, scheduled.Draft);
+        return (reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } }, scheduled.Draft);
     }
 }

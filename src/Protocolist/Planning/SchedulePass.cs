@@ -3,6 +3,7 @@ using NodaTime;
 using NodaTime.TimeZones;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Protocols;
 
@@ -11,53 +12,52 @@ namespace Protocolist.Planning;
 /// <summary>What the fifth pass adds: dates, or why there are none.</summary>
 internal sealed record Scheduled(Draft Draft, ImmutableArray<Finding> Findings);
 
+/// <summary>Between what the dates must lie.</summary>
+/// <param name="Start">Nothing begins before this, on the bench's clocks.</param>
+internal sealed record DateBounds(LocalDateTime Start)
+{
+    /// <summary>All is over on the morning of this day.</summary>
+    public LocalDate? By { get; init; }
+
+    /// <summary>The last moment that a log speaks of: what is not in it yet lies after it.</summary>
+    public Instant? LoggedUntil { get; init; }
+}
+
 /// <summary>Fifth pass: the earliest dates that respect every window and every closed hour.</summary>
 internal static class SchedulePass
 {
     /// <summary>A visit to a soaking body: look, press, turn. Common practice.</summary>
     private static readonly Duration Visit = Duration.FromMinutes(10);
 
-    public static Scheduled Run(Draft draft, Bench bench, LocalDateTime start)
+    public static Scheduled Run(Provisioned provisioned, Bench bench, DateBounds bounds)
     {
         var findings = new List<Finding>();
-        var from = Resolve(start, bench.Opening.Zone, findings);
-        var dated = draft.Steps.Where(IsDated).ToList();
-        if (dated.Count == 0) return new(draft, [.. findings]);
-        var schedule = Scheduler.Earliest(GraphOf(draft, _ => []), bench.Opening, from);
+        var zone = bench.Opening.Zone;
+        var asked = Resolve(bounds.Start, zone, findings);
+        var from = bounds.LoggedUntil is { } until && until > asked ? until : asked;
+        var draft = LoggedTimes.Fill(SoakRemedies.Dated(FrozenBody.Thawed(provisioned.Draft, bench, findings), bench), zone, findings);
+        var open = draft.Steps.Where(s => IsDated(s) && s.When is null).ToList();
+        if (open.Count == 0) return new(draft, [.. findings]);
+        var chain = new StepChain(open, draft, bench, from, Deliveries.Of(provisioned, open, bounds.Start.Date, bench)) { By = bounds.By?.AtStartOfDayInZone(zone).ToInstant() };
+        var schedule = chain.Earliest();
         findings.AddRange(schedule.Findings);
         if (schedule.Value is not { } dates) return new(draft, [.. findings]);
-        return new(draft with { Steps = [.. draft.Steps.Select(s => IsDated(s) ? Dated(s, dates[s.Id], bench, findings) : s)] }, [.. findings]);
-    }
-
-    /// <summary>The work of a draft as jobs that follow one another, each with what it shares with other plans.</summary>
-    internal static JobGraph GraphOf(Draft draft, Func<DraftStep, ImmutableArray<Need>> needs)
-    {
-        var dated = draft.Steps.Where(IsDated).ToList();
-        return JobGraph.Chain(dated.Select((s, i) => (Lag(s, i > 0 ? dated[i - 1] : null), JobOf(s) with { Needs = needs(s) })));
+        var dated = draft with { Steps = [.. draft.Steps.Select(s => IsDated(s) && s.When is null ? Dated(s, dates[s.Id], bench, from, findings) : s)] };
+        if (TimeBeforeWork.Weigh(dated, bench) is { } weighed) findings.Add(weighed);
+        return new(dated, [.. findings]);
     }
 
     /// <summary>Care comes by the calendar of years, and spent fluid is seen to when the step that spends it ends.</summary>
-    private static bool IsDated(DraftStep step) => !step.IsCare && step.Kind != StageKind.Discard;
+    internal static bool IsDated(DraftStep step) => !step.IsCare && step.Kind != StageKind.Discard;
 
-    private static Job JobOf(DraftStep step) => new(step.Id, step.Most is { } most ? Window.Between(step.Least, Duration.Max(step.Least, most)) : Window.AtLeast(step.Least))
-    {
-        HandsOnAtStart = step.HandsOn > Duration.Zero ? step.HandsOn : null,
-    };
-
-    /// <summary>A body stays in its fluid until the next step begins, so nothing lies between; what was said of waiting holds elsewhere.</summary>
-    private static Window Lag(DraftStep step, DraftStep? before)
-    {
-        if (before is { IsSoak: true } && step.WaitLeast == Duration.Zero) return Window.Nothing;
-        return step.WaitMost is { } most ? Window.Between(step.WaitLeast, Duration.Max(step.WaitLeast, most)) : Window.AtLeast(step.WaitLeast);
-    }
-
-    private static DraftStep Dated(DraftStep step, ScheduledJob job, Bench bench, List<Finding> findings)
+    private static DraftStep Dated(DraftStep step, ScheduledJob job, Bench bench, Instant from, List<Finding> findings)
     {
         var when = new Interval(job.Start, job.End);
         if (step.Watch is not { } watch || watch.Every <= Duration.Zero) return step with { When = when };
 
         // Twice the rhythm is the longest that nobody looks: a closed weekend passes, a closed fortnight does not. The project's choice.
-        var (visits, gaps) = new Inspections(watch.Every, watch.Every + watch.Every, Visit).During(when, bench.Opening);
+        var ahead = new Interval(Instant.Min(when.End, step.Progress?.Begun is null ? when.Start : Instant.Max(when.Start, from)), when.End);
+        var (visits, gaps) = new Inspections(watch.Every, watch.Every + watch.Every, Visit).During(ahead, bench.Opening);
         findings.AddRange(gaps.Select(f => f with { Subject = step.Id, Severity = Severity.Warning }));
         return step with { When = when, Inspections = visits };
     }

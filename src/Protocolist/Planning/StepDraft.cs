@@ -32,6 +32,7 @@ internal static class StepDraft
             HandsOn = handsOn,
             WaitLeast = wait is { } w ? Least(w) : Duration.Zero,
             WaitMost = within is { } x ? Most(x) : StageDefaults.Within(stage.Kind),
+            SinceDeath = TimeOf(stage, "since-death", inputs) is { } since ? Most(since) : null,
             Fluid = fluid,
             Ratio = Quantity(stage, "ratio", inputs),
             Changes = Quantity(stage, "changes", inputs) is { } changes ? Whole(changes) : 0,

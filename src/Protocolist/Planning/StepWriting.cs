@@ -33,6 +33,14 @@ internal static class StepWriting
         Cautions = [.. Cautions(step)],
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,
+        State = step switch
+        {
+            { Progress.Ended: null, Progress.Begun: not null } => "begun",
+            { Progress: not null } => "done",
+            _ => "planned",
+        },
+        Because = step.Because,
+        MostInspections = step.Inspections.Length,
     };
 
     private static IEnumerable<string> LookFor(DraftStep step)

@@ -32,7 +32,9 @@ internal static class VesselChoice
             .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal)
             .FirstOrDefault();
         if (best is not null) return new(best, null, best.Findings);
-        var none = VesselFit.Choose(request, bench.Vessels.Where(v => v.Count > 0));
+
+        // The largest first: what keeps the body out of the largest is what the person has to know.
+        var none = VesselFit.Choose(request, bench.Vessels.Where(v => v.Count > 0).OrderByDescending(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal));
         return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 
@@ -12,4 +13,15 @@ public sealed record CareEvent(
     string What,
     [property: JsonConverter(typeof(LocalDateJson))] LocalDate? On,
     int? EveryMonths,
-    string Source);
+    string Source)
+{
+    /// <summary>Its kebab-case id, unique in the plan.</summary>
+    public string Id { get; init; } = "";
+
+    /// <summary>Every date up to the plan's horizon, on open days; after the last the rhythm goes on.</summary>
+    [JsonConverter(typeof(LocalDatesJson))]
+    public ImmutableArray<LocalDate> Dates { get; init; } = [];
+
+    /// <summary>How much of what, where the vessel and its fluid are known; else empty.</summary>
+    public string Amount { get; init; } = "";
+}

@@ -46,21 +46,24 @@ internal sealed class OffsetDateTimeJson() : PatternJson<OffsetDateTime>(OffsetD
 
 internal sealed class LocalDateJson() : PatternJson<LocalDate>(LocalDatePattern.Iso);
 
-internal sealed class OffsetDateTimesJson : JsonConverter<ImmutableArray<OffsetDateTime>>
+/// <summary>A list of values, each as one converter writes it.</summary>
+internal abstract class ListJson<T>(JsonConverter<T> one) : JsonConverter<ImmutableArray<T>>
 {
-    private static readonly OffsetDateTimeJson One = new();
-
-    public override ImmutableArray<OffsetDateTime> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    public override ImmutableArray<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        var times = ImmutableArray.CreateBuilder<OffsetDateTime>();
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray) times.Add(One.Read(ref reader, typeof(OffsetDateTime), options));
-        return times.DrainToImmutable();
+        var values = ImmutableArray.CreateBuilder<T>();
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray) values.Add(one.Read(ref reader, typeof(T), options)!);
+        return values.DrainToImmutable();
     }
 
-    public override void Write(Utf8JsonWriter writer, ImmutableArray<OffsetDateTime> value, JsonSerializerOptions options)
+    public override void Write(Utf8JsonWriter writer, ImmutableArray<T> value, JsonSerializerOptions options)
     {
         writer.WriteStartArray();
-        foreach (var time in value) One.Write(writer, time, options);
+        foreach (var item in value) one.Write(writer, item, options);
         writer.WriteEndArray();
     }
 }
+
+internal sealed class OffsetDateTimesJson() : ListJson<OffsetDateTime>(new OffsetDateTimeJson());
+
+internal sealed class LocalDatesJson() : ListJson<LocalDate>(new LocalDateJson());

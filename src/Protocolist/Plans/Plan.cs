@@ -74,6 +74,27 @@ public sealed record Plan
     /// <summary>What comes after sealing.</summary>
     public ImmutableArray<CareEvent> Care { get; init; } = [];
 
+    /// <summary>The earliest moment at which work was to begin: what was asked for, not what came of it.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? EarliestStart { get; init; }
+
+    /// <summary>The day on whose morning all was to be over; null where nothing presses.</summary>
+    [JsonConverter(typeof(LocalDateJson))]
+    public LocalDate? By { get; init; }
+
+    /// <summary>How many times it has been revised.</summary>
+    public int Revision { get; init; }
+
+    /// <summary>The last moment that the log spoke of at the last revision; null before the first.</summary>
+    [JsonConverter(typeof(OffsetDateTimeJson))]
+    public OffsetDateTime? LoggedUntil { get; init; }
+
+    /// <summary>What the last revision changed and why, line by line.</summary>
+    public ImmutableArray<PlanChange> Changes { get; init; } = [];
+
+    /// <summary>Steps that earlier revisions had and this one has not, so that a calendar can take them back.</summary>
+    public ImmutableArray<WithdrawnStep> Withdrawn { get; init; } = [];
+
     /// <summary>Every derived value with its reason, by id.</summary>
     public ImmutableArray<Figure> Figures { get; init; } = [];
 

@@ -46,7 +46,7 @@ public static class PlanJson
             var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
             if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
             return IsComplete(plan)
-                ? new(plan, [])
+                ? new(Filled(plan), [])
                 : new(null, [Finding.Error("plan-incomplete", "parts of the plan are missing", "make the plan again; a plan file is not edited by hand", SourceSpan.At(source.Name, 1, 1))]);
         }
         catch (JsonException fault)
@@ -67,6 +67,15 @@ public static class PlanJson
 
     private static Checked<Plan> Unreadable(string why, SourceSpan where) =>
         new(null, [Finding.Error("plan-unreadable", $"this plan cannot be read: {why}", "make the plan again; a plan file is not edited by hand", where)]);
+
+    /// <summary>What plans written before the first revision of this form do not have.</summary>
+    private static Plan Filled(Plan plan) => plan with
+    {
+        Changes = plan.Changes.IsDefault ? [] : plan.Changes,
+        Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
+        Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],
+        Steps = [.. plan.Steps.Select(s => s with { State = s.State ?? "planned", Because = s.Because ?? "" })],
+    };
 
     /// <summary>A list that was cut out of the file comes back as no list at all.</summary>
     private static bool IsComplete(Plan plan) =>

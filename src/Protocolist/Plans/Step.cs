@@ -82,6 +82,18 @@ public sealed record Step
 
     /// <summary>Where the protocol has it from; empty where it does not say.</summary>
     public string Source { get; init; } = "";
+
+    /// <summary>How far it is by the log: <c>planned</c>, <c>begun</c>, <c>done</c> or <c>skipped</c>.</summary>
+    public string State { get; init; } = "planned";
+
+    /// <summary>Why it is there or as it is, where a log called for it, or why it was left out; else empty.</summary>
+    public string Because { get; init; } = "";
+
+    /// <summary>How many times a revision has changed it: the SEQUENCE of its calendar event.</summary>
+    public int Sequence { get; init; }
+
+    /// <summary>The most inspections that any revision planned for it, so that a calendar can take back what is no longer needed.</summary>
+    public int MostInspections { get; init; }
 }
 
 /// <summary>Injection into one region of the body.</summary>

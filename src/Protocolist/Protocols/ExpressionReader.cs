@@ -58,6 +58,10 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
         if (wanted is { Kind: FormulaKind.Word } words)
             return words.Words.IsEmpty ? ReadFluid(scalar, what) : ReadWord(scalar, what, words.Words);
         if (Formula(scalar) is not { } formula) return null;
+        if (wanted is { Kind: FormulaKind.Truth } && formula.Type.Kind != FormulaKind.Truth)
+            return Fault("not-a-condition", $"{what} must be a yes-or-no condition, and this is {formula.Type}", "compare it with something, as in 'specimen.mass > 20 g' or 'choice.keeping is ethanol'", scalar.Span);
+        if (wanted is { Kind: FormulaKind.Quantity } && formula.Type.Kind != FormulaKind.Quantity)
+            return Fault("not-a-quantity", $"{what} must be {wanted}, and this is {formula.Type}", "give a quantity, such as '24 h', or use 'choose' to pick one by a condition", scalar.Span);
         if (wanted is { } type && (formula.Type.Kind != type.Kind || formula.Type.Dimension != type.Dimension))
             return Fault("wrong-dimension", $"{what} must be {type}, and this is {formula.Type}", "check the units, and what is multiplied or divided by what", scalar.Span);
         return new FormulaExpression(formula, scalar.Span);

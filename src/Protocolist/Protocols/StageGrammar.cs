@@ -24,6 +24,7 @@ internal static class StageGrammar
         new("hands-on", SettingForm.Quantity, "How long somebody is busy with it.", Time),
         new("within", SettingForm.Quantity, "The longest wait allowed between the end of the step before and this one.", Time),
         new("wait", SettingForm.Quantity, "The shortest wait wanted between the end of the step before and this one.", Time),
+        new("since-death", SettingForm.Quantity, "How long after death it begins at the latest; used where the time of death is known.", Time),
         new("source", SettingForm.Source, "Where the stage and its numbers come from: a key under 'sources', 'common practice' or 'from memory'."),
         new("note", SettingForm.Text, "A remark that goes on the plan."),
         new("cautions", SettingForm.Texts, "What can hurt a person or the specimen here."),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 using static System.FormattableString;
 
 namespace Protocolist.Vessels;
@@ -37,7 +38,7 @@ internal sealed record Filling(Arrangement Arrangement, double Fluid, double Cov
         {
             reasons.Add(Finding.Error(
                 "vessel-too-small-for-ratio",
-                Invariant($"it takes {Math.Max(0, most) * 1e6:0} mL of fluid beside the specimen's {body * 1e6:0.#} mL, {Math.Max(0, most) / body:0.0} : 1; {request.LeastRatio:0.#} : 1 is wanted"),
+                Invariant($"it takes {Measurable.Text(Math.Max(0, most), Dimension.OfVolume)} of fluid beside the specimen's {Measurable.Text(body, Dimension.OfVolume)}, {Measurable.Text(Math.Max(0, most) / body, Dimension.None)} : 1; {request.LeastRatio:0.#} : 1 is wanted"),
                 "take a larger vessel, or change the fluid more often where the protocol allows it"));
         }
 

@@ -40,9 +40,9 @@ internal static class PlanFixture
     }
 
     /// <summary>A shelf of protocols, each given by its id, its class and its stages.</summary>
-    public static Shelf Shelf(params (string Id, string For, string Rest)[] protocols)
+    public static Shelf Shelf(params (string Id, string For, string Text)[] protocols)
     {
-        var shelf = Protocolist.Protocols.Shelf.Of([[.. protocols.Select(p => new Protocolist.Reading.SourceText($"{p.Id}.yaml", $"format: 1\nprotocol: {p.Id}\nrevision: 1\ntitle: {p.Id}\nfor: {p.For}\n{p.Rest}"))]]);
+        var shelf = Protocolist.Protocols.Shelf.Of([[.. protocols.Select(p => new Protocolist.Reading.SourceText($"{p.Id}.yaml", $"format: 1\nprotocol: {p.Id}\nrevision: 1\ntitle: {p.Id}\nfor: {p.For}\n{p.Text}"))]]);
         Assert.True(shelf.Findings.All(f => f.Severity != Severity.Error), string.Join('\n', shelf.Findings));
         return shelf;
     }

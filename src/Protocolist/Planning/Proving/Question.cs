@@ -65,7 +65,7 @@ internal static class Questions
     /// <summary>Perfusion takes 286 mL/kg (PMC7687111), the most that is published; half a litre per kg is a slip. The project's choice.</summary>
     private const double MostDoseM3PerKg = 500e-6;
 
-    /// <summary>Less fluid than three times the body is too little (Simmons, Storage in Fluid Preservatives; WAM 2011: 2 to 3 at the very least).</summary>
+    /// <summary>Three to five volumes are the least that is published for invertebrates (Michonneau 2017, The specimen workflow); ten are wanted (histology, PMC9292019). Changes count.</summary>
     private const double LeastRatio = 3;
 
     public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)

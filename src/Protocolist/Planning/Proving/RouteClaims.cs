@@ -47,18 +47,20 @@ internal sealed class RouteClaims(Subject subject)
 
     private static SourceSpan PlaceOf(StageDefinition stage) => stage.Expression("fluid")!.Span;
 
+    /// <summary>Of the warnings only the first stage on a route speaks, and its note answers for those that follow.</summary>
     private IEnumerable<Finding> Unfit(List<(StageDefinition Stage, Fluid Fluid)> steps)
     {
-        var group = subject.Group;
-        foreach (var (stage, fluid) in steps)
+        var (group, name) = (subject.Group, Phrases.One(subject.Group.Name));
+        if (group.IsCalcareous || group.IsSpiculate)
         {
-            if (fluid is { HasFormaldehyde: true, Buffering: Buffering.None } && (group.IsCalcareous || group.IsSpiculate))
-                yield return Finding.Error("acid-on-calcareous", $"'{stage.Id}' puts {fluid.Name}, which turns acid, on {Phrases.One(group.Name)}, which has {(group.IsCalcareous ? "a shell or skeleton" : "spicules or ossicles")} of lime", "use alcohol, or buffered formalin and only briefly", PlaceOf(stage));
-            else if (fluid.HasFormaldehyde && group.IsSpiculate && stage.Text("note") is null)
-                yield return Finding.Warning("formalin-on-spiculate", $"'{stage.Id}' puts {fluid.Name} on {Phrases.One(group.Name)}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(stage));
-            else if (fluid.IsAlcohol && group.IsGelatinous && stage.Text("note") is null)
-                yield return Finding.Warning("alcohol-on-gelatinous", $"'{stage.Id}' puts {fluid.Name} on {Phrases.One(group.Name)}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(stage));
+            foreach (var (stage, fluid) in steps.Where(s => s.Fluid is { HasFormaldehyde: true, Buffering: Buffering.None }))
+                yield return Finding.Error("acid-on-calcareous", $"'{stage.Id}' puts {fluid.Name}, which turns acid, on {name}, which has {(group.IsCalcareous ? "a shell or skeleton" : "spicules or ossicles")} of lime", "use alcohol, or buffered formalin and only briefly", PlaceOf(stage));
         }
+
+        if (group.IsSpiculate && steps.Find(s => s.Fluid.HasFormaldehyde) is { Stage: { } fixing } formalin && formalin.Fluid.Buffering != Buffering.None && fixing.Text("note") is null)
+            yield return Finding.Warning("formalin-on-spiculate", $"'{fixing.Id}' puts {formalin.Fluid.Name} on {name}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(fixing));
+        if (group.IsGelatinous && steps.Find(s => s.Fluid.IsAlcohol) is { Stage: { } shrinking } alcohol && shrinking.Text("note") is null)
+            yield return Finding.Warning("alcohol-on-gelatinous", $"'{shrinking.Id}' puts {alcohol.Fluid.Name} on {name}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(shrinking));
     }
 
     private static IEnumerable<Finding> Climb(List<(StageDefinition Stage, Fluid Fluid)> steps, string who)

@@ -26,10 +26,14 @@ internal sealed record Provisioned(
 /// <summary>Fourth pass: vessels, volumes, recipes from stock, purchases, costs, and where the spent fluid goes.</summary>
 internal static class ProvisionPass
 {
+    /// <summary>Twenty times the heaviest body that anybody plans for, changed twice; beyond it lies a slip in a size. The project's choice.</summary>
+    private static readonly Volume MostForAStep = Volume.FromCubicMeters(30);
+
     public static Provisioned Run(Draft draft, Bench bench, LocalDate on)
     {
         var free = bench with { Vessels = [.. bench.FreeVessels(on)] };
-        ImmutableArray<DraftStep> steps = [.. draft.Steps.Select(s => Housed(s, draft, free))];
+        ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, draft, free))];
+        ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
         var stock = StockBook.Of(bench.Stock);
         var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
         var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde));
@@ -49,7 +53,7 @@ internal static class ProvisionPass
             waste.Planned,
             FluidFlow.Moves(uses, recipes, steps, waste.Planned),
             [
-                .. InUse(bench, free), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
+                .. housed.Where(IsAbsurd).Select(Absurd), .. InUse(bench, free), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
                 .. ThingBook.Unlisted(things, bench.Stock),
             ]);
     }
@@ -60,9 +64,17 @@ internal static class ProvisionPass
         if (!NeedsVessel(step)) return step;
         step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
         var outcome = VesselChoice.For(step, draft.Body, bench);
-        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = fitted.FluidVolume };
-        return step with { NoVessel = outcome, Volume = draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
+        return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
     }
+
+    private static bool IsAbsurd(DraftStep step) => step.Volume is { } volume && volume * (1 + step.Changes) > MostForAStep;
+
+    private static Finding Absurd(DraftStep step) => Finding.Error(
+        "absurd-amount",
+        $"'{step.Id}' would take {Quantities.Measurable.Text((step.Volume!.Value * (1 + step.Changes)).CubicMeters, Quantities.Dimension.OfVolume)} of fluid, more than any bench can fill",
+        "check the size and the count of the specimen, and their units",
+        step.Span) with { Subject = step.Id };
 
     private static bool NeedsVessel(DraftStep step) => step.Kind switch
     {

@@ -68,6 +68,11 @@ internal sealed class StockBook
         return Fluid.Read($"{word} {name}").Value ?? plain;
     }
 
+    /// <summary>What is usable of a material, in m3 or kg; nothing of what is not listed.</summary>
+    public double OnHand(string name, LocalDate on) => Materials.FirstOrDefault(m => m.Name == name) is { } material ? InSi(material.Usable(on)) : 0;
+
+    private static double InSi(Amount amount) => amount.Kind == AmountKind.Volume ? amount.Volume.CubicMeters : amount.Mass.Kilograms;
+
     private static string NameOf(StockItem item) => item switch
     {
         { Kind: StockKind.Fluid, Uses: > 0 } => $"{Plain(item)} ({item.Id}, used {item.Uses} {(item.Uses == 1 ? "time" : "times")})",

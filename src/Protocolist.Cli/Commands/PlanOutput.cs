@@ -1,0 +1,17 @@
+using Protocolist.Plans;
+using Protocolist.Sheets;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary>A plan in the form that was asked for.</summary>
+internal static class PlanOutput
+{
+    public static readonly string[] Formats = ["text", "json", "ics"];
+
+    public static string Of(Plan plan, string? format) => format switch
+    {
+        "json" => PlanJson.Write(plan),
+        "ics" => CalendarSheet.Write(plan),
+        _ => TextSheet.Write(plan),
+    };
+}

@@ -1,0 +1,66 @@
+using System.CommandLine;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Logs;
+using Protocolist.Planning.Revising;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary><c>revise PLAN.json LOG.yaml</c>: the plan after what really happened.</summary>
+internal static class ReviseCommand
+{
+    private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "The plan, as 'plan --format json' or an earlier revision wrote it." };
+    private static readonly Argument<string> LogFile = new("LOG.yaml") { Description = "The whole log so far." };
+    private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench that the plan was made for." };
+    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Option<string> Format = new("--format") { Description = "changes (what changed and why), text, json or ics.", DefaultValueFactory = _ => "changes" };
+    private static readonly Option<string?> Out = new("--out") { Description = "Write the revised plan to this file, as JSON unless --format says otherwise; it may be PLAN.json itself." };
+
+    public static Command Build()
+    {
+        Format.AcceptOnlyFromAmong(["changes", .. PlanOutput.Formats]);
+        var command = new Command("revise", "Plans again after what really happened, and says what changed and why.") { PlanFile, LogFile, BenchFile, HouseFolders, Format, Out };
+        command.SetAction(Run);
+        return command;
+    }
+
+    private static int Run(ParseResult options)
+    {
+        var findings = new List<Finding>();
+        var plan = InputFiles.Read(options.GetRequiredValue(PlanFile), PlanJson.Read, findings);
+        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, findings));
+        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        findings.AddRange(unread);
+        var shelf = Shelf.BundledWith(folders);
+        findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
+        var log = plan is null ? null : InputFiles.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, findings)), findings);
+        if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        var revised = Reviser.Revise(plan, log, shelf, bench);
+        if (revised.Value is not { } revision) return Exits.Unread(revised.Findings);
+        foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) Console.Error.WriteLine(finding);
+        Write(revision, options.GetValue(Format)!, options.GetValue(Out));
+        return revision.Plan.Startable ? Exits.Done : Exits.WithErrors;
+    }
+
+    private static void Write(Revision revision, string format, string? path)
+    {
+        if (format == "changes" || path is not null)
+        {
+            foreach (var change in revision.Changes) Console.Out.WriteLine(change);
+            if (revision.Changes.IsEmpty) Console.Out.WriteLine("nothing changes");
+        }
+
+        if (path is not null) InputFiles.Write(path, PlanOutput.Of(revision.Plan, format == "changes" ? "json" : format));
+        else if (format != "changes") Console.Out.Write(PlanOutput.Of(revision.Plan, format));
+    }
+
+    private static DateTimeZone ZoneOf(Plan plan, List<Finding> findings)
+    {
+        if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone) is { } zone) return zone;
+        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", $"the plan's zone '{plan.Zone}' is not known", "make the plan again; a plan file is not edited by hand"));
+        return DateTimeZone.Utc;
+    }
+}

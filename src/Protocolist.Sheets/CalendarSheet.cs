@@ -1,0 +1,173 @@
+using System.Globalization;
+using Ical.Net;
+using Ical.Net.CalendarComponents;
+using Ical.Net.DataTypes;
+using Ical.Net.Serialization;
+using NodaTime;
+using Protocolist.Plans;
+
+namespace Protocolist.Sheets;
+
+/// <summary>
+/// A plan as iCalendar (RFC 5545), for a person's own calendar: an event for each step and each inspection, with alarms, and the care
+/// that comes after as recurring days. A revised plan has the same UIDs and higher SEQUENCE numbers where something moved, so that it
+/// updates the same events, and takes back what is no longer planned.
+/// </summary>
+public static class CalendarSheet
+{
+    private const string Domain = "protocolist.invalid"; // RFC 2606: a name that is nobody's
+
+    /// <summary>Writes the calendar.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>Lines that end with CR and LF, the same for the same plan: no clock is read. Steps without dates are not in it.</returns>
+    public static string Write(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var calendar = new Ical.Net.Calendar { ProductId = "-//Protocolist//Calendar of a plan//EN", Method = "PUBLISH" };
+        var zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone);
+        if (zone is not null && zone.Id != DateTimeZone.Utc.Id && plan.Start is { } start)
+            calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone.Id, start.ToInstant().ToDateTimeUtc().AddDays(-1), false));
+        var events = new EventWriter(plan, zone, Domain);
+        foreach (var step in plan.Steps)
+        {
+            foreach (var one in events.OfStep(step)) calendar.Events.Add(one);
+        }
+
+        foreach (var gone in plan.Withdrawn)
+        {
+            foreach (var one in events.OfWithdrawn(gone)) calendar.Events.Add(one);
+        }
+
+        foreach (var care in plan.Care)
+        {
+            if (events.OfCare(care) is { } one) calendar.Events.Add(one);
+        }
+
+        return new CalendarSerializer().SerializeToString(calendar) ?? "";
+    }
+}
+
+/// <summary>The events of one plan.</summary>
+internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
+{
+    /// <summary>An inspection, as long as the plan takes it to be: ten minutes, common practice.</summary>
+    private const int InspectionMinutes = 10;
+
+    private const int AlarmMinutes = 30;
+
+    /// <summary>When the plan was made, as far as the plan knows: the same plan gives the same stamp.</summary>
+    private readonly CalDateTime _stamp = UtcOf((plan.LoggedUntil ?? plan.EarliestStart ?? plan.Start)?.ToInstant() ?? Instant.FromUtc(2000, 1, 1, 0, 0));
+
+    public IEnumerable<CalendarEvent> OfStep(Step step)
+    {
+        if (step is { Start: { } start, End: { } end })
+        {
+            var entry = Event(step.Id, Title(step.Title), start.ToInstant(), end.ToInstant(), step.Sequence);
+            entry.Description = Text(step);
+            if (step.State == "planned" && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, step.Title));
+            yield return entry;
+        }
+        else if (step.State == "skipped" && plan.Start is { } any)
+        {
+            yield return Cancelled(Event(step.Id, Title(step.Title), any.ToInstant(), any.ToInstant(), step.Sequence));
+        }
+
+        foreach (var look in Inspections(step.Id, step.Title, [.. step.Inspections.Select(i => i.ToInstant())], step.MostInspections, step.Sequence, string.Join("\n", step.LookFor))) yield return look;
+    }
+
+    public IEnumerable<CalendarEvent> OfWithdrawn(WithdrawnStep step)
+    {
+        if ((step.Start ?? plan.Start)?.ToInstant() is not { } at) yield break;
+        yield return Cancelled(Event(step.Id, Title(step.Title), at, at, step.Sequence));
+        foreach (var look in Inspections(step.Id, step.Title, [], step.MostInspections, step.Sequence, "")) yield return look;
+    }
+
+    /// <summary>A care round as days that come again. A day that a month does not have falls on its last one.</summary>
+    public CalendarEvent? OfCare(CareEvent care)
+    {
+        if (care.On is not { } on) return null;
+        var entry = new CalendarEvent
+        {
+            Uid = Uid($"care-{care.Id}"),
+            DtStamp = _stamp,
+            Summary = Title(care.What),
+            Description = string.Join("\n", ((string[])[care.Amount, care.Source]).Where(t => t.Length > 0)),
+            Start = new CalDateTime(new DateOnly(on.Year, on.Month, on.Day)),
+            Sequence = plan.Revision,
+            Transparency = "TRANSPARENT",
+        };
+        if (care.EveryMonths is { } months)
+        {
+            var rule = new RecurrenceRule(FrequencyType.Monthly, months);
+            if (on.Day > 28)
+            {
+                rule.ByMonthDay = [.. Enumerable.Range(28, on.Day - 27)];
+                rule.BySetPosition = [-1];
+            }
+
+            entry.RecurrenceRule = rule;
+        }
+
+        entry.Alarms.Add(new Alarm { Action = "DISPLAY", Description = entry.Summary, Trigger = new Trigger(Ical.Net.DataTypes.Duration.FromHours(8)) });
+        return entry;
+    }
+
+    private IEnumerable<CalendarEvent> Inspections(string id, string title, IReadOnlyList<Instant> looks, int most, int sequence, string lookFor)
+    {
+        for (var i = 0; i < Math.Max(most, looks.Count); i++)
+        {
+            var at = i < looks.Count ? looks[i] : looks.Count > 0 ? looks[^1] : plan.Start?.ToInstant() ?? default;
+            var entry = Event($"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}", Title($"Look at it: {title}"), at, at + NodaTime.Duration.FromMinutes(InspectionMinutes), sequence);
+            entry.Description = lookFor;
+            if (i < looks.Count) entry.Alarms.Add(Before(AlarmMinutes, title));
+            yield return i < looks.Count ? entry : Cancelled(entry);
+        }
+    }
+
+    private CalendarEvent Event(string id, string title, Instant start, Instant end, int sequence)
+    {
+        // A local time that comes twice names its first occurrence only (RFC 5545, 3.3.5); such an event is written in UTC.
+        var local = zone is not null && IsPlain(start) && IsPlain(end);
+        return new CalendarEvent { Uid = Uid(id), DtStamp = _stamp, Summary = title, Start = local ? LocalOf(start) : UtcOf(start), End = local ? LocalOf(end) : UtcOf(end), Sequence = sequence };
+    }
+
+    private static CalendarEvent Cancelled(CalendarEvent entry)
+    {
+        entry.Status = "CANCELLED";
+        return entry;
+    }
+
+    private static Alarm Before(int minutes, string what) =>
+        new() { Action = "DISPLAY", Description = what, Trigger = new Trigger(Ical.Net.DataTypes.Duration.FromMinutes(-minutes)) };
+
+    private string Title(string what) => $"{plan.Specimen.Id}: {what}";
+
+    private static string Text(Step step) => string.Join("\n",
+    [
+        .. step.Because.Length > 0 ? [$"Because {step.Because}."] : (string[])[],
+        .. step.Instructions,
+        .. step.Materials.Select(m => $"{m.Name}: {m.Amount}"),
+        .. step.Cautions.Select(c => $"! {c}"),
+    ]);
+
+    /// <summary>Of the specimen's number and the step's id alone, so that it stays the same whatever is revised.</summary>
+    private string Uid(string id)
+    {
+        var specimen = string.Concat(plan.Specimen.Id.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c.ToString() : ((int)c).ToString("x4", CultureInfo.InvariantCulture)));
+        return $"{specimen}.{id}@{domain}";
+    }
+
+    private bool IsPlain(Instant at) => zone!.MapLocal(at.InZone(zone).LocalDateTime).Count == 1 && zone.Id != DateTimeZone.Utc.Id;
+
+    private CalDateTime LocalOf(Instant at)
+    {
+        var local = at.InZone(zone!).LocalDateTime;
+        return new(local.Year, local.Month, local.Day, local.Hour, local.Minute, local.Second, zone!.Id);
+    }
+
+    private static CalDateTime UtcOf(Instant at)
+    {
+        var utc = at.InUtc().LocalDateTime;
+        return new(utc.Year, utc.Month, utc.Day, utc.Hour, utc.Minute, utc.Second, "UTC");
+    }
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Plans;
+
+namespace Protocolist.Logs;
+
+/// <summary>Whether a log fits a plan.</summary>
+public static class LogCheck
+{
+    /// <summary>A log that runs on for longer than any plan is a year mistyped. The project's choice.</summary>
+    private static readonly Duration Longest = Duration.FromDays(5 * 366);
+
+    /// <summary>Compares a log with a plan.</summary>
+    /// <param name="log">The log.</param>
+    /// <param name="plan">The plan it is kept for.</param>
+    /// <param name="steps">The ids of all steps that an entry may name: the plan's own, and those that earlier entries called for.</param>
+    /// <returns>Errors <c>log-of-another-specimen</c>, <c>unknown-step</c>, <c>time-outside-plan</c>; none where it fits.</returns>
+    public static IEnumerable<Finding> Against(WorkLog log, Plan plan, IReadOnlyCollection<string> steps)
+    {
+        ArgumentNullException.ThrowIfNull(log);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(steps);
+        if (!string.Equals(log.Specimen, plan.Specimen.Id, StringComparison.Ordinal))
+            yield return Finding.Error("log-of-another-specimen", $"the log is of '{log.Specimen}', and the plan is for '{plan.Specimen.Id}'", "take the log that belongs to the plan", log.Entries.IsEmpty ? default : log.Entries[0].Where);
+        foreach (var entry in log.Entries)
+        {
+            if (!steps.Contains(entry.Step))
+                yield return Finding.Error("unknown-step", $"the plan has no step '{entry.Step}'", Suggestion.For(entry.Step, steps), entry.Where);
+            if (Outside(entry, plan) is { } finding) yield return finding;
+        }
+    }
+
+    private static Finding? Outside(LogEntry entry, Plan plan)
+    {
+        if ((entry.Begun ?? entry.Moment) is not { } first || entry.Moment is not { } last) return null;
+        if (plan.Specimen.DiedAt is { } died && first < died)
+            return Finding.Error("time-outside-plan", $"'{entry.Step}' lies at {Text(first)}, before the animal died at {Text(died)} (UTC)", "correct the time, or 'died-at' of the specimen", entry.Where);
+        return plan.Start?.ToInstant() is { } start && (last > start + Longest || first < start - Longest)
+            ? Finding.Error("time-outside-plan", $"'{entry.Step}' lies at {Text(last)} (UTC), years from the plan, which begins {Text(start)}", "check the year", entry.Where)
+            : null;
+    }
+
+    private static string Text(Instant at) => at.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}

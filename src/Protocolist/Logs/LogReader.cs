@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using UnitsNet;
+
+namespace Protocolist.Logs;
+
+/// <summary>Reads log files.</summary>
+public static class LogReader
+{
+    private const int Format = 1;
+
+    /// <summary>Reads a log from YAML.</summary>
+    /// <param name="source">The text and its name.</param>
+    /// <param name="zone">The zone on whose clocks times without an offset are read: the plan's.</param>
+    /// <returns>
+    /// The log, with a finding at line and column for everything that is wrong with it in itself: <c>done-before-begun</c>,
+    /// <c>looked-outside-step</c>, <c>entries-out-of-order</c>, <c>reading-without-unit</c>, <c>entry-says-nothing</c>, <c>entry-contradicts-itself</c>,
+    /// <c>unknown-word</c> and the rest of a reader's; null where nothing usable could be read. Whether it fits a plan says <see cref="LogCheck"/>.
+    /// </returns>
+    public static Checked<WorkLog> Read(SourceText source, DateTimeZone zone)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(zone);
+        var findings = new List<Finding>();
+        var document = DocumentReader.Read(source);
+        findings.AddRange(document.Findings);
+        if (document.Value is null || Fields.Of(document.Value, "a log", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        var times = new LogTimes(zone, findings);
+        var specimen = fields.Required("log");
+        var written = times.Read(fields, "written");
+        var entries = ImmutableArray.CreateBuilder<LogEntry>();
+        foreach (var node in fields.List("entries"))
+        {
+            if (Fields.Of(node, "an entry", findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add(read);
+        }
+
+        fields.Finish();
+        var log = new WorkLog(specimen?.Value ?? "", entries.DrainToImmutable()) { Written = written };
+        findings.AddRange(LogOrder.Check(log, zone));
+        return new(specimen is null ? null : log, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+    }
+
+    private static LogEntry? Entry(Fields fields, LogTimes times, List<Finding> findings)
+    {
+        var step = fields.Required("step");
+        var entry = new LogEntry(step?.Value ?? "")
+        {
+            Begun = times.Read(fields, "begun"),
+            At = times.Read(fields, "at"),
+            Done = times.Read(fields, "done"),
+            Readings = LogReadings.Of(fields.Nested("readings", "the readings")),
+            Signs = [.. fields.Texts("signs").Where(s => IsSign(s, findings)).Select(s => s.Value)],
+            Place = fields.Scalar("place")?.Value ?? "",
+            Used = fields.Quantity("used", Dimension.OfVolume) is { } used ? Volume.FromCubicMeters(used.Middle) : null,
+            Skipped = fields.Scalar("skipped")?.Value,
+            Note = fields.Scalar("note")?.Value ?? "",
+            Where = step?.Span ?? fields.Span,
+        };
+        fields.Finish();
+        return step is null ? null : entry;
+    }
+
+    private static bool IsSign(ScalarNode sign, List<Finding> findings)
+    {
+        var known = Protocols.WatchWords.Signs.Select(s => s.Word).ToList();
+        if (known.Contains(sign.Value)) return true;
+        findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(sign.Value)}' is not one of the signs", Suggestion.For(sign.Value, known), sign.Span));
+        return false;
+    }
+}

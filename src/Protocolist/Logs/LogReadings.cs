@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+
+namespace Protocolist.Logs;
+
+/// <summary>The readings of one entry.</summary>
+internal static class LogReadings
+{
+    /// <summary>Each reading with what it may be measured in and an example; bounds are those beyond which it cannot be true.</summary>
+    private static readonly (string Key, ReadingKind What, Dimension[] In, double Least, double Most, string Example)[] Known =
+    [
+        ("strength", ReadingKind.Strength, [Dimension.OfShareByVolume, Dimension.OfShareByMass], 0, 1, "58 %vol"),
+        ("density", ReadingKind.Density, [Dimension.OfDensity], 700, 1200, "907 kg/m3"), // alcohols to salt water, OIML R 22 and usual tables
+        ("ph", ReadingKind.Ph, [Dimension.None], 0, 14, "6.8"),
+        ("temperature", ReadingKind.Temperature, [Dimension.OfTemperature], 233.15, 333.15, "19 degC"), // -40 to 60 °C
+        ("level", ReadingKind.Level, [Dimension.OfLength], 0, 10, "21 cm"),
+        ("mass", ReadingKind.Mass, [Dimension.OfMass], 0, 1e5, "7.4 kg"),
+    ];
+
+    public static ImmutableArray<LogReading> Of(Fields? fields)
+    {
+        if (fields is null) return [];
+        var readings = ImmutableArray.CreateBuilder<LogReading>();
+        foreach (var (key, what, dimensions, least, most, example) in Known)
+        {
+            if (fields.Scalar(key) is not { } scalar) continue;
+            if (QuantityText.Read(scalar.Value, out var value) is { } fault)
+            {
+                fields.Findings.Add(ScalarReading.Found(scalar, fault));
+            }
+            else if (!dimensions.Contains(value.Dimension))
+            {
+                fields.Findings.Add(value.Dimension == Dimension.None
+                    ? Finding.Error("reading-without-unit", $"the reading of {key}, '{Excerpt.Of(scalar.Value)}', has no unit", $"write it with its unit, as '{example}'", scalar.Span)
+                    : Finding.Error("wrong-dimension", $"'{key}' must be {string.Join(" or ", dimensions.Select(d => d.ToString()))}, and '{Excerpt.Of(scalar.Value)}' is {value.Dimension}", $"write it as '{example}'", scalar.Span));
+            }
+            else if (value.Low < least || value.High > most)
+            {
+                fields.Findings.Add(Finding.Error("reading-impossible", $"a {key} of '{Excerpt.Of(scalar.Value)}' cannot be", "read the instrument again, and check the unit", scalar.Span));
+            }
+            else
+            {
+                readings.Add(new(what, value, scalar.Span));
+            }
+        }
+
+        fields.Finish();
+        return readings.DrainToImmutable();
+    }
+}

@@ -1,0 +1,52 @@
+using NodaTime;
+using NodaTime.Text;
+using NodaTime.TimeZones;
+using Protocolist.Findings;
+using Protocolist.Reading;
+
+namespace Protocolist.Logs;
+
+/// <summary>Moments as people write them into a log: on the plan's clocks, or with an offset of their own.</summary>
+internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
+{
+    private static readonly LocalDateTimePattern[] Local =
+    [
+        LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm"),
+        LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss"),
+    ];
+
+    private static readonly OffsetDateTimePattern[] WithOffset =
+    [
+        OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mmo<G>"),
+        OffsetDateTimePattern.ExtendedIso,
+    ];
+
+    public Instant? Read(Fields fields, string key)
+    {
+        if (fields.Scalar(key) is not { } scalar) return null;
+        var text = scalar.Value.Trim().Replace(' ', 'T');
+        foreach (var pattern in WithOffset)
+        {
+            if (pattern.Parse(text) is { Success: true } parsed) return parsed.Value.ToInstant();
+        }
+
+        foreach (var pattern in Local)
+        {
+            if (pattern.Parse(text) is { Success: true } parsed) return Resolve(parsed.Value, scalar);
+        }
+
+        findings.Add(Finding.Error("bad-time", $"'{Excerpt.Of(scalar.Value)}' is not a moment", "write date and time as 2027-03-01T06:30", scalar.Span));
+        return null;
+    }
+
+    /// <summary>The earlier of a doubled hour; the change itself for a skipped one: said openly, and settled by writing an offset.</summary>
+    private Instant Resolve(LocalDateTime local, ScalarNode scalar)
+    {
+        var mapping = zone.MapLocal(local);
+        if (mapping.Count == 1) return mapping.Single().ToInstant();
+        var taken = zone.ResolveLocal(local, Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter));
+        var what = mapping.Count == 0 ? "does not exist" : "comes twice";
+        findings.Add(Finding.Note("clock-change-in-log", $"{local:uuuu-MM-dd HH:mm} {what} in {zone.Id} because the clocks change; {taken:uuuu-MM-dd HH:mm o<g>} is taken", "write the offset with it if you mean the other", scalar.Span));
+        return taken.ToInstant();
+    }
+}

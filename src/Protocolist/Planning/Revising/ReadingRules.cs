@@ -1,0 +1,113 @@
+using System.Globalization;
+using NodaTime;
+using Protocolist.Fluids;
+using Protocolist.Logs;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using UnitsNet;
+using Duration = NodaTime.Duration;
+
+namespace Protocolist.Planning.Revising;
+
+/// <summary>Readings, and what they change.</summary>
+internal static class ReadingRules
+{
+    /// <summary>By how much a bath may read weaker than it should, in points of volume: a simple hydrometer is good to about two (common practice); the project's choice.</summary>
+    private const double WeakBy = 3;
+
+    /// <summary>Below this formalin is changed: buffered formalin is near 7, and about 6 bone begins to suffer (common practice).</summary>
+    private const double AcidBelow = 6;
+
+    /// <summary>A level is read to half a centimetre; the project's choice.</summary>
+    private const double LevelM = 0.005;
+
+    public static void Apply(StepsInWork work, LogEntry entry)
+    {
+        if (entry.Readings.IsEmpty || entry.Moment is not { } at) return;
+        if (Strength(entry, work) is { } read) Weak(work, entry, at, read);
+        if (Of(entry, ReadingKind.Ph) is { } ph && work.Find(entry.Step) is { Fluid.HasFormaldehyde: true } fixing && ph < AcidBelow)
+        {
+            var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == "acid").Remedy ?? "change-fluid";
+            SignRules.Remedy(work, fixing, remedy, at, string.Create(CultureInfo.InvariantCulture, $"pH {ph:0.#} was read {SignRules.Text(at, work.Zone)}, below {AcidBelow:0}"), entry);
+        }
+
+        if (Of(entry, ReadingKind.Temperature) is { } kelvins) Slow(work, entry, at, kelvins - 273.15);
+        if (Of(entry, ReadingKind.Level) is { } level) Low(work, entry, at, level);
+    }
+
+    /// <summary>The strength in % by volume, read as such or from the density; null where neither was read.</summary>
+    private static double? Strength(LogEntry entry, StepsInWork work)
+    {
+        if (work.Find(entry.Step)?.Fluid is not { IsAlcohol: true } fluid) return null;
+        var reading = entry.Readings.FirstOrDefault(r => r.What == ReadingKind.Strength);
+        if (reading?.Value.Dimension == Dimension.OfShareByVolume) return 100 * reading.Value.Middle;
+        if (reading is not null)
+            return fluid.Kind == FluidKind.Ethanol ? Fluid.Ethanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent : Fluid.Isopropanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent;
+        if (Of(entry, ReadingKind.Density) is not { } density) return null;
+        var at = Of(entry, ReadingKind.Temperature) is { } kelvins ? Temperature.FromKelvins(kelvins) : work.Setting.Bench.Temperatures.Room;
+        return AlcoholStrength.FromDensity(fluid.Kind, Density.FromKilogramsPerCubicMeter(density), at).Value?.VolumePercent;
+    }
+
+    private static void Weak(StepsInWork work, LogEntry entry, Instant at, double read)
+    {
+        var host = work.Find(entry.Step)!;
+        var expected = Expected(work, host);
+        if (read >= expected - WeakBy) return;
+        var because = string.Create(CultureInfo.InvariantCulture, $"{read:0.#} %vol was read {SignRules.Text(at, work.Zone)} where about {expected:0} %vol should stand");
+        if (!host.IsSoak)
+        {
+            SignRules.Remedy(work, host, "restore-strength", at, because, entry);
+        }
+        else if (host.Progress?.Ended is { } ended && at >= ended)
+        {
+            SignRules.Again(work, host, because);
+        }
+        else
+        {
+            work.Change(host.Id, s => s with { EndNotBefore = SignRules.Later(s.EndNotBefore, at + s.Least), Most = null });
+            SignRules.Remedy(work, host, "change-fluid", at, because, entry);
+        }
+    }
+
+    /// <summary>What a bath comes to when the body has given it all of its water: volumes taken as adding up, the body at the strength of the bath before.</summary>
+    private static double Expected(StepsInWork work, DraftStep host)
+    {
+        var strength = host.Fluid!.AlcoholVolumePercent;
+        if (host.Volume is not { } volume || !host.IsSoak) return strength;
+        var body = work.Draft.Body;
+        var water = body.LotVolume.Nominal.CubicMeters * body.Group.WaterFraction.Nominal;
+        var before = work.SoakBefore(host.Id)?.Fluid?.AlcoholVolumePercent ?? 0;
+        return ((strength * volume.CubicMeters) + (before * water)) / (volume.CubicMeters + water);
+    }
+
+    /// <summary>A fixative colder than the plan took it to be works more slowly; a warmer one shortens nothing, for one reading is no promise.</summary>
+    private static void Slow(StepsInWork work, LogEntry entry, Instant at, double celsius)
+    {
+        var host = work.Find(entry.Step)!;
+        if (host.Kind != StageKind.Immerse || work.Setting.DraftAt(celsius)?.Steps.FirstOrDefault(s => s.Id == host.Id) is not { } colder || colder.Least <= host.Least) return;
+        work.Change(host.Id, s => s with { Least = colder.Least, Most = colder.Most });
+        work.Explain(host.Id, string.Create(CultureInfo.InvariantCulture, $"the fluid read {celsius:0.#} °C {SignRules.Text(at, work.Zone)}, and fixes more slowly in the cold"));
+    }
+
+    private static void Low(StepsInWork work, LogEntry entry, Instant at, double level)
+    {
+        var host = work.Find(entry.Step)!;
+        if (host.Vessel is not { } vessel || host.Fluid is null || vessel.LevelAfter.Meters - level <= LevelM) return;
+        var missing = Volume.FromCubicMeters((vessel.LevelAfter.Meters - level) * vessel.Vessel.Shape.Footprint.SquareMeters);
+        var because = string.Create(CultureInfo.InvariantCulture, $"the level read {level * 1000:0} mm {SignRules.Text(at, work.Zone)} where {vessel.LevelAfter.Millimeters:0} mm should stand");
+        var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || at < ended);
+        work.Insert(host.Id, "top-up", id => new DraftStep(RemedyStep.Stage(id, StageKind.Task, "Top the fluid up", $"Bring the fluid back to its level with {host.Fluid.Name}, and find out where it went.", host))
+        {
+            Fluid = host.Fluid,
+            Volume = missing,
+            HandsOn = Duration.FromMinutes(15),
+            Least = Duration.FromMinutes(15),
+            Most = Duration.FromMinutes(15),
+            Because = because,
+            NotBefore = at,
+            During = soaks ? new(host.Id, Duration.Zero) : null,
+        });
+    }
+
+    private static double? Of(LogEntry entry, ReadingKind kind) => entry.Readings.FirstOrDefault(r => r.What == kind)?.Value.Middle;
+}

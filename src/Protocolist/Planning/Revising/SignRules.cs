@@ -1,0 +1,107 @@
+using System.Globalization;
+using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Logs;
+using Protocolist.Protocols;
+using UnitsNet;
+using Duration = NodaTime.Duration;
+
+namespace Protocolist.Planning.Revising;
+
+/// <summary>Signs seen on a soaking body, and the protocol's remedies for them as steps.</summary>
+internal static class SignRules
+{
+    /// <summary>
+    /// What is injected or opened late starts its fixation then: two days are the least that handbooks give a body of any size
+    /// (common practice), and it is looked at once more before it comes out.
+    /// </summary>
+    private static readonly Duration LeastSoak = Duration.FromHours(48);
+
+    public static void Apply(StepsInWork work, LogEntry entry)
+    {
+        foreach (var sign in entry.Signs)
+        {
+            var host = work.Find(entry.Step)!;
+            var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign == sign).Remedy;
+            if (remedy is null)
+            {
+                work.Say(Finding.Note("sign-without-remedy", $"the protocol does not say what '{sign}' in '{host.Id}' calls for", "stop and ask an experienced preparator; add the sign to the protocol's 'watch'", entry.Where) with { Subject = host.Id });
+                remedy = "ask";
+            }
+
+            var seen = entry.Moment!.Value;
+            var because = $"{sign}{(entry.Place.Length > 0 ? $" ({entry.Place})" : "")} was seen {Text(seen, work.Zone)}";
+            Remedy(work, host, remedy, seen, because, entry);
+        }
+    }
+
+    /// <summary>How much longer a soak lasts at the least after something was put right in it.</summary>
+    public static Duration SoaksOn(DraftStep host) => Duration.Max(LeastSoak, host.Watch?.Every ?? Duration.Zero);
+
+    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, string because, LogEntry entry)
+    {
+        var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || seen < ended);
+        switch (remedy)
+        {
+            case "prolong":
+                Prolong(work, host, seen, soaks, because);
+                break;
+            case "change-fluid" or "skim-and-change":
+                if (soaks) work.Change(host.Id, s => s with { Changes = s.Changes + 1 });
+                Work(work, host, remedy, seen, soaks, because, null);
+                break;
+            case "weaker-step" when host.Fluid is { IsAlcohol: true }:
+                WeakerStep.Apply(work, host, seen, soaks, because);
+                break;
+            case "re-inject" or "slit-and-inject":
+                Work(work, host, remedy, seen, soaks, because, LateDose.Of(work.Draft, host, entry.Place));
+                break;
+            default:
+                Work(work, host, remedy, seen, soaks, because, null);
+                break;
+        }
+    }
+
+    private static void Prolong(StepsInWork work, DraftStep host, Instant seen, bool soaks, string because)
+    {
+        if (!soaks)
+        {
+            Again(work, host, because);
+            return;
+        }
+
+        work.Change(host.Id, s => s with { Least = s.Least + SoaksOn(host), Most = s.Most + SoaksOn(host), EndNotBefore = Later(s.EndNotBefore, seen + SoaksOn(host)) });
+        work.Explain(host.Id, because);
+    }
+
+    /// <summary>A remedy as a step of its own: at once, while the body soaks on; or, where the soak is over, in turn and followed by another.</summary>
+    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, string because, Volume? volume)
+    {
+        work.Insert(host.Id, remedy, id => RemedyStep.Of(id, remedy, host, volume) with
+        {
+            Because = because,
+            NotBefore = seen,
+            During = soaks ? new(host.Id, SoaksOn(host)) : null,
+        });
+        if (soaks) work.Explain(host.Id, because);
+        else if (host.IsSoak) Again(work, host, because);
+    }
+
+    /// <summary>The same soak once more, for a body that came out too soon.</summary>
+    public static void Again(StepsInWork work, DraftStep host, string because) => work.Insert(host.Id, "again", id => host with
+    {
+        Stage = host.Stage with { Id = id, Settings = host.Stage.Settings.SetItem("title", new TextSetting("title", [$"{host.Stage.Title}, once more"], host.Span)) },
+        Least = Duration.Max(SoaksOn(host), host.Kind == StageKind.Immerse ? Duration.Zero : host.Least),
+        Most = null,
+        Changes = 0,
+        Progress = null,
+        EndNotBefore = null,
+        NotBefore = null,
+        Used = null,
+        Because = because,
+    });
+
+    public static Instant? Later(Instant? a, Instant b) => a is { } other && other > b ? other : b;
+
+    public static string Text(Instant at, DateTimeZone zone) => at.InZone(zone).ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}
