@@ -89,7 +89,7 @@ internal static class BatchCommand
     {
         InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
         foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
-        if (list is { Cost: { } cost, Apart: { } apart }) Console.Error.WriteLine($"bought together: {cost}; each for itself: {apart}");
+        if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");
     }
 
     private static string HeadingOf(string path)

@@ -35,7 +35,6 @@ public static class Planner
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        var plan = reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } };
-        return (plan, scheduled.Draft);
+        return (reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } }, scheduled.Draft);
     }
 }

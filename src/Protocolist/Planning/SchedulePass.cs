@@ -47,13 +47,6 @@ internal static class SchedulePass
         return new(dated, [.. findings]);
     }
 
-    /// <summary>The work of a draft as jobs that follow one another, each with what it shares with other plans.</summary>
-    internal static JobGraph GraphOf(Draft draft, Func<DraftStep, ImmutableArray<Need>> needs)
-    {
-        var steps = draft.Steps.Where(IsDated).ToList();
-        return JobGraph.Chain(steps.Select((s, i) => (StepChain.Lag(s, i > 0 ? steps[i - 1] : null), StepChain.Unbound(s) with { Needs = needs(s) })));
-    }
-
     /// <summary>Care comes by the calendar of years, and spent fluid is seen to when the step that spends it ends.</summary>
     internal static bool IsDated(DraftStep step) => !step.IsCare && step.Kind != StageKind.Discard;
 

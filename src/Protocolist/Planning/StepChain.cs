@@ -40,6 +40,19 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     private Checked<Schedule> Solve(ImmutableDictionary<string, Delivery> awaited, bool follows, Instant? beginBy = null) =>
         Scheduler.Earliest(beginBy is { } by ? Graph(awaited, follows).With(0, job => job with { StartBy = Sooner(job.StartBy, by) }) : Graph(awaited, follows), bench.Opening, open[0].Progress?.Begun is { } begun ? Instant.Min(from, begun) : from);
 
+    /// <summary>The steps as jobs that share something with other plans, everything delivered.</summary>
+    public JobGraph Shared(Func<DraftStep, ImmutableArray<Need>> needs)
+    {
+        var graph = Graph(NoDeliveries, follows: true);
+        for (var i = 0; i < open.Count; i++)
+        {
+            var shared = needs(open[i]);
+            graph = graph.With(i, job => job with { Needs = shared });
+        }
+
+        return graph;
+    }
+
     private JobGraph Graph(ImmutableDictionary<string, Delivery> awaited, bool follows) =>
         JobGraph.Chain(open.Select((step, i) => (Lag(step, i > 0 ? open[i - 1] : null), JobOf(step, i, awaited, follows))));
 

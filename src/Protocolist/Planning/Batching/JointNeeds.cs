@@ -128,6 +128,6 @@ public sealed record JointNeedsState(
 /// <summary>One shopping list for many plans.</summary>
 /// <param name="Purchases">What to buy.</param>
 /// <param name="Cost">What it costs; null where the bench has no prices.</param>
-/// <param name="Apart">What it would cost if each plan bought for itself.</param>
+/// <param name="Apart">What it would cost if each plan bought for itself and each found the whole shelf untouched: less than the truth where the shelf is not empty.</param>
 /// <param name="Findings">What is to be said of it.</param>
 public sealed record JointList(ImmutableArray<PlannedPurchase> Purchases, Money? Cost, Money? Apart, ImmutableArray<Finding> Findings);

@@ -48,7 +48,9 @@ public sealed class JointSchedule
         if (row.Draft is not { } draft) return new(null, []);
         if (++plans > MostPlans)
             return new(null, plans == MostPlans + 1 ? [Finding.Warning("schedule-full", $"the joint schedule holds {MostPlans} plans; the rest is not dated together", "split the table by season or by urgency")] : []);
-        var graph = SchedulePass.GraphOf(draft, Needs);
+        var open = draft.Steps.Where(SchedulePass.IsDated).ToList();
+        if (open.Count == 0) return new(null, []);
+        var graph = new StepChain(open, draft, bench, from, ImmutableDictionary<string, Delivery>.Empty).Shared(Needs);
         var (dated, after) = SharedBench.Earliest([graph], bench.Opening, from, taken).First();
         taken = after;
         if (dated.Value is not { } schedule) return new(null, dated.Findings);
