@@ -13,34 +13,36 @@ namespace Protocolist.Planning.Proving;
 internal sealed class WholeRange(Subject subject)
 {
     private readonly HashSet<(string, SourceSpan)> _said = [];
-    private readonly Dictionary<Expression, Asked> _asked = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<StageDefinition, ImmutableArray<Asked>> _asked = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What could go wrong.</summary>
     /// <param name="strict">Whether to say what could not be decided.</param>
     public IEnumerable<Finding> Findings(bool strict)
     {
+        var values = subject.Protocol.Values.Where(v => v.Expression.Type.Kind == FormulaKind.Quantity).Select(v => new Asked(subject, null, "", $"the value '{v.Name}'", v.Expression)).ToList();
         foreach (var words in subject.Words)
         {
-            foreach (var value in subject.Protocol.Values)
-            {
-                foreach (var finding in Ask(value.Expression, "", null, $"the value '{value.Name}'", subject.Whole, words, subject.Rests(value.Expression), strict)) yield return finding;
-            }
+            foreach (var finding in values.SelectMany(v => Ask(v, subject.Whole, words, strict))) yield return finding;
         }
 
         foreach (var route in subject.Routes)
         {
             foreach (var stage in route.Stages)
             {
-                foreach (var (key, what, expression) in stage.Settings.Values.SelectMany(s => Parts(s, stage)))
+                if (!_asked.TryGetValue(stage, out var settings)) settings = _asked[stage] = [.. AskedOf(stage)];
+                foreach (var setting in settings)
                 {
-                    foreach (var finding in Ask(expression, key, stage, what, route.Part, route.Words, subject.Rests(stage, expression), strict)) yield return finding;
+                    foreach (var finding in Ask(setting, route.Part, route.Words, strict)) yield return finding;
                 }
             }
         }
     }
 
-    /// <summary>What there is to ask of an expression, and of which words and stretches it was asked.</summary>
-    private sealed record Asked(ImmutableArray<Question> Questions, HashSet<(string Words, ClassPart? Part)> Of);
+    private IEnumerable<Asked> AskedOf(StageDefinition stage) =>
+        from setting in stage.Settings.Values
+        from part in Parts(setting, stage)
+        where part.Expression.Type.Kind == FormulaKind.Quantity
+        select new Asked(subject, stage, part.Key, part.What, part.Expression);
 
     private static IEnumerable<(string Key, string What, Expression Expression)> Parts(Setting setting, StageDefinition stage) => setting switch
     {
@@ -50,19 +52,15 @@ internal sealed class WholeRange(Subject subject)
         _ => [],
     };
 
-    private IEnumerable<Finding> Ask(Expression expression, string key, StageDefinition? stage, string what, ClassPart part, WordCase words, ImmutableHashSet<string> matter, bool strict)
+    private IEnumerable<Finding> Ask(Asked asked, ClassPart part, WordCase words, bool strict)
     {
-        if (expression.Type.Kind != FormulaKind.Quantity) yield break;
-        var dependsOnSize = matter.Any(n => n.StartsWith("specimen.", StringComparison.Ordinal)) || key is "dose" or "sites" or "length" or "depth" or "spacing";
-        var mattering = string.Join('|', words.Words.Where(w => matter.Contains(w.Key)).Select(w => w.Value));
-        if (!_asked.TryGetValue(expression, out var asked)) asked = _asked[expression] = new([.. Questions.For(expression, key, stage, subject)], []);
-        if (!asked.Of.Add((mattering, dependsOnSize ? part : null))) yield break;
+        if (!asked.IsNew(part, words)) yield break;
         foreach (var question in asked.Questions)
         {
-            if (_said.Contains((question.Id, expression.Span))) continue;
-            var answer = new Proof(subject, expression, question.MayFault, question.IsFault, question.PointsOnly).Ask(part, words, matter.Contains("bench.temperature") || matter.Contains("bench.cold"));
-            if (Say(question, answer, what, expression, words, matter, strict) is not { } finding) continue;
-            _said.Add((question.Id, expression.Span));
+            if (_said.Contains((question.Id, asked.Expression.Span))) continue;
+            var answer = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.PointsOnly).Ask(part, words, asked.DependsOnBench);
+            if (Say(question, answer, asked, words, strict) is not { } finding) continue;
+            _said.Add((question.Id, asked.Expression.Span));
             yield return finding;
 
             // What is negative or without limit would only be said again in other words.
@@ -70,10 +68,10 @@ internal sealed class WholeRange(Subject subject)
         }
     }
 
-    private Finding? Say(Question question, Answer answer, string what, Expression expression, WordCase words, ImmutableHashSet<string> matter, bool strict) => answer.Verdict switch
+    private Finding? Say(Question question, Answer answer, Asked asked, WordCase words, bool strict) => answer.Verdict switch
     {
-        Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{what} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, matter)}{(question.HidesValue ? "" : $": {Measurable.Text(answer.Value.Quantity)}")}", question.Remedy) { Where = expression.Span },
-        Verdict.Open when strict && !question.IsForSlips => Finding.Note("undecided", $"whether {what} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", expression.Span),
+        Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{asked.What} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, asked.Matter)}{(question.HidesValue ? "" : $": {Measurable.Text(answer.Value.Quantity)}")}", question.Remedy) { Where = asked.Expression.Span },
+        Verdict.Open when strict && !question.IsForSlips => Finding.Note("undecided", $"whether {asked.What} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", asked.Expression.Span),
         _ => null,
     };
 }
