@@ -91,7 +91,7 @@ public class MaterialsTests
               - {salt: disodium phosphate, hydrate: heptahydrate, id: wet, on-hand: 0 g, packs: [{size: 100 g, price: 5 EUR}]}
               - {fluid: ethanol 96 %vol, id: e96, on-hand: 100 L}
             """;
-        var dry = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("DRY", "6", StringComparison.Ordinal)));
+        var dry = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("DRY", "4", StringComparison.Ordinal)));
         var wet = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("DRY", "60", StringComparison.Ordinal)));
         Assert.Contains("anhydrous", Assert.Single(dry.Purchases).Item, StringComparison.Ordinal);
         Assert.Contains("heptahydrate", Assert.Single(wet.Purchases).Item, StringComparison.Ordinal);
@@ -106,7 +106,7 @@ public class MaterialsTests
             stock:
               - {fluid: formaldehyde stock 37 %mass, id: strong, on-hand: 9 L}
               - {fluid: ethanol 96 %vol, id: e96, on-hand: 100 L}
-              - {fluid: distilled water, id: still, on-hand: 0 L, packs: [{size: 10 L, price: 6 EUR}]}
+              - {fluid: distilled water, id: still, on-hand: 0 L, packs: [{size: 1 L, price: 6 EUR}]}
               - {salt: sodium dihydrogen phosphate, hydrate: monohydrate, id: acid, on-hand: 900 g}
               - {salt: disodium phosphate, hydrate: anhydrous, id: dry, on-hand: 900 g}
             """));

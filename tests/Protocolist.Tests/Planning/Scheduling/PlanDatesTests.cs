@@ -38,7 +38,7 @@ public class PlanDatesTests
     [Fact]
     public void A_start_before_death_is_an_error()
     {
-        var plan = SkerryPoint.Plan(SkerryPoint.Otter, "2027-02-27T09:00");
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter, "2027-02-25T09:00");
         Assert.Contains(plan.Findings, f => f.Id == "work-before-death");
     }
 

@@ -1,0 +1,90 @@
+using Protocolist.Checks;
+using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Reading;
+
+namespace Protocolist.Tests.Checks;
+
+public class HouseCheckTests
+{
+    private static string Check(string when) => $$"""
+        checks:
+          fix-long-enough:
+            when: {{when}}
+            severity: error
+            message: our large fishes lie three weeks
+            remedy: leave it longer
+            source: common practice
+        """;
+
+    [Fact]
+    public void House_check_speaks_where_its_condition_holds_and_names_its_figures()
+    {
+        var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
+        Assert.Equal(Severity.Error, found.Severity);
+        Assert.Equal(["fix.last", "specimen.mass"], found.Figures.Order());
+        Assert.Contains("20 d", found.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void House_check_is_silent_where_its_condition_does_not_hold() =>
+        Assert.DoesNotContain(AllChecks.Review(Cases.More(Check("fix.last < 20 d"))), f => f.Id == "fix-long-enough");
+
+    [Theory]
+    [InlineData("fix.last < 21 g", "wrong-dimension", "unlike-quantities")]
+    [InlineData("fix.lats < 21 d", "unknown-value", "unknown-value")]
+    [InlineData("fix.last", "wrong-dimension", "wrong-dimension")]
+    public void House_check_that_cannot_be_right_is_refused_at_its_line(string when, string id, string orId)
+    {
+        var shelf = Shelf.Of([new SourceText("house.yaml", "format: 1\nprotocol: trial\nrevision: 1\ntitle: T\nfor: {group: fish}\nstages:\n  - {stage: immerse, id: fix, fluid: water, ratio: 5, last: 2 d}\n" + Check(when))]);
+        var fault = shelf.Findings.First(f => f.Severity == Severity.Error);
+        Assert.True(fault.Id == id || fault.Id == orId, fault.ToString());
+        Assert.True(fault.Where.Line > 7);
+    }
+
+    [Fact]
+    public void Severity_is_changed_in_the_open_with_its_reason()
+    {
+        var found = AllChecks.Review(Cases.More("severities:\n  permit-not-noted: {as: error, because: the district asks for one}").Specimen(s => s with { Permits = [] }));
+        Assert.Equal(Severity.Error, found.Single(f => f.Id == "permit-not-noted").Severity);
+        Assert.Contains(found, f => f.Id == "severity-changed" && f.Message.Contains("the district asks for one", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Check_that_protects_people_is_never_lowered()
+    {
+        var plan = Cases.More("severities:\n  rabies-prone: {as: note, because: we are used to it}").Group("bat");
+        var found = AllChecks.Review(plan);
+        Assert.Equal(Severity.Warning, found.Single(f => f.Id == "rabies-prone").Severity);
+        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered");
+        Assert.Contains(Weighing.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
+    }
+
+    [Fact]
+    public void Unknown_check_and_taken_id_are_errors_of_the_file()
+    {
+        Assert.Contains(Weighing.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
+        Assert.Contains(Weighing.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
+    }
+
+    [Fact]
+    public void Finding_is_explained_with_its_figures_limit_and_source()
+    {
+        var plan = Cases.Good.Lasts("wash", NodaTime.Duration.FromHours(23));
+        var explained = Explanation.Of(plan.Plan with { Findings = [.. AllChecks.Review(plan)] }, "wash-too-short").Value!;
+        Assert.Equal("warning", explained.Figure.Value);
+        Assert.Contains("USGS", explained.Figure.Source, StringComparison.Ordinal);
+        Assert.Equal("wash.last", Assert.Single(explained.Inputs).Figure.Id);
+    }
+
+    [Fact]
+    public void Caution_is_said_once_and_in_words()
+    {
+        var all = Cases.Good.Steps.SelectMany(s => s.Step.Cautions).ToList();
+        Assert.Equal(all.Count, all.Distinct().Count());
+        Assert.Contains(all, c => c.StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.Contains("may cause cancer (H350)", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.Contains("OSHA", StringComparison.Ordinal) && c.Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.Contains("2019", StringComparison.Ordinal));
+        Assert.Single(all, c => c.Contains("safety data sheet", StringComparison.Ordinal));
+    }
+}

@@ -1,0 +1,49 @@
+using NodaTime;
+using Protocolist.Plans;
+using Protocolist.Vessels;
+using static Protocolist.Tests.Checks.Cases;
+using Length = UnitsNet.Length;
+
+namespace Protocolist.Tests.Checks;
+
+internal static class VesselAndTimeRows
+{
+    public static Row[] All =>
+    [
+        new("not-submerged", () => House(v => v with { LevelColdest = v.CoveredTo * 0.99 }), () => House(v => v with { LevelColdest = v.CoveredTo })),
+        new("vessel-too-small", () => Good.Step("house", s => s with { Vessel = null, VesselAdvice = "buy one", VesselReasons = [Protocolist.Findings.Finding.Error("vessel-too-narrow", "too narrow", "")] }), () => Good),
+        new("cramped", () => House(v => v with { Ratio = 0.99 }), () => House(v => v with { Ratio = 1 })),
+        new("ratio-too-low", () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 4.8 } }), () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 5 } })),
+        new("headspace-too-small", () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.01 }), () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.03 })),
+        new("closure-contradicts-vessel", () => House(v => v with { Vessel = v.Vessel with { Closure = Closure.WireBail } }), () => Good),
+        new("no-time-to-cure", () => Sealed(Duration.FromHours(23)), () => Sealed(Duration.FromHours(24))),
+        new("vessel-material-unknown", () => House(v => v with { Vessel = v.Vessel with { Lid = VesselMaterial.Unknown } }), () => Good),
+        new("tank-glass-to-measure", () => Tank(300), () => Tank(299)),
+        new("closure-not-for-keeping", () => Good.Told("closure-not-for-keeping"), () => Good),
+        new("sealed-vessel-builds-pressure", () => Good.Told("sealed-vessel-builds-pressure"), () => Good),
+        new("vessel-material-not-for-keeping", () => Good.Told("vessel-material-not-for-keeping"), () => Good),
+        new("vessel-too-heavy-for-shelf", () => Good.Told("vessel-too-heavy-for-shelf"), () => Good),
+        new("vessel-too-heavy-to-lift", () => Good.Told("vessel-too-heavy-to-lift"), () => Good),
+        new("supplies-late", () => Bought(1), () => Bought(0)),
+        new("nobody-watches", () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(4)), () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(3))),
+        new("care-round-missing", () => Good.Written(p => p with { Care = [new("look", null, 13, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 12, "")] })),
+        new("first-look-missing", () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(63), 6, "")] }), () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(62), 6, "")] })),
+        new("long-day", () => Works(Duration.FromHours(17)), () => Works(Duration.FromHours(12))),
+        new("no-dates-fit", () => Good.Told("no-dates-fit"), () => Good),
+    ];
+
+    private static Protocolist.Checks.ReviewCase House(Func<FittedVessel, FittedVessel> change) => Good.Step("house", s => s with { Vessel = change(s.Vessel!) });
+
+    private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
+        Good.Lasts("seal", time).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
+
+    private static Protocolist.Checks.ReviewCase Tank(double levelMm) => House(v => v with
+    {
+        Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromCentimeters(60), Length.FromCentimeters(30), Length.FromCentimeters(40)) },
+        LevelAfter = Length.FromMillimeters(levelMm),
+    });
+
+    private static Protocolist.Checks.ReviewCase Bought(int days) => Good.Written(p => p with { Purchases = [new PlannedPurchase("ethanol", "5 L", 1, null, days)] });
+
+    private static Protocolist.Checks.ReviewCase Works(Duration time) => Good.Step("slit", s => s with { Step = s.Step with { HandsOn = time } });
+}
