@@ -102,6 +102,13 @@ internal static class FluidInvariants
 
     private static IEnumerable<string> Cautions(Plan plan) =>
         from step in plan.Steps
-        where step.Fluid is { } fluid && (fluid.Contains("formal", StringComparison.Ordinal) || fluid.Contains("anol", StringComparison.Ordinal)) && step.Cautions.IsEmpty
-        select $"'{step.Id}' works with {step.Fluid} and says nothing of it";
+        where HazardOf(step) is { } hazard && !plan.Steps.TakeWhile(s => s != step).Append(step).Any(s => HazardOf(s) == hazard && !s.Cautions.IsEmpty)
+        select $"'{step.Id}' works with {step.Fluid}, and neither it nor a step before it says what that does to people";
+
+    /// <summary>What the fluid of a step is dangerous by; a caution is given where a hazard is first met, and not again.</summary>
+    private static string? HazardOf(Step step) =>
+        step.Fluid is not { } fluid ? null
+        : fluid.Contains("formal", StringComparison.Ordinal) ? "formaldehyde"
+        : fluid.Contains("anol", StringComparison.Ordinal) ? "alcohol"
+        : null;
 }

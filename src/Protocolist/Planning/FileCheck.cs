@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Reading;
@@ -12,7 +13,7 @@ namespace Protocolist.Planning;
 /// <summary>Checks files of every kind together: protocols against the bundled shelf, their worked examples, specimens, benches.</summary>
 public static class FileCheck
 {
-    private static readonly string[] Kinds = ["protocol", "specimen", "bench"];
+    private static readonly string[] Kinds = ["protocol", "specimen", "bench", "log"];
 
     /// <summary>Checks files.</summary>
     /// <param name="sources">The texts; what each is, its keys say.</param>
@@ -37,6 +38,9 @@ public static class FileCheck
             {
                 case "specimen":
                     findings.AddRange(SpecimenReader.Read(source).Findings);
+                    break;
+                case "log":
+                    findings.AddRange(LogReader.Read(source, DateTimeZone.Utc).Findings);
                     break;
                 case "bench":
                     findings.AddRange(BenchReader.Read(source, zones).Findings);

@@ -28,11 +28,14 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         var first = deliveries.IsEmpty ? supplied : Solve(deliveries, follows: true, BodyCannotWait ? supplied.Value?.Jobs[0].Start : null);
         if (first.Value is not null) return Noted(first, deliveries);
         if (!deliveries.IsEmpty && supplied is { Value: not null } unsupplied)
-            return unsupplied with { Findings = [.. Noted(unsupplied, NoDeliveries).Findings, .. deliveries.Values.DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
+            return unsupplied with { Findings = [.. Noted(unsupplied, NoDeliveries).Findings, .. InOrder(deliveries).DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
         if (_before is not null && Solve(NoDeliveries, follows: false) is { Value: not null } late)
             return late with { Findings = [.. late.Findings, Overdue(late.Value)] };
         return first;
     }
+
+    /// <summary>Deliveries in the order of the steps that wait for them: a table has an order of its own on every run.</summary>
+    private IEnumerable<Delivery> InOrder(ImmutableDictionary<string, Delivery> awaited) => open.Where(s => awaited.ContainsKey(s.Id)).Select(s => awaited[s.Id]);
 
     /// <summary>A body that is not frozen is in hand from the start: its first step does not wait for what later ones need.</summary>
     private bool BodyCannotWait => draft.Body.Specimen.Condition != Condition.Frozen && open[0].Progress is null;

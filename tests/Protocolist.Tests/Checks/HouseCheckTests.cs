@@ -34,7 +34,7 @@ public class HouseCheckTests
     [Theory]
     [InlineData("fix.last < 21 g", "wrong-dimension", "unlike-quantities")]
     [InlineData("fix.lats < 21 d", "unknown-value", "unknown-value")]
-    [InlineData("fix.last", "wrong-dimension", "wrong-dimension")]
+    [InlineData("fix.last", "not-a-condition", "not-a-condition")]
     public void House_check_that_cannot_be_right_is_refused_at_its_line(string when, string id, string orId)
     {
         var shelf = Shelf.Of([new SourceText("house.yaml", "format: 1\nprotocol: trial\nrevision: 1\ntitle: T\nfor: {group: fish}\nstages:\n  - {stage: immerse, id: fix, fluid: water, ratio: 5, last: 2 d}\n" + Check(when))]);

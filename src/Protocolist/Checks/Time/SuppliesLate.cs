@@ -12,7 +12,10 @@ internal static class SuppliesLate
         "supplies-late",
         "the specimen: it rots while the order is on its way",
         "the bench's own lead times",
-        Find);
+        Find)
+    {
+        Absorbs = ["delivery-comes-too-late"],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
@@ -26,7 +29,7 @@ internal static class SuppliesLate
             yield return Finding.Warning(
                 "supplies-late",
                 Invariant($"{string.Join(", ", late)} {(late.Count == 1 ? "is" : "are")} up to {purchase.Key} days in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
-                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, or begin later and keep the body cold or frozen until then") with { Subject = plan.FirstFixing?.Id ?? "" };
+                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: keep the body on ice for a day or two at most, or freeze it and thaw it when all is there; do not cut it before") with { Subject = plan.FirstFixing?.Id ?? "" };
         }
     }
 }

@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using Protocolist.Findings;
+using Protocolist.Reading;
 using Protocolist.Specimens;
 using static Protocolist.Protocols.Schema.SchemaParts;
 
@@ -48,8 +50,25 @@ internal static class ProtocolSchema
         ("choices", Named(Ref("options"), "What the person may decide; the first option is the default.", Kebab)),
         ("values", Named(Ref("value"), "Named values; formulas use them by name.", Kebab)),
         ("stages", List(Ref("stage"), "The work, in order.")),
+        ("checks", Named(HouseCheck(), "Checks of the house: id → when it speaks and what it says.", Kebab)),
+        ("severities", Named(SeverityChange(), "Bundled checks that weigh more or less here, each with its reason.", Kebab)),
         ("examples", List(Ref("example"), "Worked cases that the protocol must reproduce.")),
     ];
+
+    private static JsonObject HouseCheck() => Closed("One check of the house.",
+    [
+        ("when", Text("A condition over the figures of a plan, such as 'fix.last < 7 d'.")),
+        ("severity", Words(EnumWords<Severity>.All, "How much it weighs; 'warning' where not said.")),
+        ("message", Text("What is the case.")),
+        ("remedy", Text("What to do about it.")),
+        ("source", Ref("source")),
+    ]);
+
+    private static JsonObject SeverityChange() => Closed("What a bundled check weighs here.",
+    [
+        ("as", Words(EnumWords<Severity>.All, "The new weight.")),
+        ("because", Text("The written reason, which every plan shows.")),
+    ]);
 
     private static JsonObject Definitions()
     {
