@@ -23,7 +23,7 @@ internal static partial class WritingInvariants
     ];
 
     /// <summary>Eight figures or more around a decimal point. Seven are let pass: regulations are numbered so.</summary>
-    [GeneratedRegex(@"(?<![\w.:-])(?<!CFR )(?=[\d.]*\d(?:\.?\d){7})\d+\.\d+")]
+    [GeneratedRegex(@"(?<![\w.:-])(?<!CFR )(?=0*\.?0*[1-9](?:\.?\d){7})\d+\.\d+")]
     private static partial Regex TooFine { get; }
 
     private static IEnumerable<string> ReadsBack(Plan plan)

@@ -20,7 +20,7 @@ internal static class FluidRows
         new("alcohol-on-gelatinous", () => Good.Group("jellyfish"), () => Good.Group("jellyfish").Without("half").Without("strong").Fluid("house", Formalin)),
         new("unwashed-into-alcohol", () => Good.Without("wash"), () => Good),
         new("wash-too-short", () => Good.Lasts("wash", Duration.FromHours(23)), () => Good.Lasts("wash", Duration.FromDays(30))),
-        new("wash-not-changed", () => Good.Step("wash", s => s with { Step = s.Step with { Changes = 0, Volume = s.Step.Volume / 3 } }), () => Good.Step("wash", s => s with { Step = s.Step with { Changes = 1 } })),
+        new("wash-not-changed", () => Good.Step("wash", s => s with { Step = s.Step with { Changes = 0, Volume = s.Step.Volume / 100 } }), () => Good.Step("wash", s => s with { Step = s.Step with { Changes = 1 } })),
         new("too-big-a-step", () => Good.Without("half"), () => Good),
         new("mixed-alcohols", () => Good.Fluid("house", "isopropanol 50 %vol"), () => Good),
         new("unknown-denaturant", () => Good.Shelf_holds(Bottle("denatured ethanol 95 %vol")), () => Good.Shelf_holds(Bottle("ethanol 95 %vol"))),

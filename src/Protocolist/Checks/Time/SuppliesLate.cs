@@ -17,7 +17,14 @@ internal static class SuppliesLate
         Absorbs = ["delivery-comes-too-late"],
     };
 
+    /// <summary>Late for the first fixing; else late for a step after it, as the calendar found.</summary>
     private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        var first = AtFixing(plan).ToList();
+        return first.Count > 0 ? first : plan.Earlier.Where(f => f.Id == "delivery-comes-too-late").Select(f => f with { Id = "supplies-late" });
+    }
+
+    private static IEnumerable<Finding> AtFixing(ReviewCase plan)
     {
         if (plan.Plan.Start is not { } start) yield break;
         foreach (var purchase in plan.Plan.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.LeadDays).OrderByDescending(g => g.Key).Take(1))

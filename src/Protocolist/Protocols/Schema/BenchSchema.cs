@@ -21,8 +21,15 @@ internal static class BenchSchema
         ("temperatures", Closed("What the rooms have.", [("room", Quantity("Where bodies are fixed.")), ("cold", Quantity("The cold store.")), ("coldest", Quantity("The coldest day of the store.")), ("hottest", Quantity("The hottest day of the store."))])),
         ("people", Whole(1, "How many can work at once.")),
         ("currency", Text("ISO 4217 code.")),
+        ("exchange-rates", Named(Text(), "ISO 4217 code → what one of it is worth in 'currency'.")),
         ("labour", Text("Price of work: 18 EUR/h.")),
         ("disposal", Closed("Price of disposal.", [("formaldehyde", Text("Such as 3.20 EUR/L.")), ("alcohol", Text("Such as 1.10 EUR/L."))])),
+        ("waste", Closed("Where spent things go.",
+        [
+            ("containers", Named(Text(), "Class of waste → the drum or bin.")),
+            ("drains", Named(Text(), "Class of waste → the local permission by which it may go to the drain.")),
+            ("keep-fixative", Closed("Spent fixative kept for another specimen.", [("in", Text("The vessel it is kept in.")), ("uses", Whole(1, "How often it may serve."))])),
+        ])),
         ("air", Closed("The work room's air.", [("room", Quantity("Its volume.")), ("changes-per-hour", Quantity("Air changes.")), ("hood", YesNo("Whether there is a fume hood."))])),
         ("stock", List(Stock(), "What is on the shelf or can be bought.")),
         ("vessels", List(Vessel(), "Jars, tubs and tanks.")),
@@ -48,6 +55,7 @@ internal static class BenchSchema
         ("packs", List(Closed("A pack that can be bought.", [("size", Quantity("What it holds.")), ("price", Text("Such as 31.00 EUR.")), ("lead", Quantity("From order to delivery."))], "size"), "Packs that can be bought.")),
         ("worth", Text("Price by amount, of what is on hand.")),
         ("lasts-uses", Whole(1, "Of a tool: how many uses it lasts.")),
+        ("used-so-far", Whole(0, "Of a tool: how many uses it has seen.")),
     ]);
 
     private static JsonObject Vessel() => Closed("A vessel.",
@@ -62,5 +70,6 @@ internal static class BenchSchema
         ("lid", Words(EnumWords<VesselMaterial>.All, "What its lid is made of.")),
         ("seal", Words(EnumWords<VesselMaterial>.All, "What its seal is made of.")),
         ("empty-mass", Quantity("What it weighs empty.")),
+        ("in-use", List(Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]), "How many are not free, and until when.")),
     ], "id", "inside");
 }

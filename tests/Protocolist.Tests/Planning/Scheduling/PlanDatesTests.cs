@@ -30,9 +30,9 @@ public class PlanDatesTests
         var bare = SkerryPoint.Bench with { Stock = [.. SkerryPoint.Bench.Stock.Select(s => s.Id == "formalin" ? s with { OnHand = Amount.Of(UnitsNet.Volume.Zero) } : s)] };
         var frozen = SkerryPoint.Plan(SkerryPoint.Otter with { Condition = Condition.Frozen }, bench: bare);
         Assert.True(frozen.Step("inject-fixative")!.Start!.Value.Date >= new LocalDate(2027, 3, 4));
-        Assert.DoesNotContain(frozen.Findings, f => f.Id == "delivery-comes-too-late");
+        Assert.DoesNotContain(frozen.Findings, f => f.Id == "supplies-late");
         var chilled = SkerryPoint.Plan(SkerryPoint.Otter, bench: bare);
-        Assert.Contains(chilled.Findings, f => f.Id == "delivery-comes-too-late");
+        Assert.Contains(chilled.Findings, f => f.Id == "supplies-late");
     }
 
     [Fact]
