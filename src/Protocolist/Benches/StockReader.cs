@@ -29,7 +29,7 @@ internal static class StockReader
             if (Fields.Of(node, "a stock item", findings) is not { } fields) continue;
             if (Item(fields, findings) is not { } item) continue;
             if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", $"two stock items are called '{item.Id}'", "give one of them another id", item.Where));
-            
+
             // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
             var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
             findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));

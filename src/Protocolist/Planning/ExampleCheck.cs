@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using Protocolist.Planning.Proving;
 
 namespace Protocolist.Planning;
 

@@ -111,7 +111,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
             yield return Finding.Warning(
                 "too-long-after-death",
                 $"'{step.Id}' should begin within {Wording.Of(longest)} of death, and {Wording.Of(from - died)} have gone by already",
-                "begin at once, and judge by sight and smell whether the body is still fit for fluid") with { Subject = step.Id };
+                "begin at once, and judge by sight and smell whether the body is still fit for fluid") with
+            { Subject = step.Id };
         }
     }
 
@@ -138,7 +139,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     private Finding Overdue(Schedule dates) => Finding.Warning(
         "overdue",
         $"'{open[0].Id}' should follow '{_before!.Id}' within {Wording.Of(Lag(open[0], _before).Greatest ?? Duration.Zero)}, and begins {Wording.Of(dates[open[0].Id].Start, _zone)}, {Wording.Of(dates[open[0].Id].Start - _before.When!.Value.End)} after it",
-        "keep the body wet and cold meanwhile, or have somebody come in sooner") with { Subject = open[0].Id };
+        "keep the body wet and cold meanwhile, or have somebody come in sooner") with
+    { Subject = open[0].Id };
 
     private static Instant? Later(Instant? a, Instant? b) => a is null ? b : b is null || a > b ? a : b;
 

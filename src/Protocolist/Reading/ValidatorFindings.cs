@@ -1,6 +1,6 @@
+using System.Text;
 using FluentValidation;
 using Protocolist.Findings;
-using System.Text;
 
 namespace Protocolist.Reading;
 

@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Mixing;
 using UnitsNet;

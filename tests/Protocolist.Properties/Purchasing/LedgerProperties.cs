@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

@@ -1,5 +1,4 @@
 using FsCheck;
-using FsCheck.Fluent;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Testing;

@@ -1,4 +1,3 @@
-using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using UnitsNet;

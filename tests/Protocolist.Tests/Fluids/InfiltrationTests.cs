@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
 using UnitsNet;

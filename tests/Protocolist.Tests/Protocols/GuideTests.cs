@@ -1,10 +1,10 @@
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Formulas;
 using Protocolist.Planning;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
-using Protocolist.Formulas;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;

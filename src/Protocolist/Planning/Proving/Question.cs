@@ -95,7 +95,8 @@ internal static class Questions
                 (at, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High > bands.Bands[^1].Range.High),
                 (at, _, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High >= bands.Bands[^1].Range.High),
                 _ => "has no band",
-                "add a band: 'up to …' or 'over …'") { HidesValue = true };
+                "add a band: 'up to …' or 'over …'")
+            { HidesValue = true };
         }
 
         var ranges = Ranges(expression).ToList();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks.Fluids;
 using Protocolist.Findings;
@@ -7,7 +8,6 @@ using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using NodaTime;
 
 namespace Protocolist.Planning.Proving;
 

@@ -74,7 +74,8 @@ internal static class ProvisionPass
         "absurd-amount",
         $"'{step.Id}' would take {Quantities.Measurable.Text((step.Volume!.Value * (1 + step.Changes)).CubicMeters, Quantities.Dimension.OfVolume)} of fluid, more than any bench can fill",
         "check the size and the count of the specimen, and their units",
-        step.Span) with { Subject = step.Id };
+        step.Span) with
+    { Subject = step.Id };
 
     private static bool NeedsVessel(DraftStep step) => step.Kind switch
     {

@@ -1,6 +1,5 @@
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
-using Protocolist.Planning.Purchasing;
 using UnitsNet;
 
 namespace Protocolist.Tests.Benches.Disposal;

@@ -37,14 +37,29 @@ internal static class Station
 
     public static Specimen Wrasse { get; } = new()
     {
-        Id = "SKP-2027-021", Group = "bony-fish", ScientificName = "Symphodus melops", Mass = Mass.FromGrams(82), StandardLength = Length.FromMillimeters(155),
-        TotalLength = Length.FromMillimeters(184), Condition = Condition.Fresh, FoundOn = new(2027, 2, 28), Where = "tide pool 4", CollectedBy = "M. Okafor",
+        Id = "SKP-2027-021",
+        Group = "bony-fish",
+        ScientificName = "Symphodus melops",
+        Mass = Mass.FromGrams(82),
+        StandardLength = Length.FromMillimeters(155),
+        TotalLength = Length.FromMillimeters(184),
+        Condition = Condition.Fresh,
+        FoundOn = new(2027, 2, 28),
+        Where = "tide pool 4",
+        CollectedBy = "M. Okafor",
     };
 
     public static Specimen Whelk { get; } = new()
     {
-        Id = "SKP-2027-030", Group = "gastropod", ScientificName = "Nucella lapillus", Mass = Mass.FromGrams(14), Length = Length.FromMillimeters(38),
-        Condition = Condition.Fresh, FoundOn = new(2027, 2, 28), Where = "mole", CollectedBy = "M. Okafor",
+        Id = "SKP-2027-030",
+        Group = "gastropod",
+        ScientificName = "Nucella lapillus",
+        Mass = Mass.FromGrams(14),
+        Length = Length.FromMillimeters(38),
+        Condition = Condition.Fresh,
+        FoundOn = new(2027, 2, 28),
+        Where = "mole",
+        CollectedBy = "M. Okafor",
     };
 
     public static Plan Plan(Specimen specimen, Bench bench, params (string Choice, string Option)[] choices)

@@ -6,7 +6,6 @@ using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;
