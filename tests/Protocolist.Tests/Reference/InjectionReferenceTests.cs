@@ -37,7 +37,7 @@ public class InjectionReferenceTests
     {
         var plan = InjectionPlan.For(Mammal(7)).Value!;
         var abdomen = plan.Regions.Single(r => r.Region.Id == "abdomen");
-        Assert.Equal(10, abdomen.SiteMl);
+        Assert.InRange(abdomen.SiteMl, 9, 10);
         Assert.InRange(abdomen.ReachMm, 16, 17);
         Assert.Equal(19, abdomen.Sites);
     }

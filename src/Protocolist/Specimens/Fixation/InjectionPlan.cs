@@ -136,9 +136,12 @@ public sealed record InjectionPlan
         var range = asked ?? SiteVolume.ByThickness(2 * half);
         var wanted = range.Choose(2 * half);
         var massG = part.Mass.Nominal.Grams / part.Region.Count;
+        var doseMl = massG / 1000 * dose;
+
+        // The part's own dose is shared evenly over its sites, so that a larger animal never gets less; fewer sites where a share would fall below the range.
         var sites = SiteVolume.Sites(massG, dose, wanted);
-        // One site of a small part takes no more than the part's own dose.
-        var siteMl = sites == 1 ? Math.Min(wanted, massG / 1000 * dose) : wanted;
+        if (doseMl / sites < range.LowMl) sites = Math.Max(1, (int)(doseMl / range.LowMl));
+        var siteMl = doseMl / sites;
         // Tissue to a site by the dose alone, not by the whole number of sites: rounding up only does better, and time stays monotone in mass.
         var reach = EffectiveDepth.DepotsMm(wanted, wanted / (dose * densityKgPerM3 / 1e6));
         return new(
