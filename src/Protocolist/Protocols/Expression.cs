@@ -65,9 +65,16 @@ internal sealed record CaseExpression(Formula By, ImmutableArray<(string Word, E
             if (string.Equals(name, word, StringComparison.Ordinal)) return value.Evaluate(inputs);
         }
 
-        // Every word is covered, or the file did not load.
-        return Cases[0].Value.Evaluate(inputs);
+        // Every word is covered, or the file did not load; a word that is not settled may be any of them.
+        return Cases.Skip(1).Aggregate(Cases[0].Value.Evaluate(inputs), (all, next) => Either(all, next.Value.Evaluate(inputs)));
     }
+
+    private static FormulaValue Either(FormulaValue a, FormulaValue b) => a.Kind switch
+    {
+        FormulaKind.Quantity => FormulaValue.Of(QuantityRange.Hull(a.Quantity, b.Quantity)),
+        FormulaKind.Truth => a.Truth == b.Truth ? a : FormulaValue.Of(Truth.Depends),
+        _ => a == b ? a : FormulaValue.AnyWord,
+    };
 
     public override IEnumerable<string> Names() => By.Names().Concat(Cases.SelectMany(c => c.Value.Names()));
 }

@@ -20,7 +20,7 @@ internal sealed class Asked
         Questions = [.. Proving.Questions.For(expression, key, stage, subject)];
         DependsOnBench = Matter.Contains("bench.temperature") || Matter.Contains("bench.cold");
         _words = [.. Matter.Where(subject.Words[0].Words.ContainsKey).Order(StringComparer.Ordinal)];
-        _dependsOnSize = Matter.Any(n => n.StartsWith("specimen.", StringComparison.Ordinal) && !_words.Contains(n)) || Questions.Any(q => q.PointsOnly);
+        _dependsOnSize = Matter.Any(n => n.StartsWith("specimen.", StringComparison.Ordinal) && !_words.Contains(n)) || Questions.Any(q => q.WitnessesOnly);
     }
 
     /// <summary>As a finding calls it.</summary>

@@ -37,7 +37,7 @@ internal sealed class ClassPart
     /// <summary>Both halves; none where it is fine enough.</summary>
     public ImmutableArray<ClassPart> Halves => _halves.Value;
 
-    /// <summary>Specimens that lie in it: of the whole class the smallest, a middling and the largest one, of smaller stretches the middling one.</summary>
+    /// <summary>Specimens that lie in it: of the whole class the smallest, a middling and the largest one, of smaller stretches the smallest and the middling one.</summary>
     public ImmutableArray<BodyMeasure> Witnesses => _witnesses.Value;
 
     /// <summary>The whole class; null where it limits nothing that leads to a size.</summary>
@@ -65,7 +65,7 @@ internal sealed class ClassPart
     /// <summary>The high end of a class is not in it.</summary>
     private IEnumerable<double> Points() => _depth == 0
         ? [Stretch.Low, Middle(Stretch), Stretch.Low + (0.99 * (Stretch.High - Stretch.Low))]
-        : [Middle(Stretch)];
+        : [Stretch.Low, Middle(Stretch)];
 
     /// <summary>Sizes are spread by factors.</summary>
     private static double Middle(QuantityRange stretch) => Math.Sqrt(stretch.Low * stretch.High);

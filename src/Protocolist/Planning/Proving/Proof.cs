@@ -28,14 +28,14 @@ internal readonly record struct Answer(Verdict Verdict, BodyMeasure? Body = null
 /// <param name="Expression">The value in question.</param>
 /// <param name="MayFault">Whether bounds leave room for the fault.</param>
 /// <param name="IsFault">Whether one specimen's value is at fault.</param>
-/// <param name="PointsOnly">Whether bounds say nothing on this question: it is then asked of the stretch's specimens alone.</param>
-internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, FormulaValue, bool> MayFault, Func<Case, BodyMeasure, FormulaValue, bool> IsFault, bool PointsOnly = false)
+/// <param name="WitnessesOnly">Whether bounds say nothing on this question: it is then asked of the stretch's specimens alone.</param>
+internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, FormulaValue, bool> MayFault, Func<Case, BodyMeasure, FormulaValue, bool> IsFault, bool WitnessesOnly = false)
 {
     /// <summary>Asks of a stretch and one combination of words.</summary>
     public Answer Ask(ClassPart part, WordCase words, bool dependsOnBench)
     {
         var over = Subject.Over(part, words);
-        if (!PointsOnly && !MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
+        if (!WitnessesOnly && !MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
         for (var witness = 0; witness < part.Witnesses.Length; witness++)
         {
             for (var bench = 0; bench < (dependsOnBench ? Subject.Benches.Length : 1); bench++)
@@ -46,7 +46,7 @@ internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, 
             }
         }
 
-        if (PointsOnly) return new(Verdict.Never);
+        if (WitnessesOnly) return new(Verdict.Never);
         if (part.Halves.IsEmpty) return new(Verdict.Open);
         var answers = part.Halves.Select(h => Ask(h, words, dependsOnBench)).ToList();
         return answers.FirstOrDefault(a => a.Verdict == Verdict.Witnessed, answers.FirstOrDefault(a => a.Verdict == Verdict.Open));

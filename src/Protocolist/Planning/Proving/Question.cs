@@ -21,8 +21,8 @@ internal sealed record Question(
     Func<FormulaValue, string> Says,
     string Remedy)
 {
-    /// <summary>Whether it compares with a body, so that only single specimens can answer.</summary>
-    public bool PointsOnly { get; init; }
+    /// <summary>Whether it sets against each other what grows together, so that bounds of each say nothing: single specimens alone are asked.</summary>
+    public bool WitnessesOnly { get; init; }
 
     /// <summary>Whether the value itself says nothing about the fault.</summary>
     public bool HidesValue { get; init; }
@@ -102,7 +102,7 @@ internal static class Questions
         var ranges = Ranges(expression).ToList();
         if (ranges.Count > 0)
         {
-            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { PointsOnly = true };
+            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true };
         }
 
         if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
@@ -116,18 +116,18 @@ internal static class Questions
     private static IEnumerable<Question> BesideTheBody(string key)
     {
         if (key == "dose")
-            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+            yield return Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
         if (key is "length" or "depth" or "spacing")
-            yield return Point("absurd-amount", (body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
+            yield return Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
         if (key == "sites")
-            yield return Point("absurd-amount", (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+            yield return Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
     }
 
     private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>
         new(id, severity, (_, v) => isFault(v), (_, _, v) => isFault(v), _ => says, remedy);
 
-    private static Question Point(string id, Func<BodyMeasure, FormulaValue, bool> isFault, string says, string remedy) =>
-        new(id, Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), _ => says, remedy) { PointsOnly = true };
+    private static Question Beside(Func<BodyMeasure, FormulaValue, bool> isFault, string says, string remedy) =>
+        new("absurd-amount", Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), _ => says, remedy) { WitnessesOnly = true };
 
     /// <summary>Whether the author wrote 'at least' or 'at most' and meant it.</summary>
     private static bool IsOpen(Expression expression, Subject subject) =>

@@ -58,7 +58,7 @@ internal sealed class WholeRange(Subject subject)
         foreach (var question in asked.Questions)
         {
             if (_said.Contains((question.Id, asked.Expression.Span))) continue;
-            var answer = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.PointsOnly).Ask(part, words, asked.DependsOnBench);
+            var answer = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.WitnessesOnly).Ask(part, words, asked.DependsOnBench);
             if (Say(question, answer, asked, words, strict) is not { } finding) continue;
             _said.Add((question.Id, asked.Expression.Span));
             yield return finding;
