@@ -38,7 +38,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     private static IEnumerable<Hazard> Body =>
     [
         new("a fresh body", ["bloated-not-vented", "decomposed", "frozen-without-thaw", "thawed-is-held"], plan => plan.Told(s => s with { Condition = Condition.Fresh })),
-        new("the missing cut", ["bloated-not-vented"], plan => Before(plan, StageKind.Slit)),
+        new("the missing cut", ["bloated-not-vented", "thick-and-uncut"], plan => Before(plan, StageKind.Slit)),
         new("the missing thaw", ["frozen-without-thaw"], plan => Before(plan, StageKind.Thaw)),
         new("a sample before all else", ["tissue-for-dna-after-formalin"], plan => Before(plan, StageKind.Sample)),
         new("a photograph before all else", ["colour-not-recorded"], plan => Before(plan, StageKind.Sample)),
@@ -55,7 +55,8 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     [
         new("more fluid in a larger vessel", ["cramped", "ratio-too-low", "not-submerged", "headspace-too-small", "many-in-one-vessel"], plan => plan.Each(_ => true, s => Roomy(s, plan.Body.LotVolume.Nominal * 20))),
         new("lid and wall of known kind", ["vessel-material-unknown"], plan => plan.Each(s => s.Vessel is not null, s => s with { Vessel = s.Vessel! with { Vessel = s.Vessel.Vessel with { Wall = VesselMaterial.Glass, Lid = VesselMaterial.Polypropylene } } })),
-        new("no pane of glass", ["tank-glass-to-measure"], plan => plan.Each(s => s.Vessel is not null, s => s with { Vessel = s.Vessel! with { Vessel = s.Vessel.Vessel with { Wall = VesselMaterial.Polypropylene } } })),
+        new("no pane of glass", ["tank-glass-to-measure", "glass-too-thin", "joint-load"], plan => plan with { Tank = null }),
+        new("a pane of 60 mm", ["glass-too-thin", "tank-glass-to-measure"], plan => plan.Each(s => s.Vessel is not null, s => s with { Vessel = s.Vessel! with { Vessel = s.Vessel.Vessel with { Pane = UnitsNet.Length.FromMillimeters(60) } } })),
         new("silicone left to cure for two days", ["no-time-to-cure"], plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromDays(2)))),
     ];
 
@@ -64,7 +65,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a hood", ["formalin-without-hood", "ventilation-unknown"], plan => plan with { Bench = plan.Bench with { Air = (plan.Bench.Air ?? new(Volume.FromCubicMeters(100), 10, true)) with { HasHood = true } } }),
         new("ten times the fresh air", ["formaldehyde-in-the-air"], plan => plan.Bench.Air is { } air ? plan with { Bench = plan.Bench with { Air = air with { Room = air.Room * 2, ChangesPerHour = air.ChangesPerHour * 5, HasHood = true } } } : plan, Gone: false),
         new("a second pair of hands", ["lone-work", "long-day"], plan => plan with { Bench = plan.Bench with { People = plan.Bench.People + 1 } }, Gone: false),
-        new("an empty shelf", ["bleach-or-acid-near-formalin", "stock-expired", "stock-strength-unknown", "unknown-denaturant", "spent-fluid-of-another-buffering", "reused-fixative-doubtful", "currency-missing", "safety-equipment-not-on-shelf"], plan => plan with { Bench = plan.Bench with { Stock = [] } }),
+        new("an empty shelf", ["bleach-or-acid-near-formalin", "stock-expired", "stock-strength-unknown", "unknown-denaturant", "spent-fluid-of-another-buffering", "reused-fixative-doubtful", "ph-drift", "currency-missing", "safety-equipment-not-on-shelf"], plan => plan with { Bench = plan.Bench with { Stock = [] } }),
         new("a room of 20 degrees", ["fixative-too-cold"], plan => At(plan, 20)),
         new("a cold store", ["above-flash-point"], plan => At(plan, Math.Min(2, plan.Bench.Temperatures.Room.DegreesCelsius))),
         new("a currency", ["currency-missing"], plan => plan with { Bench = plan.Bench with { Currency = "EUR" } }),
@@ -75,7 +76,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     private static IEnumerable<Hazard> Papers =>
     [
         new("a history", ["missing-provenance"], plan => plan.Told(s => s with { FoundOn = new LocalDate(2027, 1, 1), Where = "an invented shore", CollectedBy = "A. Nobody", HowObtained = string.IsNullOrWhiteSpace(s.HowObtained) ? "drowned in a creel" : s.HowObtained })),
-        new("a known death", ["anthrax-signs", "unknown-cause-of-death", "avian-influenza"], plan => plan.Told(s => s with { HowObtained = "killed by a car", Notes = null })),
+        new("a known death", ["anthrax-signs", "unknown-cause-of-death", "avian-influenza", "refrozen"], plan => plan.Told(s => s with { HowObtained = "killed by a car", Notes = null })),
         new("papers", ["permit-not-noted", "protected-group"], plan => plan.Told(s => s with { Permits = ["asked, none needed"] })),
         new("a rodent in place of a bat", ["rabies-prone"], plan => plan with { Body = plan.Body with { Group = TaxonGroups.Find("rodent")! } }),
         new("a label that says FORMALIN, with dates in ISO form", ["formalin-flag-missing", "label-date-not-iso"], plan => plan with { Plan = plan.Plan with { Label = ["FORMALIN", "found 2027-04-03"] } }),

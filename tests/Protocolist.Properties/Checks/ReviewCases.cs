@@ -27,7 +27,7 @@ internal static class ReviewCases
         "formaldehyde 10 % w/v", "ethanol 40 %vol", "ethanol 70 %vol", "ethanol 95 %vol", "isopropanol 45 %vol", "isopropanol 70 %vol", "tap water",
     ];
 
-    private static readonly string[] Histories = ["found dead", "washed up with unclotted blood at the nose", "bycatch of a gill net", ""];
+    private static readonly string[] Histories = ["found dead", "washed up with unclotted blood at the nose", "bycatch of a gill net", "frozen again at sea", ""];
 
     private static readonly Condition[] Conditions = [Condition.Fresh, Condition.Chilled, Condition.Frozen, Condition.Thawed, Condition.Bloated, Condition.Decomposed];
 
