@@ -28,8 +28,7 @@ internal static class ToldChecks
         foreach (var gaps in plan.Earlier.Where(f => f.Id == id).GroupBy(f => (f.Severity, f.Subject)))
         {
             var all = gaps.ToList();
-            var first = all.MinBy(f => f.Message, StringComparer.Ordinal)!;
-            yield return all.Count == 1 ? first : first with { Message = Invariant($"{first.Message}; that is one of {all.Count} such gaps in '{gaps.Key.Subject}'") };
+            yield return all.Count == 1 ? all[0] : all[0] with { Message = Invariant($"{all[0].Message}; that is one of {all.Count} such gaps in '{gaps.Key.Subject}'") };
         }
     }
 

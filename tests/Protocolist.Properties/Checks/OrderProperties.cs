@@ -47,7 +47,6 @@ public class OrderProperties
     {
         Bench = plan.Bench with { Stock = [.. Shuffled(plan.Bench.Stock, random)], Vessels = [.. Shuffled(plan.Bench.Vessels, random)] },
         Care = [.. Shuffled(plan.Care, random)],
-        Earlier = [.. Shuffled(plan.Earlier, random)],
         Plan = plan.Plan with
         {
             Recipes = [.. Shuffled(plan.Plan.Recipes, random)],
