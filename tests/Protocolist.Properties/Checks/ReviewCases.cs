@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;

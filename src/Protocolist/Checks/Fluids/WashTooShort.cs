@@ -3,8 +3,8 @@ using Protocolist.Fluids.Infiltration;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;
-using Duration = NodaTime.Duration;
 using static System.FormattableString;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks.Fluids;
 
