@@ -54,9 +54,9 @@ public class PlanBenchmarks
         return events;
     }
 
-    private static SourceText Source(string path) => new(path, File.ReadAllText(path));
+    internal static SourceText Source(string path) => new(path, File.ReadAllText(path));
 
-    private static string Repository(params string[] path)
+    internal static string Repository(params string[] path)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "Protocolist.sln"))) folder = folder.Parent ?? throw new InvalidOperationException("The benchmarks run outside the repository.");

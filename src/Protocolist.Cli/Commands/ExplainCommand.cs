@@ -7,11 +7,11 @@ namespace Protocolist.Cli.Commands;
 internal static class ExplainCommand
 {
     private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "A plan written by 'plan --format json'." };
-    private static readonly Argument<string> FigureId = new("FIGURE") { Description = "A figure's id, such as fix.last." };
+    private static readonly Argument<string> FigureId = new("FIGURE") { Description = "A figure's id, such as fix.last, or a finding's, such as wash-too-short." };
 
     public static Command Build()
     {
-        var command = new Command("explain", "Says why a figure of a plan is what it is.") { PlanFile, FigureId };
+        var command = new Command("explain", "Says why a figure of a plan is what it is, or why a finding was made.") { PlanFile, FigureId };
         command.SetAction(Run);
         return command;
     }

@@ -27,6 +27,7 @@ internal static class VesselReader
                 Lid = fields.Choice<VesselMaterial>("lid") ?? VesselMaterial.Unknown,
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
+                Pane = fields.Quantity("pane", Dimension.OfLength) is { } pane ? Length.FromMeters(pane.Middle) : null,
             };
             var taken = InUse(fields, vessel).ToList();
             fields.Finish();

@@ -7,8 +7,8 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using Protocolist.Vessels.Glass;
 using UnitsNet;
-using static System.StringComparison;
 
 namespace Protocolist.Checks;
 
@@ -54,6 +54,12 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
     /// <summary>The model's time for this body to be fixed to the core; null where nothing fixes it.</summary>
     public BodyFixation? Fixation { get; init; }
 
+    /// <summary>The final vessel as a tank of glass, where it is one and deep enough to need a reckoning.</summary>
+    public Checked<TankDesign>? Tank { get; init; }
+
+    /// <summary>What stands on the shelf and is bought, summed.</summary>
+    public StoredTotals Stored { get; init; } = StoredTotals.None;
+
     /// <summary>What a name of a house check's condition stands for; null where this plan has no such thing.</summary>
     public Func<string, FormulaValue?> ValueOf { get; init; } = _ => null;
 
@@ -71,15 +77,7 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
     public bool Opens => Steps.Any(s => s.Kind is StageKind.Slit or StageKind.Inject);
 
     /// <summary>Whether the history of the specimen speaks of one of these.</summary>
-    public bool Tells(ReadOnlySpan<string> words)
-    {
-        foreach (var word in words)
-        {
-            if (Specimen.HowObtained?.Contains(word, OrdinalIgnoreCase) == true || Specimen.Notes?.Contains(word, OrdinalIgnoreCase) == true) return true;
-        }
-
-        return false;
-    }
+    public bool Tells(ReadOnlySpan<string> words) => HistoryWords.In(Specimen.HowObtained, words) || HistoryWords.In(Specimen.Notes, words);
 
     /// <summary>Where a step stands in the order; -1 for none.</summary>
     public int IndexOf(ReviewStep? step) => step is null ? -1 : Steps.IndexOf(step);

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
+using static System.FormattableString;
 
 namespace Protocolist.Checks;
 
@@ -16,6 +18,29 @@ internal static class ToldChecks
         PlanCheck.Told("stock-short", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock"),
         PlanCheck.Told("vessel-material-not-for-keeping", "the specimen: plastics that craze and lids that corrode let the fluid escape", "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki"),
         PlanCheck.Told("vessel-too-heavy-for-shelf", "people and the specimen: a shelf that gives way", "what the bench says its shelf bears"),
-        PlanCheck.Told("vessel-too-heavy-to-lift", "people: backs and feet", "revised NIOSH lifting equation (Waters and others 1993, from memory); guidance L23 (from memory)") with { ProtectsPeople = true },
+        PlanCheck.Told("inspection-gap", "the specimen: what goes wrong on a closed day is found too late", "the protocol's own rhythm and the bench's open hours") with { Find = plan => OnceAStep(plan, "inspection-gap") },
+        PlanCheck.Told("vessel-too-heavy-to-lift", "people: backs and feet", "revised NIOSH lifting equation (Waters and others 1993, from memory); guidance L23 (from memory)") with { ProtectsPeople = true, Find = plan => OnceAVessel(plan, "vessel-too-heavy-to-lift") },
     ];
+
+    /// <summary>Gaps of one step told as one: the first of them, and how many more.</summary>
+    private static IEnumerable<Finding> OnceAStep(ReviewCase plan, string id)
+    {
+        foreach (var gaps in plan.Earlier.Where(f => f.Id == id).GroupBy(f => (f.Severity, f.Subject)))
+        {
+            var all = gaps.ToList();
+            yield return all.Count == 1 ? all[0] : all[0] with { Message = Invariant($"{all[0].Message}; that is one of {all.Count} such gaps in '{gaps.Key.Subject}'") };
+        }
+    }
+
+    /// <summary>One vessel that is too heavy in several steps: told by its heaviest, the steps named.</summary>
+    private static IEnumerable<Finding> OnceAVessel(ReviewCase plan, string id)
+    {
+        foreach (var loads in plan.Earlier.Where(f => f.Id == id).GroupBy(f => (f.Severity, Vessel: f.Message.Split('\'').ElementAtOrDefault(1))))
+        {
+            var all = loads.ToList();
+            var heaviest = all.MaxBy(f => plan.Steps.FirstOrDefault(s => s.Id == f.Subject)?.Vessel?.TotalMass.Kilograms ?? 0)!;
+            string[] steps = [.. all.Select(f => $"'{f.Subject}'").Distinct().Order(StringComparer.Ordinal)];
+            yield return steps.Length == 1 ? heaviest : heaviest with { Message = $"{heaviest.Message}; so in {string.Join(", ", steps)}" };
+        }
+    }
 }

@@ -13,7 +13,7 @@ internal static class Weighing
         foreach (var finding in findings) yield return Weighed(finding, protocol);
         foreach (var change in protocol.Severities)
         {
-            if (Refusal(change) is { } refusal) yield return refusal;
+            if (Refusal(change, findings) is { } refusal) yield return refusal;
             else yield return Finding.Note("severity-changed", $"'{protocol.Id}' weighs '{change.CheckId}' as {EnumWords<Severity>.Of(change.As)}, because {change.Because}", "", change.Span) with { Subject = change.CheckId };
         }
     }
@@ -31,7 +31,7 @@ internal static class Weighing
         {
             if (Bundled(change.CheckId) is null && !protocol.HouseChecks.Any(c => c.Id == change.CheckId))
                 yield return Finding.Error("unknown-check", $"there is no check '{change.CheckId}'", Suggestion.For(change.CheckId, [.. AllChecks.All.Select(c => c.Id)]), change.Span);
-            else if (Refusal(change) is { } refusal)
+            else if (Refusal(change, []) is { } refusal)
                 yield return refusal with { Severity = Severity.Error };
         }
     }
@@ -48,9 +48,13 @@ internal static class Weighing
         return finding;
     }
 
-    private static Finding? Refusal(SeverityChange change) => Bundled(change.CheckId) is { ProtectsPeople: true } check && change.As == Severity.Note
-        ? Finding.Warning("check-cannot-be-lowered", $"'{check.Id}' protects {check.Protects}, and is not lowered to a note", "leave it, or raise it", change.Span) with { Subject = check.Id }
-        : null;
+    /// <summary>What protects people is never a mere note by a protocol's wish, and where it found an error it stays one.</summary>
+    private static Finding? Refusal(SeverityChange change, IReadOnlyList<Finding> findings)
+    {
+        if (Bundled(change.CheckId) is not { ProtectsPeople: true } check) return null;
+        if (change.As != Severity.Note && !findings.Any(f => f.Id == change.CheckId && f.Severity > change.As)) return null;
+        return Finding.Warning("check-cannot-be-lowered", $"'{check.Id}' protects {check.Protects}, and is not lowered to a {EnumWords<Severity>.Of(change.As)}", "leave it, or raise it", change.Span) with { Subject = check.Id };
+    }
 
     private static PlanCheck? Bundled(string id) => AllChecks.All.FirstOrDefault(c => c.Id == id);
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Checks.Cautions;
+using Protocolist.Fluids;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
@@ -12,14 +14,14 @@ internal static class CautionWriting
     private const string Sharps = "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.";
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft)
+    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft, ImmutableArray<Recipe> recipes)
     {
         var said = new HashSet<string>(StringComparer.Ordinal);
         var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
         var first = true;
         foreach (var step in draft.Steps)
         {
-            IEnumerable<string> all = [.. first ? Animal(draft) : [], .. step.Stage.Texts("cautions"), .. Fluid(step), .. Work(step)];
+            IEnumerable<string> all = [.. first ? Animal(draft) : [], .. step.Stage.Texts("cautions"), .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
             cautions[step.Id] = [.. all.Where(said.Add)];
             first = false;
         }
@@ -36,6 +38,18 @@ internal static class CautionWriting
         if (step.Fluid is not { IsWater: false } fluid) yield break;
         foreach (var sentence in FluidCautions.Of(fluid)) yield return sentence;
         yield return FluidCautions.Deference;
+    }
+
+    /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
+    private static IEnumerable<string> Mixing(DraftStep step, ImmutableArray<Recipe> recipes)
+    {
+        foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
+        {
+            foreach (var part in recipe.Parts)
+            {
+                if (Fluids.Fluid.Read(part.Name).Value is { Kind: FluidKind.FormaldehydeStock } stock) yield return FluidCautions.OfStock(stock);
+            }
+        }
     }
 
     private static IEnumerable<string> Work(DraftStep step)

@@ -17,7 +17,9 @@ internal static class FixationReckoning
 
     public static Checked<BodyFixation> Of(ImmutableArray<DraftStep> steps, BodyMeasure body, Bench bench)
     {
-        if (steps.FirstOrDefault(s => s.Kind == StageKind.Immerse && s.Fluid is not null) is not { } fix) return new(null, []);
+        // Of several immersions the longest fixes; a short first one only hardens the skin.
+        ImmutableArray<DraftStep> soaks = [.. steps.Where(s => s.Kind == StageKind.Immerse && s.Fluid is not null)];
+        if (soaks.MaxBy(s => (s.Most ?? s.Least).TotalHours) is not { } fix) return new(null, []);
         var injections = steps.Select(s => s.Injections).FirstOrDefault(i => i is not null);
         var cuts = steps.Select(s => s.CutPlan).FirstOrDefault(c => c is not null);
         var fixative = fix.Fluid switch
@@ -33,7 +35,7 @@ internal static class FixationReckoning
             Findings =
             [
                 .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed") && !Unreached.Contains(f.Id)).Select(f => f with { Subject = fix.Id }),
-                .. Slowest(reckoned, WaysOut(body, fix, fixative, bench)).Select(f => f with { Subject = fix.Id }),
+                .. Slowest(reckoned, WaysOut(body, soaks, fixative, bench)).Select(f => f with { Subject = fix.Id }),
             ],
         };
     }
@@ -56,10 +58,10 @@ internal static class FixationReckoning
     private static readonly ImmutableArray<string> Unreached = ["core-will-rot", "core-may-rot"];
 
     /// <summary>The reverse question: what would have to be cut or injected for the core to be reached within the time that the protocol allows.</summary>
-    private static string WaysOut(BodyMeasure body, DraftStep fix, Fixative fixative, Bench bench)
+    private static string WaysOut(BodyMeasure body, ImmutableArray<DraftStep> soaks, Fixative fixative, Bench bench)
     {
         // Two weeks is what custom gives a large body, where the protocol sets no end.
-        var hours = Math.Min(fix.Most?.TotalHours ?? CustomaryHours, CustomaryHours);
+        var hours = Math.Min(soaks.Sum(s => s.Most?.TotalHours ?? CustomaryHours), CustomaryHours);
         if (SafeguardPlan.For(body, hours, fixative, bench.Temperatures.Room.DegreesCelsius).Value is not { IsSafeWhole: false } ways) return "";
         var needles = ways.Injections.IsEmpty ? "" : Invariant($", or {ways.Injections[0].Sites} injections of {ways.Injections[0].SiteMl:0.##} mL, {ways.Injections[0].SpacingMm:0} mm apart");
         return Invariant($"safe within {hours / 24:0} days: long cuts {ways.LongCutSpacingMm:0} mm apart and {ways.CutDepthMm:0} mm deep{needles}");

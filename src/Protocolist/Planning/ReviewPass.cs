@@ -5,6 +5,7 @@ using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 
@@ -23,7 +24,7 @@ internal static class ReviewPass
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
-        var cautions = CautionWriting.Of(draft);
+        var cautions = CautionWriting.Of(draft, provisioned.Recipes);
         ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench, cautions))];
         var plan = new Plan
         {
@@ -50,6 +51,8 @@ internal static class ReviewPass
             Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
+            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? TankReckoning.Of(house.Vessel, house.Fluid) : null,
+            Stored = Storing.Of(bench, provisioned.Materials),
             ValueOf = name => PlanValues.Find(plan, name),
         };
         return review;

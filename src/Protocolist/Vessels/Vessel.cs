@@ -25,6 +25,9 @@ public sealed record Vessel(string Id, string Name, VesselShape Shape, VesselMat
     /// <summary>Mass with its lid, empty.</summary>
     public Mass? EmptyMass { get; init; }
 
+    /// <summary>Of a glass tank: how thick its walls are; null where nobody measured.</summary>
+    public Length? Pane { get; init; }
+
     /// <summary>Whether it keeps gas in: a sealed rigid vessel builds up pressure when it warms.</summary>
     public bool IsGasTight => Closure is Closure.ScrewLid or Closure.WireBail or Closure.SealedPlate or Closure.GroundStopper;
 }

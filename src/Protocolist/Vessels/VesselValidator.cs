@@ -31,7 +31,14 @@ public sealed class VesselValidator : AbstractValidator<Vessel>
             .WithErrorCode("vessel-mass-absurd")
             .WithMessage(v => Invariant($"vessel '{v.Id}' is said to weigh {v.EmptyMass!.Value.Kilograms:0.###} kg empty"))
             .WithState(_ => "weigh it with its lid, or leave the mass out");
+        Panes();
     }
+
+    private void Panes() => RuleFor(v => v.Pane)
+        .Must(pane => pane is null or { Millimeters: >= 1 and <= 60 })
+        .WithErrorCode("vessel-pane-absurd")
+        .WithMessage(v => Invariant($"the panes of '{v.Id}' are said to be {v.Pane!.Value.Millimeters:0.##} mm thick; 1 mm to 60 mm is glass"))
+        .WithState(_ => "measure the edge of a wall, or leave it out");
 
     private void Dimensions()
     {

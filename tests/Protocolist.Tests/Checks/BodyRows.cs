@@ -17,10 +17,18 @@ internal static class BodyRows
         new("bloated-not-vented", () => Good.Specimen(s => s with { Condition = Condition.Bloated }).Last("slit"), () => Good.Specimen(s => s with { Condition = Condition.Bloated })),
         new("decomposed", () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Good.Specimen(s => s with { Condition = Condition.Thawed })),
         new("core-out-of-reach", () => Good.Told("core-may-rot"), () => Good),
+        new("thick-and-uncut", () => Whole(1.01), () => Whole(1)),
+        new("refrozen", () => Good.Specimen(s => s with { Notes = "was frozen again at the port" }), () => Good.Specimen(s => s with { Notes = "not refrozen, kept on ice" })),
         new("armour-closed", () => Good.Told("armour-closed"), () => Good),
         new("fixation-shorter-than-penetration", () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours - 1)), () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours + 1))),
         new("posture-not-set", () => Good.Without("pose").Specimen(s => s with { IntendedUse = IntendedUse.Display }), () => Good.Without("pose")),
         new("colour-not-recorded", () => Good.Last("record"), () => Good),
         new("many-in-one-vessel", () => Good.Specimen(s => s with { Count = 51 }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = 4.9 } }), () => Good.Specimen(s => s with { Count = 50 }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = 4.9 } })),
     ];
+
+    /// <summary>Neither cut nor injected, at some share of the half-thickness up to which the group goes whole.</summary>
+    internal static Protocolist.Checks.ReviewCase Whole(double share) => Good.Without("slit") with
+    {
+        Body = Good.Body with { HalfThickness = Good.Body.HalfThickness with { Nominal = UnitsNet.Length.FromMillimeters(Good.Group.WholeUpToMm.High * share) } },
+    };
 }

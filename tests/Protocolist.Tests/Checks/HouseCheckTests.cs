@@ -62,6 +62,16 @@ public class HouseCheckTests
     }
 
     [Fact]
+    public void Error_that_protects_people_is_not_lowered_to_a_warning_and_the_plan_says_so()
+    {
+        var plan = Cases.More("severities:\n  anthrax-signs: {as: warning, because: we are used to it}").Group("mammal").Specimen(s => s with { Notes = "unclotted blood" });
+        var found = AllChecks.Review(plan);
+        Assert.Equal(Severity.Error, found.Single(f => f.Id == "anthrax-signs").Severity);
+        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered" && f.Message.EndsWith("not lowered to a warning", StringComparison.Ordinal));
+        Assert.DoesNotContain(found, f => f.Id == "severity-changed");
+    }
+
+    [Fact]
     public void Unknown_check_and_taken_id_are_errors_of_the_file()
     {
         Assert.Contains(Weighing.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");

@@ -14,6 +14,8 @@ internal static class PeopleAndLabelRows
         new("formalin-without-hood", () => Injected(false), () => Injected(true)),
         new("bleach-or-acid-near-formalin", () => Good.Shelf_holds(Bottle("household bleach 5 %")), () => Good.Shelf_holds(Bottle("distilled water"))),
         new("flammable-quantity", () => Made(38), () => Made(37)),
+        new("stored-flammables", () => Stored(38, 0), () => Stored(37.8, 0)),
+        new("stored-formaldehyde", () => Stored(0, 20.1), () => Stored(0, 20)),
         new("above-flash-point", () => Opened(5), () => Opened(4.9)),
         new("lone-work", () => Alone(5), () => Alone(4.9)),
         new("waste-without-destination", () => Thrown(" "), () => Thrown("drum")),
@@ -33,6 +35,9 @@ internal static class PeopleAndLabelRows
 
     private static Protocolist.Checks.ReviewCase Made(double litres) =>
         Good.Written(p => p with { Recipes = [new Recipe("ethanol 70 %vol", Volume.FromLiters(litres), [], [], ["house"])] });
+
+    private static Protocolist.Checks.ReviewCase Stored(double flammable, double stock) =>
+        Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), UnitsNet.Mass.Zero) };
 
     private static Protocolist.Checks.ReviewCase Opened(double litres) =>
         Good.Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });

@@ -18,7 +18,10 @@ internal static class VesselAndTimeRows
         new("closure-contradicts-vessel", () => House(v => v with { Vessel = v.Vessel with { Closure = Closure.WireBail } }), () => Good),
         new("no-time-to-cure", () => Sealed(Duration.FromHours(23)), () => Sealed(Duration.FromHours(24))),
         new("vessel-material-unknown", () => House(v => v with { Vessel = v.Vessel with { Lid = VesselMaterial.Unknown } }), () => Good),
-        new("tank-glass-to-measure", () => Tank(300), () => Tank(299)),
+        new("tank-glass-to-measure", () => Tank(300, null), () => Tank(299, null)),
+        new("glass-too-thin", () => Tank(400, 5), () => Tank(400, 12)),
+        new("joint-load", () => Tank(501, 12), () => Tank(500, 12)),
+        new("inspection-gap", () => Good.Told("inspection-gap"), () => Good),
         new("closure-not-for-keeping", () => Good.Told("closure-not-for-keeping"), () => Good),
         new("sealed-vessel-builds-pressure", () => Good.Told("sealed-vessel-builds-pressure"), () => Good),
         new("vessel-material-not-for-keeping", () => Good.Told("vessel-material-not-for-keeping"), () => Good),
@@ -37,11 +40,16 @@ internal static class VesselAndTimeRows
     private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
         Good.Lasts("seal", time).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
 
-    private static Protocolist.Checks.ReviewCase Tank(double levelMm) => House(v => v with
+    /// <summary>A glass tank of 60 by 30 cm, filled so deep, with panes so thick.</summary>
+    internal static Protocolist.Checks.ReviewCase Tank(double levelMm, double? paneMm)
     {
-        Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromCentimeters(60), Length.FromCentimeters(30), Length.FromCentimeters(40)) },
-        LevelAfter = Length.FromMillimeters(levelMm),
-    });
+        var plan = House(v => v with
+        {
+            Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromCentimeters(60), Length.FromCentimeters(30), Length.FromCentimeters(60)), Pane = paneMm is { } mm ? Length.FromMillimeters(mm) : null },
+            LevelAfter = Length.FromMillimeters(levelMm),
+        });
+        return plan with { Tank = Protocolist.Planning.TankReckoning.Of(plan.House!.Vessel, plan.House.Fluid) };
+    }
 
     private static Protocolist.Checks.ReviewCase Bought(int days) => Good.Written(p => p with { Purchases = [new PlannedPurchase("ethanol", "5 L", 1, null, days)] });
 

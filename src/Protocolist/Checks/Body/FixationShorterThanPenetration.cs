@@ -8,6 +8,10 @@ namespace Protocolist.Checks.Body;
 /// <summary>The body lies in fixative until its middle is fixed.</summary>
 internal static class FixationShorterThanPenetration
 {
+    /// <summary>Handbooks fix flatworms, larvae and embryos of this thickness for 12 to 24 h (common practice).</summary>
+    private const double FilmMm = 1;
+    private static readonly Duration Overnight = Duration.FromHours(12);
+
     public static PlanCheck Check { get; } = new(
         "fixation-shorter-than-penetration",
         "the specimen: washed too early, its middle rots in alcohol",
@@ -21,11 +25,13 @@ internal static class FixationShorterThanPenetration
     {
         if (plan.Fixation is not { } fixation || plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Immerse) is not { } immerse) yield break;
         var lies = plan.Steps.Where(s => s.Kind == StageKind.Immerse).Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
+        // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
+        if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) yield break;
         if (lies.TotalHours < fixation.Time.LowHours && plan.House?.Fluid?.Kind != immerse.Fluid?.Kind)
         {
             yield return Finding.Warning(
                 "fixation-shorter-than-penetration",
-                Invariant($"it lies {lies.Text()} in fixative; to the middle of the {fixation.Slowest.Region.Name}, {fixation.Slowest.DepthMm:0} mm, it takes {Duration.FromHours(fixation.Time.LowHours).Text()} at the least and perhaps {Duration.FromHours(fixation.Time.HighHours).Text()}"),
+                Invariant($"it lies {lies.TotalHours:0} h in fixative; to the middle of the {fixation.Slowest.Region.Name}, {fixation.Slowest.DepthMm:0.#} mm, it takes {fixation.Time.LowHours:0} h at the least and perhaps {fixation.Time.HighHours:0} h"),
                 "leave it longer, or cut or inject it; cut a trial into the thickest place before washing").At(immerse, "last").By("model.fixation");
         }
     }

@@ -35,6 +35,13 @@ internal static class FluidCautions
         yield return fluid.HasFormaldehyde ? FormalinAid : AlcoholAid;
     }
 
+    /// <summary>One sentence for mixing from formaldehyde stock, whose hazards go beyond those of the formalin made of it.</summary>
+    public static string OfStock(Fluid stock)
+    {
+        var hazards = Hazards.Of(stock);
+        return $"{hazards.SignalWord.ToUpperInvariant()}, when mixing: {stock.Name} {string.Join("; ", hazards.Statements.Select(HazardWords.Of))}. Face shield, gloves over the wrist, in a hood or outdoors.";
+    }
+
     /// <summary>The limits of every authority, dated: facts for information.</summary>
     private static string Limits(string substance)
     {

@@ -1,3 +1,4 @@
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
@@ -7,10 +8,12 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>Spicules and ossicles by which an animal is named do not lie in formalin, buffered or not.</summary>
 internal static class FormalinOnSpicules
 {
+    private static readonly Duration Week = Duration.FromDays(7);
+
     public static PlanCheck Check { get; } = new(
         "formalin-on-spicules",
         "the specimen: even buffered formalin turns acid in time and dissolves the fine parts by which the animal is named",
-        "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011 (alcohol for octocorals and echinoderms); Michonneau 2017",
+        "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011 (alcohol for octocorals and echinoderms); Michonneau 2017; sea squirts: Lambert 2004 (buffered, a day to a week)",
         Find);
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
@@ -18,10 +21,13 @@ internal static class FormalinOnSpicules
         if (!plan.Group.IsSpiculate) yield break;
         foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
         {
+            // Sea squirts are fixed in borate-buffered formalin for up to a week, and never put into ethanol fresh.
+            var isSquirt = plan.Group.IsA("ascidian");
+            if (isSquirt && step.Kind != StageKind.House && step.Lasts <= Week) continue;
             var message = $"'{step.Id}' has a {plan.Group.Name}, which is named by its spicules or ossicles, in {step.Fluid!.Name}{(step.Kind == StageKind.House ? " for good" : $" for {step.Lasts.Text()}")}";
-            yield return (step.Kind == StageKind.House
+            yield return (step.Kind == StageKind.House && !isSquirt
                 ? Finding.Error("formalin-on-spicules", message, "keep it in ethanol of 70 to 80 %vol")
-                : Finding.Warning("formalin-on-spicules", message, "fix it in ethanol, or take a piece into ethanol first")).At(step, "fluid", "last");
+                : Finding.Warning("formalin-on-spicules", message, isSquirt ? "move it to ethanol after a week, or keep a piece in ethanol beside it" : "fix it in ethanol, or take a piece into ethanol first")).At(step, "fluid", "last");
         }
     }
 }

@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Specimens;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Fluids;
@@ -15,7 +16,7 @@ internal static class KeepingStrengthOutOfBand
     public static PlanCheck Check { get; } = new(
         "keeping-strength-out-of-band",
         "the specimen: weak fluid lets it rot and mould, strong alcohol makes it brittle",
-        "ethanol 65 to 80 %vol: Museum of Vertebrate Zoology handbook (70), Ahlander 2021 (80 too strong), Western Australian Museum 2011 (above 75); isopropanol 40 to 55: USGS 93-104, Simmons 2009; formalin above 12 g/L: Moore 2018 (mould in 2 to 3 % formalin)",
+        "ethanol 65 to 80 %vol: Museum of Vertebrate Zoology handbook (70), Ahlander 2021 (80 too strong), Western Australian Museum 2011 (above 75); isopropanol 40 to 55: USGS 93-104, Simmons 2009; formalin above 12 g/L: Moore 2018 (mould in 2 to 3 % formalin); ethanol to 100 %vol for DNA: Michonneau 2017, Bishop Museum",
         Find);
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
@@ -23,6 +24,9 @@ internal static class KeepingStrengthOutOfBand
         if (plan.House is not { Fluid: { } fluid } house) yield break;
         var (low, high, stop) = fluid.Kind switch { FluidKind.Ethanol => (65.0, 80.0, NotPreservative), FluidKind.Isopropanol => (40.0, 55.0, 30.0), _ => (0.0, 100.0, 0.0) };
         var strength = fluid.AlcoholVolumePercent;
+
+        // For DNA strong ethanol is wanted, stiff or not.
+        if (plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst && fluid.Kind == FluidKind.Ethanol) high = 100;
         if (fluid.IsAlcohol && strength < stop)
             yield return Finding.Error("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; below {stop:0} %vol it does not preserve"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
         else if (fluid.IsAlcohol && (strength < low || strength > high))

@@ -14,7 +14,7 @@ internal static class LimeLongInFormalin
     public static PlanCheck Check { get; } = new(
         "lime-long-in-formalin",
         "the specimen: lime is eaten slowly even where a buffer holds",
-        "Western Australian Museum 2011; Michonneau 2017 (buffered formalin for a short time, then alcohol); the week is common practice",
+        "Western Australian Museum 2011; Michonneau 2017 (buffered formalin for a short time, then alcohol); large squid for a month and more: O'Shea 2003, Te Papa 2008; the week is common practice",
         Find);
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
@@ -24,7 +24,10 @@ internal static class LimeLongInFormalin
         {
             if (step.Kind != StageKind.House && step.Lasts <= Brief) continue;
             var time = step.Kind == StageKind.House ? "for good" : $"for {step.Lasts.Text()}";
-            yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has a {plan.Group.Name} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
+            if (plan.Group.IsA("cephalopod"))
+                yield return Finding.Note("lime-long-in-formalin", $"the statoliths of a {plan.Group.Name} lie in {step.Fluid!.Name} {time}, and are eaten slowly", "take them out first, dry or into ethanol, where age is to be read").At(step, "fluid", "last");
+            else
+                yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has a {plan.Group.Name} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
         }
     }
 }

@@ -5,8 +5,6 @@ namespace Protocolist.Checks.Law;
 /// <summary>A carcass with signs of anthrax is not opened.</summary>
 internal static class AnthraxSigns
 {
-    private static readonly string[] Signs = ["unclotted", "anthrax", "sudden death", "died suddenly", "blood at the", "blood from", "bleeding from"];
-
     public static PlanCheck Check { get; } = new(
         "anthrax-signs",
         "people: air turns the germ into spores that outlive fixative",
@@ -18,7 +16,7 @@ internal static class AnthraxSigns
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.Group.IsA("mammal") && plan.Tells(Signs))
+        if (plan.Group.IsA("mammal") && plan.Tells(HistoryWords.Anthrax))
             yield return Finding.Error("anthrax-signs", $"what is told of this {plan.Group.Name} ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}') fits anthrax", "do not open, slit or inject it; plug the openings, cover the head, keep people and animals away, call the veterinary authority");
     }
 }

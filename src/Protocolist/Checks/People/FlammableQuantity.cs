@@ -28,6 +28,6 @@ internal static class FlammableQuantity
         var total = Volume.FromLiters(litres);
         var rules = StorageThreshold.All.Where(t => t.Categories.Contains(2) && total > t.Most).OrderBy(t => t.Most.Liters).ToList();
         if (rules.Count > 0)
-            yield return Finding.Warning("flammable-quantity", $"the plan makes {total.Text()} of flammable alcohol; {string.Join("; ", rules.Select(r => $"{r.Most.Text()} {r.Place} ({r.Rule})"))}", "make it bath by bath, store it in a cabinet for flammables, and ask the fire officer");
+            yield return Finding.Warning("flammable-quantity", $"the plan makes {total.Text()} of flammable alcohol; the most is {string.Join("; ", rules.Select(r => $"{r.Most.Text()} {r.Place} ({r.Rule})"))}", "make it bath by bath, store it in a cabinet for flammables, and ask the fire officer");
     }
 }

@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Time;
@@ -24,15 +25,18 @@ internal static class SuppliesLate
         return first.Count > 0 ? first : plan.Earlier.Where(f => f.Id == "delivery-comes-too-late").Select(f => f with { Id = "supplies-late" });
     }
 
+    /// <summary>Whether the first fixing needs it; what nobody says the use of counts as needed.</summary>
+    private static bool ForFixing(ReviewCase plan, PlannedPurchase purchase) => purchase.For.IsEmpty || plan.FirstFixing is not { } first || purchase.For.Contains(first.Id);
+
     private static IEnumerable<Finding> AtFixing(ReviewCase plan)
     {
         if (plan.Plan.Start is not { } start) yield break;
-        foreach (var purchase in plan.Plan.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.LeadDays).OrderByDescending(g => g.Key).Take(1))
+        foreach (var purchase in plan.Plan.Purchases.Where(p => p.LeadDays > 0 && ForFixing(plan, p)).GroupBy(p => p.LeadDays).OrderByDescending(g => g.Key).Take(1))
         {
             var needing = plan.FirstFixing?.Step.Start ?? start;
             var days = Period.DaysBetween(start.Date, needing.Date);
             if (purchase.Key <= days) continue;
-            var late = plan.Plan.Purchases.Where(p => p.LeadDays > days).Select(p => p.Item).Distinct().ToList();
+            var late = plan.Plan.Purchases.Where(p => p.LeadDays > days && ForFixing(plan, p)).Select(p => p.Item).Distinct().Order(StringComparer.Ordinal).ToList();
             yield return Finding.Warning(
                 "supplies-late",
                 Invariant($"{string.Join(", ", late)} {(late.Count == 1 ? "is" : "are")} up to {purchase.Key} days in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),

@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Vessels;
+using Protocolist.Vessels.Glass;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Vessels;
@@ -7,9 +8,6 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>The panes of a large final tank are thick enough for so much fluid.</summary>
 internal static class TankGlass
 {
-    /// <summary>Below this depth common jars and tanks of thin glass hold: the project's choice.</summary>
-    private const double ShallowMm = 300;
-
     public static PlanCheck Check { get; } = new(
         "tank-glass-to-measure",
         "people and the specimen: a pane that bends breaks one day, with all its fluid",
@@ -21,8 +19,8 @@ internal static class TankGlass
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Vessel: { } vessel } house || vessel.Vessel.Wall != VesselMaterial.Glass || vessel.Vessel.Shape is not VesselShape.Box box) yield break;
-        if (vessel.LevelAfter.Millimeters < ShallowMm) yield break;
-        yield return Finding.Note("tank-glass-to-measure", Invariant($"{vessel.Vessel.Name} holds {vessel.LevelAfter.Text()} of {house.Fluid!.Name} behind panes of {box.Length.Text()} and {box.Width.Text()}; thin glass bends and breaks"), Invariant($"measure its panes before you fill it; 'protocolist tank --length {box.Length.Millimeters:0}mm --width {box.Width.Millimeters:0}mm --depth {vessel.LevelAfter.Millimeters:0}mm' says how thick they must be")).At(house, "volume");
+        if (plan.Tank is not { } reckoned || plan.House is not { Vessel: { Vessel: { Pane: null, Shape: VesselShape.Box box } } vessel } house) yield break;
+        var needed = reckoned.Value is { LongPane: { } pane, Spec.Top: var top } ? Invariant($"{pane.Required.Millimeters:0.0} mm of annealed glass{(top == TankTop.Framed ? " under a frame" : "")}") : "more than glass can give";
+        yield return Finding.Note("tank-glass-to-measure", Invariant($"{vessel.Vessel.Name} holds {vessel.LevelAfter.Text()} of {house.Fluid!.Name} behind panes of {box.Length.Text()} and {box.Width.Text()}, whose thickness nobody gives: the long ones ask {needed}"), Invariant($"measure them before you fill it and note them under 'pane:'; 'protocolist tank --length {box.Length.Millimeters:0}mm --width {box.Width.Millimeters:0}mm --depth {vessel.LevelAfter.Millimeters:0}mm' reckons them all")).At(house, "volume");
     }
 }

@@ -15,17 +15,19 @@ internal static class VesselTooSmall
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        foreach (var step in plan.Steps.Where(s => s.Vessel is null && s.VesselAdvice.Length > 0))
+        if (!plan.Steps.Any(Lacks)) yield break;
+        foreach (var alike in plan.Steps.Where(Lacks).GroupBy(Reasons))
         {
+            var first = alike.First();
+            var steps = string.Join(", ", alike.Select(s => $"'{s.Id}'"));
             if (plan.Bench.Vessels.IsEmpty)
-            {
-                yield return Finding.Note("vessel-too-small", $"the bench lists no vessel for '{step.Id}'; its amounts follow from the ratio alone", step.VesselAdvice) with { Subject = step.Id };
-            }
-            else if (!step.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
-            {
-                var reasons = string.Join("; ", step.VesselReasons.Select(r => r.Message).Distinct(StringComparer.Ordinal).Take(MostReasons));
-                yield return Finding.Error("vessel-too-small", $"no vessel at hand will do for '{step.Id}': {reasons}", step.VesselAdvice) with { Subject = step.Id };
-            }
+                yield return Finding.Note("vessel-too-small", $"the bench lists no vessel for {steps}; the amounts follow from the ratio alone", first.VesselAdvice) with { Subject = first.Id };
+            else if (!first.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
+                yield return Finding.Error("vessel-too-small", $"no vessel at hand will do for {steps}: {alike.Key}", first.VesselAdvice) with { Subject = first.Id };
         }
     }
+
+    private static bool Lacks(ReviewStep step) => step.Vessel is null && step.VesselAdvice.Length > 0;
+
+    private static string Reasons(ReviewStep step) => string.Join("; ", step.VesselReasons.Select(r => r.Message).Distinct(StringComparer.Ordinal).Take(MostReasons));
 }

@@ -70,6 +70,7 @@ internal static class BenchSchema
         ("lid", Words(EnumWords<VesselMaterial>.All, "What its lid is made of.")),
         ("seal", Words(EnumWords<VesselMaterial>.All, "What its seal is made of.")),
         ("empty-mass", Quantity("What it weighs empty.")),
+        ("pane", Quantity("Of a glass tank: how thick its walls are.")),
         ("in-use", List(Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]), "How many are not free, and until when.")),
     ], "id", "inside");
 }

@@ -1,0 +1,19 @@
+using Protocolist.Findings;
+
+namespace Protocolist.Checks.Body;
+
+/// <summary>What was frozen twice is looked at before work is put into it.</summary>
+internal static class Refrozen
+{
+    public static PlanCheck Check { get; } = new(
+        "refrozen",
+        "the specimen: a second frost bursts what the first spared",
+        "Bishop Museum, Invertebrate Specimen Handling (never refreeze)",
+        Find);
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (plan.Tells(HistoryWords.FrozenAgain))
+            yield return Finding.Warning("refrozen", $"it was frozen more than once ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}')", "look at skin, eyes and gut before anything is mixed; expect soft tissue, and fix it at once when it is thawed");
+    }
+}

@@ -1,0 +1,48 @@
+using Protocolist.Findings;
+using Protocolist.Specimens;
+
+namespace Protocolist.Checks.Law;
+
+/// <summary>What lived on the animal leaves it when it cools, or lives on in it.</summary>
+internal static class Parasites
+{
+    private static readonly string[] Named = ["parasit*", "flea*", "tick", "ticks", "lice", "louse", "mite", "mites", "tapeworm*"];
+
+    public static PlanCheck Check { get; } = new(
+        "parasites",
+        "people: ticks, fleas and lice leave a cooling body, and tapeworm eggs of carnivores infect people",
+        "common practice; echinococcosis: WHO and OIE manual 2001, from memory (eggs die at -80 degC, not in a household freezer)",
+        Find)
+    {
+        ProtectsPeople = true,
+    };
+
+    private static IEnumerable<Finding> Find(ReviewCase plan)
+    {
+        if (!plan.Group.IsA("mammal") && !plan.Group.IsA("bird")) yield break;
+        if (plan.Specimen.Condition is Condition.Frozen or Condition.Thawed && !plan.Group.IsA("carnivore")) yield break;
+        foreach (var step in plan.Steps)
+        {
+            if (Speaks(step)) yield break;
+        }
+
+        yield return plan.Group.IsA("carnivore")
+            ? Finding.Warning("parasites", $"a {plan.Group.Name}, and no step speaks of parasites: its gut may shed tapeworm eggs that infect people, and ticks and fleas leave the cold body", "gloves, sleeves and mask; no dry brushing; bag it at once and look into the bag; ask a veterinarian where fox tapeworm occurs")
+            : Finding.Note("parasites", $"a {plan.Group.Name}, and no step speaks of parasites: ticks, fleas and lice leave the cold body", "bag it at once, keep it cold, comb it over a white tray, and put what falls into ethanol with the number of the specimen");
+    }
+
+    private static bool Speaks(ReviewStep step)
+    {
+        foreach (var sentence in step.Step.Instructions)
+        {
+            if (HistoryWords.In(sentence, Named)) return true;
+        }
+
+        foreach (var sentence in step.Step.Cautions)
+        {
+            if (HistoryWords.In(sentence, Named)) return true;
+        }
+
+        return false;
+    }
+}
