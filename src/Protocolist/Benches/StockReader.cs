@@ -125,11 +125,14 @@ internal static class StockReader
             if (price is not null) findings.AddRange(price.Findings);
             var lead = fields.Quantity("lead", Dimension.OfTime);
             fields.Finish();
-            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? (int)Math.Ceiling(time.High / 86400) : 0));
+            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? LeadDays(time) : 0));
         }
 
         return packs.DrainToImmutable();
     }
+
+    /// <summary>Whole calendar days; a part of a day is a day.</summary>
+    public static int LeadDays(QuantityRange lead) => (int)Math.Clamp(Math.Ceiling(lead.High / 86400), 0, 36500);
 
     private static Amount? Amount(Fields fields, string key, AmountKind kind, List<Finding> findings)
     {

@@ -44,7 +44,7 @@ public sealed record PlannedPurchase(string Item, string Pack, int Count, [prope
 /// <summary>The books of one material through the plan: <c>used + left = on hand + bought</c>, exactly.</summary>
 /// <param name="Id">Its id in the plan.</param>
 /// <param name="Name">What it is.</param>
-/// <param name="Kind"><c>fluid</c>, <c>salt</c>, <c>water</c>, <c>consumable</c> or <c>tool</c>.</param>
+/// <param name="Kind"><c>fluid</c>, <c>salt</c>, <c>water</c>, <c>consumable</c>, <c>tool</c> or <c>vessel</c> (one that is bought).</param>
 /// <param name="Unit"><c>mL</c>, <c>g</c> or <c>pieces</c>.</param>
 /// <param name="OnHand">Usable on the shelf before.</param>
 /// <param name="Bought">Bought; of tap water, drawn.</param>

@@ -88,7 +88,7 @@ public sealed class Batch
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Shelf, request.Bench, request.Start);
         if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
-        var (made, draft) = Planner.Make(plan);
+        var (made, draft, _) = Planner.Make(plan);
 
         // What the plan says of the specimen it says of this row.
         var where = SourceSpan.At(table.File, row.Line, 1);

@@ -96,7 +96,7 @@ public sealed class JointNeeds
                 .Select(u => new Thing(u.Item!.Id, u.Item.Substance, [.. bench.Stock.Where(i => i.Substance == u.Item.Substance && i.Kind == u.Item.Kind)], [("all", (u.Uses + rounds - 1) / rounds)])),
         ];
         var rates = new ExchangeRates(bench.Currency ?? ProvisionPass.AnyCurrency(bench), bench.ExchangeRates);
-        var recipes = RecipeBook.Choose(fluids, [.. things.Select(t => t.AsNeed())], stock, [.. things.Select(t => t.AsProduct(on))], bench, rates, on);
+        var recipes = RecipeBook.Choose(fluids, [.. things.Select(t => t.AsNeed())], stock, [.. things.Select(t => t.AsProduct(on))], bench, rates, on, ImmutableSortedDictionary<string, string>.Empty);
         var materials = MaterialBook.Of(recipes, things, stock, rates, on);
         findings.AddRange(recipes.Findings);
         findings.AddRange(materials.Findings);

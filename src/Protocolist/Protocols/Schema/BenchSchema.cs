@@ -70,6 +70,9 @@ internal static class BenchSchema
         ("lid", Words(EnumWords<VesselMaterial>.All, "What its lid is made of.")),
         ("seal", Words(EnumWords<VesselMaterial>.All, "What its seal is made of.")),
         ("empty-mass", Quantity("What it weighs empty.")),
+        ("price", Text("What one more of it costs, such as 6.50 EUR; with 'count: 0' it is of the catalogue.")),
+        ("lead", Quantity("From order to delivery.")),
+        ("loses-a-year", Quantity("What one of it, filled and closed, loses in a year, as measured here.")),
         ("in-use", List(Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]), "How many are not free, and until when.")),
     ], "id", "inside");
 }
