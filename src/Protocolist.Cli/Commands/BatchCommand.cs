@@ -18,7 +18,7 @@ internal static class BatchCommand
     private static readonly Option<string?> Start = SharedOptions.StartOption();
     private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice for every protocol that leaves it");
     private static readonly Option<bool> Json = new("--json") { Description = "One line of JSON a row." };
-    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv and PREFIX.progress.json." };
+    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv (with --json PREFIX.shopping.json too) and PREFIX.progress.json." };
     private static readonly Option<bool> Resume = new("--resume") { Description = "Go on where PREFIX.progress.json ends. Needs --out." };
     private static readonly Option<bool> Schedule = new("--schedule") { Description = $"Date all plans on one bench, into PREFIX.schedule.csv; at most {JointSchedule.MostPlans} plans. Needs --out." };
 
@@ -75,7 +75,7 @@ internal static class BatchCommand
                 return Exits.WithErrors;
             }
 
-            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date));
+            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date), options.GetValue(Json));
             return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
         }
         finally
@@ -84,8 +84,9 @@ internal static class BatchCommand
         }
     }
 
-    private static void Shop(string prefix, JointList list)
+    private static void Shop(string prefix, JointList list, bool asJson)
     {
+        if (asJson) InputFiles.Write(prefix + ".shopping.json", ShoppingJson.Of(list));
         InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
         foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
         if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");

@@ -55,11 +55,8 @@ public sealed record Bench
     /// <summary>What work costs, by time.</summary>
     public Price? Labour { get; init; }
 
-    /// <summary>What it costs to have formaldehyde waste taken away, by volume.</summary>
-    public Price? FormaldehydeDisposal { get; init; }
-
-    /// <summary>What it costs to have alcohol waste taken away, by volume.</summary>
-    public Price? AlcoholDisposal { get; init; }
+    /// <summary>What it costs to have waste of a class taken away: fluids by volume, solids by the piece.</summary>
+    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init; } = ImmutableDictionary<WasteClass, Price>.Empty;
 
     /// <summary>Where waste goes; everything is collected where the bench says nothing.</summary>
     public WasteRules WasteRules { get; init; } = WasteRules.CollectAll;

@@ -103,7 +103,20 @@ public sealed record PlanCosts(
     [JsonConverter(typeof(MoneyJson))]
     public Money? BySpecimen { get; init; }
 
-    /// <summary>A year of care after sealing, at the bench's rate for work.</summary>
+    /// <summary>The work of a year of care after sealing, at the bench's rate.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? CareLabourByYear { get; init; }
+
+    /// <summary>The fluid that evaporates in a year and is put back, by the worth of what it is made from.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? CareFluidByYear { get; init; }
+
+    /// <summary>How much fluid that is; null where it is neither measured nor published.</summary>
+    [JsonPropertyName("topUpByYearMl")]
+    [JsonConverter(typeof(VolumeInMillilitres))]
+    public Volume? TopUpByYear { get; init; }
+
+    /// <summary>A year of care after sealing: work and fluid.</summary>
     [JsonConverter(typeof(MoneyJson))]
     public Money? CareByYear { get; init; }
 

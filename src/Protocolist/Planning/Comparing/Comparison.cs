@@ -44,7 +44,10 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
             findings.Add(Finding.Note("one-at-a-time", $"there are {all} ways in all, more than the {MostCombined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A", "settle some with --choose, --vessel or --supply to see the rest combined"));
         if (requests.Count > MostWays)
             findings.Add(Finding.Note("ways-not-all-compared", $"{requests.Count} ways are too many; the first {MostWays} are compared", "settle some with --choose, --vessel or --supply"));
-        ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays).Select(r => (Request: r, Made: Made(r, bases))).Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value)).Select((m, i) => WayWriting.Of(m.Made, m.Request, Letters(i)))];
+        ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
+            .Select(r => (Request: r, Made: Made(r, bases)))
+            .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
+            .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
         return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]) { IsCombined = isCombined }, findings.ToImmutable());
     }
 
@@ -75,6 +78,9 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
             all = all.SelectMany(sofar => choice.Options.Select(option => sofar.SetItem(choice.Name, option)));
         return all;
     }
+
+    /// <summary>What a way is: insisting on one thing may bring the planner to another, and two wishes to the same plan.</summary>
+    private static string Kind(ComparedWay way) => string.Join('\n', way.Choices.Concat(way.Vessels).Concat(way.Supplies));
 
     /// <summary>A to Z, AA to ZZ ...</summary>
     private static string Letters(int number) => number < 26 ? ((char)('A' + number)).ToString() : Letters(number / 26 - 1) + Letters(number % 26);

@@ -50,7 +50,7 @@ internal static class ProvisionPass
         var materials = VesselPurchases.With(MaterialBook.Of(recipes, things, stock, rates, on), steps, bench, on, rates);
         var waste = WasteBook.Of(uses, recipes, things, steps, bench, stock);
         steps = [.. steps.Select(s => Discarding(s, waste) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
-        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, materials, things, waste);
+        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, recipes, materials, things, waste);
         return new(
             draft with { Steps = steps },
             [.. recipes.Recipes.Where(r => !r.Use.Fluid.IsWater).Select(r => Written(r, stock))],

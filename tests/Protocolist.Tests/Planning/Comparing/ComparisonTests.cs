@@ -63,6 +63,8 @@ public class ComparisonTests
         var supplies = Ways.Where(w => w.Choices.SequenceEqual(Ways[0].Choices)).Select(w => w.Supplies["neutral buffered formalin 10 %"]).Distinct().ToList();
         Assert.Contains("neutral buffered formalin 10 %", supplies);
         Assert.Contains(supplies, s => s.StartsWith("formaldehyde stock 37 %mass", StringComparison.Ordinal));
+        var alcohol = Ways.Where(w => w.Choices.SequenceEqual(Ways[0].Choices)).Select(w => w.Supplies["ethanol 70 %vol"]).Distinct();
+        Assert.Equal(["ethanol 70 %vol", "ethanol 96 %vol"], alcohol.Order());
     }
 
     [Fact]
@@ -87,7 +89,7 @@ public class ComparisonTests
         Assert.True(compared.IsCombined);
         Assert.Contains(compared.Ways, w => w.Wishes is { Vessels.Count: > 0, Supplies.Count: > 0 });
         Assert.Equal(compared.Ways.Length, compared.Ways.Select(w => string.Join(';', w.Choices.Concat(w.Vessels).Concat(w.Supplies))).Distinct().Count());
-        Assert.Equal(["ethanol 70 %vol", "ethanol 96 %vol"], compared.Ways.Select(w => w.Supplies["ethanol 70 %vol"]).Distinct().Order());
+        Assert.Equal(["ethanol 96 %vol", "the shelf together"], compared.Ways.Select(w => w.Supplies["ethanol 75 %vol"]).Distinct().Order());
     }
 
     [Fact]
