@@ -35,19 +35,19 @@ internal static class VesselChoice
     public static IEnumerable<FittedVessel> Fitting(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> vessels)
     {
         var request = Request(step, body, bench);
-        return vessels.Select(v => Try(request, step, v).Value?.Chosen).OfType<FittedVessel>()
+        return vessels.Select(v => Try(request, step, v).Fitted).OfType<FittedVessel>()
             .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
             .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
             .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal);
     }
 
     /// <summary>One vessel filled for a step, or the reasons against it.</summary>
-    public static Checked<VesselFitting> Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) => Try(Request(step, body, bench), step, vessel);
+    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) => Try(Request(step, body, bench), step, vessel);
 
-    private static Checked<VesselFitting> Try(FitRequest request, DraftStep step, Vessel vessel)
+    private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(FitRequest request, DraftStep step, Vessel vessel)
     {
         var belowBrim = step.Stage.Kind == StageKind.House && StepLength(step, "below-brim") is { } gap ? gap : Length.Zero;
-        return VesselFit.Choose(WithGap(request, vessel, belowBrim), [vessel]);
+        return VesselFit.One(WithGap(request, vessel, belowBrim), vessel);
     }
 
     private static FitRequest WithGap(FitRequest request, Vessel vessel, Length belowBrim) => belowBrim.Meters > 0 && vessel.Shape.Height.Meters > 0

@@ -12,7 +12,7 @@ internal static class WishedVessel
     /// <summary>The step's wished vessel and how it is filled; null where nothing is wished, or it cannot be.</summary>
     public static FittedVessel? For(DraftStep step, PlanWishes wishes, Draft draft, Bench bench, IReadOnlyList<Vessel> toBeHad) =>
         wishes.Vessels.TryGetValue(step.Id, out var id) && toBeHad.FirstOrDefault(v => v.Id == id) is { } vessel
-            ? VesselChoice.Try(step, draft.Body, bench, vessel).Value?.Chosen
+            ? VesselChoice.Try(step, draft.Body, bench, vessel).Fitted
             : null;
 
     /// <summary>Wishes that come to nothing, each with the reason: the planner's own choice stands in their place, and the plan must not start unseen.</summary>
@@ -29,8 +29,7 @@ internal static class WishedVessel
                 yield return Finding.Error("wished-vessel-not-free", $"no '{id}' is free, and none can be bought", "take another, start later, or give it a price in the bench file") with { Subject = stepId };
             else if (step.Vessel?.Vessel.Id != id)
             {
-                var none = VesselChoice.Try(step, draft.Body, bench, vessel);
-                var why = none.Value?.Rejected.SelectMany(r => r.Reasons).Select(r => r.Message) ?? none.Findings.Select(f => f.Message);
+                var why = VesselChoice.Try(step, draft.Body, bench, vessel).Reasons.Select(r => r.Message);
                 yield return Finding.Error("wished-vessel-does-not-fit", $"'{id}' does not do for '{stepId}': {string.Join("; ", why)}", "leave the choice to the planner, or see which ones do with 'compare'") with { Subject = stepId };
             }
         }
