@@ -62,7 +62,7 @@ internal static class DraftPass
     private static List<Figure> StageFigures(StageDefinition stage, PlanInputs inputs, List<Finding> findings)
     {
         var figures = new List<Figure>();
-        foreach (var setting in stage.Settings.Values.OfType<ExpressionSetting>().Where(s => s.Key != "when").OrderBy(s => s.Key, StringComparer.Ordinal))
+        foreach (var setting in stage.Settings.OfType<ExpressionSetting>().Where(s => s.Key != "when").OrderBy(s => s.Key, StringComparer.Ordinal))
         {
             var id = $"{stage.Id}.{setting.Key}";
             var value = setting.Expression.Evaluate(inputs.AsFormulaInputs());

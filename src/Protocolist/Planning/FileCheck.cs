@@ -31,10 +31,11 @@ public static class FileCheck
     internal static ImmutableArray<Finding> Over(IReadOnlyList<IReadOnlyList<SourceText>> folders, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict)
     {
         var findings = new List<Finding>();
-        var protocols = new List<SourceText>();
+        var protocols = new List<ReadText>();
         foreach (var source in sources)
         {
-            switch (KindOf(source))
+            var text = ReadText.Of(source);
+            switch (KindOf(text))
             {
                 case "specimen":
                     findings.AddRange(SpecimenReader.Read(source).Findings);
@@ -46,21 +47,22 @@ public static class FileCheck
                     findings.AddRange(BenchReader.Read(source, zones).Findings);
                     break;
                 default:
-                    protocols.Add(source);
+                    protocols.Add(text);
                     break;
             }
         }
 
         if (protocols.Count > 0)
         {
-            var shelf = Shelf.Of([.. folders, protocols]);
+            var shelf = Shelf.OfRead([.. folders.Select(f => f.Select(ReadText.Of)), protocols]);
             var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
-            foreach (var protocol in shelf.Protocols.Where(p => names.Contains(p.File)))
-            {
-                // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
-                findings.AddRange(ProtocolCheck.Of(protocol, strict).Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
-            }
+
+            // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
+            // Each protocol is proved by itself, on as many cores as there are; the findings keep the order of the shelf.
+            findings.AddRange(shelf.Protocols.Where(p => names.Contains(p.File)).AsParallel().AsOrdered()
+                .SelectMany(p => ProtocolCheck.Of(p, strict))
+                .Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
 
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }
@@ -69,6 +71,6 @@ public static class FileCheck
     }
 
     /// <summary>What a file is: the key that names it.</summary>
-    private static string KindOf(SourceText source) =>
-        DocumentReader.Read(source).Value is MappingNode mapping ? Array.Find(Kinds, k => mapping.Find(k) is not null) ?? "protocol" : "protocol";
+    private static string KindOf(ReadText text) =>
+        text.Document.Value is MappingNode mapping ? Array.Find(Kinds, k => mapping.Find(k) is not null) ?? "protocol" : "protocol";
 }

@@ -50,7 +50,7 @@ internal static class ProtocolCheck
     {
         foreach (var value in protocol.Values.Where(v => v.Source.Length == 0 && !IsOnlyNames(v.Expression)))
             yield return Finding.Warning("unsourced", $"the value '{value.Name}' has no source", "add 'source:', be it 'common practice' or 'from memory'", value.Span);
-        foreach (var stage in protocol.Stages.Where(s => s.Source.Length == 0 && s.Settings.Values.OfType<ExpressionSetting>().Any(e => !IsOnlyNames(e.Expression))))
+        foreach (var stage in protocol.Stages.Where(s => s.Source.Length == 0 && s.Settings.OfType<ExpressionSetting>().Any(e => !IsOnlyNames(e.Expression))))
             yield return Finding.Warning("unsourced", $"the stage '{stage.Id}' has no source", "add 'source:', be it 'common practice' or 'from memory'", stage.Span);
     }
 

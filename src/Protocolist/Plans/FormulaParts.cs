@@ -15,7 +15,7 @@ internal static class FormulaParts
         var scope = FormulaScope.Empty with
         {
             Names = values.ToDictionary(v => v.Key, v => TypeOf(v.Value), StringComparer.Ordinal),
-            Functions = FormulaLibrary.All.ToDictionary(f => f.Name, StringComparer.Ordinal),
+            Functions = FormulaLibrary.ByName,
         };
         if (values.Count == 0 || Formula.Parse(figure.Formula, scope, out _) is not { } formula) return [];
         return [.. Compound(formula.Explain(new FormulaInputs(name => values[name])).Parts).Select(r => new ExplainedPart(r.Text, r.Value.ToString())).Distinct()];

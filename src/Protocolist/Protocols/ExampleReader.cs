@@ -9,11 +9,12 @@ namespace Protocolist.Protocols;
 /// <param name="written">Every value, stage and setting that the file names, read or not: what could not be read has its own finding.</param>
 /// <param name="book">The sources.</param>
 /// <param name="findings">What is found.</param>
-internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, ImmutableHashSet<string> written, SourceBook book, List<Finding> findings)
+internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Lazy<HashSet<string>> written, SourceBook book, List<Finding> findings)
 {
     public ImmutableArray<ProtocolExample> Read(ImmutableArray<DocumentNode> items, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages)
     {
         var examples = ImmutableArray.CreateBuilder<ProtocolExample>();
+        var known = items.IsEmpty ? [] : Known(values, stages).ToHashSet(StringComparer.Ordinal);
         foreach (var item in items)
         {
             if (Fields.Of(item, "an example", findings) is not { } fields) continue;
@@ -26,8 +27,8 @@ internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Immu
                 foreach (var entry in table.Entries)
                 {
                     if (table.Required(entry.Key.Value) is not { } text) continue;
-                    if (IsKnown(entry.Key.Value, values, stages)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
-                    else if (!written.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. Known(values, stages)]), entry.Key.Span));
+                    if (known.Contains(entry.Key.Value)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
+                    else if (!written.Value.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. known]), entry.Key.Span));
                 }
             }
 
@@ -52,11 +53,9 @@ internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Immu
         return chosen.ToImmutable();
     }
 
-    private static bool IsKnown(string name, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages) => Known(values, stages).Contains(name, StringComparer.Ordinal);
-
     /// <summary>Values, settings that are formulas, and stages themselves (expected as <c>present</c> or <c>absent</c>).</summary>
     private static IEnumerable<string> Known(ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages) =>
         values.Select(v => v.Name)
             .Concat(stages.Select(s => s.Id))
-            .Concat(stages.SelectMany(s => s.Settings.Values.OfType<ExpressionSetting>().Select(e => $"{s.Id}.{e.Key}")));
+            .Concat(stages.SelectMany(s => s.Settings.OfType<ExpressionSetting>().Select(e => $"{s.Id}.{e.Key}")));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Formulas;
@@ -9,4 +10,6 @@ namespace Protocolist.Protocols;
 internal static class FormulaLibrary
 {
     public static ImmutableArray<FormulaFunction> All { get; } = [.. CommonFunctions.All, .. FluidFunctions.All, .. SpecimenFunctions.All];
+
+    public static FrozenDictionary<string, FormulaFunction> ByName { get; } = All.ToFrozenDictionary(f => f.Name, StringComparer.Ordinal);
 }

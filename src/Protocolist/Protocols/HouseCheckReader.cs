@@ -56,7 +56,7 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
         var names = new Dictionary<string, FormulaType>(scope.Names, StringComparer.Ordinal);
         foreach (var stage in stages)
         {
-            foreach (var setting in stage.Settings.Values.OfType<ExpressionSetting>().Where(s => s.Key != "when"))
+            foreach (var setting in stage.Settings.OfType<ExpressionSetting>().Where(s => s.Key != "when"))
                 names[$"{stage.Id}.{setting.Key}"] = setting.Expression.Type;
             if (stage.Expression("fluid") is not null || stage.Expression("ratio") is not null) names[$"{stage.Id}.volume"] = FormulaType.Of(Dimension.OfVolume);
         }

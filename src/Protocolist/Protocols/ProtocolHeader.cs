@@ -13,9 +13,8 @@ internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan Ext
     public const int Format = 1;
 
     /// <summary>Reads the keys that say what the file is; null where it is not a protocol that can be placed on a shelf.</summary>
-    public static ProtocolHeader? Read(SourceText source, List<Finding> findings)
+    public static ProtocolHeader? Read(Checked<DocumentNode> document, List<Finding> findings)
     {
-        var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
         if (document.Value is null || Fields.Of(document.Value, "a protocol", findings) is not { } fields) return null;
         if (!FormatVersion.Check(fields, Format, findings)) return null;

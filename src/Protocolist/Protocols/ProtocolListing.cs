@@ -22,7 +22,7 @@ public static class ProtocolListing
         foreach (var stage in protocol.Stages)
         {
             lines.Add(new(0, StageGrammar.Of(stage.Kind).Word, $"{stage.Id}: {stage.Title}", stage.Span));
-            foreach (var setting in stage.Settings.Values.Where(s => s.Key != "title").OrderBy(s => s.Key, StringComparer.Ordinal))
+            foreach (var setting in stage.Settings.Where(s => s.Key != "title").OrderBy(s => s.Key, StringComparer.Ordinal))
                 lines.Add(new(1, setting.Key, TextOf(setting), setting.Span));
         }
 

@@ -6,7 +6,7 @@ using Protocolist.Reading;
 namespace Protocolist.Protocols;
 
 /// <summary>A merged tree to a protocol: every key known, every formula compiled against what it may use.</summary>
-internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
+internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction> functions)
 {
     public Checked<Protocol> Read(MappingNode root, string file, ImmutableDictionary<string, ImmutableArray<string>> options)
     {
@@ -24,7 +24,7 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
         foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
-        var scope = new FormulaScope(names, functions.ToDictionary(f => f.Name, StringComparer.Ordinal))
+        var scope = new FormulaScope(names, functions)
         {
             Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
         };
@@ -33,7 +33,7 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
         var house = new HouseCheckReader(book, findings);
         var checks = house.Checks(fields, scope, stages);
         var severities = HouseCheckReader.Severities(fields);
-        var examples = new ExampleReader(choices, NamesIn(root), book, findings).Read(fields.List("examples"), values, stages);
+        var examples = new ExampleReader(choices, new(() => NamesIn(root)), book, findings).Read(fields.List("examples"), values, stages);
         var summary = fields.Scalar("summary")?.Value ?? "";
         var cautions = fields.Texts("cautions");
         if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
@@ -134,7 +134,7 @@ internal sealed class ProtocolReader(ImmutableArray<FormulaFunction> functions)
     }
 
     /// <summary>Values, stages and settings by name, those too that could not be read; nothing where no stages are given at all.</summary>
-    private static ImmutableHashSet<string> NamesIn(MappingNode root)
+    private static HashSet<string> NamesIn(MappingNode root)
     {
         var values = (root.Find("values")?.Value as MappingNode)?.Entries.Select(e => e.Key.Value) ?? [];
         var stages = (root.Find("stages")?.Value as SequenceNode)?.Items.OfType<MappingNode>() ?? [];

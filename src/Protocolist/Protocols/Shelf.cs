@@ -44,9 +44,15 @@ public sealed class Shelf
     public static Shelf Of(params IReadOnlyList<IReadOnlyList<SourceText>> folders)
     {
         ArgumentNullException.ThrowIfNull(folders);
+        return OfRead([.. folders.Select(f => f.Select(ReadText.Of))]);
+    }
+
+    /// <summary>The same, over texts that were read already.</summary>
+    internal static Shelf OfRead(IReadOnlyList<IEnumerable<ReadText>> folders)
+    {
         var findings = new List<Finding>();
         var layers = folders.Select(f => Layer(f, findings)).ToImmutableArray();
-        var reader = new ProtocolReader(FormulaLibrary.All);
+        var reader = new ProtocolReader(FormulaLibrary.ByName);
         var protocols = new List<Protocol>();
         foreach (var (header, depth) in Topmost(layers, findings))
         {
@@ -71,12 +77,12 @@ public sealed class Shelf
     public Finding NotFound(string id) =>
         Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
 
-    private static Dictionary<string, ProtocolHeader> Layer(IReadOnlyList<SourceText> files, List<Finding> findings)
+    private static Dictionary<string, ProtocolHeader> Layer(IEnumerable<ReadText> files, List<Finding> findings)
     {
         var layer = new Dictionary<string, ProtocolHeader>(StringComparer.Ordinal);
         foreach (var file in files.OrderBy(f => f.Name, StringComparer.Ordinal))
         {
-            if (ProtocolHeader.Read(file, findings) is not { } header) continue;
+            if (ProtocolHeader.Read(file.Document, findings) is not { } header) continue;
             if (layer.TryAdd(header.Id, header)) continue;
             findings.Add(Finding.Error("duplicate-protocol", $"'{header.Id}' is the id of {layer[header.Id].Span.File} too", "give one of them another id", header.Span));
         }

@@ -3,19 +3,32 @@ using Protocolist.Findings;
 
 namespace Protocolist.Protocols;
 
-/// <summary>One stage of a protocol with its settings by key.</summary>
-internal sealed record StageDefinition(StageKind Kind, string Id, ImmutableDictionary<string, Setting> Settings, SourceSpan Span)
+/// <summary>One stage of a protocol with its settings, in the order of the grammar.</summary>
+internal sealed record StageDefinition(StageKind Kind, string Id, ImmutableArray<Setting> Settings, SourceSpan Span)
 {
     public string Title => Text("title") ?? Id;
 
     /// <summary>Where its numbers come from; empty where nothing is said.</summary>
     public string Source => Text("source") ?? "";
 
-    public Setting? Find(string key) => Settings.GetValueOrDefault(key);
+    public Setting? Find(string key)
+    {
+        // A dozen at most: looking through them is quicker than any table.
+        foreach (var setting in Settings)
+        {
+            if (string.Equals(setting.Key, key, StringComparison.Ordinal)) return setting;
+        }
+
+        return null;
+    }
 
     public Expression? Expression(string key) => (Find(key) as ExpressionSetting)?.Expression;
 
     public string? Text(string key) => (Find(key) as TextSetting)?.Texts[0];
+
+    /// <summary>The same stage under another id and title.</summary>
+    public StageDefinition Named(string id, string title) =>
+        this with { Id = id, Settings = [.. Settings.Where(s => s.Key != "title"), new TextSetting("title", [title], Span)] };
 
     public ImmutableArray<string> Texts(string key) => (Find(key) as TextSetting)?.Texts ?? [];
 }

@@ -37,7 +37,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         fields.Scalar("before");
         fields.Scalar("after");
         var named = new Fields((MappingNode)item, $"the stage '{id.Value}'", findings);
-        var settings = ImmutableDictionary.CreateBuilder<string, Setting>(StringComparer.Ordinal);
+        var settings = ImmutableArray.CreateBuilder<Setting>();
         foreach (var key in (ReadOnlySpan<string>)["stage", "id", "before", "after", "drop"]) named.Entry(key);
         foreach (var setting in shape.Settings.Concat(StageGrammar.Common))
         {
@@ -47,12 +47,12 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
                 continue;
             }
 
-            if (Setting(setting, entry, id.Value) is { } read) settings[setting.Key] = read;
+            if (Setting(setting, entry, id.Value) is { } read) settings.Add(read);
         }
 
         named.Finish(RenamedKeys.OfStages);
         if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
-        return new(shape.Kind, id.Value, settings.ToImmutable(), word.Span);
+        return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
     }
 
     private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)

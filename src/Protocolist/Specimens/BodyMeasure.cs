@@ -64,7 +64,12 @@ public sealed record BodyMeasure
         var findings = Validator.Check(specimen).ToBuilder();
         var group = TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Value;
         if (group is null || findings.Any(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, findings.ToImmutable());
+        return Reckon(specimen, group, findings);
+    }
 
+    /// <summary>The same for a specimen whose sizes are known to be sound, such as one that stands for a class.</summary>
+    internal static Checked<BodyMeasure> Reckon(Specimen specimen, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    {
         var length = BodyLength.Of(specimen, group, findings);
         var half = BodyThickness.Measured(specimen, group.Shape);
         if (BodyVolume.Of(specimen, group, length, half) is not var (mass, volume))

@@ -21,7 +21,7 @@ public sealed class WholeRangeProperties
         var (subject, body, words, room) = drawn;
         var over = Case.Over(subject, subject.Whole, words);
         var at = Case.At(subject, body, words, BenchTemperatures.Usual with { Room = Temperature.FromDegreesCelsius(room) });
-        var expressions = subject.Protocol.Values.Select(v => v.Expression).Concat(subject.Protocol.Stages.SelectMany(s => s.Settings.Values).SelectMany(s => s.Expressions()));
+        var expressions = subject.Protocol.Values.Select(v => v.Expression).Concat(subject.Protocol.Stages.SelectMany(s => s.Settings).SelectMany(s => s.Expressions()));
         return expressions.All(e => Holds(over.Evaluate(e), at.Evaluate(e)));
     });
 

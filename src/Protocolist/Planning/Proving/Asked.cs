@@ -16,7 +16,7 @@ internal sealed class Asked
         Matter = stage is null ? subject.Rests(expression) : subject.Rests(stage, expression);
 
         // A ratio is judged together with the changes of fluid.
-        if (key == "ratio" && stage?.Expression("changes") is { } changes) Matter = Matter.Union(subject.Rests(changes));
+        if (key == "ratio" && stage?.Expression("changes") is { } changes) Matter = Subject.Both(Matter, subject.Rests(changes));
         Questions = [.. Proving.Questions.For(expression, key, stage, subject)];
         DependsOnBench = Matter.Contains("bench.temperature") || Matter.Contains("bench.cold");
         _words = [.. Matter.Where(subject.Words[0].Words.ContainsKey).Order(StringComparer.Ordinal)];
@@ -31,7 +31,7 @@ internal sealed class Asked
     public ImmutableArray<Question> Questions { get; }
 
     /// <summary>The given names that it rests on.</summary>
-    public ImmutableHashSet<string> Matter { get; }
+    public IReadOnlySet<string> Matter { get; }
 
     public bool DependsOnBench { get; }
 

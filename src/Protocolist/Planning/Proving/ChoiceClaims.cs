@@ -45,11 +45,11 @@ internal sealed class ChoiceClaims(Subject subject)
     private bool Same(WordCase a, WordCase b, List<StageDefinition> stages)
     {
         var (left, right) = (Case.Over(subject, subject.Whole, a), Case.Over(subject, subject.Whole, b));
-        return stages.All(s => Runs(s, left) == Runs(s, right) && (Runs(s, left) == Truth.No || s.Settings.Values.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
+        return stages.All(s => Runs(s, left) == Runs(s, right) && (Runs(s, left) == Truth.No || s.Settings.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
     }
 
     private static Truth Runs(StageDefinition stage, Case @case) => stage.Expression("when") is { } when ? @case.Evaluate(when).Truth : Truth.Yes;
 
     private bool RestsOn(StageDefinition stage, string name) =>
-        stage.Settings.Values.SelectMany(s => s.Expressions()).Any(e => subject.Rests(e).Contains(name));
+        stage.Settings.SelectMany(s => s.Expressions()).Any(e => subject.Rests(e).Contains(name));
 }

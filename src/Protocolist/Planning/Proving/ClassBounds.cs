@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -62,12 +63,12 @@ internal static class ClassBounds
     public static BodyMeasure? Measure(string measure, double size, TaxonGroup group)
     {
         var specimen = new Specimen { Id = "bound", Group = group.Id };
-        return BodyMeasure.Of(measure switch
+        return BodyMeasure.Reckon(measure switch
         {
             "length" => specimen with { Length = Length.FromMeters(size) },
             "volume" => specimen with { DisplacementVolume = Volume.FromCubicMeters(size) },
             "half-thickness" => specimen with { Thickness = Length.FromMeters(2 * size) },
             _ => specimen with { Mass = Mass.FromKilograms(size) },
-        }).Value;
+        }, group, ImmutableArray.CreateBuilder<Finding>()).Value;
     }
 }

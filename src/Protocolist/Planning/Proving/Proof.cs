@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
-using UnitsNet;
 
 namespace Protocolist.Planning.Proving;
 
@@ -34,26 +31,18 @@ internal readonly record struct Answer(Verdict Verdict, BodyMeasure? Body = null
 /// <param name="PointsOnly">Whether bounds say nothing on this question: it is then asked of the stretch's specimens alone.</param>
 internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, FormulaValue, bool> MayFault, Func<Case, BodyMeasure, FormulaValue, bool> IsFault, bool PointsOnly = false)
 {
-    /// <summary>A usual bench first, so that the witness is an everyday one; then the coldest and the warmest that people work at.</summary>
-    private static readonly ImmutableArray<BenchTemperatures> Temperatures =
-    [
-        BenchTemperatures.Usual,
-        BenchTemperatures.Usual with { Room = Temperature.FromDegreesCelsius(5), Cold = Temperature.FromDegreesCelsius(0) },
-        BenchTemperatures.Usual with { Room = Temperature.FromDegreesCelsius(35), Cold = Temperature.FromDegreesCelsius(10) },
-    ];
-
     /// <summary>Asks of a stretch and one combination of words.</summary>
     public Answer Ask(ClassPart part, WordCase words, bool dependsOnBench)
     {
         var over = Subject.Over(part, words);
         if (!PointsOnly && !MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
-        foreach (var body in part.Witnesses)
+        for (var witness = 0; witness < part.Witnesses.Length; witness++)
         {
-            foreach (var temperatures in dependsOnBench ? Temperatures : Temperatures[..1])
+            for (var bench = 0; bench < (dependsOnBench ? Subject.Benches.Length : 1); bench++)
             {
-                var at = Case.At(Subject, body, words, temperatures);
+                var at = Subject.At(part, witness, words, bench);
                 var value = at.Evaluate(Expression);
-                if (IsFault(at, body, value)) return new(Verdict.Witnessed, body, value);
+                if (IsFault(at, part.Witnesses[witness], value)) return new(Verdict.Witnessed, part.Witnesses[witness], value);
             }
         }
 

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Proving;
 
@@ -19,12 +17,12 @@ internal sealed record Route(WordCase Words, ClassPart Part, ImmutableArray<Stag
         var answers = subject.Protocol.Stages.Select(s => (Stage: s, Runs: Runs(s, over))).ToList();
         if (answers.All(a => a.Runs != Truth.Depends)) return [new(words, part, [.. answers.Where(a => a.Runs == Truth.Yes).Select(a => a.Stage)])];
         if (!part.Halves.IsEmpty) return part.Halves.SelectMany(h => Of(subject, words, h));
-        return part.Witnesses.Select(body => new Route(words, part, At(subject, body, words)));
+        return part.Witnesses.Select((_, witness) => new Route(words, part, At(subject, part, witness, words)));
     }
 
-    private static ImmutableArray<StageDefinition> At(Subject subject, BodyMeasure body, WordCase words)
+    private static ImmutableArray<StageDefinition> At(Subject subject, ClassPart part, int witness, WordCase words)
     {
-        var at = Case.At(subject, body, words, BenchTemperatures.Usual);
+        var at = subject.At(part, witness, words, 0);
         return [.. subject.Protocol.Stages.Where(s => Runs(s, at) != Truth.No)];
     }
 

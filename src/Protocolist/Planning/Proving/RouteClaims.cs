@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks.Fluids;
 using Protocolist.Findings;
@@ -8,6 +7,7 @@ using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
 
 namespace Protocolist.Planning.Proving;
 
@@ -24,7 +24,7 @@ internal sealed class RouteClaims(Subject subject)
         foreach (var route in distinct.Select(g => g.MaxBy(r => r.Part.Stretch.High)!))
         {
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
-            var at = Case.At(subject, body, route.Words, BenchTemperatures.Usual);
+            var at = subject.At(route.Part, route.Part.Witnesses.Length - 1, route.Words, 0);
             var steps = route.Stages.Select(s => (Stage: s, Fluid: FluidOf(s, at))).Where(s => s.Fluid is not null && s.Stage.Kind is StageKind.Inject or StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.House).Select(s => (s.Stage, Fluid: s.Fluid!)).ToList();
 
             // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
@@ -32,7 +32,7 @@ internal sealed class RouteClaims(Subject subject)
             var who = subject.Describe(body, route.Words, _choices);
             foreach (var finding in Unfit(steps).Concat(Climb(steps, who)).Concat(Mixed(steps, who))) yield return finding;
             if (!steps.Any(s => s.Stage.Kind == StageKind.House)) nowhere.Add(route);
-            else if (TooShort(route, steps, body, who) is { } tooShort) yield return tooShort;
+            else if (TooShort(route, steps, body, at, who) is { } tooShort) yield return tooShort;
         }
 
         foreach (var finding in Nowhere(nowhere)) yield return finding;
@@ -86,21 +86,21 @@ internal sealed class RouteClaims(Subject subject)
     }
 
     /// <summary>Only bodies left whole and taken out of formalin: needle and knife shorten the way, and in formalin fixation goes on.</summary>
-    private Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, string who)
+    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, string who)
     {
         var fix = steps.FirstOrDefault(s => s.Stage.Kind == StageKind.Immerse);
         if (fix.Stage is null || !fix.Fluid.HasFormaldehyde || steps[^1].Fluid.HasFormaldehyde || fix.Stage.Text("note") is not null) return null;
         if (route.Stages.Any(s => s.Kind is StageKind.Inject or StageKind.Slit)) return null;
-        var drafted = DraftPass.Run(Case.With(body, route.Words), subject.Protocol, Bench.Empty(DateTimeZone.Utc), route.Words.Choices);
-        if (drafted.Value is not { Fixation: { } model } draft || draft.Steps.FirstOrDefault(s => s.Id == fix.Stage.Id) is not { } step) return null;
+        if (fix.Stage.Expression("last") is not { } last || BodyFixation.Of(body, null, null, Fixative.Formaldehyde, BenchTemperatures.Usual.Room.DegreesCelsius).Value is not { } model) return null;
+        var least = at.Evaluate(last).Quantity.Low;
 
         // A tenth is less than any of the figures is known to.
-        if (step.Least.TotalHours >= model.Time.LowHours * 0.9) return null;
+        if (least >= model.Time.LowHours * 3600 * 0.9) return null;
         return Finding.Warning(
             "fixation-too-short",
-            $"'{fix.Stage.Id}' may end after {Measurable.Text(step.Least.TotalSeconds, Dimension.OfTime)} for {who}, and formalin needs {Measurable.Text(model.Time.LowHours * 3600, Dimension.OfTime)} at best to reach and bind its middle ({Measurable.Text(model.Slowest.DepthMm / 1e3, Dimension.OfLength)} in)",
+            $"'{fix.Stage.Id}' may end after {Measurable.Text(Math.Max(0, least), Dimension.OfTime)} for {who}, and formalin needs {Measurable.Text(model.Time.LowHours * 3600, Dimension.OfTime)} at best to reach and bind its middle ({Measurable.Text(model.Slowest.DepthMm / 1e3, Dimension.OfLength)} in)",
             "let it last longer, slit or inject the body, or say in 'note' why it is enough",
-            fix.Stage.Expression("last")!.Span);
+            last.Span);
     }
 
     /// <summary>Routes on which the specimen ends in nothing. Blamed on an option where that option alone leads there.</summary>

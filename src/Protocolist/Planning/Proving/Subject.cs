@@ -1,16 +1,19 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
+using UnitsNet;
 
 namespace Protocolist.Planning.Proving;
 
 /// <summary>A protocol whose whole class is looked at: its class as a stretch, the combinations it tells apart, and what each expression rests on.</summary>
 internal sealed class Subject
 {
-    private readonly Dictionary<Expression, ImmutableHashSet<string>> _rests = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Expression, IReadOnlySet<string>> _rests = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(ClassPart, WordCase), Case> _overs = [];
+    private readonly Dictionary<(ClassPart, int, WordCase, int), Case> _ats = [];
 
     private Subject(Protocol protocol, TaxonGroup group, ClassPart whole)
     {
@@ -19,6 +22,14 @@ internal sealed class Subject
         Words = WordCase.Of(protocol);
         Routes = [.. Words.SelectMany(w => Route.Of(this, w, whole))];
     }
+
+    /// <summary>A usual bench first, so that the witness is an everyday one; then the coldest and the warmest that people work at.</summary>
+    public static readonly ImmutableArray<BenchTemperatures> Benches =
+    [
+        BenchTemperatures.Usual,
+        BenchTemperatures.Usual with { Room = Temperature.FromDegreesCelsius(5), Cold = Temperature.FromDegreesCelsius(0) },
+        BenchTemperatures.Usual with { Room = Temperature.FromDegreesCelsius(35), Cold = Temperature.FromDegreesCelsius(10) },
+    ];
 
     public Protocol Protocol { get; }
 
@@ -43,26 +54,37 @@ internal sealed class Subject
         return _overs[(part, words)] = Case.Over(this, part, words);
     }
 
+    /// <summary>One witness of a stretch on one of the benches; kept likewise.</summary>
+    public Case At(ClassPart part, int witness, WordCase words, int bench)
+    {
+        var key = (part, witness, words, bench);
+        if (_ats.TryGetValue(key, out var known)) return known;
+        return _ats[key] = Case.At(this, part.Witnesses[witness], words, Benches[bench]);
+    }
+
     /// <summary>The given names (of specimen, bench and choices) that an expression rests on, through named values.</summary>
-    public ImmutableHashSet<string> Rests(Expression expression)
+    public IReadOnlySet<string> Rests(Expression expression)
     {
         if (_rests.TryGetValue(expression, out var known)) return known;
-        var found = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
+        var found = new HashSet<string>(StringComparer.Ordinal);
         foreach (var name in expression.Names())
         {
             if (Definitions.TryGetValue(name, out var value)) found.UnionWith(Rests(value.Expression));
             else found.Add(name);
         }
 
-        return _rests[expression] = found.ToImmutable();
+        return _rests[expression] = found;
     }
 
     /// <summary>What a setting of a stage rests on, the stage's own condition included.</summary>
-    public ImmutableHashSet<string> Rests(StageDefinition stage, Expression expression) =>
-        stage.Expression("when") is { } when ? Rests(expression).Union(Rests(when)) : Rests(expression);
+    public IReadOnlySet<string> Rests(StageDefinition stage, Expression expression) =>
+        stage.Expression("when") is { } when ? Both(Rests(expression), Rests(when)) : Rests(expression);
+
+    public static IReadOnlySet<string> Both(IReadOnlySet<string> a, IReadOnlySet<string> b) =>
+        b.Count == 0 ? a : a.Count == 0 ? b : a.Union(b).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>A specimen as a person would name it, with those decisions and traits that matter here.</summary>
-    public string Describe(BodyMeasure body, WordCase words, ImmutableHashSet<string> matter)
+    public string Describe(BodyMeasure body, WordCase words, IReadOnlySet<string> matter)
     {
         var told = words.Words.Where(w => matter.Contains(w.Key) && w.Value != SpecimenScope.Unknown).Select(w => $"{w.Key[(w.Key.IndexOf('.', StringComparison.Ordinal) + 1)..]} '{w.Value}'").ToList();
         return $"{Whole.Describe(body)}{(told.Count > 0 ? $" with {string.Join(" and ", told)}" : "")}";

@@ -22,7 +22,7 @@ internal sealed class WholeRange(Subject subject)
         var values = subject.Protocol.Values.Where(v => v.Expression.Type.Kind == FormulaKind.Quantity).Select(v => new Asked(subject, null, "", $"the value '{v.Name}'", v.Expression)).ToList();
         foreach (var words in subject.Words)
         {
-            foreach (var finding in values.SelectMany(v => Ask(v, subject.Whole, words, strict))) yield return finding;
+            foreach (var finding in values.Where(v => v.IsNew(subject.Whole, words)).SelectMany(v => Ask(v, subject.Whole, words, strict))) yield return finding;
         }
 
         foreach (var route in subject.Routes)
@@ -32,6 +32,7 @@ internal sealed class WholeRange(Subject subject)
                 if (!_asked.TryGetValue(stage, out var settings)) settings = _asked[stage] = [.. AskedOf(stage)];
                 foreach (var setting in settings)
                 {
+                    if (!setting.IsNew(route.Part, route.Words)) continue;
                     foreach (var finding in Ask(setting, route.Part, route.Words, strict)) yield return finding;
                 }
             }
@@ -39,7 +40,7 @@ internal sealed class WholeRange(Subject subject)
     }
 
     private IEnumerable<Asked> AskedOf(StageDefinition stage) =>
-        from setting in stage.Settings.Values
+        from setting in stage.Settings
         from part in Parts(setting, stage)
         where part.Expression.Type.Kind == FormulaKind.Quantity
         select new Asked(subject, stage, part.Key, part.What, part.Expression);
@@ -54,7 +55,6 @@ internal sealed class WholeRange(Subject subject)
 
     private IEnumerable<Finding> Ask(Asked asked, ClassPart part, WordCase words, bool strict)
     {
-        if (!asked.IsNew(part, words)) yield break;
         foreach (var question in asked.Questions)
         {
             if (_said.Contains((question.Id, asked.Expression.Span))) continue;

@@ -20,7 +20,8 @@ internal sealed record WordCase(ImmutableSortedDictionary<string, string> Words)
     public static ImmutableArray<WordCase> Of(Protocol protocol)
     {
         var axes = protocol.Choices.Select(c => (Name: "choice." + c.Name, Words: c.Options)).ToList();
-        axes.AddRange(Traits.Select(t => (t, Told(protocol, t))).Where(t => t.Item2.Length > 1));
+        var named = Expressions(protocol).SelectMany(Named).ToHashSet();
+        axes.AddRange(Traits.Select(t => (t, Told(protocol, t, named))).Where(t => t.Item2.Length > 1));
         var first = axes.ToImmutableSortedDictionary(a => a.Name, a => a.Words[0], StringComparer.Ordinal);
         if (axes.Aggregate(1L, (n, a) => Math.Min(Most + 1, n * a.Words.Length)) > Most)
             return [.. axes.SelectMany(a => a.Words.Select(w => new WordCase(first.SetItem(a.Name, w))))];
@@ -30,25 +31,30 @@ internal sealed record WordCase(ImmutableSortedDictionary<string, string> Words)
     }
 
     /// <summary>The words of a trait that some formula names, and one that stands for all the others; of those that the class lets in.</summary>
-    private static ImmutableArray<string> Told(Protocol protocol, string trait)
+    private static ImmutableArray<string> Told(Protocol protocol, string trait, HashSet<(string Name, string Word)> named)
     {
-        var admitted = protocol.Class.Words.GetValueOrDefault(trait["specimen.".Length..], SpecimenScope.Types.First(t => t.Key == trait).Value.Words);
-        var named = Expressions(protocol).SelectMany(e => NamedIn(e, trait)).ToHashSet(StringComparer.Ordinal);
-        var other = admitted.FirstOrDefault(w => !named.Contains(w) && w == SpecimenScope.Unknown) ?? admitted.FirstOrDefault(w => !named.Contains(w));
-        return [.. admitted.Where(named.Contains), .. other is null ? (string[])[] : [other]];
+        var admitted = protocol.Class.Words.GetValueOrDefault(trait["specimen.".Length..], protocol.Scope.Names[trait].Words);
+        bool IsNamed(string word) => named.Contains((trait, word));
+        var other = admitted.FirstOrDefault(w => !IsNamed(w) && w == SpecimenScope.Unknown) ?? admitted.FirstOrDefault(w => !IsNamed(w));
+        return [.. admitted.Where(IsNamed), .. other is null ? (string[])[] : [other]];
     }
 
     private static IEnumerable<Expression> Expressions(Protocol protocol) =>
-        protocol.Values.Select(v => v.Expression).Concat(protocol.Stages.SelectMany(s => s.Settings.Values).SelectMany(s => s.Expressions()));
+        protocol.Values.Select(v => v.Expression).Concat(protocol.Stages.SelectMany(s => s.Settings).SelectMany(s => s.Expressions()));
 
-    private static IEnumerable<string> NamedIn(Expression expression, string trait) => expression switch
+    /// <summary>Each word that a formula names, with the name it compares it to.</summary>
+    private static IEnumerable<(string Name, string Word)> Named(Expression expression) => expression switch
     {
-        FormulaExpression f => NamedIn(f.Formula.Root, trait),
-        BandExpression b => NamedIn(b.By.Root, trait).Concat(b.Bands.SelectMany(x => NamedIn(x.Formula.Root, trait))),
-        CaseExpression c => c.Cases.SelectMany(x => NamedIn(x.Value, trait)).Concat(c.By.Root is NameNode name && name.Name == trait ? c.Cases.Select(x => x.Word) : []),
+        FormulaExpression f => Named(f.Formula.Root),
+        BandExpression b => Named(b.By.Root).Concat(b.Bands.SelectMany(x => Named(x.Formula.Root))),
+        CaseExpression c => c.Cases.SelectMany(x => Named(x.Value)).Concat(c.By.Root is NameNode name ? c.Cases.Select(x => (name.Name, x.Word)) : []),
         _ => [],
     };
 
-    private static IEnumerable<string> NamedIn(FormulaNode node, string trait) =>
-        node is PairNode { Left: NameNode name, Right: WordNode word } && name.Name == trait ? [word.Word] : node.Parts.SelectMany(p => NamedIn(p, trait));
+    private static IEnumerable<(string Name, string Word)> Named(FormulaNode node) => node switch
+    {
+        PairNode { Left: NameNode name, Right: WordNode word } => [(name.Name, word.Word)],
+        PairNode or CallNode or NotNode => node.Parts.SelectMany(Named),
+        _ => [],
+    };
 }

@@ -18,11 +18,9 @@ internal static class RemedyStep
 
     public static StageDefinition Stage(string id, StageKind kind, string title, string how, DraftStep host)
     {
-        var settings = ImmutableDictionary.CreateBuilder<string, Setting>(StringComparer.Ordinal);
-        settings["title"] = new TextSetting("title", [title], host.Span);
-        settings["how"] = new TextSetting("how", [how], host.Span);
-        if (host.Stage.Source.Length > 0) settings["source"] = new TextSetting("source", [host.Stage.Source], host.Span);
-        return new(kind, id, settings.ToImmutable(), host.Span);
+        var settings = ImmutableArray.Create<Setting>(new TextSetting("title", [title], host.Span), new TextSetting("how", [how], host.Span));
+        if (host.Stage.Source.Length > 0) settings = settings.Add(new TextSetting("source", [host.Stage.Source], host.Span));
+        return new(kind, id, settings, host.Span);
     }
 
     /// <summary>How long somebody is busy; common practice.</summary>

@@ -90,7 +90,7 @@ internal static class SignRules
     /// <summary>The same soak once more, for a body that came out too soon.</summary>
     public static void Again(StepsInWork work, DraftStep host, string because) => work.Insert(host.Id, "again", id => host with
     {
-        Stage = host.Stage with { Id = id, Settings = host.Stage.Settings.SetItem("title", new TextSetting("title", [$"{host.Stage.Title}, once more"], host.Span)) },
+        Stage = host.Stage.Named(id, $"{host.Stage.Title}, once more"),
         Least = Duration.Max(SoaksOn(host), host.Kind == StageKind.Immerse ? Duration.Zero : host.Least),
         Most = null,
         Changes = 0,
