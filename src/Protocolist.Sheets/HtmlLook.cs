@@ -19,7 +19,7 @@ internal static class HtmlLook
         .error li { border-color: var(--stop); }
         .warning li { border-color: var(--warn); }
         .step { margin: 1rem 0; padding-left: 1rem; border-left: 4px solid var(--rule); }
-        .step > label { display: flex; gap: .6rem; align-items: flex-start; }
+        .step h3 label { display: flex; gap: .6rem; align-items: flex-start; }
         .step input, .looks input { width: 1.1rem; height: 1.1rem; margin-top: .15rem; flex: none; accent-color: var(--rule); }
         .when { font-weight: 600; font-variant-numeric: tabular-nums; }
         .cautions { list-style: none; padding: .3rem .7rem; border: 1px solid var(--warn); }

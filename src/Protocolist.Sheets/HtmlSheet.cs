@@ -74,7 +74,7 @@ public static class HtmlSheet
     private static void StepOf(Step step, int number, HtmlText page)
     {
         page.Raw("<section class=\"step\">");
-        page.Raw($"<label><input type=\"checkbox\"{(step.State == "done" ? " checked" : "")}>").Element("h3", string.Create(CultureInfo.InvariantCulture, $"{number}. {step.Title}")).Raw("</label>");
+        page.Raw($"<h3><label><input type=\"checkbox\"{(step.State == "done" ? " checked" : "")}>").Element("span", string.Create(CultureInfo.InvariantCulture, $"{number}. {step.Title}")).Raw("</label></h3>");
         if (step.State != "planned") page.Element("p", step.Because.Length > 0 ? $"{step.State}: {step.Because}" : step.State, "class=\"done\"");
         if (step.Start is { } start && step.End is { } end)
             page.Element("p", start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})", "class=\"when\"");

@@ -37,7 +37,7 @@ public static class StepTable
     /// <summary>Sentences in one cell, each on its own line.</summary>
     private static string Lines(IEnumerable<string> sentences) => string.Join('\n', sentences);
 
-    private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.ExtendedIso.Format(moment) : "";
+    private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 
     /// <summary>Four figures, which is more than a measuring jug gives.</summary>
     private static string Figures(double number) => number <= 0 ? "0" : Number(double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));

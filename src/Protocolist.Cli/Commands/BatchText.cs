@@ -73,7 +73,7 @@ internal static class BatchText
 
     public static IEnumerable<Finding> Errors(BatchRow row) => row.Findings.Where(f => f.Severity == Severity.Error);
 
-    public static string Moment(NodaTime.OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.ExtendedIso.Format(moment) : "";
+    public static string Moment(NodaTime.OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 
     private static string Day(NodaTime.OffsetDateTime? at) => at is { } moment ? LocalDatePattern.Iso.Format(moment.Date) : "no date";
 

@@ -37,8 +37,8 @@ public partial class HtmlSheetTests
     {
         var steps = Tree(Page).Descendants("section").ToList();
         Assert.Equal(Whelk.Steps.Length, steps.Count);
-        Assert.All(steps, s => Assert.Equal("checkbox", s.Element("label")!.Element("input")!.Attribute("type")!.Value));
-        Assert.Equal(Whelk.Steps.Select(s => s.Title), steps.Select(s => s.Descendants("h3").First().Value.Split(". ", 2)[1]));
+        Assert.All(steps, s => Assert.Equal("checkbox", s.Element("h3")!.Element("label")!.Element("input")!.Attribute("type")!.Value));
+        Assert.Equal(Whelk.Steps.Select(s => s.Title), steps.Select(s => s.Descendants("h3").First().Value.Trim().Split(". ", 2)[1]));
     }
 
     [Fact]

@@ -35,7 +35,7 @@ public class StepTableTests
         var (start, hours, volume) = (Array.IndexOf(rows[0], "start"), Array.IndexOf(rows[0], "least hours"), Array.IndexOf(rows[0], "volume mL"));
         foreach (var (row, step) in rows.Skip(1).Zip(Whelk.Steps))
         {
-            if (step.Start is { } at) Assert.Equal(at, OffsetDateTimePattern.ExtendedIso.Parse(row[start]).Value);
+            if (step.Start is { } at) Assert.Equal(at, OffsetDateTimePattern.Rfc3339.Parse(row[start]).Value);
             Assert.Equal(step.Least.TotalHours, double.Parse(row[hours], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture), 3);
             if (step.Volume is { } fluid) Assert.Equal(1, double.Parse(row[volume], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture) / fluid.Milliliters, 3);
         }

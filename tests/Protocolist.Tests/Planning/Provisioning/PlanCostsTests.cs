@@ -81,6 +81,25 @@ public class PlanCostsTests
         Assert.Equal(["priced-by-another-measure"], Read("0.20 EUR/L").Findings.Select(f => f.Id));
     }
 
+    /// <summary>A bottle out of date and one of unknown strength are left alone; then the part bottle that was opened first, then the other, then the full one.</summary>
+    [Fact]
+    public void Unfit_bottles_are_warnings_and_the_oldest_part_bottle_is_emptied_first()
+    {
+        var read = Station.Read("""
+            stock:
+              - {fluid: ethanol 96 %vol, id: old, on-hand: 9 L, expires: 2027-02-01}
+              - {fluid: ethanol, id: nameless, on-hand: 9 L}
+              - {fluid: ethanol, strength: 96 %vol, id: full, on-hand: 9 L, expires: 2028-01-01}
+              - {fluid: ethanol 96 %vol, id: part, on-hand: 60 mL, opened: 2026-12-01}
+              - {fluid: ethanol 96 %vol, id: part-older, on-hand: 40 mL, opened: 2026-10-01}
+            """);
+        Assert.Contains(read.Findings, f => f.Id == "unknown-strength" && f.Severity == Severity.Warning && f.Where.Line > 0);
+        Assert.False(read.HasErrors, string.Join('\n', read.Findings));
+        var plan = Station.Plan(Station.Whelk, read.Value!);
+        Assert.Equal(["part-older", "part", "full"], plan.Material("ethanol 96 %vol").Draws.Select(d => d.Stock));
+        Assert.True(plan.Startable);
+    }
+
     [Fact]
     public void Two_currencies_without_a_rate_are_a_finding_and_with_one_are_not()
     {
