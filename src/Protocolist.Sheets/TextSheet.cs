@@ -98,8 +98,10 @@ public static class TextSheet
             sheet.Gap();
         }
 
-        (string What, Money? Sum)[] costs = [("to spend now", plan.Costs.Cash), ("worth of what is used", plan.Costs.Used), ("work", plan.Costs.Labour), ("disposal", plan.Costs.Disposal)];
-        if (costs.Any(c => c.Sum is not null)) sheet.Add($"Costs: {string.Join(", ", costs.Where(c => c.Sum is not null).Select(c => $"{c.What} {c.Sum}"))}.");
+        var costs = CostLines.Of(plan.Costs).ToList();
+        if (costs.Count == 0) return;
+        sheet.Title("Costs");
+        foreach (var (what, sum) in costs) sheet.Add($"{what}: {sum}", "  ");
     }
 
     private static string Window(Step step) => step.Most is { } most

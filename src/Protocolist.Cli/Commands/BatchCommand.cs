@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using NodaTime;
@@ -14,12 +13,12 @@ namespace Protocolist.Cli.Commands;
 internal static class BatchCommand
 {
     private static readonly Argument<string> Table = new("SPECIMENS.csv") { Description = "The specimens, one a row; columns by name, terms of Darwin Core understood." };
-    private static readonly Option<string?> BenchFile = PlanInputs.BenchFile();
-    private static readonly Option<string[]> Folders = PlanInputs.HouseFolders();
-    private static readonly Option<string?> Start = PlanInputs.StartOption();
-    private static readonly Option<string[]> Choose = new("--choose") { Description = "A choice for every protocol that leaves it, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Option<string?> BenchFile = SharedOptions.BenchFile();
+    private static readonly Option<string[]> Folders = SharedOptions.HouseFolders();
+    private static readonly Option<string?> Start = SharedOptions.StartOption();
+    private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice for every protocol that leaves it");
     private static readonly Option<bool> Json = new("--json") { Description = "One line of JSON a row." };
-    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv and PREFIX.progress.json." };
+    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv (with --json PREFIX.shopping.json too) and PREFIX.progress.json." };
     private static readonly Option<bool> Resume = new("--resume") { Description = "Go on where PREFIX.progress.json ends. Needs --out." };
     private static readonly Option<bool> Schedule = new("--schedule") { Description = $"Date all plans on one bench, into PREFIX.schedule.csv; at most {JointSchedule.MostPlans} plans. Needs --out." };
 
@@ -38,8 +37,8 @@ internal static class BatchCommand
         if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
         var done = resume && prefix is not null ? BatchProgress.Read(prefix) : null;
         if (resume && prefix is not null && done is null) findings.Add(Finding.Error("nothing-to-resume", $"'{BatchProgress.PathOf(prefix)}' is not there or not readable", "run once without --resume"));
-        var inputs = PlanInputs.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
-        var choices = Choices(options.GetValue(Choose) ?? [], findings);
+        var inputs = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
+        var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
         var path = options.GetRequiredValue(Table);
         if (!File.Exists(path)) return Exits.Unread([Finding.Error("unreadable-file", "there is no such file", "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
@@ -76,7 +75,7 @@ internal static class BatchCommand
                 return Exits.WithErrors;
             }
 
-            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date));
+            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date), options.GetValue(Json));
             return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
         }
         finally
@@ -85,8 +84,9 @@ internal static class BatchCommand
         }
     }
 
-    private static void Shop(string prefix, JointList list)
+    private static void Shop(string prefix, JointList list, bool asJson)
     {
+        if (asJson) InputFiles.Write(prefix + ".shopping.json", ShoppingJson.Of(list));
         InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
         foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
         if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");
@@ -96,19 +96,6 @@ internal static class BatchCommand
     {
         using var reader = new StreamReader(path);
         return reader.ReadLine() ?? "";
-    }
-
-    private static ImmutableSortedDictionary<string, string> Choices(IEnumerable<string> given, List<Finding> findings)
-    {
-        var choices = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (var choice in given)
-        {
-            var parts = choice.Split('=', 2, StringSplitOptions.TrimEntries);
-            if (parts.Length == 2 && parts[0].Length > 0) choices[parts[0]] = parts[1];
-            else findings.Add(Finding.Error("bad-choice", $"'{choice}' is not a choice", "write --choose keeping=ethanol"));
-        }
-
-        return choices.ToImmutable();
     }
 
     /// <summary>The joint schedule as a file.</summary>

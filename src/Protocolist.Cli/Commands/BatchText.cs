@@ -48,12 +48,16 @@ internal static class BatchText
             if (row.Plan is { } plan)
             {
                 json.WriteString("protocol", plan.Protocol.Id);
+                json.WriteNumber("revision", plan.Protocol.Revision);
                 if (plan.Start is not null) json.WriteString("start", Moment(plan.Start));
                 if (plan.End is not null) json.WriteString("end", Moment(plan.End));
+                json.WriteString("zone", plan.Zone);
                 json.WriteNumber("handsOnMinutes", Math.Round(row.HandsOn.TotalMinutes));
                 if (row.FinalVessel is { } vessel) json.WriteString("vessel", vessel);
                 CompareJson.Money(json, "cost", row.Total);
-                if (row.Total is { } total) json.WriteString("currency", total.Currency);
+                CompareJson.Money(json, "cash", plan.Costs.Cash);
+                CompareJson.Money(json, "careByYear", plan.Costs.CareByYear);
+                if ((row.Total ?? plan.Costs.Cash) is { } total) json.WriteString("currency", total.Currency);
             }
 
             json.WriteNumber("errors", row.Count(Severity.Error));
@@ -69,7 +73,7 @@ internal static class BatchText
 
     public static IEnumerable<Finding> Errors(BatchRow row) => row.Findings.Where(f => f.Severity == Severity.Error);
 
-    public static string Moment(NodaTime.OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.ExtendedIso.Format(moment) : "";
+    public static string Moment(NodaTime.OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 
     private static string Day(NodaTime.OffsetDateTime? at) => at is { } moment ? LocalDatePattern.Iso.Format(moment.Date) : "no date";
 

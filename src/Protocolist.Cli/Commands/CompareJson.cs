@@ -20,6 +20,7 @@ internal static class CompareJson
             json.WriteString("specimen", comparison.SpecimenId);
             json.WriteString("protocol", comparison.Protocol.Id);
             json.WriteNumber("revision", comparison.Protocol.Revision);
+            json.WriteBoolean("combined", comparison.IsCombined);
             json.WriteStartArray("ways");
             foreach (var way in comparison.Ways) Way(json, way);
             json.WriteEndArray();
@@ -40,6 +41,7 @@ internal static class CompareJson
         json.WriteString("message", finding.Message);
         json.WriteString("remedy", finding.Remedy);
         json.WriteString("where", finding.Where.ToString());
+        if (finding.Subject.Length > 0) json.WriteString("subject", finding.Subject);
         json.WriteEndObject();
     }
 
@@ -53,23 +55,38 @@ internal static class CompareJson
     {
         json.WriteStartObject();
         json.WriteString("name", way.Name);
-        json.WriteStartObject("choices");
-        foreach (var (choice, option) in way.Choices) json.WriteString(choice, option);
+        Pairs(json, "choices", way.Choices);
+        Pairs(json, "vessels", way.Vessels);
+        Pairs(json, "supplies", way.Supplies);
+        json.WriteStartObject("wishes");
+        Pairs(json, "vessels", way.Wishes.Vessels);
+        Pairs(json, "supplies", way.Wishes.Supplies);
         json.WriteEndObject();
         json.WriteBoolean("startable", way.Startable);
         if (way.Days is { } days) json.WriteNumber("days", Math.Round(days, 3));
         json.WriteNumber("handsOnHours", Math.Round(way.HandsOnHours, 3));
         Money(json, "costNow", way.CostNow);
         Money(json, "costOverTenYears", way.OverTenYears);
-        if (way.CostNow is { } money) json.WriteString("currency", money.Currency);
+        if ((way.CostNow ?? way.OverTenYears) is { } money) json.WriteString("currency", money.Currency);
         json.WriteNumber("formaldehydeStockL", Math.Round(way.FormaldehydeStockLitres, 3));
         json.WriteNumber("flammableAlcoholL", Math.Round(way.FlammableAlcoholLitres, 3));
         json.WriteNumber("errors", way.Errors);
         json.WriteNumber("warnings", way.Warnings);
+        json.WriteStartArray("findings");
+        foreach (var finding in way.Findings) Finding(json, finding);
+        json.WriteEndArray();
         json.WriteStartArray("remarks");
         foreach (var remark in way.Remarks) json.WriteStringValue(remark);
         json.WriteEndArray();
+        json.WriteBoolean("dominated", way.DominatedBy is not null);
         if (way.DominatedBy is { } better) json.WriteString("dominatedBy", better);
+        json.WriteEndObject();
+    }
+
+    private static void Pairs(Utf8JsonWriter json, string name, IEnumerable<KeyValuePair<string, string>> pairs)
+    {
+        json.WriteStartObject(name);
+        foreach (var (key, value) in pairs) json.WriteString(key, value);
         json.WriteEndObject();
     }
 }

@@ -1,11 +1,8 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using NodaTime;
 using NodaTime.Text;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;
@@ -14,19 +11,21 @@ namespace Protocolist.Cli.Commands;
 internal static class PlanCommand
 {
     private static readonly Argument<string> SpecimenFile = new("SPECIMEN.yaml") { Description = "The specimen." };
-    private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench: stock, vessels, hours, zone." };
-    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
-    private static readonly Option<string?> Start = new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
-    private static readonly Option<string[]> Choose = new("--choose") { Description = "A choice that the protocol leaves, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Option<string?> BenchFile = SharedOptions.BenchFile();
+    private static readonly Option<string[]> Folders = SharedOptions.HouseFolders();
+    private static readonly Option<string?> Start = SharedOptions.StartOption();
+    private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice that the protocol leaves");
+    private static readonly Option<string[]> Vessel = SharedOptions.VesselOption();
+    private static readonly Option<string[]> Supply = SharedOptions.SupplyOption();
     private static readonly Option<string?> By = new("--by") { Description = "Plan backwards: all is over on the morning of this day, as 2027-06-01, and a note says when to begin at the latest." };
-    private static readonly Option<string> Format = new("--format") { Description = "text, json or ics (a calendar).", DefaultValueFactory = _ => "text" };
+    private static readonly Option<string> Format = new("--format") { Description = "text, json, html (a page to print), ics (a calendar) or csv (one row a step).", DefaultValueFactory = _ => "text" };
     private static readonly Option<bool> Json = new("--json") { Description = "Short for --format json." };
     private static readonly Option<string?> Out = new("--out") { Description = "Write to this file instead of standard output." };
 
     public static Command Build()
     {
         Format.AcceptOnlyFromAmong(PlanOutput.Formats);
-        var command = new Command("plan", "Plans one specimen.") { SpecimenFile, BenchFile, HouseFolders, Start, By, Choose, Format, Json, Out };
+        var command = new Command("plan", "Plans one specimen.") { SpecimenFile, BenchFile, Folders, Start, By, Choose, Vessel, Supply, Format, Json, Out };
         command.SetAction(Run);
         return command;
     }
@@ -35,16 +34,12 @@ internal static class PlanCommand
     {
         var findings = new List<Finding>();
         var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : Bench.Empty(DateTimeZone.Utc);
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
-        findings.AddRange(unread);
-        var shelf = Shelf.BundledWith(folders);
-        findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        var start = StartOf(options.GetValue(Start), bench, findings);
+        var shared = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
-        var choices = Choices(options.GetValue(Choose) ?? [], findings);
-        if (specimen is null || bench is null || start is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
-        var made = Planner.Plan(new(specimen, shelf, bench, start.Value) { Choices = choices, By = by });
+        var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
+        var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
+        if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        var made = Planner.Plan(new(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return Exits.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
         if (options.GetValue(Out) is { } path) InputFiles.Write(path, text);
@@ -52,42 +47,10 @@ internal static class PlanCommand
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 
-    /// <summary>The start as given, or this minute on the bench's clocks: the one place where a clock is read.</summary>
-    private static LocalDateTime? StartOf(string? text, Bench? bench, List<Finding> findings)
-    {
-        if (text is null)
-        {
-            var now = SystemClock.Instance.GetCurrentInstant().InZone(bench?.Opening.Zone ?? DateTimeZone.Utc).LocalDateTime;
-            return new LocalDateTime(now.Year, now.Month, now.Day, now.Hour, now.Minute);
-        }
-
-        foreach (var pattern in (string[])["uuuu-MM-dd'T'HH:mm", "uuuu-MM-dd' 'HH:mm", "uuuu-MM-dd'T'HH:mm:ss"])
-        {
-            var parsed = LocalDateTimePattern.CreateWithInvariantCulture(pattern).Parse(text);
-            if (parsed.Success) return parsed.Value;
-        }
-
-        findings.Add(Finding.Error("bad-start", $"'{text}' is not a moment to start", "write --start 2027-03-01T09:00"));
-        return null;
-    }
-
     private static LocalDate? DayOf(string text, List<Finding> findings)
     {
         if (LocalDatePattern.Iso.Parse(text) is { Success: true } parsed) return parsed.Value;
         findings.Add(Finding.Error("bad-date", $"'{text}' is not a day", "write --by 2027-06-01"));
         return null;
-    }
-
-    private static ImmutableSortedDictionary<string, string> Choices(IEnumerable<string> given, List<Finding> findings)
-    {
-        var choices = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (var choice in given)
-        {
-            var at = choice.IndexOf('=', StringComparison.Ordinal);
-            if (at > 0) choices[choice[..at].Trim()] = choice[(at + 1)..].Trim();
-            else findings.Add(Finding.Error("bad-choice", $"'{choice}' is not a choice", "write --choose keeping=ethanol"));
-        }
-
-        return choices.ToImmutable();
     }
 }

@@ -16,7 +16,7 @@ internal static class ReviseCommand
     private static readonly Argument<string> LogFile = new("LOG.yaml") { Description = "The whole log so far." };
     private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench that the plan was made for." };
     private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
-    private static readonly Option<string> Format = new("--format") { Description = "changes (what changed and why), text, json or ics.", DefaultValueFactory = _ => "changes" };
+    private static readonly Option<string> Format = new("--format") { Description = "changes (what changed and why), text, json, html, ics or csv.", DefaultValueFactory = _ => "changes" };
     private static readonly Option<string?> Out = new("--out") { Description = "Write the revised plan to this file, as JSON unless --format says otherwise; it may be PLAN.json itself." };
 
     public static Command Build()

@@ -34,6 +34,15 @@ public sealed record Bench
         .Select(v => v with { Count = v.Count - VesselsInUse.Where(u => u.VesselId == v.Id && !(u.Until < on)).Sum(u => u.Count) })
         .Where(v => v.Count > 0);
 
+    /// <summary>Vessels of which none is free on a day, but which can be bought: one of each.</summary>
+    /// <param name="on">The day.</param>
+    /// <returns>Vessels with a price, each with a count of 1.</returns>
+    public IEnumerable<Vessel> VesselsForSale(LocalDate on)
+    {
+        var free = FreeVessels(on).Select(v => v.Id).ToHashSet(StringComparer.Ordinal);
+        return Vessels.Where(v => v.Price is not null && !free.Contains(v.Id)).Select(v => v with { Count = 1 });
+    }
+
     /// <summary>How many people can lift together; 1 or more.</summary>
     public int People { get; init; } = 1;
 
@@ -46,11 +55,8 @@ public sealed record Bench
     /// <summary>What work costs, by time.</summary>
     public Price? Labour { get; init; }
 
-    /// <summary>What it costs to have formaldehyde waste taken away, by volume.</summary>
-    public Price? FormaldehydeDisposal { get; init; }
-
-    /// <summary>What it costs to have alcohol waste taken away, by volume.</summary>
-    public Price? AlcoholDisposal { get; init; }
+    /// <summary>What it costs to have waste of a class taken away: fluids by volume, solids by the piece.</summary>
+    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init; } = ImmutableDictionary<WasteClass, Price>.Empty;
 
     /// <summary>Where waste goes; everything is collected where the bench says nothing.</summary>
     public WasteRules WasteRules { get; init; } = WasteRules.CollectAll;

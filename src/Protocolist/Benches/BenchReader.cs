@@ -30,7 +30,6 @@ public static class BenchReader
         var currency = fields.Scalar("currency");
         if (currency is not null && Money.MinorUnits(currency.Value) is null)
             findings.Add(Finding.Error("unknown-currency", $"'{currency.Value}' is not the code of a currency", "give its ISO 4217 code, such as EUR", currency.Span));
-        var (formaldehyde, alcohol) = Disposal(fields, findings);
         var inUse = new List<VesselInUse>();
         var bench = new Bench
         {
@@ -43,8 +42,7 @@ public static class BenchReader
             Air = Air(fields),
             Currency = currency?.Value,
             Labour = StockReader.Price(fields, "labour", findings),
-            FormaldehydeDisposal = formaldehyde,
-            AlcoholDisposal = alcohol,
+            DisposalPrices = DisposalReader.Read(fields, findings),
             WasteRules = WasteReader.Read(fields, findings),
             ExchangeRates = StockReader.ExchangeRates(fields, findings),
         };
@@ -89,14 +87,5 @@ public static class BenchReader
         var hood = table.YesNo("hood") ?? false;
         table.Finish();
         return room is { Low: > 0 } r && changes is { Low: >= 0 } c ? new(Volume.FromCubicMeters(r.Middle), c.Middle, hood) : null;
-    }
-
-    private static (Price? Formaldehyde, Price? Alcohol) Disposal(Fields fields, List<Finding> findings)
-    {
-        if (fields.Nested("disposal", "'disposal'") is not { } table) return (null, null);
-        var formaldehyde = StockReader.Price(table, "formaldehyde", findings);
-        var alcohol = StockReader.Price(table, "alcohol", findings);
-        table.Finish();
-        return (formaldehyde, alcohol);
     }
 }

@@ -33,7 +33,9 @@ internal static class StockReader
             // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
             var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
             findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
-            if (item.Kind == StockKind.Fluid) findings.AddRange(Fluid.Read(item.Substance, item.Where).Findings);
+            
+            // A fluid of unknown strength is left out with a warning of the validator's; the rest of the bench serves.
+            if (item.Kind == StockKind.Fluid && item.IsStrengthKnown) findings.AddRange(Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd(), item.Where).Findings);
             items.Add(item);
         }
 
@@ -125,11 +127,14 @@ internal static class StockReader
             if (price is not null) findings.AddRange(price.Findings);
             var lead = fields.Quantity("lead", Dimension.OfTime);
             fields.Finish();
-            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? (int)Math.Ceiling(time.High / 86400) : 0));
+            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? LeadDays(time) : 0));
         }
 
         return packs.DrainToImmutable();
     }
+
+    /// <summary>Whole calendar days; a part of a day is a day.</summary>
+    public static int LeadDays(QuantityRange lead) => (int)Math.Clamp(Math.Ceiling(lead.High / 86400), 0, 36500);
 
     private static Amount? Amount(Fields fields, string key, AmountKind kind, List<Finding> findings)
     {

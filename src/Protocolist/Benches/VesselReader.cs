@@ -26,6 +26,9 @@ internal static class VesselReader
                 Closure = fields.Choice<Closure>("closure") ?? Closure.LooseLid,
                 Lid = fields.Choice<VesselMaterial>("lid") ?? VesselMaterial.Unknown,
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
+                Price = fields.Scalar("price") is { } price ? Priced(price, findings) : null,
+                LeadDays = fields.Quantity("lead", Dimension.OfTime) is { } lead ? StockReader.LeadDays(lead) : 0,
+                LossPerYear = fields.Quantity("loses-a-year", Dimension.OfVolume) is { Low: >= 0 } loss ? Volume.FromCubicMeters(loss.Middle) : null,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
                 Pane = fields.Quantity("pane", Dimension.OfLength) is { } pane ? Length.FromMeters(pane.Middle) : null,
             };
@@ -53,6 +56,14 @@ internal static class VesselReader
             if (count > of.Count) vessel.Findings.Add(Finding.Warning("more-in-use-than-there-are", $"{count} of '{of.Id}' are said to be in use, and there are {of.Count}", "count them", use.Span));
             yield return new(of.Id, count, until);
         }
+    }
+
+    private static Money? Priced(ScalarNode text, List<Finding> findings)
+    {
+        var price = Money.Read(text.Value, text.Span);
+        findings.AddRange(price.Findings);
+        if (price.Value is { Minor: < 0 }) findings.Add(Finding.Error("negative-price", $"a vessel cannot cost {price.Value}", "write what one costs", text.Span));
+        return price.Value is { Minor: >= 0 } fair ? fair : null;
     }
 
     private static VesselShape? Inside(Fields vessel, List<Finding> findings)

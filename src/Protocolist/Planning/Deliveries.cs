@@ -34,7 +34,7 @@ internal static class Deliveries
             var days = bought.Max(p => p.LeadDays);
             var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
             var left = stock.OnHand(bought.Key, ordered);
-            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, Share(s, provisioned.Recipes, bought.Key))).Where(s => s.Item2 > 0))
+            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, IsVessel(s, bought) ? 1 : Share(s, provisioned.Recipes, bought.Key))).Where(s => s.Item2 > 0))
             {
                 left -= part;
                 if (left < 0 && waiting.Contains(step) && (!deliveries.TryGetValue(step, out var other) || other.At < at)) deliveries[step] = new(bought.Key, days, at, step);
@@ -43,6 +43,10 @@ internal static class Deliveries
 
         return deliveries.ToImmutable();
     }
+
+    /// <summary>Whether it is the step's vessel that is bought.</summary>
+    private static bool IsVessel(DraftStep step, IGrouping<string, Plans.PlannedPurchase> bought) =>
+        step.Vessel?.Vessel.Name == bought.Key && bought.Any(p => p.For.Contains(step.Id));
 
     /// <summary>How much of a material goes into the fluid of a step, in m3 or kg.</summary>
     private static double Share(DraftStep step, ImmutableArray<Plans.Recipe> recipes, string material)

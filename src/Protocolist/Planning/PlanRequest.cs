@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
@@ -15,6 +16,9 @@ public sealed record PlanRequest(Specimen Specimen, Shelf Shelf, Bench Bench, Lo
 {
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>Vessels and supplies that the person insists on; the planner chooses the rest.</summary>
+    public PlanWishes Wishes { get; init; } = PlanWishes.None;
 
     /// <summary>The day on whose morning all dated work must be over, such as the opening of a display; null where nothing presses.</summary>
     public LocalDate? By { get; init; }

@@ -19,22 +19,34 @@ public static class Planner
         return Make(request).Plan;
     }
 
-    /// <summary>The plan, and the dated draft behind it for whoever has to date it beside others.</summary>
-    internal static (Checked<Plan> Plan, Draft? Draft) Make(PlanRequest request)
+    /// <summary>The plan with what stands behind it, for whoever has to date it beside others or to weigh it against other ways.</summary>
+    internal static MadePlan Make(PlanRequest request)
     {
         var measured = MeasurePass.Run(request.Specimen);
-        if (measured.Value is not { } body) return (new(null, measured.Findings), null);
+        if (measured.Value is not { } body) return new(new(null, measured.Findings));
         var selected = SelectPass.Run(body, request.Shelf);
-        if (selected.Value is not { } protocol) return (new(null, [.. measured.Findings, .. selected.Findings]), null);
+        if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
-        if (drafted.Value is not { } draft) return (new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]), null);
-        var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date);
+        if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
+        var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date, request.Wishes);
         var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        return (reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } }, scheduled.Draft);
+        var plan = reviewed.Value! with
+        {
+            EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(),
+            By = request.By,
+            Wishes = request.Wishes.IsEmpty() ? null : request.Wishes,
+        };
+        return new(reviewed with { Value = plan }, scheduled.Draft, provisioned);
     }
 }
+
+/// <summary>A plan and what stands behind it; the rest is null where there is no plan.</summary>
+/// <param name="Plan">The plan with its findings.</param>
+/// <param name="Draft">The dated draft.</param>
+/// <param name="Provisioned">What the fourth pass found, with the ways that it did not take.</param>
+internal sealed record MadePlan(Checked<Plan> Plan, Draft? Draft = null, Provisioned? Provisioned = null);

@@ -25,13 +25,16 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     public Checked<Schedule> Earliest()
     {
         var supplied = Solve(NoDeliveries, follows: true);
-        var first = deliveries.IsEmpty ? supplied : Solve(deliveries, follows: true, BodyCannotWait ? supplied.Value?.Jobs[0].Start : null);
+        var beginBy = BodyCannotWait && !deliveries.IsEmpty ? supplied.Value?.Jobs[0].Start : null;
+        var first = deliveries.IsEmpty ? supplied : Solve(deliveries, follows: true, beginBy);
         if (first.Value is not null) return Noted(first, deliveries);
         if (!deliveries.IsEmpty && supplied is { Value: not null } unsupplied)
             return unsupplied with { Findings = [.. Noted(unsupplied, NoDeliveries).Findings, .. InOrder(deliveries).DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
         if (_before is not null && Solve(NoDeliveries, follows: false) is { Value: not null } late)
             return late with { Findings = [.. late.Findings, Overdue(late.Value)] };
-        return first;
+
+        // Only now is it worth finding out why.
+        return Scheduler.Earliest(Begun(Graph(deliveries, follows: true), beginBy), bench.Opening, From);
     }
 
     /// <summary>Deliveries in the order of the steps that wait for them: a table has an order of its own on every run.</summary>
@@ -41,7 +44,11 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     private bool BodyCannotWait => draft.Body.Specimen.Condition != Condition.Frozen && open[0].Progress is null;
 
     private Checked<Schedule> Solve(ImmutableDictionary<string, Delivery> awaited, bool follows, Instant? beginBy = null) =>
-        Scheduler.Earliest(beginBy is { } by ? Graph(awaited, follows).With(0, job => job with { StartBy = Sooner(job.StartBy, by) }) : Graph(awaited, follows), bench.Opening, open[0].Progress?.Begun is { } begun ? Instant.Min(from, begun) : from);
+        Scheduler.TryEarliest(Begun(Graph(awaited, follows), beginBy), bench.Opening, From);
+
+    private Instant From => open[0].Progress?.Begun is { } begun ? Instant.Min(from, begun) : from;
+
+    private static JobGraph Begun(JobGraph graph, Instant? beginBy) => beginBy is { } by ? graph.With(0, job => job with { StartBy = Sooner(job.StartBy, by) }) : graph;
 
     /// <summary>The steps as jobs that share something with other plans, everything delivered.</summary>
     public JobGraph Shared(Func<DraftStep, ImmutableArray<Need>> needs)

@@ -21,21 +21,33 @@ internal static class VesselChoice
     /// <summary>What came of looking for a vessel: the best fit, or every reason against, and what would do.</summary>
     public sealed record Outcome(FittedVessel? Fitted, NeededVessel? Needed, ImmutableArray<Finding> Reasons);
 
-    public static Outcome For(DraftStep step, BodyMeasure body, Bench bench)
+    /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
+    public static Outcome For(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> free, IReadOnlyList<Vessel> forSale)
     {
-        var request = Request(step, body, bench);
-        var belowBrim = step.Stage.Kind == StageKind.House && StepLength(step, "below-brim") is { } gap ? gap : Length.Zero;
-        var tries = bench.Vessels.Where(v => v.Count > 0).Select(v => VesselFit.Choose(WithGap(request, v, belowBrim), [v])).ToList();
-        var best = tries.Select(t => t.Value?.Chosen).OfType<FittedVessel>()
-            .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
-            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
-            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal)
-            .FirstOrDefault();
-        if (best is not null) return new(best, null, best.Findings);
+        if ((Fitting(step, body, bench, free).FirstOrDefault() ?? Fitting(step, body, bench, forSale).FirstOrDefault()) is { } best) return new(best, null, best.Findings);
 
         // The largest first: what keeps the body out of the largest is what the person has to know.
-        var none = VesselFit.Choose(request, bench.Vessels.Where(v => v.Count > 0).OrderByDescending(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal));
+        var none = VesselFit.Choose(Request(step, body, bench), free.OrderByDescending(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal));
         return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
+    }
+
+    /// <summary>Every vessel that does, the best first: fewest warnings, then least room.</summary>
+    public static IEnumerable<FittedVessel> Fitting(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> vessels)
+    {
+        var request = Request(step, body, bench);
+        return vessels.Select(v => Try(request, step, v).Fitted).OfType<FittedVessel>()
+            .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
+            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
+            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>One vessel filled for a step, or the reasons against it.</summary>
+    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) => Try(Request(step, body, bench), step, vessel);
+
+    private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(FitRequest request, DraftStep step, Vessel vessel)
+    {
+        var belowBrim = step.Stage.Kind == StageKind.House && StepLength(step, "below-brim") is { } gap ? gap : Length.Zero;
+        return VesselFit.One(WithGap(request, vessel, belowBrim), vessel);
     }
 
     private static FitRequest WithGap(FitRequest request, Vessel vessel, Length belowBrim) => belowBrim.Meters > 0 && vessel.Shape.Height.Meters > 0

@@ -44,7 +44,7 @@ public sealed record PlannedPurchase(string Item, string Pack, int Count, [prope
 /// <summary>The books of one material through the plan: <c>used + left = on hand + bought</c>, exactly.</summary>
 /// <param name="Id">Its id in the plan.</param>
 /// <param name="Name">What it is.</param>
-/// <param name="Kind"><c>fluid</c>, <c>salt</c>, <c>water</c>, <c>consumable</c> or <c>tool</c>.</param>
+/// <param name="Kind"><c>fluid</c>, <c>salt</c>, <c>water</c>, <c>consumable</c>, <c>tool</c> or <c>vessel</c> (one that is bought).</param>
 /// <param name="Unit"><c>mL</c>, <c>g</c> or <c>pieces</c>.</param>
 /// <param name="OnHand">Usable on the shelf before.</param>
 /// <param name="Bought">Bought; of tap water, drawn.</param>
@@ -103,7 +103,20 @@ public sealed record PlanCosts(
     [JsonConverter(typeof(MoneyJson))]
     public Money? BySpecimen { get; init; }
 
-    /// <summary>A year of care after sealing, at the bench's rate for work.</summary>
+    /// <summary>The work of a year of care after sealing, at the bench's rate.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? CareLabourByYear { get; init; }
+
+    /// <summary>The fluid that evaporates in a year and is put back, by the worth of what it is made from.</summary>
+    [JsonConverter(typeof(MoneyJson))]
+    public Money? CareFluidByYear { get; init; }
+
+    /// <summary>How much fluid that is; null where it is neither measured nor published.</summary>
+    [JsonPropertyName("topUpByYearMl")]
+    [JsonConverter(typeof(VolumeInMillilitres))]
+    public Volume? TopUpByYear { get; init; }
+
+    /// <summary>A year of care after sealing: work and fluid.</summary>
     [JsonConverter(typeof(MoneyJson))]
     public Money? CareByYear { get; init; }
 

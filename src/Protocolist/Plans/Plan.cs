@@ -30,6 +30,9 @@ public sealed record Plan
     /// <summary>What was decided where the protocol leaves a choice: name → option.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
+    /// <summary>What was insisted on beside the choices; null where the planner chose vessels and stock by itself.</summary>
+    public PlanWishes? Wishes { get; init; }
+
     /// <summary>Whether work may begin: no finding is an error.</summary>
     public bool Startable { get; init; }
 

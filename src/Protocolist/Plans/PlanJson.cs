@@ -82,6 +82,7 @@ public static class PlanJson
         plan is { Protocol: not null, Specimen: not null, Costs: not null, Zone: not null, Choices: not null }
         && !plan.Steps.IsDefault && !plan.Recipes.IsDefault && !plan.Purchases.IsDefault && !plan.Findings.IsDefault && !plan.Waste.IsDefault && !plan.Materials.IsDefault && !plan.Costs.DisposalByClass.IsDefault
         && plan.Materials.All(m => !m.Draws.IsDefault && !m.For.IsDefault) && plan.Purchases.All(p => !p.For.IsDefault)
+        && plan.Wishes is null or { Vessels: not null, Supplies: not null }
         && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
         && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
         && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message: not null, Source: not null, Figures.IsDefault: false })

@@ -1,3 +1,4 @@
+using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -27,6 +28,15 @@ public sealed record Vessel(string Id, string Name, VesselShape Shape, VesselMat
 
     /// <summary>Of a glass tank: how thick its walls are; null where nobody measured.</summary>
     public Length? Pane { get; init; }
+
+    /// <summary>What one more of it costs; null where it cannot be bought.</summary>
+    public Money? Price { get; init; }
+
+    /// <summary>Calendar days from order to arrival.</summary>
+    public int LeadDays { get; init; }
+
+    /// <summary>What one of it, filled and closed, loses in a year as this house has measured it; null where nobody has.</summary>
+    public Volume? LossPerYear { get; init; }
 
     /// <summary>Whether it keeps gas in: a sealed rigid vessel builds up pressure when it warms.</summary>
     public bool IsGasTight => Closure is Closure.ScrewLid or Closure.WireBail or Closure.SealedPlate or Closure.GroundStopper;

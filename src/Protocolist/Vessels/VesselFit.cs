@@ -53,6 +53,13 @@ public static class VesselFit
         return new(new(null, [], rejected.ToImmutable(), needed), [none]);
     }
 
+    /// <summary>One vessel filled, or all reasons against it, without looking for what else would do.</summary>
+    internal static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) One(FitRequest request, Vessel vessel)
+    {
+        var wrong = FitRequestCheck.Of(request);
+        return wrong.Length > 0 ? (null, wrong) : Try(vessel, request);
+    }
+
     /// <summary>Fills one vessel, or gives all reasons against it.</summary>
     private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(Vessel vessel, FitRequest request)
     {

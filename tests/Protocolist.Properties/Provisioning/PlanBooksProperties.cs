@@ -4,6 +4,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning;
 using Protocolist.Plans;
@@ -29,8 +30,10 @@ public class PlanBooksProperties
             Name = "test",
             Currency = "EUR",
             Labour = Price.Read("18 EUR/h").Value,
-            FormaldehydeDisposal = Price.Read("3.20 EUR/L").Value,
-            AlcoholDisposal = Price.Read("1.10 EUR/L").Value,
+            DisposalPrices = ImmutableDictionary<WasteClass, Price>.Empty
+                .Add(WasteClass.Formaldehyde, Price.Read("3.20 EUR/L").Value!)
+                .Add(WasteClass.FlammableAlcohol, Price.Read("1.10 EUR/L").Value!)
+                .Add(WasteClass.Sharps, Price.Read("0.15 EUR/piece").Value!),
             Stock = stock,
         })).ToArbitrary();
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Disposal;
@@ -10,9 +12,10 @@ internal static class WasteReader
     public static WasteRules Read(Fields bench, List<Finding> findings)
     {
         if (bench.Nested("waste", "'waste'") is not { } table) return WasteRules.CollectAll;
-        var containers = ByClass(table, "containers", findings);
-        var drains = ByClass(table, "drains", findings);
-        var rules = new WasteRules(containers, drains);
+        var prices = ImmutableDictionary.CreateBuilder<WasteClass, ContainerPrice>();
+        var containers = ByClass(table, "containers", prices, findings);
+        var drains = ByClass(table, "drains", null, findings);
+        var rules = new WasteRules(containers, drains) { ContainerPrices = prices.ToImmutable() };
         if (table.Nested("keep-fixative", "'keep-fixative'") is { } keep)
         {
             rules = rules with { FixativeKeptIn = keep.Required("in")?.Value, FixativeUses = keep.Whole("uses", 1, 100) ?? rules.FixativeUses };
@@ -23,12 +26,21 @@ internal static class WasteReader
         return rules;
     }
 
-    private static ImmutableDictionary<WasteClass, string> ByClass(Fields waste, string key, List<Finding> findings)
+    private static ImmutableDictionary<WasteClass, string> ByClass(Fields waste, string key, ImmutableDictionary<WasteClass, ContainerPrice>.Builder? prices, List<Finding> findings)
     {
         var named = ImmutableDictionary.CreateBuilder<WasteClass, string>();
         if (waste.Nested(key, $"'{key}'") is not { } table) return named.ToImmutable();
         foreach (var @class in Enum.GetValues<WasteClass>())
         {
+            if (prices is not null && table.Entry(EnumWords<WasteClass>.Of(@class))?.Value is MappingNode node)
+            {
+                var container = new Fields(node, "a container", findings);
+                if (container.Required("name") is { } name && !string.IsNullOrWhiteSpace(name.Value)) named[@class] = name.Value.Trim();
+                if (Price(container, @class, findings) is { } price) prices[@class] = price;
+                container.Finish();
+                continue;
+            }
+
             if (table.Scalar(EnumWords<WasteClass>.Of(@class)) is not { } text) continue;
             if (!string.IsNullOrWhiteSpace(text.Value)) named[@class] = text.Value.Trim();
             if (key == "drains" && @class is WasteClass.Formaldehyde or WasteClass.FormaldehydeAndAlcohol or WasteClass.FlammableAlcohol)
@@ -37,5 +49,23 @@ internal static class WasteReader
 
         table.Finish();
         return named.ToImmutable();
+    }
+
+    /// <summary>What a full container costs; null where nothing is said, or one half of it only.</summary>
+    private static ContainerPrice? Price(Fields container, WasteClass @class, List<Finding> findings)
+    {
+        var isSolid = DisposalReader.IsSolid(@class);
+        var holds = container.Quantity("holds", isSolid ? Dimension.None : Dimension.OfVolume);
+        var price = container.Scalar("price") is { } text ? Money.Read(text.Value, text.Span) : null;
+        findings.AddRange(price?.Findings ?? []);
+        if (holds is null && price is null) return null;
+        if (holds is { IsPoint: true, Low: > 0 and < 1e9 } size && price?.Value is { Minor: >= 0 } money)
+        {
+            var amount = isSolid ? Amount.Of((long)size.Low) : Amount.Of(UnitsNet.Volume.FromCubicMeters(Math.Min(size.Low, 1000)));
+            if (amount.Units > 0) return new(amount, money);
+        }
+
+        if (price is not { Value: null }) findings.Add(Finding.Error("container-without-price", $"the container for {Waste.Words(@class.ToString())} waste needs both what it holds and what it costs full", isSolid ? "write 'holds: 100' and 'price: 14.00 EUR'" : "write 'holds: 25 L' and 'price: 60.00 EUR'", container.Span));
+        return null;
     }
 }

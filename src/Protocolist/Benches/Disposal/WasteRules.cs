@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 
 namespace Protocolist.Benches.Disposal;
 
@@ -11,6 +12,9 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
 {
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
+
+    /// <summary>Of a class, what its container holds and what it costs to have it taken away full; waste of a class without a price of its own bears its share of that.</summary>
+    public ImmutableDictionary<WasteClass, ContainerPrice> ContainerPrices { get; init; } = ImmutableDictionary<WasteClass, ContainerPrice>.Empty;
 
     /// <summary>The vessel in which spent formalin is kept for another specimen; null where it is never kept.</summary>
     public string? FixativeKeptIn { get; init; }
@@ -38,4 +42,15 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
         var unnamed = Finding.Note("waste-needs-a-container", $"the bench names no container for {Waste.Words(@class.ToString())} waste ({amount} {what})", "set one up, closed and labelled, before the first step");
         return new(new(what, @class, amount, way, $"a closed container labelled '{Waste.Words(@class.ToString())} waste'"), [unnamed]);
     }
+}
+
+/// <summary>What a container of waste costs.</summary>
+/// <param name="Holds">What is in it when it is full: a volume, or a number of pieces; above zero.</param>
+/// <param name="Price">What it costs to have it taken away, the container included.</param>
+public sealed record ContainerPrice(Amount Holds, Money Price)
+{
+    /// <summary>The share of a lot, rounded to a coin.</summary>
+    /// <param name="amount">How much waste; of the same kind as <see cref="Holds"/>.</param>
+    /// <returns>Its part of the price.</returns>
+    public Money For(Amount amount) => Money.Rounded(Price.Amount * amount.Units / Holds.Units, Price.Currency);
 }

@@ -46,12 +46,13 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public int Count(Severity severity) => Findings.Count(f => f.Severity == severity);
 }
 
-/// <summary>Many specimens from a table, one plan a row, at constant memory: a row is forgotten before the next is read.</summary>
+/// <summary>Many specimens from a table, one plan a row. A row is forgotten before the next is read, but for some 40 bytes by which its number is known again.</summary>
 public sealed class Batch
 {
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
     private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
+    private readonly NumbersSeen seen = new();
 
     private Batch(SpecimenTable table, BatchRequest request)
     {
@@ -72,14 +73,16 @@ public sealed class Batch
         return new(opened.Value is { } table ? new(table, request) : null, opened.Findings);
     }
 
-    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only.</summary>
+    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only; a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
     /// <param name="skip">Rows that were done before and are passed over.</param>
     /// <returns>One result for each row that is not passed over.</returns>
     public IEnumerable<BatchRow> Rows(int skip = 0)
     {
         foreach (var row in table.Rows())
         {
-            if (row.Number > skip) yield return Planned(row);
+            // The numbers of rows that were done before count too.
+            var again = seen.Again(row.Id, row.Number, row.IdAt);
+            if (row.Number > skip) yield return Planned(again is null ? row : row with { Findings = row.Findings.Insert(0, again) });
         }
     }
 
@@ -88,7 +91,7 @@ public sealed class Batch
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Shelf, request.Bench, request.Start);
         if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
-        var (made, draft) = Planner.Make(plan);
+        var (made, draft, _) = Planner.Make(plan);
 
         // What the plan says of the specimen it says of this row.
         var where = SourceSpan.At(table.File, row.Line, 1);

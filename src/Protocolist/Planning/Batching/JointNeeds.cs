@@ -73,7 +73,7 @@ public sealed class JointNeeds
         var later = rounds > 1 ? Round(bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] }, on, rounds, findings) : null;
         var purchases = first.Purchases.Concat(later?.Purchases.Select(p => p with { Count = (int)Math.Min(int.MaxValue, p.Count * (rounds - 1)), Price = p.Price is { } price ? price * (rounds - 1) : null }) ?? [])
             .GroupBy(p => (p.Item, p.Pack, p.LeadDays)).Select(g => g.First() with { Count = g.Sum(p => p.Count), Price = g.All(p => p.Price is not null) ? Money.Sum(g.Select(p => p.Price!), g.First().Price!.Currency) : null, For = [] });
-        ImmutableArray<PlannedPurchase> list = [.. purchases];
+        ImmutableArray<PlannedPurchase> list = [.. purchases, .. BoughtVessels(bench, on, findings)];
         var priced = list.Where(p => p.Price is not null && (bench.Currency is null || p.Price.Currency == bench.Currency)).ToList();
         return new(
             list,
@@ -96,11 +96,25 @@ public sealed class JointNeeds
                 .Select(u => new Thing(u.Item!.Id, u.Item.Substance, [.. bench.Stock.Where(i => i.Substance == u.Item.Substance && i.Kind == u.Item.Kind)], [("all", (u.Uses + rounds - 1) / rounds)])),
         ];
         var rates = new ExchangeRates(bench.Currency ?? ProvisionPass.AnyCurrency(bench), bench.ExchangeRates);
-        var recipes = RecipeBook.Choose(fluids, [.. things.Select(t => t.AsNeed())], stock, [.. things.Select(t => t.AsProduct(on))], bench, rates, on);
+        var recipes = RecipeBook.Choose(fluids, [.. things.Select(t => t.AsNeed())], stock, [.. things.Select(t => t.AsProduct(on))], bench, rates, on, ImmutableSortedDictionary<string, string>.Empty);
         var materials = MaterialBook.Of(recipes, things, stock, rates, on);
         findings.AddRange(recipes.Findings);
         findings.AddRange(materials.Findings);
         return materials;
+    }
+
+    /// <summary>Final vessels that are wanted beyond the free ones, where they can be bought.</summary>
+    private IEnumerable<PlannedPurchase> BoughtVessels(Bench bench, LocalDate on, List<Finding> findings)
+    {
+        var rates = new ExchangeRates(bench.Currency ?? ProvisionPass.AnyCurrency(bench), bench.ExchangeRates);
+        foreach (var (id, wanted) in vessels)
+        {
+            var lacking = wanted - (bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0);
+            if (lacking <= 0 || bench.Vessels.FirstOrDefault(v => v.Id == id) is not { Price: { } one } vessel) continue;
+            var price = rates.Convert(one);
+            if (price is null) findings.Add(rates.Lacking(one.Currency, $"'{id}'"));
+            yield return new(vessel.Name, Amount.Of(1).ToString(), (int)Math.Min(int.MaxValue, lacking), price is null ? null : price * lacking, vessel.LeadDays);
+        }
     }
 
     private IEnumerable<Finding> Vessels(Bench bench, LocalDate on)
@@ -108,6 +122,7 @@ public sealed class JointNeeds
         foreach (var (id, wanted) in vessels)
         {
             var free = bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0;
+            if (wanted > free && bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;
             if (wanted > free)
                 yield return Finding.Warning("not-enough-vessels", $"{wanted} specimens end in '{id}', and {free} are free", "get more of them, or let some specimens share a vessel as a lot");
         }
@@ -118,7 +133,7 @@ public sealed class JointNeeds
 /// <param name="Litres">Fluid → litres to be made.</param>
 /// <param name="Uses">Thing → times that a piece is used.</param>
 /// <param name="Vessels">Vessel id → specimens that end in it.</param>
-/// <param name="ApartMinor">Cash of all plans if each bought for itself, in smallest coins of the bench's currency.</param>
+/// <param name="ApartMinor">Cash of all plans if each bought for itself and found the whole shelf untouched, in smallest coins of the bench's currency.</param>
 public sealed record JointNeedsState(
     ImmutableSortedDictionary<string, double> Litres,
     ImmutableSortedDictionary<string, long> Uses,
@@ -128,6 +143,10 @@ public sealed record JointNeedsState(
 /// <summary>One shopping list for many plans.</summary>
 /// <param name="Purchases">What to buy.</param>
 /// <param name="Cost">What it costs; null where the bench has no prices.</param>
-/// <param name="Apart">What it would cost if each plan bought for itself and each found the whole shelf untouched: less than the truth where the shelf is not empty.</param>
+/// <param name="ApartAtLeast">
+/// What it would cost at the least if each plan bought for itself: the sum of their own purchases, each reckoned as if it alone drew on the shelf. Plans that
+/// come later would find less there, so that the truth is this or more; with an empty shelf it is this. It may lie below <paramref name="Cost"/>, and the
+/// difference is then no loss. Null where the bench has no prices.
+/// </param>
 /// <param name="Findings">What is to be said of it.</param>
-public sealed record JointList(ImmutableArray<PlannedPurchase> Purchases, Money? Cost, Money? Apart, ImmutableArray<Finding> Findings);
+public sealed record JointList(ImmutableArray<PlannedPurchase> Purchases, Money? Cost, Money? ApartAtLeast, ImmutableArray<Finding> Findings);

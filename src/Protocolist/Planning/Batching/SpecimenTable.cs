@@ -8,7 +8,11 @@ using Protocolist.Specimens;
 namespace Protocolist.Planning.Batching;
 
 /// <summary>One row as a specimen, or what is wrong with it.</summary>
-internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Specimen, ImmutableArray<Finding> Findings);
+internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Specimen, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Where its number stands; where the row begins, if it has none.</summary>
+    public SourceSpan IdAt { get; init; }
+}
 
 /// <summary>A table of specimens, read row by row with the rules of specimen files; every finding names its line and column.</summary>
 internal sealed class SpecimenTable
@@ -63,7 +67,7 @@ internal sealed class SpecimenTable
         var specimen = SpecimenReader.ReadInline(node, name, "", findings);
         var unread = findings.Skip(before).Any(f => f.Severity == Severity.Error) || findings.Any(f => f.Severity == Severity.Error);
         findings.AddRange(ValidatorFindings.Of(Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
-        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]);
+        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1) };
 
         void Add(string key, string value, CsvField field)
         {

@@ -1,16 +1,27 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Comparing;
 
-/// <summary>One set of choices and what it comes to. Lower is better in every number.</summary>
+/// <summary>One way to go about it and what it comes to. Lower is better in every number.</summary>
 public sealed record ComparedWay
 {
-    /// <summary>A short name: <c>A</c>, <c>B</c> ... in the order of the protocol's options.</summary>
+    /// <summary>A short name: <c>A</c>, <c>B</c> ... in the order in which they were planned; <c>A</c> is the planner's own.</summary>
     public required string Name { get; init; }
 
     /// <summary>Choice → option.</summary>
     public required ImmutableSortedDictionary<string, string> Choices { get; init; }
+
+    /// <summary>A step's id → the id of the vessel that it uses, of the steps whose vessel makes a difference: those that fix and that house.</summary>
+    public ImmutableSortedDictionary<string, string> Vessels { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>A fluid that is made → what it is made from.</summary>
+    public ImmutableSortedDictionary<string, string> Supplies { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+
+    /// <summary>What has to be insisted on beside the choices to get this plan; the planner chooses the rest of it by itself.</summary>
+    public PlanWishes Wishes { get; init; } = PlanWishes.None;
 
     /// <summary>Whether no finding is an error.</summary>
     public bool Startable { get; init; }
@@ -34,10 +45,13 @@ public sealed record ComparedWay
     public double FlammableAlcoholLitres { get; init; }
 
     /// <summary>Findings of severity error.</summary>
-    public int Errors { get; init; }
+    public int Errors => Findings.Count(f => f.Severity == Severity.Error);
 
     /// <summary>Findings of severity warning.</summary>
-    public int Warnings { get; init; }
+    public int Warnings => Findings.Count(f => f.Severity == Severity.Warning);
+
+    /// <summary>The errors and warnings of its plan, the gravest first.</summary>
+    public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <summary>What is known of shrinkage and colour, each with its source.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];

@@ -1,46 +1,75 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Comparing;
 
-/// <summary>All lawful choices of one specimen's protocol side by side.</summary>
+/// <summary>All lawful ways to preserve one specimen side by side: the choices of its protocol, the vessels that hold it, the stock that serves.</summary>
 /// <param name="SpecimenId">The specimen.</param>
 /// <param name="Protocol">The protocol that serves it.</param>
-/// <param name="Ways">One for each combination of choices, in the order of the protocol's options.</param>
+/// <param name="Ways">The planner's own way first; then by choices, in the order of the protocol's options, then by vessel and stock.</param>
 public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, ImmutableArray<ComparedWay> Ways)
 {
-    /// <summary>Combinations that are planned at most.</summary>
+    /// <summary>Ways that are planned at most.</summary>
     public const int MostWays = 256;
 
-    /// <summary>Plans every combination of choices. What the request has chosen already stays as it is.</summary>
-    /// <param name="request">Specimen, shelf, bench, start, and the choices that are settled.</param>
+    /// <summary>
+    /// So many ways are combined freely: each vessel and each stock with each choice. Beyond it the choices are combined with one another, and vessels and
+    /// stock vary one at a time against the planner's own way. The project's choice: what still fits on a few pages.
+    /// </summary>
+    public const int MostCombined = 36;
+
+    /// <summary>Whether each vessel and stock was combined with each choice, and not varied one at a time.</summary>
+    public bool IsCombined { get; init; }
+
+    /// <summary>Plans every lawful way. What the request has chosen or wishes already stays as it is.</summary>
+    /// <param name="request">Specimen, shelf, bench, start, and what is settled.</param>
     /// <returns>
-    /// The comparison, or why there is none: as <see cref="Planner.Plan"/>. Findings: <c>choices-not-all-compared</c> (note) beyond <see cref="MostWays"/>
-    /// combinations, <c>choice-cannot-be-planned</c> (note) for one that no plan can be made of.
+    /// The comparison, or why there is none: as <see cref="Planner.Plan"/>. Findings: <c>one-at-a-time</c> (note) beyond <see cref="MostCombined"/> combinations,
+    /// <c>ways-not-all-compared</c> (note) beyond <see cref="MostWays"/>, <c>choice-cannot-be-planned</c> (note) for choices that no plan can be made of.
     /// </returns>
     public static Checked<Comparison> Of(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
         var first = Planner.Plan(request);
         if (first.Value is not { } plan) return new(null, first.Findings);
-        var protocol = request.Shelf.Protocols.First(p => p.Id == plan.Protocol.Id);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var ways = ImmutableArray.CreateBuilder<ComparedWay>();
-        var combinations = Combinations(protocol, request.Choices).Take(MostWays + 1).ToList();
-        if (combinations.Count > MostWays)
-            findings.Add(Finding.Note("choices-not-all-compared", $"'{protocol.Id}' leaves more than {MostWays} combinations of choices; the first {MostWays} are compared", "settle some of them with --choose"));
-        foreach (var choices in combinations.Take(MostWays))
+        var bases = ByChoice(request, request.Shelf.Protocols.First(p => p.Id == plan.Protocol.Id), findings);
+        if (bases.Count == 0) return new(null, first.Findings);
+        var all = bases.Sum(b => b.Open.Aggregate(1L, (product, d) => Math.Min(product * d.Options.Length, int.MaxValue)));
+        var isCombined = all <= MostCombined;
+        var requests = (isCombined ? bases.SelectMany(Variation.Combined) : bases.Select(b => b.Request).Concat(Variation.OneAtATime(bases[0]))).ToList();
+        if (!isCombined)
+            findings.Add(Finding.Note("one-at-a-time", $"there are {all} ways in all, more than the {MostCombined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A", "settle some with --choose, --vessel or --supply to see the rest combined"));
+        if (requests.Count > MostWays)
+            findings.Add(Finding.Note("ways-not-all-compared", $"{requests.Count} ways are too many; the first {MostWays} are compared", "settle some with --choose, --vessel or --supply"));
+        ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
+            .Select(r => (Request: r, Made: Made(r, bases)))
+            .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
+            .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
+        return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]) { IsCombined = isCombined }, findings.ToImmutable());
+    }
+
+    /// <summary>The plan of each combination of choices, with vessels and stock as the planner takes them.</summary>
+    private static List<Variation> ByChoice(PlanRequest request, Protocol protocol, ImmutableArray<Finding>.Builder findings)
+    {
+        var bases = new List<Variation>();
+        foreach (var choices in Combinations(protocol, request.Choices).Take(MostWays + 1))
         {
-            var made = Planner.Plan(request with { Choices = choices });
-            if (made.Value is { } way) ways.Add(Judge(way, Letters(ways.Count)));
-            else findings.Add(Finding.Note("choice-cannot-be-planned", $"{string.Join(", ", choices.Select(c => $"{c.Key} {c.Value}"))}: {made.Findings.FirstOrDefault(f => f.Severity == Severity.Error)?.Message ?? "no plan"}", ""));
+            var chosen = request with { Choices = choices };
+            var made = Planner.Make(chosen);
+            if (made.Plan.Value is not null) bases.Add(new(chosen, made, [.. Variation.AlternativesOf(chosen, made)]));
+            else findings.Add(Finding.Note("choice-cannot-be-planned", $"{string.Join(", ", choices.Select(c => $"{c.Key} {c.Value}"))}: {made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error)?.Message ?? "no plan"}", ""));
         }
 
-        return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]), findings.ToImmutable());
+        return bases;
     }
+
+    private static MadePlan Made(PlanRequest request, List<Variation> bases) => bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? Planner.Make(request);
+
+    /// <summary>A way of making a fluid may be there for one vessel's volume and not for another's: a used fixative that does not suffice, for one.</summary>
+    private static bool IsUnmet(Plan plan) => plan.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit");
 
     private static IEnumerable<ImmutableSortedDictionary<string, string>> Combinations(Protocol protocol, ImmutableSortedDictionary<string, string> settled)
     {
@@ -50,32 +79,8 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         return all;
     }
 
-    private static ComparedWay Judge(Plan plan, string name) => new()
-    {
-        Name = name,
-        Choices = plan.Choices,
-        Startable = plan.Startable,
-        Days = plan.Start is { } start && plan.End is { } end ? (end.ToInstant() - start.ToInstant()).TotalDays : null,
-        HandsOnHours = plan.Steps.Sum(s => s.HandsOn.TotalHours),
-        CostNow = plan.Costs.Cash,
-        OverTenYears = plan.Costs.OverTenYears,
-        FormaldehydeStockLitres = plan.Recipes.SelectMany(r => r.Parts).Sum(StockEquivalent),
-        FlammableAlcoholLitres = plan.Recipes.SelectMany(r => r.Parts).Where(p => FluidOf(p) is { AlcoholVolumePercent: >= 24 }).Sum(p => p.Volume?.Liters ?? 0),
-        Errors = plan.Findings.Count(f => f.Severity == Severity.Error),
-        Warnings = plan.Findings.Count(f => f.Severity == Severity.Warning),
-        Remarks = KeepingRemarks.Of(plan),
-    };
-
-    /// <summary>Litres of the reference stock that hold as much formaldehyde as this part.</summary>
-    private static double StockEquivalent(RecipePart part) =>
-        FluidOf(part) is { HasFormaldehyde: true, FormaldehydeGramsPerLitre: { } grams } ? (part.Volume?.Liters ?? 0) * grams / (Fluid.ReferenceStock.FormaldehydeGramsPerLitre ?? grams) : 0;
-
-    private static Fluid? FluidOf(RecipePart part)
-    {
-        // Used fixative carries the bottle's id behind its name.
-        var at = part.Name.IndexOf(" (", StringComparison.Ordinal);
-        return part.Volume is null ? null : Fluid.Read(at < 0 ? part.Name : part.Name[..at]).Value ?? Fluid.Read(part.Name).Value;
-    }
+    /// <summary>What a way is: insisting on one thing may bring the planner to another, and two wishes to the same plan.</summary>
+    private static string Kind(ComparedWay way) => string.Join('\n', way.Choices.Concat(way.Vessels).Concat(way.Supplies));
 
     /// <summary>A to Z, AA to ZZ ...</summary>
     private static string Letters(int number) => number < 26 ? ((char)('A' + number)).ToString() : Letters(number / 26 - 1) + Letters(number % 26);

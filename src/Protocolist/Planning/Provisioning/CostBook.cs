@@ -16,37 +16,34 @@ internal static class CostBook
     /// <summary>A year as the rhythm of care counts it, s.</summary>
     private const double YearSeconds = 365.25 * 86400;
 
-    public static (PlanCosts Costs, ImmutableArray<Finding> Findings) Of(Draft draft, Bench bench, ExchangeRates rates, MaterialBook materials, IEnumerable<Thing> things, WasteBook waste)
+    public static (PlanCosts Costs, ImmutableArray<Finding> Findings) Of(Draft draft, Bench bench, ExchangeRates rates, RecipeBook recipes, MaterialBook materials, IEnumerable<Thing> things, WasteBook waste)
     {
         if (bench.Currency is null) return (new(null, null, null, null), []);
-        var disposal = Disposal(bench);
+        var hasDisposal = !bench.DisposalPrices.IsEmpty || !bench.WasteRules.ContainerPrices.IsEmpty;
         var handsOn = draft.Steps.Where(s => !s.IsCare).Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
         var wear = things.Where(t => t.IsListed && t.UsesBeyond > 0).Select(t => (t.Items[0], t.UsesBeyond)).ToList();
-        var lots = waste.Lots.Where(w => w.Class != WasteClass.RinseWater && w.Amount.Kind == Benches.Stock.AmountKind.Volume).ToList();
-        var summed = new CostRates(bench.Labour, disposal, rates).Sum(materials.Lines, wear, handsOn, lots, bench.Labour?.For(CareByYear(draft)));
+        var lots = waste.Lots.Where(w => w.Class != WasteClass.RinseWater || bench.DisposalPrices.ContainsKey(w.Class) || bench.WasteRules.ContainerPrices.ContainsKey(w.Class)).ToList();
+        var care = CareFluid.Of(draft, recipes, materials, rates.Currency);
+        var summed = new CostRates(bench.Labour, bench.DisposalPrices, rates) { ContainerPrices = bench.WasteRules.ContainerPrices }
+            .Sum(materials.Lines, wear, handsOn, lots, bench.Labour?.For(CareByYear(draft)), care.Value!.Cost);
         var costs = summed.Value!;
         var labour = bench.Labour is null ? null : costs.Labour;
-        return (new(costs.CashNow, costs.Materials, labour, disposal.IsEmpty ? null : costs.Disposal)
+        return (new(costs.CashNow, costs.Materials, labour, hasDisposal ? costs.Disposal : null)
         {
             LeftOnShelf = costs.LeftOnShelf,
             Wear = costs.Wear,
-            DisposalByClass = disposal.IsEmpty ? [] : [.. costs.DisposalByClass.Select(d => new DisposalCost(EnumWords<WasteClass>.Of(d.Key), d.Value))],
+            DisposalByClass = hasDisposal ? [.. costs.DisposalByClass.Select(d => new DisposalCost(EnumWords<WasteClass>.Of(d.Key), d.Value))] : [],
             Total = costs.Total,
             BySpecimen = costs.BySpecimen(Math.Max(1, draft.Body.Count))[0],
-            CareByYear = bench.Labour is null ? null : costs.CareByYear,
+            CareLabourByYear = bench.Labour is null ? null : costs.CareLabourByYear,
+            CareFluidByYear = care.Value!.Cost,
+            TopUpByYear = care.Value!.PerYear,
+            CareByYear = bench.Labour is null && care.Value!.Cost is null ? null : costs.CareByYear,
             OverTenYears = costs.Over(10),
-        }, summed.Findings);
+        }, [.. summed.Findings, .. care.Findings]);
     }
 
-    private static ImmutableDictionary<WasteClass, Price> Disposal(Bench bench)
-    {
-        var prices = ImmutableDictionary.CreateBuilder<WasteClass, Price>();
-        if (bench.FormaldehydeDisposal is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
-        if (bench.AlcoholDisposal is { } alcohol) prices[WasteClass.FlammableAlcohol] = prices[WasteClass.DiluteAlcohol] = alcohol;
-        return prices.ToImmutable();
-    }
-
-    /// <summary>Hands-on time of the rounds in a year: each as often as its 'every' says. What evaporates is not in it, because the vessel's loss is measured, not planned.</summary>
+    /// <summary>Hands-on time of the rounds in a year: each as often as its 'every' says.</summary>
     private static Duration CareByYear(Draft draft)
     {
         var sum = Duration.Zero;

@@ -21,6 +21,10 @@ internal sealed record FluidWay(string Id, FluidRecipe Recipe, ImmutableArray<Fi
             .Select(g => new Demand(g.Key, g.Select(p => p.Amount).Aggregate((a, b) => a + b))),
     ]);
 
+    /// <summary>What it takes, in one line: two ways with the same line are the same way.</summary>
+    public string Takes(StockBook stock) => string.Join('|',
+        AsWay(stock).Demands.Select(d => $"{d.ProductId}: {d.Amount}").Order(StringComparer.Ordinal).Concat(Recipe.Parts.Where(p => stock.Find(p) is null).Select(p => p.Name)));
+
     public static Amount AmountOf(RecipePart part) => part.Volume is { } volume ? Amount.Of(volume) : Amount.Of(part.Mass);
 }
 

@@ -6,6 +6,7 @@ using Protocolist.Fluids;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Vessels;
 using UnitsNet;
 using PlanRecipe = Protocolist.Plans.Recipe;
 using PlanRecipePart = Protocolist.Plans.RecipePart;
@@ -21,7 +22,11 @@ internal sealed record Provisioned(
     PlanCosts Costs,
     ImmutableArray<PlannedWaste> Waste,
     ImmutableArray<FluidMove> Moves,
-    ImmutableArray<Finding> Findings);
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Every way to make each fluid; of the chosen recipes too.</summary>
+    public required RecipeBook Book { get; init; }
+}
 
 /// <summary>Fourth pass: vessels, volumes, recipes from stock, purchases, costs, and where the spent fluid goes.</summary>
 internal static class ProvisionPass
@@ -29,21 +34,23 @@ internal static class ProvisionPass
     /// <summary>Twenty times the heaviest body that anybody plans for, changed twice; beyond it lies a slip in a size. The project's choice.</summary>
     private static readonly Volume MostForAStep = Volume.FromCubicMeters(30);
 
-    public static Provisioned Run(Draft draft, Bench bench, LocalDate on)
+    public static Provisioned Run(Draft draft, Bench bench, LocalDate on, PlanWishes wishes)
     {
-        var free = bench with { Vessels = [.. bench.FreeVessels(on)] };
-        ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, draft, free))];
+        List<Vessel> free = [.. bench.FreeVessels(on)];
+        List<Vessel> forSale = [.. bench.VesselsForSale(on)];
+        List<Vessel> toBeHad = [.. free, .. forSale];
+        ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, WishedVessel.For(s, wishes, draft, bench, toBeHad)))];
         ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
         var stock = StockBook.Of(bench.Stock);
         var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
         var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde));
         var rates = new ExchangeRates(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
         var listed = things.Where(t => t.IsListed && t.AllUses > 0).ToList();
-        var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on);
-        var materials = MaterialBook.Of(recipes, things, stock, rates, on);
+        var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on, wishes.Supplies);
+        var materials = VesselPurchases.With(MaterialBook.Of(recipes, things, stock, rates, on), steps, bench, on, rates);
         var waste = WasteBook.Of(uses, recipes, things, steps, bench, stock);
         steps = [.. steps.Select(s => Discarding(s, waste) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
-        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, materials, things, waste);
+        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, recipes, materials, things, waste);
         return new(
             draft with { Steps = steps },
             [.. recipes.Recipes.Where(r => !r.Use.Fluid.IsWater).Select(r => Written(r, stock))],
@@ -53,19 +60,21 @@ internal static class ProvisionPass
             waste.Planned,
             FluidFlow.Moves(uses, recipes, steps, waste.Planned),
             [
-                .. housed.Where(IsAbsurd).Select(Absurd), .. InUse(bench, free), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
+                .. housed.Where(IsAbsurd).Select(Absurd), .. InUse(bench, toBeHad), .. WishedVessel.Unmet(wishes, steps, draft, bench, toBeHad), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
                 .. ThingBook.Unlisted(things, bench.Stock),
-            ]);
-    }
+            ])
+        { Book = recipes };
 
-    /// <summary>The step with its vessel and the fluid it takes; by the ratio alone where no vessel is listed or none fits.</summary>
-    private static DraftStep Housed(DraftStep step, Draft draft, Bench bench)
-    {
-        if (!NeedsVessel(step)) return step;
-        step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
-        var outcome = VesselChoice.For(step, draft.Body, bench);
-        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
-        return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+        DraftStep Housed(DraftStep step, FittedVessel? wished)
+        {
+            if (!NeedsVessel(step)) return step;
+            step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
+            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, free, forSale) : new(wished, null, wished.Findings);
+            if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
+
+            // By the ratio alone where no vessel is listed or none fits.
+            return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+        }
     }
 
     private static bool IsAbsurd(DraftStep step) => step.Volume is { } volume && volume * (1 + step.Changes) > MostForAStep;
@@ -77,7 +86,7 @@ internal static class ProvisionPass
         step.Span) with
     { Subject = step.Id };
 
-    private static bool NeedsVessel(DraftStep step) => step.Kind switch
+    internal static bool NeedsVessel(DraftStep step) => step.Kind switch
     {
         StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.House => true,
         StageKind.Rinse or StageKind.Thaw => step.Fluid is not null && step.Ratio is not null,
@@ -100,8 +109,8 @@ internal static class ProvisionPass
     internal static string AnyCurrency(Bench bench) =>
         bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
 
-    private static IEnumerable<Finding> InUse(Bench bench, Bench free) =>
-        bench.Vessels.Where(v => v.Count > 0 && free.Vessels.All(f => f.Id != v.Id)).Select(v =>
+    private static IEnumerable<Finding> InUse(Bench bench, List<Vessel> toBeHad) =>
+        bench.Vessels.Where(v => v.Count > 0 && toBeHad.TrueForAll(f => f.Id != v.Id)).Select(v =>
         {
             var until = bench.VesselsInUse.Where(u => u.VesselId == v.Id).Max(u => u.Until);
             return Finding.Note("vessel-in-use", $"every {v.Name} is in use{(until is { } day ? $" until {NodaTime.Text.LocalDatePattern.Iso.Format(day)}" : "")}; it is left out", "start later, or free one");

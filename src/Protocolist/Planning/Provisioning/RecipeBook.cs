@@ -15,17 +15,31 @@ internal sealed record SolvedRecipe(FluidUse Use, FluidRecipe Recipe, string Way
 /// <summary>One recipe for each fluid, and the purchases that come with them: all ways of all fluids are weighed together.</summary>
 internal sealed record RecipeBook(ImmutableArray<SolvedRecipe> Recipes, PurchasePlan Purchases, ImmutableArray<Finding> Findings)
 {
+    /// <summary>Fluid → all ways to make it, whatever was wished.</summary>
+    public required IReadOnlyDictionary<string, ImmutableArray<FluidWay>> Ways { get; init; }
+
+    /// <summary>Fluid → the ways that differ in what they take; those that take the same are one, and the first of them stands for it.</summary>
+    public IEnumerable<(string Fluid, ImmutableArray<string> Ways)> DifferentWays(StockBook stock) => Ways.OrderBy(w => w.Key, StringComparer.Ordinal)
+        .Select(w => (w.Key, w.Value.DistinctBy(way => way.Takes(stock)).Select(way => way.Id).ToImmutableArray()));
+
     /// <summary>Chooses the cheapest combination.</summary>
-    public static RecipeBook Choose(IReadOnlyList<FluidUse> uses, IReadOnlyList<Purchasing.Need> things, StockBook stock, IReadOnlyList<Product> thingProducts, Bench bench, ExchangeRates rates, LocalDate on)
+    public static RecipeBook Choose(IReadOnlyList<FluidUse> uses, IReadOnlyList<Purchasing.Need> things, StockBook stock, IReadOnlyList<Product> thingProducts, Bench bench, ExchangeRates rates, LocalDate on, ImmutableSortedDictionary<string, string> wished)
     {
         var at = Temperature.FromDegreesCelsius(Math.Clamp(bench.Temperatures.Room.DegreesCelsius, 0, 40));
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var fallbacks = new Dictionary<string, FluidRecipe>(StringComparer.Ordinal);
         var ways = new Dictionary<string, ImmutableArray<FluidWay>>(StringComparer.Ordinal);
+        var open = new Dictionary<string, ImmutableArray<FluidWay>>(StringComparer.Ordinal);
+        foreach (var fluid in wished.Keys.Where(k => uses.All(u => u.Id != k)))
+            findings.Add(Finding.Error("unknown-supply", $"this plan makes no '{fluid}'", Suggestion.For(fluid, [.. uses.Select(u => u.Id)])));
         foreach (var use in uses)
         {
             var all = use.Fluid.IsWater ? OwnWater(use, stock, at, on) : FluidWays.Of(use, stock, at, on);
-            if (!all.IsEmpty) ways[use.Id] = all;
+            if (!all.IsEmpty)
+            {
+                open[use.Id] = all;
+                ways[use.Id] = Wished(use, all, wished, findings);
+            }
             else if (!use.Fluid.IsWater && Usual(use, stock, at, on, findings) is { } usual) fallbacks[use.Id] = usual;
         }
 
@@ -43,7 +57,16 @@ internal sealed record RecipeBook(ImmutableArray<SolvedRecipe> Recipes, Purchase
             findings.AddRange(way.Findings);
         }
 
-        return new(recipes.DrainToImmutable(), chosen.Value, [.. findings.DistinctBy(f => (f.Id, f.Message))]);
+        return new(recipes.DrainToImmutable(), chosen.Value, [.. findings.DistinctBy(f => (f.Id, f.Message))]) { Ways = open };
+    }
+
+    /// <summary>The one way that is insisted on; all where it is none of them, with an error.</summary>
+    private static ImmutableArray<FluidWay> Wished(FluidUse use, ImmutableArray<FluidWay> all, ImmutableSortedDictionary<string, string> wished, ImmutableArray<Finding>.Builder findings)
+    {
+        if (!wished.TryGetValue(use.Id, out var id)) return all;
+        if (all.FirstOrDefault(w => w.Id == id) is { } way) return [way];
+        findings.Add(Finding.Error("unknown-supply", $"'{use.Id}' cannot be made from '{id}' on this bench", $"take one of: {string.Join("; ", all.Select(w => w.Id))}"));
+        return all;
     }
 
     private static bool IsWellMeasured(StockBook.Material material) => material.Items.All(i => i.OnHand.Kind == material.Items[0].OnHand.Kind);

@@ -51,7 +51,7 @@ internal static class ThingBook
         return
         [
             .. steps.Where(s => !s.IsCare).SelectMany(s => ThingNeeds.Of(s, animals).Select(n => (Step: s.Id, Need: n, Items: Serving(n, shelf))))
-                .GroupBy(x => (x.Need.Id, Item: x.Items.IsEmpty ? "" : x.Items[0].Id))
+                .GroupBy(x => (Id: x.Items.IsEmpty ? x.Need.Id : "", Item: x.Items.IsEmpty ? "" : x.Items[0].Id))
                 .Select(g => new Thing(
                     g.Key.Item.Length > 0 ? g.Key.Item : g.Key.Id,
                     g.First().Need.Name,

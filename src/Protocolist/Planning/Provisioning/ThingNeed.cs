@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Protocols;
-using static System.FormattableString;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -37,11 +36,11 @@ internal static class ThingNeeds
         switch (step.Kind)
         {
             case StageKind.Inject:
-                var tools = step.Sites.Select(s => s.Tool).Distinct(StringComparer.Ordinal).ToList();
-                yield return new("syringe", Named("syringe", tools, "mL"), animals, ["syringe"]) { Sizes = Sizes(tools, "mL"), Waste = sharps };
+                var tools = step.Sites.Select(s => s.Tool).ToList();
+                foreach (var size in BySize(tools, "mL")) yield return new(Slug.Of($"syringe {size.Key}"), $"syringe {size.Key}".TrimEnd(), animals, ["syringe"]) { Sizes = size.Key.Length > 0 ? [size.Key] : [], Waste = sharps };
 
                 // A fresh needle for each region: they blunt on skin and clog with clots.
-                yield return new("needle", Named("needle", tools, "G"), Math.Max(1, step.Sites.Length) * (long)animals, ["needle"]) { Sizes = Sizes(tools, "G"), Waste = sharps };
+                foreach (var size in BySize(tools, "G")) yield return new(Slug.Of($"needle {size.Key}"), $"needle {size.Key}".TrimEnd(), Math.Max(1, size.Count()) * (long)animals, ["needle"]) { Sizes = size.Key.Length > 0 ? [size.Key] : [], Waste = sharps };
                 break;
             case StageKind.Slit:
                 yield return new("scalpel-blade", "scalpel blade", animals, ["blade", "scalpel"]) { Waste = sharps };
@@ -70,14 +69,15 @@ internal static class ThingNeeds
         return 1 + step.Changes + looks;
     }
 
-    private static string Named(string what, IReadOnlyList<string> tools, string unit) => Sizes(tools, unit) is { Length: > 0 } sizes ? $"{what} {string.Join(", ", sizes)}" : what;
+    /// <summary>Tools by their size, as <c>10 mL</c> in <c>10 mL syringe, 18 G needle of 50 mm</c>; one group without a size where nothing is said.</summary>
+    private static IEnumerable<IGrouping<string, string>> BySize(IEnumerable<string> tools, string unit) => tools.DefaultIfEmpty("").GroupBy(t => SizeOf(t, unit), StringComparer.Ordinal);
 
-    /// <summary>The numbers before a unit, as <c>10 mL</c> in <c>10 mL syringe, 18 G needle of 50 mm</c>.</summary>
-    private static ImmutableArray<string> Sizes(IEnumerable<string> tools, string unit) =>
-    [
-        .. tools.SelectMany(t => t.Split([' ', ',']).Zip(t.Split([' ', ',']).Skip(1))).Where(p => p.Second == unit && p.First.All(char.IsAsciiDigit))
-            .Select(p => Invariant($"{p.First} {unit}")).Distinct(StringComparer.Ordinal),
-    ];
+    private static string SizeOf(string tool, string unit)
+    {
+        var words = tool.Split([' ', ',']);
+        var at = Array.IndexOf(words, unit);
+        return at > 0 && words[at - 1].Length > 0 && words[at - 1].All(char.IsAsciiDigit) ? $"{words[at - 1]} {unit}" : "";
+    }
 }
 
 /// <summary>A name as an id: letters and digits, the rest hyphens.</summary>

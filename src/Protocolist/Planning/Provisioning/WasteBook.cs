@@ -36,7 +36,7 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
             Add($"{use.Fluid.Name} left in jugs and syringes", ClassOf(use.Fluid), Amount.Of(use.Dead), RecipeOf(use), null, 0);
         foreach (var thing in things.Where(t => t.Waste is not null))
             foreach (var (stepId, pieces) in thing.Uses.Where(_ => thing.Wear is { LastsUses: 1 }))
-                Add(thing.Name, thing.Waste!.Value, Amount.Of(pieces), stepId, null, 0);
+                Add(thing.IsListed ? thing.Items[0].Substance : thing.Name, thing.Waste!.Value, Amount.Of(pieces), stepId, null, 0);
         if (unnamed.Count > 0 && !bench.Stock.IsEmpty)
             findings.Add(Finding.Note("waste-needs-a-container", $"the bench names no container for waste of the class {string.Join(", ", unnamed)}", "set one up for each class, closed and labelled, before the first step; name it in the bench file under 'waste: containers:'"));
         return new(planned.DrainToImmutable(), lots.DrainToImmutable(), [.. findings.DistinctBy(f => (f.Id, f.Message))]);

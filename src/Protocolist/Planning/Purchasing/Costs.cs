@@ -25,8 +25,14 @@ public sealed record Costs
     /// <summary>What the waste costs to be rid of, by class.</summary>
     public required ImmutableSortedDictionary<WasteClass, Money> DisposalByClass { get; init; }
 
-    /// <summary>What a year of care after sealing costs.</summary>
-    public required Money CareByYear { get; init; }
+    /// <summary>The work of a year of care after sealing.</summary>
+    public required Money CareLabourByYear { get; init; }
+
+    /// <summary>The fluid that is topped up in a year.</summary>
+    public required Money CareFluidByYear { get; init; }
+
+    /// <summary>What a year of care after sealing costs: work and fluid.</summary>
+    public Money CareByYear => CareLabourByYear + CareFluidByYear;
 
     /// <summary>All disposal.</summary>
     public Money Disposal => Money.Sum(DisposalByClass.Values, CashNow.Currency);

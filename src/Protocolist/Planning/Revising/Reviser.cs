@@ -42,18 +42,20 @@ public static class Reviser
         var drafted = DraftPass.Run(body, protocol, bench, plan.Choices);
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. drafted.Findings]);
 
-        var basis = ProvisionPass.Run(draft, bench, start.Date).Draft;
+        var wishes = plan.Wishes ?? PlanWishes.None;
+        var basis = ProvisionPass.Run(draft, bench, start.Date, wishes).Draft;
         var effects = LogEffects.Of(basis, log, new(bench, celsius => At(celsius, body, protocol, bench, plan.Choices)));
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
-        var provisioned = ProvisionPass.Run(effects.Draft, bench, start.Date);
+        var provisioned = ProvisionPass.Run(effects.Draft, bench, start.Date, wishes);
         var scheduled = SchedulePass.Run(provisioned, bench, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
         var reviewed = ReviewPass.Run(scheduled, provisioned, bench, [.. measured.Findings, .. drafted.Findings, .. effects.Findings, .. provisioned.Findings, .. scheduled.Findings]);
         var anew = reviewed.Value! with
         {
             EarliestStart = start,
             By = plan.By,
+            Wishes = plan.Wishes,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
             Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, scheduled.Draft, bench),
         };

@@ -12,9 +12,15 @@ internal static class Scheduler
     /// The schedule with notes on clock changes that touch it; or no schedule and the error <c>no-dates-fit</c>, which names a smallest
     /// set of limits that clash (leave out any one of them and the rest can hold) and what would free it.
     /// </returns>
-    public static Checked<Schedule> Earliest(JobGraph graph, OpeningHours hours, Instant from, Bookings? taken = null)
+    public static Checked<Schedule> Earliest(JobGraph graph, OpeningHours hours, Instant from, Bookings? taken = null) =>
+        TryEarliest(graph, hours, from, taken) is { Value: not null } dated
+            ? dated
+            : new Checked<Schedule>(null, [Clash.Explain(graph, new Horizon(hours, taken ?? Bookings.None, from, Soonest(graph, from) + Longest))]);
+
+    /// <summary>As <see cref="Earliest"/>, but silent where no dates fit: to find out which limits clash costs many times as much as to date.</summary>
+    public static Checked<Schedule> TryEarliest(JobGraph graph, OpeningHours hours, Instant from, Bookings? taken = null)
     {
-        var soonest = graph.Jobs.SelectMany(j => new[] { j.NotBefore, j.EndNotBefore }).Append(from).Max()!.Value + graph.LeastTotal;
+        var soonest = Soonest(graph, from);
         foreach (var slack in Slacks(graph))
         {
             // An answer within a shorter horizon is the answer: nothing later can make a date earlier.
@@ -22,8 +28,10 @@ internal static class Scheduler
             if (horizon.Earliest(graph) is { } schedule) return new(schedule, [.. horizon.Notes(schedule)]);
         }
 
-        return new Checked<Schedule>(null, [Clash.Explain(graph, new Horizon(hours, taken ?? Bookings.None, from, soonest + Longest))]);
+        return new Checked<Schedule>(null, []);
     }
+
+    private static Instant Soonest(JobGraph graph, Instant from) => graph.Jobs.SelectMany(j => new[] { j.NotBefore, j.EndNotBefore }).Append(from).Max()!.Value + graph.LeastTotal;
 
     /// <summary>Every start and end as late as it can be with all work done by a date: when to start, and how long each step can wait.</summary>
     /// <param name="graph">The jobs.</param>

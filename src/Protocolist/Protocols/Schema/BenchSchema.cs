@@ -23,10 +23,21 @@ internal static class BenchSchema
         ("currency", Text("ISO 4217 code.")),
         ("exchange-rates", Named(Text(), "ISO 4217 code → what one of it is worth in 'currency'.")),
         ("labour", Text("Price of work: 18 EUR/h.")),
-        ("disposal", Closed("Price of disposal.", [("formaldehyde", Text("Such as 3.20 EUR/L.")), ("alcohol", Text("Such as 1.10 EUR/L."))])),
+        ("disposal", Closed("Price of disposal, by class of waste.",
+        [
+            ("formaldehyde", Text("Such as 3.20 EUR/L; with alcohol in it too.")),
+            ("alcohol", Text("Such as 1.10 EUR/L, flammable or dilute.")),
+            ("formaldehyde-and-alcohol", Text("By volume, where it differs.")),
+            ("flammable-alcohol", Text("By volume, where it differs.")),
+            ("dilute-alcohol", Text("By volume, where it differs.")),
+            ("rinse-water", Text("By volume.")),
+            ("contaminated-solids", Text("By the piece: 0.05 EUR/piece.")),
+            ("sharps", Text("By the piece: 0.20 EUR/piece.")),
+            ("tissue", Text("By the piece.")),
+        ])),
         ("waste", Closed("Where spent things go.",
         [
-            ("containers", Named(Text(), "Class of waste → the drum or bin.")),
+            ("containers", Named(TextOr(Closed("A container with its price.", [("name", Text("The drum or bin.")), ("holds", Quantity("What is in it when full: a volume, or a number of pieces.")), ("price", Text("What it costs to have it taken away full: 60.00 EUR."))], "name")), "Class of waste → the drum or bin.")),
             ("drains", Named(Text(), "Class of waste → the local permission by which it may go to the drain.")),
             ("keep-fixative", Closed("Spent fixative kept for another specimen.", [("in", Text("The vessel it is kept in.")), ("uses", Whole(1, "How often it may serve."))])),
         ])),
@@ -71,6 +82,9 @@ internal static class BenchSchema
         ("seal", Words(EnumWords<VesselMaterial>.All, "What its seal is made of.")),
         ("empty-mass", Quantity("What it weighs empty.")),
         ("pane", Quantity("Of a glass tank: how thick its walls are.")),
+        ("price", Text("What one more of it costs, such as 6.50 EUR; with 'count: 0' it is of the catalogue.")),
+        ("lead", Quantity("From order to delivery.")),
+        ("loses-a-year", Quantity("What one of it, filled and closed, loses in a year, as measured here.")),
         ("in-use", List(Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]), "How many are not free, and until when.")),
     ], "id", "inside");
 }

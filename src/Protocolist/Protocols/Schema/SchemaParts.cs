@@ -43,6 +43,9 @@ internal static class SchemaParts
 
     public static JsonObject List(JsonObject items, string description) => Described(new() { ["type"] = "array", ["items"] = items }, description);
 
+    /// <summary>A plain text, or a mapping that says more.</summary>
+    public static JsonObject TextOr(JsonObject more) => new() { ["anyOf"] = new JsonArray(Text(), more) };
+
     /// <summary>A mapping whose keys the author names.</summary>
     public static JsonObject Named(JsonObject value, string description, string? names = null)
     {

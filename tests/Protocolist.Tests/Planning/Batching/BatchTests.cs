@@ -90,9 +90,56 @@ public class BatchTests
         var resumed = new JointNeeds(half.State);
         foreach (var row in rows.Skip(5)) resumed.Add(row.Plan!);
         var (list, again) = (whole.List(Bench, new(2027, 3, 1)), resumed.List(Bench, new(2027, 3, 1)));
-        Assert.True(list.Cost! < list.Apart!, $"{list.Cost} together, {list.Apart} apart");
+        Assert.True(list.Cost! < list.ApartAtLeast!, $"{list.Cost} together, {list.ApartAtLeast} apart");
         Assert.Equal(list.Purchases.Select(p => (p.Item, p.Pack, p.Count, p.Price)), again.Purchases.Select(p => (p.Item, p.Pack, p.Count, p.Price)));
         Assert.Contains(list.Findings, f => f.Id == "not-enough-vessels");
+    }
+
+    [Fact]
+    public void A_number_that_comes_again_names_both_rows_and_both_are_planned()
+    {
+        const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\n A ,gastropod,12,36\nB,gastropod,x,36\nC,gastropod,12,36\n";
+        var rows = Rows(Csv);
+        var again = rows[2].Findings.Single(f => f.Id == "repeated-number");
+        Assert.Equal((Severity.Warning, 4, 1), (again.Severity, again.Where.Line, again.Where.Column));
+        Assert.Contains("row 3", again.Message, StringComparison.Ordinal);
+        Assert.Contains("row 1", again.Message, StringComparison.Ordinal);
+        Assert.Contains(rows[3].Findings, f => f.Id == "repeated-number" && f.Message.Contains("of row 2", StringComparison.Ordinal));
+        Assert.Equal([true, true, true, false, true], rows.Select(r => r.Plan is not null));
+        Assert.Equal(2, rows.Count(r => r.Findings.Any(f => f.Id == "repeated-number")));
+
+        // A run that was stopped after the second row knows it all the same.
+        Assert.Contains(Rows(Csv, skip: 2)[0].Findings, f => f.Id == "repeated-number" && f.Message.Contains("of row 1", StringComparison.Ordinal));
+    }
+
+    /// <summary>With stock on the shelf each plan for itself may find enough there, while all together do not.</summary>
+    [Fact]
+    public void The_sum_of_plans_apart_takes_the_shelf_as_untouched_each_time_and_so_is_a_lower_bound()
+    {
+        var stocked = Station.With("""
+            stock:
+              - {fluid: ethanol 96 %vol, id: e96, on-hand: 3 L, packs: [{size: 1 L, price: 12 EUR}]}
+              - {consumable: nitrile gloves, id: gloves, on-hand: 90, packs: [{size: 100, price: 8 EUR}]}
+            """);
+        const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\nD,gastropod,12,36\nE,gastropod,12,36\n";
+        var needs = new JointNeeds();
+        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(Station.Bundled, stocked, Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
+        var list = needs.List(stocked, Station.Start.Date);
+        Assert.Equal(0, list.ApartAtLeast!.Minor);
+        Assert.True(list.Cost!.Minor > 0);
+    }
+
+    [Fact]
+    public void Jars_beyond_the_free_ones_are_on_the_joint_list_where_they_have_a_price()
+    {
+        var bench = Bench with { Vessels = [.. Bench.Vessels.Select(v => v.Id == "jar-1" ? v with { Count = 2, Price = Protocolist.Quantities.Money.Of(3, "EUR"), LeadDays = 5 } : v)] };
+        const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\nD,gastropod,12,36\nE,gastropod,12,36\n";
+        var needs = new JointNeeds();
+        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(Station.Bundled, bench, Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
+        var list = needs.List(bench, Station.Start.Date);
+        var jars = Assert.Single(list.Purchases, p => p.Item == "jar-1");
+        Assert.Equal((3, 900L, 5), (jars.Count, jars.Price!.Minor, jars.LeadDays));
+        Assert.DoesNotContain(list.Findings, f => f.Id == "not-enough-vessels");
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using Protocolist.Reading.Csv;
 
 namespace Protocolist.Tests.Reading.Csv;
 
+[Collection(nameof(MeasuresMemory))]
 public class CsvTableTests
 {
     private static readonly Dictionary<string, string> DarwinCore = new() { ["catalogNumber"] = "id", ["measuredMassInGrams"] = "mass" };
@@ -90,3 +91,7 @@ public class CsvTableTests
         }
     }
 }
+
+/// <summary>Tests that weigh the memory of the whole process run while no others do.</summary>
+[CollectionDefinition(nameof(MeasuresMemory), DisableParallelization = true)]
+public static class MeasuresMemory;

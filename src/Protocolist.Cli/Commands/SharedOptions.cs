@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using NodaTime;
+using NodaTime.Text;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+
+namespace Protocolist.Cli.Commands;
+
+/// <summary>The bench, the shelf and the start, which every command that plans asks for in the same words. The one place where a clock is read.</summary>
+internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? Start)
+{
+    public static Option<string?> BenchFile() => new("--bench") { Description = "The bench: stock, vessels, hours, zone." };
+
+    public static Option<string[]> HouseFolders() => new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Option<string?> StartOption() => new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
+
+    public static SharedOptions Read(string? benchFile, string[]? folders, string? start, List<Finding> findings)
+    {
+        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : InputFiles.Read(benchFile, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings);
+        var (texts, unread) = InputFiles.HouseFolders(folders ?? []);
+        findings.AddRange(unread);
+        var shelf = Protocols.Shelf.BundledWith(texts);
+        findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
+        return new(bench, shelf, StartOf(start, bench, findings));
+    }
+
+    public static Option<string[]> ChooseOption(string what) => new("--choose") { Description = $"{what}, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Option<string[]> VesselOption() => new("--vessel") { Description = "A vessel that a step is to use, as house=jar-4; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Option<string[]> SupplyOption() => new("--supply") { Description = "What a fluid is to be made from, in the words of 'compare', as \"ethanol 70 %vol=ethanol 96 %vol\"; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    /// <summary>Pairs as <c>keeping=ethanol</c>; what is none is a finding.</summary>
+    public static ImmutableSortedDictionary<string, string> Pairs(string[]? given, string fault, string example, List<Finding> findings)
+    {
+        var pairs = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (var text in given ?? [])
+        {
+            var parts = text.Split('=', 2, StringSplitOptions.TrimEntries);
+            if (parts is [{ Length: > 0 }, { Length: > 0 }]) pairs[parts[0]] = parts[1];
+            else findings.Add(Finding.Error(fault, $"'{text}' is not of the form name=value", $"write {example}"));
+        }
+
+        return pairs.ToImmutable();
+    }
+
+    public static ImmutableSortedDictionary<string, string> Choices(string[]? given, List<Finding> findings) => Pairs(given, "bad-choice", "--choose keeping=ethanol", findings);
+
+    public static PlanWishes Wishes(string[]? vessels, string[]? supplies, List<Finding> findings) => new()
+    {
+        Vessels = Pairs(vessels, "bad-vessel", "--vessel house=jar-4", findings),
+        Supplies = Pairs(supplies, "bad-supply", "--supply \"ethanol 70 %vol=ethanol 96 %vol\"", findings),
+    };
+
+    /// <summary>The start as given, or this minute on the bench's clocks.</summary>
+    private static LocalDateTime? StartOf(string? text, Bench? bench, List<Finding> findings)
+    {
+        if (text is null)
+        {
+            var now = SystemClock.Instance.GetCurrentInstant().InZone(bench?.Opening.Zone ?? DateTimeZone.Utc).LocalDateTime;
+            return new LocalDateTime(now.Year, now.Month, now.Day, now.Hour, now.Minute);
+        }
+
+        foreach (var pattern in (string[])["uuuu-MM-dd'T'HH:mm", "uuuu-MM-dd' 'HH:mm", "uuuu-MM-dd'T'HH:mm:ss"])
+        {
+            var parsed = LocalDateTimePattern.CreateWithInvariantCulture(pattern).Parse(text);
+            if (parsed.Success) return parsed.Value;
+        }
+
+        findings.Add(Finding.Error("bad-start", $"'{text}' is not a moment to start", "write --start 2027-03-01T09:00"));
+        return null;
+    }
+}

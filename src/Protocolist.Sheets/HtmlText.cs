@@ -1,0 +1,57 @@
+using System.Net;
+using System.Text;
+
+namespace Protocolist.Sheets;
+
+/// <summary>HTML in the making. Everything that is not markup of this project's own goes through <see cref="Escaped"/>.</summary>
+internal sealed class HtmlText
+{
+    private readonly StringBuilder text = new();
+
+    /// <summary>Text as text: no mark of it is markup, and no control character of it comes through.</summary>
+    public static string Escaped(string plain) =>
+        WebUtility.HtmlEncode(string.Concat(plain.Select(c => char.IsControl(c) && c != '\n' ? ' ' : c)));
+
+    /// <summary>Markup of this project's own, with nothing of a plan in it.</summary>
+    public HtmlText Raw(string markup)
+    {
+        text.Append(markup).Append('\n');
+        return this;
+    }
+
+    public HtmlText Element(string tag, string content, string attributes = "")
+    {
+        text.Append('<').Append(tag).Append(attributes.Length > 0 ? " " : "").Append(attributes).Append('>').Append(Escaped(content)).Append("</").Append(tag).Append(">\n");
+        return this;
+    }
+
+    /// <summary>A list; nothing where it would be empty.</summary>
+    public HtmlText List(IEnumerable<string> items, string attributes = "")
+    {
+        var all = items.ToList();
+        if (all.Count == 0) return this;
+        text.Append("<ul").Append(attributes.Length > 0 ? " " : "").Append(attributes).Append(">\n");
+        foreach (var item in all) Element("li", item);
+        return Raw("</ul>");
+    }
+
+    /// <summary>A table with a caption, headed columns and headed rows, so that a screen reader can say where it is; nothing where it would be empty.</summary>
+    public HtmlText Table(string caption, IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        var all = rows.ToList();
+        if (all.Count == 0) return this;
+        Raw("<table>").Element("caption", caption).Raw("<thead><tr>");
+        foreach (var cell in heading) Element("th", cell, "scope=\"col\"");
+        Raw("</tr></thead>").Raw("<tbody>");
+        foreach (var row in all)
+        {
+            Raw("<tr>").Element("th", row[0], "scope=\"row\"");
+            foreach (var cell in row.Skip(1)) Element("td", cell);
+            Raw("</tr>");
+        }
+
+        return Raw("</tbody>").Raw("</table>");
+    }
+
+    public override string ToString() => text.ToString();
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+
+namespace Protocolist.Benches.Disposal;
+
+/// <summary>Reads what it costs to be rid of waste: <c>disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L, sharps: 0.20 EUR/piece}</c>.</summary>
+internal static class DisposalReader
+{
+    public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
+    {
+        var prices = ImmutableDictionary.CreateBuilder<WasteClass, Price>();
+        if (bench.Nested("disposal", "'disposal'") is not { } table) return prices.ToImmutable();
+
+        // The two drums that most places have; a class's own word says it more finely and comes after.
+        if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
+        if (Price(table, "alcohol", isSolid: false, findings) is { } alcohol) prices[WasteClass.FlammableAlcohol] = prices[WasteClass.DiluteAlcohol] = alcohol;
+        foreach (var @class in Enum.GetValues<WasteClass>().Where(c => c != WasteClass.Formaldehyde))
+            if (Price(table, EnumWords<WasteClass>.Of(@class), IsSolid(@class), findings) is { } price) prices[@class] = price;
+        table.Finish();
+        return prices.ToImmutable();
+    }
+
+    /// <summary>Counted by the piece; the rest is poured.</summary>
+    public static bool IsSolid(WasteClass @class) => @class is WasteClass.ContaminatedSolids or WasteClass.Sharps or WasteClass.Tissue;
+
+    private static Price? Price(Fields table, string key, bool isSolid, List<Finding> findings)
+    {
+        if (table.Scalar(key) is not { } text) return null;
+        var read = Quantities.Price.Read(text.Value, text.Span);
+        findings.AddRange(read.Findings);
+        if (read.Value is not { } price) return null;
+        var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
+        if (!fits) findings.Add(Finding.Error("priced-by-another-measure", $"'{key}' waste is {(isSolid ? "counted" : "measured by volume")}, and {price} is no price for that", isSolid ? "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'" : "give a price by volume, as 3.20 EUR/L", text.Span));
+        return fits ? price : null;
+    }
+}
