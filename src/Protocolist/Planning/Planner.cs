@@ -35,6 +35,6 @@ public static class Planner
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        return (reviewed with { Value = reviewed.Value! with { EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(), By = request.By } }, scheduled.Draft);
+        return (reviewed, scheduled.Draft);
     }
 }

@@ -53,7 +53,6 @@ public static class Reviser
         var anew = reviewed.Value! with
         {
             EarliestStart = start,
-            By = plan.By,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
             Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, scheduled.Draft, bench),
         };
