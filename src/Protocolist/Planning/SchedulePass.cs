@@ -39,7 +39,7 @@ internal static class SchedulePass
         var zone = bench.Opening.Zone;
         var asked = Resolve(bounds.Start, zone, findings);
         var from = bounds.LoggedUntil is { } until && until > asked ? until : asked;
-        var draft = LoggedTimes.Fill(SoakRemedies.Dated(FrozenBody.Thawed(provisioned.Draft, bench, findings), bench), zone, findings);
+        var draft = SoakRemedies.Dated(LoggedTimes.Fill(FrozenBody.Thawed(provisioned.Draft, bench, findings), zone, findings), bench, bounds.LoggedUntil, findings);
         var open = draft.Steps.Where(s => IsDated(s) && s.When is null).ToList();
         if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var chain = new StepChain(open, draft, bench, from, Deliveries.Of(provisioned, open, bounds.Start.Date, bench)) { By = bounds.By?.AtStartOfDayInZone(zone).ToInstant() };
