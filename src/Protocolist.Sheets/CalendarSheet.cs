@@ -25,8 +25,7 @@ public static class CalendarSheet
         ArgumentNullException.ThrowIfNull(plan);
         var calendar = new Ical.Net.Calendar { ProductId = "-//Protocolist//Calendar of a plan//EN", Method = "PUBLISH" };
         var zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone);
-        if (zone is not null && zone.Id != DateTimeZone.Utc.Id && plan.Start is { } start)
-            calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone.Id, start.ToInstant().ToDateTimeUtc().AddDays(-1), false));
+        if (zone is not null && zone.Id != DateTimeZone.Utc.Id && Span(plan) is { } span) calendar.AddTimeZone(ZoneComponent.Of(zone, span));
         var events = new EventWriter(plan, zone, Domain);
         foreach (var step in plan.Steps)
         {
@@ -43,7 +42,17 @@ public static class CalendarSheet
             if (events.OfCare(care) is { } one) calendar.Events.Add(one);
         }
 
-        return new CalendarSerializer().SerializeToString(calendar) ?? "";
+        return ContentLines.Folded(new CalendarSerializer().SerializeToString(calendar) ?? "");
+    }
+
+    /// <summary>From the first of the moments that the events name to the last, a day more at either end.</summary>
+    private static Interval? Span(Plan plan)
+    {
+        List<Instant> moments =
+        [
+            .. plan.Steps.SelectMany(s => ((OffsetDateTime?[])[s.Start, s.End, .. s.Inspections]).OfType<OffsetDateTime>()).Concat(plan.Withdrawn.Select(w => w.Start).OfType<OffsetDateTime>()).Select(t => t.ToInstant()),
+        ];
+        return moments.Count == 0 ? null : new(moments.Min() - NodaTime.Duration.FromDays(1), moments.Max() + NodaTime.Duration.FromDays(1));
     }
 }
 

@@ -19,6 +19,7 @@ public static class TextSheet
         ArgumentNullException.ThrowIfNull(plan);
         var sheet = new Lines();
         Head(plan, sheet);
+        ChangeLines(plan, sheet);
         FindingLines(plan, sheet);
         Prepare(plan, sheet);
         foreach (var step in plan.Steps) StepLines(step, plan, sheet);
@@ -34,7 +35,17 @@ public static class TextSheet
         string[] body = [.. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"]).Select(plan.Figure).OfType<Figure>().Select(Measure)];
         sheet.Add(string.Join(", ", body) + ".");
         sheet.Add(plan.Start is { } start && plan.End is { } end ? $"From {Moment(start)} to {Moment(end)}, clocks of {plan.Zone}." : $"No dates could be found, clocks of {plan.Zone}.");
+        if (plan.Revision > 0) sheet.Add($"Revision {plan.Revision}{(plan.LoggedUntil is { } until ? $", by the log up to {Moment(until)}" : "")}: {StateCount(plan)}.");
         if (!plan.Startable) sheet.Add("DO NOT START: see the errors below.");
+        sheet.Gap();
+    }
+
+    /// <summary>What the last revision changed, line by line; nothing for a plan as first made.</summary>
+    private static void ChangeLines(Plan plan, Lines sheet)
+    {
+        if (plan.Revision == 0) return;
+        sheet.Title($"What changed with revision {plan.Revision}");
+        foreach (var change in plan.Changes) sheet.Add(change.ToString(), "  ");
         sheet.Gap();
     }
 
@@ -68,8 +79,16 @@ public static class TextSheet
     private static void StepLines(Step step, Plan plan, Lines sheet)
     {
         var number = plan.Steps.IndexOf(step) + 1;
-        sheet.Title($"{number}. {step.Title}");
-        if (step.Start is { } start && step.End is { } end) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})", "  ");
+        sheet.Title($"{number}. {step.Title}{(step.State == "planned" ? "" : $" ({StateWord(step)})")}");
+        if (step is { State: not "skipped", Start: { } start, End: { } end }) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}{(step.State == "done" ? "" : $"; {Window(step)}")})", "  ");
+        if (step.Because.Length > 0) sheet.Add($"Because {step.Because}.", "  ");
+        if (step.State is "done" or "skipped")
+        {
+            if (step is { Fluid: { } fluid, Volume: { } volume }) sheet.Add($"{Text(volume)} of {fluid}{(step.Vessel is { } vessel ? $" in {vessel}" : "")}{(step.Changes == 0 ? "" : step.Changes == 1 ? ", changed once" : $", changed {step.Changes} times")}.", "  ");
+            sheet.Gap();
+            return;
+        }
+
         foreach (var sentence in step.Instructions) sheet.Add(sentence, "  ");
         foreach (var look in step.LookFor) sheet.Add($"look: {look}", "  ");
         if (!step.Inspections.IsEmpty) sheet.Add($"look on {string.Join(", ", step.Inspections.Select(Moment))}", "  ");
@@ -77,6 +96,16 @@ public static class TextSheet
         if (step.Source.Length > 0) sheet.Add($"({step.Source})", "  ");
         sheet.Gap();
     }
+
+    private static string StateWord(Step step) => step.State switch
+    {
+        "skipped" => "left out",
+        "begun" => "under way",
+        var state => state,
+    };
+
+    private static string StateCount(Plan plan) =>
+        string.Join(", ", plan.Steps.GroupBy(StateWord, StringComparer.Ordinal).Select(g => $"{g.Count().ToString(CultureInfo.InvariantCulture)} {g.Key}"));
 
     private static void Closing(Plan plan, Lines sheet)
     {
@@ -94,7 +123,7 @@ public static class TextSheet
         {
             sheet.Title("Afterwards");
             foreach (var care in plan.Care)
-                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}", "  ");
+                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}{(care.Amount.Length > 0 ? $"; {care.Amount}" : "")}{(care.Source.Length > 0 ? $" ({care.Source})" : "")}", "  ");
             sheet.Gap();
         }
 

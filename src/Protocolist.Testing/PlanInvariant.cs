@@ -16,6 +16,8 @@ public sealed class PlanInvariant
     /// <param name="faults">What is wrong with a case; nothing where it holds.</param>
     public PlanInvariant(string id, string says, Func<PlanCase, IEnumerable<string>> faults) => (Id, Says, _faults) = (id, says, faults);
 
+    private Func<Plan, IEnumerable<string>>? OfPlanAlone { get; init; }
+
     /// <summary>A kebab-case name.</summary>
     public string Id { get; }
 
@@ -26,6 +28,15 @@ public sealed class PlanInvariant
     /// <param name="planCase">The case.</param>
     /// <returns>One sentence for each fault; nothing where the invariant holds.</returns>
     public IReadOnlyList<string> Faults(PlanCase planCase) => [.. _faults(planCase)];
+
+    /// <summary>What is wrong with a plan in itself, such as a revised one.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>One sentence for each fault; nothing where the invariant holds, or speaks of more than the plan alone.</returns>
+    public IReadOnlyList<string> Faults(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. OfPlanAlone?.Invoke(plan) ?? []];
+    }
 
     /// <summary>The invariant as a property over all cases of a shelf.</summary>
     /// <param name="shelf">The protocols.</param>
@@ -46,7 +57,7 @@ public sealed class PlanInvariant
     public override string ToString() => $"{Id}: {Says}";
 
     internal static PlanInvariant OfPlan(string id, string says, Func<Plan, IEnumerable<string>> faults) =>
-        new(id, says, c => c.Made.Value is { } plan ? faults(plan) : []);
+        new(id, says, c => c.Made.Value is { } plan ? faults(plan) : []) { OfPlanAlone = faults };
 
     internal static PlanInvariant OfPlan(string id, string says, Func<Plan, PlanCase, IEnumerable<string>> faults) =>
         new(id, says, c => c.Made.Value is { } plan ? faults(plan, c) : []);

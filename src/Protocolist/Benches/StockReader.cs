@@ -33,7 +33,7 @@ internal static class StockReader
             // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
             var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
             findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
-            
+
             // A fluid of unknown strength is left out with a warning of the validator's; the rest of the bench serves.
             if (item.Kind == StockKind.Fluid && item.IsStrengthKnown) findings.AddRange(Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd(), item.Where).Findings);
             items.Add(item);

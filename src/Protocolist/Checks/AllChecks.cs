@@ -25,6 +25,7 @@ public static class AllChecks
         AvianInfluenza.Check,
         BleachOrAcidNearFormalin.Check,
         BloatedNotVented.Check,
+        BodyWaits.Check,
         BufferDoesNotLast.Check,
         CareRoundMissing.Check,
         ClosureContradictsVessel.Check,

@@ -35,12 +35,7 @@ public static class Planner
             provisioned,
             request.Bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        var plan = reviewed.Value! with
-        {
-            EarliestStart = request.Start.InZoneLeniently(request.Bench.Opening.Zone).ToOffsetDateTime(),
-            By = request.By,
-            Wishes = request.Wishes.IsEmpty() ? null : request.Wishes,
-        };
+        var plan = reviewed.Value! with { Wishes = request.Wishes.IsEmpty() ? null : request.Wishes };
         return new(reviewed with { Value = plan }, scheduled.Draft, provisioned);
     }
 }

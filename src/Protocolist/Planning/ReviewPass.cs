@@ -32,6 +32,8 @@ internal static class ReviewPass
             Specimen = draft.Body.Specimen,
             Choices = draft.Choices,
             Zone = zone.Id,
+            EarliestStart = scheduled.Bounds.Start.InZoneLeniently(zone).ToOffsetDateTime(),
+            By = scheduled.Bounds.By,
             Start = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.Start), zone, earliest: true),
             End = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.End), zone, earliest: false),
             Steps = steps,

@@ -10,7 +10,11 @@ using Protocolist.Protocols;
 namespace Protocolist.Planning;
 
 /// <summary>What the fifth pass adds: dates, or why there are none.</summary>
-internal sealed record Scheduled(Draft Draft, ImmutableArray<Finding> Findings);
+internal sealed record Scheduled(Draft Draft, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Between what the dates had to lie.</summary>
+    public required DateBounds Bounds { get; init; }
+}
 
 /// <summary>Between what the dates must lie.</summary>
 /// <param name="Start">Nothing begins before this, on the bench's clocks.</param>
@@ -35,16 +39,16 @@ internal static class SchedulePass
         var zone = bench.Opening.Zone;
         var asked = Resolve(bounds.Start, zone, findings);
         var from = bounds.LoggedUntil is { } until && until > asked ? until : asked;
-        var draft = LoggedTimes.Fill(SoakRemedies.Dated(FrozenBody.Thawed(provisioned.Draft, bench, findings), bench), zone, findings);
+        var draft = SoakRemedies.Dated(LoggedTimes.Fill(FrozenBody.Thawed(provisioned.Draft, bench, findings), zone, findings), bench, bounds.LoggedUntil, findings);
         var open = draft.Steps.Where(s => IsDated(s) && s.When is null).ToList();
-        if (open.Count == 0) return new(draft, [.. findings]);
+        if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var chain = new StepChain(open, draft, bench, from, Deliveries.Of(provisioned, open, bounds.Start.Date, bench)) { By = bounds.By?.AtStartOfDayInZone(zone).ToInstant() };
         var schedule = chain.Earliest();
         findings.AddRange(schedule.Findings);
-        if (schedule.Value is not { } dates) return new(draft, [.. findings]);
+        if (schedule.Value is not { } dates) return new(draft, [.. findings]) { Bounds = bounds };
         var dated = draft with { Steps = [.. draft.Steps.Select(s => IsDated(s) && s.When is null ? Dated(s, dates[s.Id], bench, from, findings) : s)] };
         if (TimeBeforeWork.Weigh(dated, bench) is { } weighed) findings.Add(weighed);
-        return new(dated, [.. findings]);
+        return new(dated, [.. findings]) { Bounds = bounds };
     }
 
     /// <summary>Care comes by the calendar of years, and spent fluid is seen to when the step that spends it ends.</summary>

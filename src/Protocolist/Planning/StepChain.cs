@@ -20,7 +20,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
 
     /// <summary>
     /// The earliest dates. Where they cannot be had, a delivery is waited for no longer, and then what should follow at once on logged
-    /// work follows as soon as it can: the body is there, and a plan that says so is worth more than none.
+    /// work follows as soon as it can, and what has begun lasts until then: the body is there, and a plan that says so is worth more than none.
     /// </summary>
     public Checked<Schedule> Earliest()
     {
@@ -30,8 +30,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         if (first.Value is not null) return Noted(first, deliveries);
         if (!deliveries.IsEmpty && supplied is { Value: not null } unsupplied)
             return unsupplied with { Findings = [.. Noted(unsupplied, NoDeliveries).Findings, .. InOrder(deliveries).DistinctBy(d => d.Item).Select(d => d.ComesTooLate(_zone))] };
-        if (_before is not null && Solve(NoDeliveries, follows: false) is { Value: not null } late)
-            return late with { Findings = [.. late.Findings, Overdue(late.Value)] };
+        if ((_before is not null || IsRunning) && Solve(NoDeliveries, follows: false) is { Value: not null } late)
+            return late with { Findings = [.. late.Findings, IsRunning ? Overlong(late.Value) : Overdue(late.Value)] };
 
         // Only now is it worth finding out why.
         return Scheduler.Earliest(Begun(Graph(deliveries, follows: true), beginBy), bench.Opening, From);
@@ -42,6 +42,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
 
     /// <summary>A body that is not frozen is in hand from the start: its first step does not wait for what later ones need.</summary>
     private bool BodyCannotWait => draft.Body.Specimen.Condition != Condition.Frozen && open[0].Progress is null;
+
+    private bool IsRunning => open[0].Progress?.Begun is not null;
 
     private Checked<Schedule> Solve(ImmutableDictionary<string, Delivery> awaited, bool follows, Instant? beginBy = null) =>
         Scheduler.TryEarliest(Begun(Graph(awaited, follows), beginBy), bench.Opening, From);
@@ -68,7 +70,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
 
     private Job JobOf(DraftStep step, int i, ImmutableDictionary<string, Delivery> awaited, bool follows)
     {
-        if (i == 0 && step.Progress?.Begun is { } begun) return Running(step, begun);
+        if (i == 0 && step.Progress?.Begun is { } begun) return Running(step, begun, follows);
         var notBefore = Later(step.NotBefore, awaited.GetValueOrDefault(step.Id)?.At);
         if (i == 0 && _before?.When is { } done && Lag(step, _before) is var lag) notBefore = Later(notBefore, done.End + lag.Least);
         return Unbound(step) with
@@ -81,11 +83,11 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
     }
 
     /// <summary>A step that has begun is where it is; it ends when its time is up, and not before what the log knows.</summary>
-    private Job Running(DraftStep step, Instant begun)
+    private Job Running(DraftStep step, Instant begun, bool follows)
     {
         var notBefore = Later(from, step.EndNotBefore)!.Value;
         var lasts = Lasts(step);
-        if (lasts.Greatest is { } most && begun + most < notBefore) lasts = Window.AtLeast(lasts.Least);
+        if (!follows || (lasts.Greatest is { } most && begun + most < notBefore)) lasts = Window.AtLeast(lasts.Least);
         return new(step.Id, lasts) { NotBefore = begun, StartBy = begun, EndNotBefore = notBefore, EndBy = open.Count == 1 ? By : null };
     }
 
@@ -142,6 +144,12 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         if (By is not { } by || open[0].Progress is not null || Scheduler.Latest(Graph(awaited, follows: true), bench.Opening, from, by).Value is not { } latest) yield break;
         yield return Finding.Note("latest-start", $"to be over by {Wording.Of(by, _zone)}, work begins {Wording.Of(latest.Start, _zone)} at the latest", "only a body that keeps, such as a frozen one, can wait that long");
     }
+
+    private Finding Overlong(Schedule dates) => Finding.Warning(
+        "overdue",
+        $"'{open[0].Id}' has begun, and nobody can go on from it before {Wording.Of(dates[open[0].Id].End, _zone)}, {Wording.Of(dates[open[0].Id].End - dates[open[0].Id].Start)} after it began; {(open[0].Most is { } most ? $"{Wording.Of(most)} is the most for it" : "what follows should come sooner")}",
+        open[0].IsSoak ? "have somebody come in sooner, or put the body back into the fluid before" : "keep the body wet and cold meanwhile, or have somebody come in sooner") with
+    { Subject = open[0].Id };
 
     private Finding Overdue(Schedule dates) => Finding.Warning(
         "overdue",

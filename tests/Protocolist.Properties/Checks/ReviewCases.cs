@@ -45,7 +45,7 @@ internal static class ReviewCases
         if (measured.Value is null || SelectPass.Run(measured.Value, request.Shelf).Value is not { } protocol) return null;
         var drafted = DraftPass.Run(measured.Value, protocol, request.Bench, request.Choices);
         if (drafted.Value is null) return null;
-        var provisioned = ProvisionPass.Run(drafted.Value, request.Bench, request.Start.Date);
+        var provisioned = ProvisionPass.Run(drafted.Value, request.Bench, request.Start.Date, request.Wishes);
         var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start));
         return ReviewPass.Case(scheduled, provisioned, request.Bench, [.. measured.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }

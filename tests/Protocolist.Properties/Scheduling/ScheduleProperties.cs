@@ -19,7 +19,7 @@ public class ScheduleProperties
         var horizon = problem.Horizon;
         if (horizon.Earliest(problem.Graph) is not null) return;
         var all = Limit.AllOf(problem.Graph, DateTimeZone.Utc).ToList();
-        var clashing = Clash.Smallest(problem.Graph, horizon).ConvertAll(l => l.Text);
+        var clashing = Clash.Smallest(problem.Graph, horizon).Limits.ConvertAll(l => l.Text);
 
         Assert.False(CanHold(clashing));
         foreach (var limit in clashing) Assert.True(CanHold([.. clashing.Where(c => c != limit)]), limit);

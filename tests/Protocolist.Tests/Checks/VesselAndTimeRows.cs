@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;
 using Length = UnitsNet.Length;
@@ -28,6 +29,7 @@ internal static class VesselAndTimeRows
         new("vessel-too-heavy-for-shelf", () => Good.Told("vessel-too-heavy-for-shelf"), () => Good),
         new("vessel-too-heavy-to-lift", () => Good.Told("vessel-too-heavy-to-lift"), () => Good),
         new("supplies-late", () => Bought(1), () => Bought(0)),
+        new("body-waits", () => Waits(13, Condition.Fresh), () => Waits(10, Condition.Fresh)),
         new("nobody-watches", () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(4)), () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(3))),
         new("care-round-missing", () => Good.Written(p => p with { Care = [new("look", null, 13, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 12, "")] })),
         new("first-look-missing", () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(63), 6, "")] }), () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(62), 6, "")] })),
@@ -52,6 +54,9 @@ internal static class VesselAndTimeRows
     }
 
     private static Protocolist.Checks.ReviewCase Bought(int days) => Good.Written(p => p with { Purchases = [new PlannedPurchase("ethanol", "5 L", 1, null, days)] });
+
+    private static Protocolist.Checks.ReviewCase Waits(int hours, Condition condition) =>
+        Good.Specimen(s => s with { DiedAt = null, Condition = condition }).Written(p => p with { EarliestStart = p.EarliestStart!.Value.PlusHours(-hours) });
 
     private static Protocolist.Checks.ReviewCase Works(Duration time) => Good.Step("slit", s => s with { Step = s.Step with { HandsOn = time } });
 }

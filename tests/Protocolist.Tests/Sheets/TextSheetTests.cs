@@ -82,4 +82,54 @@ public class TextSheetTests
             CultureInfo.CurrentCulture = before;
         }
     }
+
+    [Fact]
+    public void Revised_plan_says_what_changed_and_why_before_the_findings()
+    {
+        Assert.Contains("Revision 1, by the log up to Mon 2027-03-15 09:00: ", RevisedLine, StringComparison.Ordinal);
+        Assert.All(Revised.Changes, c => Assert.Contains(Joined(c.ToString()), RevisedLine, StringComparison.Ordinal));
+        Assert.InRange(RevisedSheet.IndexOf("What changed with revision 1\n", StringComparison.Ordinal), 1, RevisedSheet.IndexOf("What the checks say", StringComparison.Ordinal));
+        Assert.All(RevisedSheet.Split('\n'), l => Assert.True(l.Length <= 100, l));
+        Assert.DoesNotContain("What changed", Sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_of_a_revised_plan_say_how_far_they_are_and_why_they_are_there()
+    {
+        Assert.Contains("\n4. Inject fixative (done)\n", RevisedSheet, StringComparison.Ordinal);
+        Assert.Contains("800 mL of neutral buffered formalin 10 %.", RevisedLine, StringComparison.Ordinal);
+        Assert.Contains("\n5. Pose it (left out)\n", RevisedSheet.Replace(Revised.Step("pose")!.Title, "Pose it", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("Because it lay straight.", RevisedLine, StringComparison.Ordinal);
+        Assert.Contains("\n6. Fix in formalin (under way)\n", RevisedSheet, StringComparison.Ordinal);
+        Assert.Contains("7. Inject the soft part again", RevisedLine, StringComparison.Ordinal);
+        Assert.Contains("Because soft (head) was seen 2027-03-13 16:00.", RevisedLine, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Instructions_of_what_is_done_are_left_off()
+    {
+        Assert.DoesNotContain(Joined(Revised.Step("inject-fixative")!.Instructions[0]), RevisedLine, StringComparison.Ordinal);
+        Assert.Contains(Joined(Revised.Step("fix")!.Instructions[0]), RevisedLine, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Care_stands_there_with_its_amounts()
+    {
+        Assert.Contains(Ethanol.Care, c => c.Amount.Length > 0);
+        Assert.All(Ethanol.Care.Where(c => c.Amount.Length > 0), c => Assert.Contains(Joined(c.Amount), OneLine, StringComparison.Ordinal));
+    }
+
+    private static readonly Plan Revised = Planning.Revising.SkerryPoint.Revise(Planning.Revising.SkerryPoint.Plan(Planning.Revising.SkerryPoint.Otter), """
+          - {step: keep-cold, begun: 2027-03-01T09:00, done: 2027-03-01T09:20}
+          - {step: record, done: 2027-03-01T10:05}
+          - {step: slits, done: 2027-03-01T11:00}
+          - {step: inject-fixative, begun: 2027-03-01T11:00, done: 2027-03-01T13:10, used: 800 mL}
+          - {step: pose, skipped: it lay straight}
+          - {step: fix, begun: 2027-03-01T13:45}
+          - {step: fix, at: 2027-03-13T16:00, signs: [soft], place: head}
+          - {step: fix, at: 2027-03-15T09:00}
+        """).Plan;
+
+    private static readonly string RevisedSheet = TextSheet.Write(Revised);
+    private static readonly string RevisedLine = Joined(RevisedSheet);
 }

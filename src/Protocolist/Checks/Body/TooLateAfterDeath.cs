@@ -23,6 +23,7 @@ internal static class TooLateAfterDeath
         var waited = start.ToInstant() - died;
         if (waited <= most) yield break;
         var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Text()} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
-        yield return Finding.Warning("too-late-after-death", message, waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner").At(plan.FirstFixing);
+        string[] remedies = [waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner", .. Time.BodyWaits.Remedies(plan)];
+        yield return Finding.Warning("too-late-after-death", message, string.Join("; ", remedies)).At(plan.FirstFixing);
     }
 }

@@ -12,12 +12,11 @@ internal static class PlanDifference
     public static ImmutableArray<PlanChange> Between(Plan before, Plan after)
     {
         var changes = new List<PlanChange>();
-        var reason = "";
+        var causes = new DateCauses(after);
         foreach (var step in after.Steps)
         {
-            if (step.Because.Length > 0) reason = step.Because;
-            else if (step.State is "done" or "begun" && before.Step(step.Id) is { } planned && planned.Start != step.Start) reason = $"'{step.Id}' began {Text(step.Start)}";
-            changes.AddRange(OfStep(before.Step(step.Id), step, reason));
+            var old = before.Step(step.Id);
+            changes.AddRange(OfStep(old, step, causes.Of(old, step)));
         }
 
         changes.AddRange(before.Steps.Where(s => after.Step(s.Id) is null).Select(s => new PlanChange(s.Id, "is no longer part of the plan", "the log does not call for it")));
@@ -28,7 +27,7 @@ internal static class PlanDifference
         return [.. changes];
     }
 
-    private static IEnumerable<PlanChange> OfStep(Step? old, Step step, string reason)
+    private static IEnumerable<PlanChange> OfStep(Step? old, Step step, (string Start, string End) why)
     {
         if (old is null)
         {
@@ -41,7 +40,7 @@ internal static class PlanDifference
             yield return step.State switch
             {
                 "skipped" => new(step.Id, "is left out", step.Because),
-                "done" => new(step.Id, $"is done, {Text(step.Start)} to {Text(step.End)}", "the log says so"),
+                "done" => new(step.Id, $"is done, {Text(step.Start)} to {Text(step.End)}", why.End.Length > 0 ? why.End : DateCauses.Log),
                 "begun" => new(step.Id, $"has begun, {Text(step.Start)}", "the log says so"),
                 _ => new(step.Id, $"is {step.State}", "the log no longer says otherwise"),
             };
@@ -49,12 +48,13 @@ internal static class PlanDifference
         }
         else if (step.State is "done" or "begun" && (old.Start != step.Start || (step.State is "done" && old.End != step.End)))
         {
-            yield return new(step.Id, $"was {Text(step.Start)} to {Text(step.End)}, not {Text(old.Start)} to {Text(old.End)}", "the log says so");
+            yield return new(step.Id, $"was {Text(step.Start)} to {Text(step.End)}, not {Text(old.Start)} to {Text(old.End)}", why.End);
         }
 
-        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Text(step.Start)} instead of {Text(old.Start)}", reason);
-        if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Text(step.End)} instead of {Text(old.End)}", reason);
-        if (old.Changes != step.Changes) yield return new(step.Id, string.Create(CultureInfo.InvariantCulture, $"its fluid is changed {Times(step.Changes)} instead of {Times(old.Changes)}"), step.Because);
+        var reason = DateCauses.NewCause(old, step) is { Length: > 0 } own ? own : step.Because.Length > 0 ? step.Because : "the fluids were shared out anew";
+        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Text(step.Start)} instead of {Text(old.Start)}", why.Start);
+        if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Text(step.End)} instead of {Text(old.End)}", why.End);
+        if (old.Changes != step.Changes) yield return new(step.Id, string.Create(CultureInfo.InvariantCulture, $"its fluid is changed {Times(step.Changes)} instead of {Times(old.Changes)}"), reason);
         if (old.Fluid != step.Fluid) yield return new(step.Id, $"takes {step.Fluid ?? "no fluid"} instead of {old.Fluid ?? "none"}", reason);
         if (Text(old.Volume) != Text(step.Volume)) yield return new(step.Id, $"takes {Text(step.Volume)} instead of {Text(old.Volume)}", step.State == "done" ? "that much was used" : reason);
         if (old.Vessel != step.Vessel) yield return new(step.Id, $"is in {step.Vessel ?? "no vessel"} instead of {old.Vessel ?? "none"}", reason);

@@ -54,7 +54,6 @@ public static class Reviser
         var anew = reviewed.Value! with
         {
             EarliestStart = start,
-            By = plan.By,
             Wishes = plan.Wishes,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
             Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, scheduled.Draft, bench),

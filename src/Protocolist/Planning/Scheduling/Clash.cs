@@ -8,39 +8,28 @@ namespace Protocolist.Planning.Scheduling;
 /// <summary>Why no dates fit, and what would free them.</summary>
 internal static class Clash
 {
+    /// <summary>Enough for the plans of the bundled protocols, and less than a second where it is not: the project's choice.</summary>
+    private const int MostTries = 1000;
+
     public static Finding Explain(JobGraph graph, Horizon horizon)
     {
-        var clashing = Smallest(graph, horizon);
+        var (clashing, isProven) = Smallest(graph, horizon);
         var ways = Reliefs(graph, horizon, clashing).ToList();
         var remedy = ways.Count > 0
             ? $"it would fit if {string.Join("; or if ", ways)}"
             : "no single change is enough: ease several of these limits";
-        return Finding.Error("no-dates-fit", $"no dates fit from {Wording.Of(horizon.From, horizon.Hours.Zone)} ({horizon.Hours.Zone.Id}) on, because these cannot all hold: {Words(clashing, graph)}", remedy);
+        var these = isProven ? "these cannot all hold" : "these cannot all hold (there may be fewer that clash)";
+        return Finding.Error("no-dates-fit", $"no dates fit from {Wording.Of(horizon.From, horizon.Hours.Zone)} ({horizon.Hours.Zone.Id}) on, because {these}: {Words(clashing, graph)}", remedy);
     }
 
-    /// <summary>A set of limits that cannot all hold, none of which can be left out: whatever is not needed for the clash is dropped, in halves and then one by one. Begun from the first limit and from the last; the smaller set is taken.</summary>
-    internal static List<Limit> Smallest(JobGraph graph, Horizon horizon)
+    /// <summary>A smallest set of limits that cannot all hold, and whether that is proven: within the tries it always is for a plan of some dozen steps, and not always for long rows of alike steps.</summary>
+    internal static (List<Limit> Limits, bool IsProven) Smallest(JobGraph graph, Horizon horizon)
     {
         var all = Limit.AllOf(graph, horizon.Hours.Zone).ToList();
-        var kept = all;
-        Drop(all);
-        var late = kept;
-        kept = all;
-        Drop([.. all.AsEnumerable().Reverse()]);
-        return kept.Count <= late.Count ? kept : late;
+        var smallest = SmallestConflict.Of(all.Count, Fit, MostTries);
+        return ([.. smallest.Members.Select(i => all[i])], smallest.IsProven);
 
-        void Drop(List<Limit> some)
-        {
-            var rest = kept.Except(some).ToList();
-            if (!Fit(rest)) kept = rest;
-            else if (some.Count > 1)
-            {
-                Drop(some[..(some.Count / 2)]);
-                Drop(some[(some.Count / 2)..]);
-            }
-        }
-
-        bool Fit(List<Limit> holding) => horizon.Earliest(all.Except(holding).Aggregate(graph, (g, limit) => limit.Without(g))) is not null;
+        bool Fit(bool[] held) => horizon.Earliest(all.Where((_, i) => !held[i]).Aggregate(graph, (g, limit) => limit.Without(g))) is not null;
     }
 
     private static IEnumerable<string> Reliefs(JobGraph graph, Horizon horizon, List<Limit> clashing)

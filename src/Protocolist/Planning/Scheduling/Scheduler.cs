@@ -10,7 +10,8 @@ internal static class Scheduler
     /// <summary>Every start and end as early as it can be.</summary>
     /// <returns>
     /// The schedule with notes on clock changes that touch it; or no schedule and the error <c>no-dates-fit</c>, which names a smallest
-    /// set of limits that clash (leave out any one of them and the rest can hold) and what would free it.
+    /// set of limits that clash and what would free it. That no fewer clash is proven within a bounded search (<see cref="SmallestConflict"/>), which is enough for
+    /// plans of the usual length; where it is not, the message says that there may be fewer, and still none of those named can be left out.
     /// </returns>
     public static Checked<Schedule> Earliest(JobGraph graph, OpeningHours hours, Instant from, Bookings? taken = null) =>
         TryEarliest(graph, hours, from, taken) is { Value: not null } dated

@@ -49,7 +49,7 @@ internal static class Thawing
     private const double IceHeat = 333_600; // J/kg, heat of melting of ice, CRC Handbook (from memory)
     private const double MeltingC = -1; // tissue melts from about -1 °C on; textbooks of food freezing, from memory
     private const double Density = 1050; // kg/m3, soft animals within 5 %
-    private const double Conductivity = 0.5; // W/(m K), thawed lean tissue; 0.45 to 0.55, textbooks of food freezing, from memory
+    private const double Conductivity = 0.5; // W/(m K), thawed lean tissue: protein of 0.342 in series with three parts of water comes to 0.49, published meats lie within 7 % of that (Agricultural and Biological Chemistry 46:5, 1982, p. 1235; by its abstract); the band of 10 % is the project's
     private const double WarmingBesides = 1.2;
 
     /// <summary>The time for a body to thaw through.</summary>

@@ -128,4 +128,78 @@ public class ReviserTests
         var revised = Reviser.Revise(older, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench);
         Assert.Contains(revised.Findings, f => f.Id == "other-protocol-revision");
     }
+
+    [Fact]
+    public void A_delay_that_was_made_up_for_is_not_blamed_for_a_later_one()
+    {
+        // Cold an hour late; the rest of the morning on time again; then the body is posed late and lies in the fixative late.
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var (record, slits, pose) = (plan.Step("record")!, plan.Step("slits")!, plan.Step("pose")!);
+        var revised = SkerryPoint.Revise(plan, $"""
+              - {"{"}step: keep-cold, begun: 2027-03-01T09:05, done: {Clock(record.Start)}{"}"}
+              - {"{"}step: record, done: {Clock(record.End)}{"}"}
+              - {"{"}step: slits, done: {Clock(slits.End)}{"}"}
+              - {"{"}step: inject-fixative, done: {Clock(pose.Start)}{"}"}
+              - {"{"}step: pose, begun: {Clock(pose.Start)}, done: 2027-03-01T17:00{"}"}
+            """);
+
+        var moved = Assert.Single(revised.Changes, c => c.Step == "fix" && c.What.StartsWith("begins", StringComparison.Ordinal));
+        Assert.Equal("'pose' was over 2027-03-01 17:00", moved.Why);
+    }
+
+    [Fact]
+    public void A_cause_of_an_earlier_revision_is_not_named_again_for_a_later_one()
+    {
+        var soft = $"{Begun}\n  - {{step: fix, at: 2027-03-13T16:00, signs: [soft]}}\n  - {{step: fix-re-inject-1, done: 2027-03-15T09:00}}";
+        var first = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), soft).Plan;
+        var later = SkerryPoint.Revise(first, $"{soft}\n  - {{step: fix, done: 2027-03-20T09:00}}");
+
+        Assert.Contains(first.Changes, c => c.Step == "seal" && c.Why.Contains("soft", StringComparison.Ordinal));
+        Assert.DoesNotContain(later.Changes, c => c.Why.Contains("soft", StringComparison.Ordinal));
+        Assert.Contains(later.Changes, c => c.Step == "seal" && c.Why == "'fix' was over 2027-03-20 09:00");
+    }
+
+    [Fact]
+    public void A_step_that_had_not_begun_when_the_log_ends_says_so()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var revised = SkerryPoint.Revise(plan, "  - {step: keep-cold, begun: 2027-03-01T09:00, done: 2027-03-01T09:10}\nwritten: 2027-03-01T14:00");
+
+        Assert.All(revised.Changes.Where(c => c.Step == "record"), c => Assert.Equal("it had not begun by 2027-03-01 14:00, when the log ends", c.Why));
+    }
+
+    [Fact]
+    public void A_step_that_the_log_passes_over_counts_as_done_and_says_why()
+    {
+        var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), "  - {step: slits, begun: 2027-03-01T10:10, done: 2027-03-01T11:00}");
+        var record = revised.Plan.Step("record")!;
+
+        Assert.Equal("done", record.State);
+        Assert.Contains(revised.Changes, c => c.Step == "record" && c.Why == "a later step has begun, and the log does not say when this one was over");
+        Assert.Contains(revised.Plan.Findings, f => f.Id == "not-logged" && f.Subject == "record");
+    }
+
+    [Fact]
+    public void A_remedy_that_was_called_for_and_not_logged_is_due_after_the_log_and_taken_as_done_when_the_soak_is_over()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var seen = $"{Begun}\n  - {{step: fix, at: 2027-03-04T10:00, signs: [soft]}}";
+        var open = SkerryPoint.Revise(plan, $"{seen}\n  - {{step: fix, at: 2027-03-09T10:00}}").Plan.Step("fix-re-inject-1")!;
+        var over = SkerryPoint.Revise(plan, $"{seen}\n  - {{step: fix, done: 2027-03-15T09:00}}").Plan;
+
+        Assert.Equal(("planned", new LocalDateTime(2027, 3, 9, 10, 0)), (open.State, open.Start!.Value.LocalDateTime));
+        Assert.Equal("done", over.Step("fix-re-inject-1")!.State);
+        Assert.Contains(over.Findings, f => f.Id == "not-logged" && f.Subject == "fix-re-inject-1");
+    }
+
+    [Fact]
+    public void Work_that_has_begun_at_night_goes_on_in_the_morning_with_a_warning()
+    {
+        var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), "  - {step: pose, begun: 2027-03-03T05:10}").Plan;
+
+        Assert.Equal(new LocalDateTime(2027, 3, 3, 8, 30), revised.Step("fix")!.Start!.Value.LocalDateTime);
+        Assert.Contains(revised.Findings, f => f.Id == "overdue" && f.Subject == "pose" && f.Message.Contains("1 h 20 min after it began", StringComparison.Ordinal));
+    }
+
+    private static string Clock(OffsetDateTime? at) => at!.Value.LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 }

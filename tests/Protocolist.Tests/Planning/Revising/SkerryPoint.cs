@@ -37,6 +37,10 @@ internal static class SkerryPoint
           - {id: jar-4, name: 4 L jar, inside: {diameter: 14 cm, height: 26 cm}, wall: glass, lid: polypropylene, seal: polyethylene, closure: screw-lid, count: 6}
         """), DateTimeZoneProviders.Tzdb));
 
+    /// <summary>The same bench elsewhere.</summary>
+    public static Bench BenchIn(string zone) =>
+        Bench with { Opening = Protocolist.Benches.Opening.OpeningHours.Create(DateTimeZoneProviders.Tzdb[zone], Bench.Opening.Weekly).Value! };
+
     public static readonly Specimen Otter = Read(SpecimenReader.Read(new("otter.yaml", """
         format: 1
         specimen: SKP-2027-014
