@@ -32,6 +32,8 @@ internal static class ReviseCommand
         var findings = new List<Finding>();
         var plan = InputFiles.Read(options.GetRequiredValue(PlanFile), PlanJson.Read, findings);
         var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, findings));
+        if (plan is { Bench.Length: > 0 } && options.GetValue(BenchFile) is null)
+            findings.Add(Finding.Error("bench-missing", $"the plan was made for the bench '{plan.Bench}', and without it hours, stock and vessels would be forgotten", "give it with --bench"));
         var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
         findings.AddRange(unread);
         var shelf = Shelf.BundledWith(folders);

@@ -15,6 +15,9 @@ public sealed record Bench
     /// <summary>What people call it.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Whether it describes a real workplace; false of <see cref="Empty"/>, which knows no hours and no stock.</summary>
+    public bool IsGiven { get; private init; } = true;
+
     /// <summary>When somebody can work, and on which clocks.</summary>
     public required OpeningHours Opening { get; init; }
 
@@ -70,7 +73,7 @@ public sealed record Bench
     /// <summary>A bench of which nothing is known: always open, room at 20 °C, empty shelves.</summary>
     /// <param name="zone">The zone of its clocks.</param>
     /// <returns>The bench.</returns>
-    public static Bench Empty(DateTimeZone zone) => new() { Name = "no bench", Opening = OpeningHours.Always(zone) };
+    public static Bench Empty(DateTimeZone zone) => new() { Name = "no bench", IsGiven = false, Opening = OpeningHours.Always(zone) };
 }
 
 /// <summary>Temperatures of the workplace.</summary>

@@ -32,6 +32,7 @@ internal static class ReviewPass
             Specimen = draft.Body.Specimen,
             Choices = draft.Choices,
             Zone = zone.Id,
+            Bench = bench.IsGiven ? bench.Name : "",
             EarliestStart = scheduled.Bounds.Start.InZoneLeniently(zone).ToOffsetDateTime(),
             By = scheduled.Bounds.By,
             Start = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.Start), zone, earliest: true),

@@ -47,6 +47,9 @@ public sealed record Plan
     /// <summary>The id of the time zone of all dates, such as <c>Atlantic/Azores</c>.</summary>
     public required string Zone { get; init; }
 
+    /// <summary>The bench that it was made for, by its name; empty where no bench was given.</summary>
+    public string Bench { get; init; } = "";
+
     /// <summary>The steps in order.</summary>
     public ImmutableArray<Step> Steps { get; init; } = [];
 

@@ -71,6 +71,7 @@ public static class PlanJson
     /// <summary>What plans written before the first revision of this form do not have.</summary>
     private static Plan Filled(Plan plan) => plan with
     {
+        Bench = plan.Bench ?? "",
         Changes = plan.Changes.IsDefault ? [] : plan.Changes,
         Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
         Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],

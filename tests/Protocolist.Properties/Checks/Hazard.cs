@@ -76,7 +76,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     private static IEnumerable<Hazard> Papers =>
     [
         new("a history", ["missing-provenance"], plan => plan.Told(s => s with { FoundOn = new LocalDate(2027, 1, 1), Where = "an invented shore", CollectedBy = "A. Nobody", HowObtained = string.IsNullOrWhiteSpace(s.HowObtained) ? "drowned in a creel" : s.HowObtained })),
-        new("a known death", ["anthrax-signs", "unknown-cause-of-death", "avian-influenza", "refrozen"], plan => plan.Told(s => s with { HowObtained = "killed by a car", Notes = null })),
+        new("a known death", ["anthrax-signs", "unknown-cause-of-death", "avian-influenza", "frozen-twice"], plan => plan.Told(s => s with { HowObtained = "killed by a car", Notes = null })),
         new("papers", ["permit-not-noted", "protected-group"], plan => plan.Told(s => s with { Permits = ["asked, none needed"] })),
         new("a rodent in place of a bat", ["rabies-prone"], plan => plan with { Body = plan.Body with { Group = TaxonGroups.Find("rodent")! } }),
         new("a label that says FORMALIN, with dates in ISO form", ["formalin-flag-missing", "label-date-not-iso"], plan => plan with { Plan = plan.Plan with { Label = ["FORMALIN", "found 2027-04-03"] } }),

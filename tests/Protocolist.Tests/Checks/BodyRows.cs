@@ -18,7 +18,7 @@ internal static class BodyRows
         new("decomposed", () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Good.Specimen(s => s with { Condition = Condition.Thawed })),
         new("core-out-of-reach", () => Good.Told("core-may-rot"), () => Good),
         new("thick-and-uncut", () => Whole(1.01), () => Whole(1)),
-        new("refrozen", () => Good.Specimen(s => s with { Notes = "was frozen again at the port" }), () => Good.Specimen(s => s with { Notes = "not refrozen, kept on ice" })),
+        new("frozen-twice", () => Good.Specimen(s => s with { Notes = "was frozen again at the port" }), () => Good.Specimen(s => s with { Notes = "not refrozen, kept on ice" })),
         new("armour-closed", () => Good.Told("armour-closed"), () => Good),
         new("fixation-shorter-than-penetration", () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours - 1)), () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours + 1))),
         new("posture-not-set", () => Good.Without("pose").Specimen(s => s with { IntendedUse = IntendedUse.Display }), () => Good.Without("pose")),

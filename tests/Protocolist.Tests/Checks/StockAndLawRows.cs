@@ -23,7 +23,7 @@ internal static class StockAndLawRows
         new("protected-group", () => Good.Group("bird").Specimen(s => s with { Permits = [] }), () => Good.Group("bird")),
         new("unknown-cause-of-death", () => Good.Group("mammal").Specimen(s => s with { HowObtained = "found dead" }), () => Good.Group("mammal").Specimen(s => s with { HowObtained = "found dead, drowned in a creel" })),
         new("anthrax-signs", () => Good.Group("mammal").Specimen(s => s with { Notes = "unclotted blood at the nose" }), () => Good.Group("mammal").Specimen(s => s with { Notes = "clotted wound on the flank" })),
-        new("parasites", () => Good.Group("rodent"), () => Good.Group("rodent").Specimen(s => s with { Condition = Protocolist.Specimens.Condition.Frozen })),
+        new("parasites-on-body", () => Good.Group("rodent"), () => Good.Group("rodent").Specimen(s => s with { Condition = Protocolist.Specimens.Condition.Frozen })),
         new("rabies-prone", () => Good.Group("bat"), () => Good.Group("rodent")),
         new("avian-influenza", () => Good.Group("bird").Specimen(s => s with { HowObtained = "washed up" }), () => Good.Group("bird").Specimen(s => s with { HowObtained = "found dead under a window" })),
     ];

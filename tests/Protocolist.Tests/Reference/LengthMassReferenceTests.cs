@@ -65,4 +65,32 @@ public class LengthMassReferenceTests
         var relation = TaxonGroups.Find("frog")!.LengthMass!;
         Assert.Equal(73, relation.LengthMm(relation.MassG(73)), 9);
     }
+
+    // Arvanitidis and others 2002, Illex coindetii, Bulletin of Marine Science 71(1): up to 360 mm of mantle and 1630 g; no squid of that length is much heavier.
+    [Fact]
+    public void Squid_of_360_mm_does_not_outweigh_the_heaviest_on_record()
+    {
+        var mass = BodyMeasure.Of(new Specimen { Id = "squid", Group = "squid", MantleLength = UnitsNet.Length.FromMillimeters(360) }).Value!.Mass;
+
+        Assert.InRange(mass.Nominal.Grams, 1630.0 / 3, 1630);
+        Assert.InRange(1630, mass.Nominal.Grams, mass.High.Grams);
+    }
+
+    // From memory, as field guides and keepers give them: a fair-sized animal lies within the range that its length leads to.
+    [Theory]
+    [InlineData("bird", 95, 9)]
+    [InlineData("bird", 250, 100)]
+    [InlineData("bird", 550, 1100)]
+    [InlineData("bird", 600, 1000)]
+    [InlineData("crocodilian", 1000, 3000)]
+    [InlineData("crocodilian", 2000, 30_000)]
+    [InlineData("squid", 200, 185)]
+    public void Mass_of_an_ordinary_animal_is_within_what_its_length_leads_to(string group, double lengthMm, double massG)
+    {
+        var length = UnitsNet.Length.FromMillimeters(lengthMm);
+        var specimen = new Specimen { Id = "one", Group = group };
+        var mass = BodyMeasure.Of(group == "squid" ? specimen with { MantleLength = length } : specimen with { TotalLength = length }).Value!.Mass;
+
+        Assert.InRange(massG, mass.Low.Grams, mass.High.Grams);
+    }
 }

@@ -6,7 +6,7 @@ namespace Protocolist.Checks.Body;
 internal static class Refrozen
 {
     public static PlanCheck Check { get; } = new(
-        "refrozen",
+        "frozen-twice",
         "the specimen: a second frost bursts what the first spared",
         "Bishop Museum, Invertebrate Specimen Handling (never refreeze)",
         Find);
@@ -14,6 +14,6 @@ internal static class Refrozen
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Tells(HistoryWords.FrozenAgain))
-            yield return Finding.Warning("refrozen", $"it was frozen more than once ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}')", "look at skin, eyes and gut before anything is mixed; expect soft tissue, and fix it at once when it is thawed");
+            yield return Finding.Warning("frozen-twice", $"it was frozen more than once ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}')", "look at skin, eyes and gut before anything is mixed; expect soft tissue, and fix it at once when it is thawed");
     }
 }

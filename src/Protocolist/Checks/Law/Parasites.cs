@@ -9,7 +9,7 @@ internal static class Parasites
     private static readonly string[] Named = ["parasit*", "flea*", "tick", "ticks", "lice", "louse", "mite", "mites", "tapeworm*"];
 
     public static PlanCheck Check { get; } = new(
-        "parasites",
+        "parasites-on-body",
         "people: ticks, fleas and lice leave a cooling body, and tapeworm eggs of carnivores infect people",
         "common practice; echinococcosis: WHO and OIE manual 2001, from memory (eggs die at -80 degC, not in a household freezer)",
         Find)
@@ -27,8 +27,8 @@ internal static class Parasites
         }
 
         yield return plan.Group.IsA("carnivore")
-            ? Finding.Warning("parasites", $"a {plan.Group.Name}, and no step speaks of parasites: its gut may shed tapeworm eggs that infect people, and ticks and fleas leave the cold body", "gloves, sleeves and mask; no dry brushing; bag it at once and look into the bag; ask a veterinarian where fox tapeworm occurs")
-            : Finding.Note("parasites", $"a {plan.Group.Name}, and no step speaks of parasites: ticks, fleas and lice leave the cold body", "bag it at once, keep it cold, comb it over a white tray, and put what falls into ethanol with the number of the specimen");
+            ? Finding.Warning("parasites-on-body", $"a {plan.Group.Name}, and no step speaks of parasites: its gut may shed tapeworm eggs that infect people, and ticks and fleas leave the cold body", "gloves, sleeves and mask; no dry brushing; bag it at once and look into the bag; ask a veterinarian where fox tapeworm occurs")
+            : Finding.Note("parasites-on-body", $"a {plan.Group.Name}, and no step speaks of parasites: ticks, fleas and lice leave the cold body", "bag it at once, keep it cold, comb it over a white tray, and put what falls into ethanol with the number of the specimen");
     }
 
     private static bool Speaks(ReviewStep step)

@@ -25,7 +25,7 @@ public static class Reviser
     /// <param name="shelf">The protocols.</param>
     /// <param name="bench">The workplace.</param>
     /// <returns>
-    /// The revision, with the findings of the new plan; warnings <c>other-protocol-revision</c> and <c>other-zone</c> where shelf or bench are not those
+    /// The revision, with the findings of the new plan; warnings <c>other-protocol-revision</c>, <c>other-bench</c> and <c>other-zone</c> where shelf or bench are not those
     /// of the plan. No revision but errors where the log does not fit (<see cref="LogCheck"/>), the protocol is gone, or the plan has no start.
     /// </returns>
     public static Checked<Revision> Revise(Plan plan, WorkLog log, Shelf shelf, Bench bench)
@@ -68,6 +68,8 @@ public static class Reviser
     {
         if (protocol.Revision != plan.Protocol.Revision)
             yield return Finding.Warning("other-protocol-revision", $"the plan follows revision {plan.Protocol.Revision} of '{protocol.Id}', and the shelf has revision {protocol.Revision}", "what is still to be done follows the shelf's; give the old file with --protocols to keep to it");
+        if (plan.Bench.Length > 0 && !string.Equals(bench.Name, plan.Bench, StringComparison.Ordinal))
+            yield return Finding.Warning("other-bench", $"the plan was made for the bench '{plan.Bench}', and this is '{bench.Name}': hours, stock and vessels may differ", "give the bench that the plan was made for");
         if (!string.Equals(bench.Opening.Zone.Id, plan.Zone, StringComparison.Ordinal))
             yield return Finding.Warning("other-zone", $"the plan is on the clocks of {plan.Zone}, and the bench on those of {bench.Opening.Zone.Id}", "give the bench that the plan was made for");
     }

@@ -110,7 +110,7 @@ internal static class ReptileGroups
             Taxa = ["Crocodylia", "Crocodilia", "Crocodylidae", "Alligatoridae"],
             DensityKgPerM3 = Band(1020, 1060, 1120, Unsure),
             Length = LengthKind.Total,
-            Shape = BodyShape.Cylinder(9, 1.3, "assumed, unsure: tail included"),
+            Shape = new(0.085, 0.105, 0.35, 1.3, "from memory: about 3 kg at 1 m and 30 kg at 2 m, tail included"),
             Cautions = [new("cites", true, "All crocodilians are listed by CITES: papers before anything else.", Treaties)],
         },
     ];

@@ -1,0 +1,58 @@
+namespace Protocolist.Tests.EndToEnd;
+
+/// <summary>Plan, log, revise, calendar: as somebody at the bench does it.</summary>
+public sealed class ReviseCommandTests : IDisposable
+{
+    private static readonly string Log = BuiltProgram.Repository("samples", "logs", "harbour-otter.yaml");
+
+    private readonly BuiltProgram _program = new();
+
+    public void Dispose() => _program.Dispose();
+
+    private string Planned()
+    {
+        var path = Path.Combine(_program.Folder, "plan.json");
+        var planned = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", "2027-03-01T09:00", "--format", "json", "--out", path);
+        Assert.True(planned.Exit == 0, planned.ToString());
+        return path;
+    }
+
+    [Fact]
+    public void Revised_plan_takes_the_place_of_the_old_one_and_revising_again_changes_nothing()
+    {
+        var plan = Planned();
+
+        var first = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--out", plan);
+        var revised = File.ReadAllText(plan);
+        var second = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--out", plan);
+
+        Assert.Contains("fix-re-inject-1: new", first.Out, StringComparison.Ordinal);
+        Assert.Equal("nothing changes", second.Out.Trim());
+        Assert.Equal(revised, File.ReadAllText(plan));
+        Assert.Contains("BEGIN:VEVENT", _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--format", "ics").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bench_that_is_left_out_is_asked_for_and_the_plan_file_stays_as_it_was()
+    {
+        var plan = Planned();
+        var before = File.ReadAllBytes(plan);
+
+        var run = _program.Run("revise", plan, Log, "--out", plan);
+
+        Assert.True(run.Exit == 2, run.ToString());
+        Assert.Contains("error bench-missing", run.Error, StringComparison.Ordinal);
+        Assert.Contains("give it with --bench", run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(plan));
+    }
+
+    [Fact]
+    public void Another_bench_is_warned_of()
+    {
+        var bench = _program.File("other.yaml", File.ReadAllText(BuiltProgram.SkerryPoint).Replace("name: Wet", "name: Dry", StringComparison.Ordinal));
+
+        var run = _program.Run("revise", Planned(), Log, "--bench", bench);
+
+        Assert.Contains("warning other-bench", run.Error, StringComparison.Ordinal);
+    }
+}
