@@ -67,7 +67,9 @@ public static class HtmlSheet
         foreach (var recipe in plan.Recipes)
         {
             page.Element("h3", $"{Text(recipe.Volume)} of {recipe.Fluid}").Element("p", $"for {string.Join(", ", recipe.For)}", "class=\"under\"").List(recipe.Method);
-            page.Table($"Parts of {recipe.Fluid}", ["What", "Volume", "Mass", "Stock"], recipe.Parts.Select(p => (IReadOnlyList<string>)[p.Name, p.Volume is { } v ? Text(v) : "", p.Mass is { } m ? Measurable.Text(m.Kilograms, Dimension.OfMass) : "", p.Stock]));
+            // The amounts stand in the method, rounded once; which bottle they come from stands nowhere else.
+            string[] bottles = [.. recipe.Parts.Where(p => p.Stock.Length > 0).Select(p => $"{p.Name} from {p.Stock}").Distinct(StringComparer.Ordinal)];
+            if (bottles.Length > 0) page.Element("p", string.Join("; ", bottles), "class=\"under\"");
         }
     }
 
