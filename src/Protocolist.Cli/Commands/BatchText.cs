@@ -24,7 +24,7 @@ internal static class BatchText
         text.Append(CultureInfo.InvariantCulture, $"{plan.Protocol.Id}, {(row.Startable ? "may start" : "DO NOT START")}, {Day(plan.Start)} to {Day(plan.End)}, {row.HandsOn.TotalHours:0.0} h hands-on");
         if (row.FinalVessel is { } vessel) text.Append(", ").Append(vessel);
         if (row.Total is { } total) text.Append(", ").Append(total);
-        text.Append(CultureInfo.InvariantCulture, $", {row.Count(Severity.Error)} errors, {row.Count(Severity.Warning)} warnings");
+        text.Append(CultureInfo.InvariantCulture, $", {Counts.Of(row.Count(Severity.Error), "error")}, {Counts.Of(row.Count(Severity.Warning), "warning")}");
         return text.ToString();
     }
 

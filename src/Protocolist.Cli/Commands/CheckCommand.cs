@@ -48,7 +48,9 @@ internal static class CheckCommand
     private static void WriteText(List<SourceText> sources, List<Finding> findings)
     {
         foreach (var finding in findings) Console.Out.WriteLine(finding);
-        Console.Out.WriteLine($"{sources.Count} file{(sources.Count == 1 ? "" : "s")} checked: {findings.Count(f => f.Severity == Severity.Error)} errors, {findings.Count(f => f.Severity == Severity.Warning)} warnings, {findings.Count(f => f.Severity == Severity.Note)} notes");
+        Console.Out.WriteLine($"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
+
+        string Of(Severity severity, string thing) => Counts.Of(findings.Count(f => f.Severity == severity), thing);
     }
 
     private static void WriteJson(List<SourceText> sources, List<Finding> findings)

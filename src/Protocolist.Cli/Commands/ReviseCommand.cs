@@ -6,6 +6,7 @@ using Protocolist.Logs;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 
@@ -30,15 +31,23 @@ internal static class ReviseCommand
     private static int Run(ParseResult options)
     {
         var findings = new List<Finding>();
-        var plan = InputFiles.Read(options.GetRequiredValue(PlanFile), PlanJson.Read, findings);
-        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, findings));
+        var zoneAt = SourceSpan.At(options.GetRequiredValue(PlanFile), 1, 1);
+        var plan = InputFiles.Read(
+            options.GetRequiredValue(PlanFile),
+            text =>
+            {
+                zoneAt = PlaceOfZone(text);
+                return PlanJson.Read(text);
+            },
+            findings);
+        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
         if (plan is { Bench.Length: > 0 } && options.GetValue(BenchFile) is null)
             findings.Add(Finding.Error("bench-missing", $"the plan was made for the bench '{plan.Bench}', and without it hours, stock and vessels would be forgotten", "give it with --bench"));
         var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
         findings.AddRange(unread);
         var shelf = Shelf.BundledWith(folders);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        var log = plan is null ? null : InputFiles.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, findings)), findings);
+        var log = plan is null ? null : InputFiles.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, zoneAt, findings)), findings);
         if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
         var revised = Reviser.Revise(plan, log, shelf, bench);
         if (revised.Value is not { } revision) return Exits.Unread(revised.Findings);
@@ -59,10 +68,18 @@ internal static class ReviseCommand
         else if (format != "changes") Console.Out.Write(PlanOutput.Of(revision.Plan, format));
     }
 
-    private static DateTimeZone ZoneOf(Plan plan, List<Finding> findings)
+    private static DateTimeZone ZoneOf(Plan plan, SourceSpan where, List<Finding> findings)
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone) is { } zone) return zone;
-        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", $"the plan's zone '{plan.Zone}' is not known", "make the plan again; a plan file is not edited by hand"));
+        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", $"the plan's zone '{plan.Zone}' is not known", "make the plan again; a plan file is not edited by hand", where));
         return DateTimeZone.Utc;
+    }
+
+    /// <summary>Where the plan file names its zone.</summary>
+    private static SourceSpan PlaceOfZone(SourceText text)
+    {
+        var at = Math.Max(0, text.Text.IndexOf("\"zone\":", StringComparison.Ordinal));
+        var lineStart = text.Text.LastIndexOf('\n', at) + 1;
+        return SourceSpan.At(text.Name, text.Text.AsSpan(0, at).Count('\n') + 1, at - lineStart + 1);
     }
 }

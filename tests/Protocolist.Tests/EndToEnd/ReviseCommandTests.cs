@@ -47,6 +47,30 @@ public sealed class ReviseCommandTests : IDisposable
     }
 
     [Fact]
+    public void Zone_that_nobody_knows_is_told_with_its_place()
+    {
+        var plan = Planned();
+        File.WriteAllText(plan, File.ReadAllText(plan).Replace("\"zone\": \"Atlantic/Azores\"", "\"zone\": \"Atlantic/Azure\"", StringComparison.Ordinal));
+
+        var run = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint);
+
+        Assert.True(run.Exit == 2, run.ToString());
+        Assert.Matches(@"plan\.json:\d+:3: error unknown-zone: the plan's zone 'Atlantic/Azure' is not known", run.Error);
+    }
+
+    [Fact]
+    public void Bench_closed_for_good_is_told_where_to_look()
+    {
+        var bench = _program.File("closed.yaml", "format: 1\nbench: closed\nname: Closed\nzone: Europe/Berlin\nhours: {mon-fri: 08:00 to 17:00}\nclosed: [2026-01-01 to 2099-12-31]\n");
+
+        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", bench, "--start", "2027-03-01T09:00");
+
+        Assert.True(run.Exit == 1, run.ToString());
+        var said = string.Join(' ', run.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("look at 'hours' and 'closed' in the bench file", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Another_bench_is_warned_of()
     {
         var bench = _program.File("other.yaml", File.ReadAllText(BuiltProgram.SkerryPoint).Replace("name: Wet", "name: Dry", StringComparison.Ordinal));

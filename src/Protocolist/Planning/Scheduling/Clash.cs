@@ -17,7 +17,9 @@ internal static class Clash
         var ways = Reliefs(graph, horizon, clashing).ToList();
         var remedy = ways.Count > 0
             ? $"it would fit if {string.Join("; or if ", ways)}"
-            : "no single change is enough: ease several of these limits";
+            : clashing.Exists(l => l.NeedsSomebody)
+                ? "one opening more is not enough: look at 'hours' and 'closed' in the bench file, and let it open on the days that the work needs ('also-open')"
+                : "no single change is enough: ease several of these limits";
         var these = isProven ? "these cannot all hold" : "these cannot all hold (there may be fewer that clash)";
         return Finding.Error("no-dates-fit", $"no dates fit from {Wording.Of(horizon.From, horizon.Hours.Zone)} ({horizon.Hours.Zone.Id}) on, because {these}: {Words(clashing, graph)}", remedy);
     }
