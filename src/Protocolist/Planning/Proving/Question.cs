@@ -68,25 +68,39 @@ internal static class Questions
     /// <summary>Three to five volumes are the least that is published for invertebrates (Michonneau 2017, The specimen workflow); ten are wanted (histology, PMC9292019). Changes count.</summary>
     private const double LeastRatio = 3;
 
+    private static readonly Question WithoutLimit = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
+    private static readonly Question WithoutLeast = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
+    private static readonly Question NegativeSetting = Plain("negative-amount", Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
+    private static readonly Question NegativeValue = NegativeSetting with { Severity = Severity.Warning };
+    private static readonly Question Nothing = new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
+    private static readonly Question TooCold = Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
+
+    private static readonly Dictionary<string, Question> TooMuch = Most.ToDictionary(
+        m => m.Key,
+        m => Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > m.Value, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true },
+        StringComparer.Ordinal);
+
+    /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
+    private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+    private static readonly Question LongerThanTheBody = Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
+    private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+
     public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)
     {
         if (expression.Type is not { Kind: FormulaKind.Quantity } type) yield break;
-        var isTemperature = type.Dimension.Temperature != 0;
-        if (!isTemperature)
+        if (type.Dimension.Temperature == 0)
         {
             var isOpen = IsOpen(expression, subject);
-            yield return Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || (double.IsInfinity(v.Quantity.High) && !isOpen), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
-            yield return Plain("negative-amount", stage is null ? Severity.Warning : Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
-            if (NeverNothing.Contains(key) && !isOpen)
-            {
-                yield return new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
-            }
+            yield return isOpen ? WithoutLeast : WithoutLimit;
+            yield return stage is null ? NegativeValue : NegativeSetting;
+            if (!isOpen && NeverNothing.Contains(key)) yield return Nothing;
         }
 
-        if (Most.TryGetValue(key, out var most))
-            yield return Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > most, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true };
-        if (key == "temperature") yield return Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
-        foreach (var question in BesideTheBody(key)) yield return question;
+        if (TooMuch.TryGetValue(key, out var tooMuch)) yield return tooMuch;
+        if (key == "temperature") yield return TooCold;
+        if (key == "dose") yield return TooLargeADose;
+        if (key is "length" or "depth" or "spacing") yield return LongerThanTheBody;
+        if (key == "sites") yield return LargerThanTheBody;
         if (expression is BandExpression bands)
         {
             yield return new(
@@ -99,28 +113,13 @@ internal static class Questions
             { HidesValue = true };
         }
 
-        var ranges = Ranges(expression).ToList();
-        if (ranges.Count > 0)
-        {
+        if (Ranges(expression).ToList() is { Count: > 0 } ranges)
             yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true };
-        }
-
         if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
         {
             double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;
             yield return new("ratio-floor", Severity.Warning, (at, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, (at, _, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
         }
-    }
-
-    /// <summary>Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
-    private static IEnumerable<Question> BesideTheBody(string key)
-    {
-        if (key == "dose")
-            yield return Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
-        if (key is "length" or "depth" or "spacing")
-            yield return Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
-        if (key == "sites")
-            yield return Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
     }
 
     private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>
