@@ -7,7 +7,9 @@ using YamlDotNet.Core;
 namespace Protocolist.Benchmarks;
 
 /// <summary>Loading and checking the bundled shelf against the floor: the bare events of the YAML parser over the same text.</summary>
+/// <remarks>Warmed up at length: the first dozens of runs measure the compiler rather than the reading.</remarks>
 [MemoryDiagnoser]
+[WarmupCount(80)]
 public class ShelfBenchmarks
 {
     private readonly Reading.SourceText[] _sources = [.. BundledProtocols.Sources()];

@@ -32,9 +32,10 @@ public static class FileCheck
     {
         var findings = new List<Finding>();
         var protocols = new List<ReadText>();
-        foreach (var source in sources)
+        SourceText[] given = [.. sources];
+        var read = AllCores.Each(given, ReadText.Of);
+        foreach (var (source, text) in given.Zip(read))
         {
-            var text = ReadText.Of(source);
             switch (KindOf(text))
             {
                 case "specimen":
@@ -54,16 +55,15 @@ public static class FileCheck
 
         if (protocols.Count > 0)
         {
-            var shelf = Shelf.OfRead([.. folders.Select(f => f.Select(ReadText.Of)), protocols]);
+            // Who checks the bundled folder itself has each of its files twice.
+            var known = given.Zip(read).DistinctBy(r => r.First).ToDictionary(r => r.First, r => r.Second);
+            var shelf = Shelf.OfRead([.. folders.Select(f => AllCores.Each(f, s => known.TryGetValue(s, out var text) ? text : ReadText.Of(s))), protocols]);
             var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
 
             // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
-            // Each protocol is proved by itself, on as many cores as there are; the findings keep the order of the shelf.
-            findings.AddRange(shelf.Protocols.Where(p => names.Contains(p.File)).AsParallel().AsOrdered()
-                .SelectMany(p => ProtocolCheck.Of(p, strict))
-                .Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
-
+            var proved = AllCores.Each([.. shelf.Protocols.Where(p => names.Contains(p.File))], p => ProtocolCheck.Of(p, strict).ToList());
+            findings.AddRange(proved.SelectMany(f => f).Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }
 

@@ -44,7 +44,7 @@ public sealed class Shelf
     public static Shelf Of(params IReadOnlyList<IReadOnlyList<SourceText>> folders)
     {
         ArgumentNullException.ThrowIfNull(folders);
-        return OfRead([.. folders.Select(f => f.Select(ReadText.Of))]);
+        return OfRead([.. folders.Select(f => AllCores.Each(f, ReadText.Of))]);
     }
 
     /// <summary>The same, over texts that were read already.</summary>
@@ -53,16 +53,9 @@ public sealed class Shelf
         var findings = new List<Finding>();
         var layers = folders.Select(f => Layer(f, findings)).ToImmutableArray();
         var reader = new ProtocolReader(FormulaLibrary.ByName);
-        var protocols = new List<Protocol>();
-        foreach (var (header, depth) in Topmost(layers, findings))
-        {
-            if (Line(header, depth, layers, findings) is not { } line) continue;
-            var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
-            var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
-            findings.AddRange(read.Findings);
-            if (read.Value is not null && !read.HasErrors && line.All(h => h.IsSound)) protocols.Add(read.Value);
-        }
-
+        var read = AllCores.Each([.. Topmost(layers, findings)], top => ReadOne(top.Header, top.Depth, layers, reader));
+        findings.AddRange(read.SelectMany(r => r.Findings));
+        var protocols = read.Select(r => r.Value).OfType<Protocol>();
         return new([.. protocols.OrderBy(p => p.Id, StringComparer.Ordinal)], [.. InOrder(findings)]);
     }
 
@@ -76,6 +69,16 @@ public sealed class Shelf
     /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
     public Finding NotFound(string id) =>
         Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
+
+    /// <summary>A protocol with all that it extends merged into it; null where that, or a file on the way, could not be read.</summary>
+    private static Checked<Protocol> ReadOne(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, ProtocolReader reader)
+    {
+        var findings = new List<Finding>();
+        if (Line(header, depth, layers, findings) is not { } line) return new(null, [.. findings]);
+        var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
+        var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
+        return new(!read.HasErrors && line.All(h => h.IsSound) ? read.Value : null, [.. findings, .. read.Findings]);
+    }
 
     private static Dictionary<string, ProtocolHeader> Layer(IEnumerable<ReadText> files, List<Finding> findings)
     {
