@@ -92,6 +92,9 @@ internal sealed record DraftStep(StageDefinition Stage)
     /// <summary>The longest time after death at which it may begin; null where the protocol does not say.</summary>
     public Duration? SinceDeath { get; init; }
 
+    /// <summary>How long after it was found or taken the step begins at the latest.</summary>
+    public Duration? SinceCollection { get; init; }
+
     /// <summary>What the log says of it; null where it says nothing.</summary>
     public Progress? Progress { get; init; }
 

@@ -76,7 +76,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         return Unbound(step) with
         {
             NotBefore = notBefore,
-            StartBy = Sooner(AfterDeath(step), i == 0 && follows && _before?.When is { } over && Lag(step, _before).Greatest is { } longest ? over.End + longest : null),
+            StartBy = Sooner(BeginBy(step), i == 0 && follows && _before?.When is { } over && Lag(step, _before).Greatest is { } longest ? over.End + longest : null),
             EndNotBefore = step.EndNotBefore,
             EndBy = i == open.Count - 1 ? By : null,
         };
@@ -105,23 +105,33 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, Bench bench, 
         return step.WaitMost is { } most ? Window.Between(step.WaitLeast, Duration.Max(step.WaitLeast, most)) : Window.AtLeast(step.WaitLeast);
     }
 
-    private Instant? AfterDeath(DraftStep step) =>
-        step.SinceDeath is { } longest && draft.Body.Specimen.DiedAt is { } died && died + longest >= from ? died + longest : null;
+    /// <summary>What a step must begin within, as far as its beginning is known. Of the collection only the day is; its end is the latest that it can have been, so that nothing is called late that may not be.</summary>
+    private IEnumerable<(Duration Longest, Instant Since, string Of)> Windows(DraftStep step)
+    {
+        var specimen = draft.Body.Specimen;
+        if (step.SinceDeath is { } afterDeath && specimen.DiedAt is { } died) yield return (afterDeath, died, "death");
+        if (step.SinceCollection is { } afterCollection && specimen.FoundOn is { } day) yield return (afterCollection, _zone.AtStartOfDay(day.PlusDays(1)).ToInstant(), "collection");
+    }
+
+    /// <summary>A window that is over before the start binds nothing any more; it is told instead.</summary>
+    private Instant? BeginBy(DraftStep step) =>
+        Windows(step).Select(w => (Instant?)(w.Since + w.Longest)).Where(by => by >= from).Min();
 
     private Checked<Schedule> Noted(Checked<Schedule> dated, ImmutableDictionary<string, Delivery> awaited) =>
-        dated with { Findings = [.. dated.Findings, .. TooLateAfterDeath(), .. Waits(dated.Value!, awaited), .. LatestStart(awaited)] };
+        dated with { Findings = [.. dated.Findings, .. TooLate(), .. Waits(dated.Value!, awaited), .. LatestStart(awaited)] };
 
-    private IEnumerable<Finding> TooLateAfterDeath()
+    private IEnumerable<Finding> TooLate()
     {
-        if (draft.Body.Specimen.DiedAt is not { } died) yield break;
-        foreach (var step in open)
+        foreach (var step in open.Where(s => s.Progress is null))
         {
-            if (step.Progress is not null || step.SinceDeath is not { } longest || died + longest >= from) continue;
-            yield return Finding.Warning(
-                "too-long-after-death",
-                $"'{step.Id}' should begin within {Wording.Of(longest)} of death, and {Wording.Of(from - died)} have gone by already",
-                "begin at once, and judge by sight and smell whether the body is still fit for fluid") with
-            { Subject = step.Id };
+            foreach (var (longest, since, of) in Windows(step).Where(w => w.Since + w.Longest < from))
+            {
+                yield return Finding.Warning(
+                    $"too-long-after-{of}",
+                    $"'{step.Id}' should begin within {Wording.Of(longest)} of {of}, and {Wording.Of(from - since)} have gone by already",
+                    "begin at once, and judge by sight and smell whether the body is still fit for fluid") with
+                { Subject = step.Id };
+            }
         }
     }
 

@@ -25,6 +25,7 @@ internal static class StageGrammar
         new("within", SettingForm.Quantity, "The longest wait allowed between the end of the step before and this one.", Time),
         new("wait", SettingForm.Quantity, "The shortest wait wanted between the end of the step before and this one.", Time),
         new("since-death", SettingForm.Quantity, "How long after death it begins at the latest; used where the time of death is known.", Time),
+        new("since-collection", SettingForm.Quantity, "How long after it was found or taken it begins at the latest; counted from the end of that day.", Time),
         new("source", SettingForm.Source, "Where the stage and its numbers come from: a key under 'sources', 'common practice' or 'from memory'."),
         new("note", SettingForm.Text, "A remark that goes on the plan."),
         new("cautions", SettingForm.Texts, "What can hurt a person or the specimen here."),

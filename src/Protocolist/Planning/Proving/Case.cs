@@ -53,6 +53,9 @@ internal sealed class Case
 
     public FormulaValue Evaluate(FormulaNode node) => FormulaEvaluator.Evaluate(node, _inputs);
 
+    /// <summary>Whether a stage runs.</summary>
+    public Truth Runs(StageDefinition stage) => stage.Expression("when") is { } when ? Evaluate(when).Truth : Truth.Yes;
+
     /// <summary>The same body with the traits of a combination.</summary>
     public static BodyMeasure With(BodyMeasure body, WordCase words) => body with
     {

@@ -45,10 +45,8 @@ internal sealed class ChoiceClaims(Subject subject)
     private bool Same(WordCase a, WordCase b, List<StageDefinition> stages)
     {
         var (left, right) = (Case.Over(subject, subject.Whole, a), Case.Over(subject, subject.Whole, b));
-        return stages.All(s => Runs(s, left) == Runs(s, right) && (Runs(s, left) == Truth.No || s.Settings.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
+        return stages.All(s => left.Runs(s) == right.Runs(s) && (left.Runs(s) == Truth.No || s.Settings.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
     }
-
-    private static Truth Runs(StageDefinition stage, Case @case) => stage.Expression("when") is { } when ? @case.Evaluate(when).Truth : Truth.Yes;
 
     private bool RestsOn(StageDefinition stage, string name) =>
         stage.Settings.SelectMany(s => s.Expressions()).Any(e => subject.Rests(e).Contains(name));

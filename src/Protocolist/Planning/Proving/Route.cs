@@ -14,7 +14,7 @@ internal sealed record Route(WordCase Words, ClassPart Part, ImmutableArray<Stag
     public static IEnumerable<Route> Of(Subject subject, WordCase words, ClassPart part)
     {
         var over = subject.Over(part, words);
-        var answers = subject.Protocol.Stages.Select(s => (Stage: s, Runs: Runs(s, over))).ToList();
+        var answers = subject.Protocol.Stages.Select(s => (Stage: s, Runs: over.Runs(s))).ToList();
         if (answers.All(a => a.Runs != Truth.Depends)) return [new(words, part, [.. answers.Where(a => a.Runs == Truth.Yes).Select(a => a.Stage)])];
         if (!part.Halves.IsEmpty) return part.Halves.SelectMany(h => Of(subject, words, h));
         return part.Witnesses.Select((_, witness) => new Route(words, part, At(subject, part, witness, words)));
@@ -23,9 +23,6 @@ internal sealed record Route(WordCase Words, ClassPart Part, ImmutableArray<Stag
     private static ImmutableArray<StageDefinition> At(Subject subject, ClassPart part, int witness, WordCase words)
     {
         var at = subject.At(part, witness, words, 0);
-        return [.. subject.Protocol.Stages.Where(s => Runs(s, at) != Truth.No)];
+        return [.. subject.Protocol.Stages.Where(s => at.Runs(s) != Truth.No)];
     }
-
-    private static Truth Runs(StageDefinition stage, Case @case) =>
-        stage.Expression("when") is { } when ? @case.Evaluate(when).Truth : Truth.Yes;
 }

@@ -1,0 +1,127 @@
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+using Protocolist.Specimens.Fixation;
+
+namespace Protocolist.Planning.Proving;
+
+/// <summary>What is asked of each value and setting.</summary>
+internal static class Questions
+{
+    private const double Hour = 3600;
+    private const double Year = 365 * 86400;
+
+    /// <summary>Settings that are pointless when they come to nothing.</summary>
+    private static readonly string[] NeverNothing = ["last", "ratio", "dose", "sites", "spacing", "length", "depth", "count", "every", "watch", "after", "renew"];
+
+    /// <summary>
+    /// Beyond these no handbook goes, by a wide margin: an aid against slipped decimal points and units, not a rule of the trade. The project's
+    /// choice. (Ratios of 3 to 20, up to 5 changes, soaks of up to months and rounds of up to years are what is published.)
+    /// </summary>
+    private static readonly Dictionary<string, double> Most = new(StringComparer.Ordinal)
+    {
+        ["last"] = 10 * Year,
+        ["ratio"] = 200,
+        ["changes"] = 50,
+        ["count"] = 1000,
+        ["hands-on"] = 24 * Hour,
+        ["wait"] = Year,
+        ["within"] = Year,
+        ["every"] = 10 * Year,
+        ["watch"] = Year,
+        ["after"] = 10 * Year,
+        ["renew"] = 100 * Year,
+        ["temperature"] = 273.15 + 60,
+        ["over-specimen"] = 1,
+        ["below-brim"] = 1,
+    };
+
+    /// <summary>Perfusion takes 286 mL/kg (PMC7687111), the most that is published; half a litre per kg is a slip. The project's choice.</summary>
+    private const double MostDoseM3PerKg = 500e-6;
+
+    /// <summary>Three to five volumes are the least that is published for invertebrates (Michonneau 2017, The specimen workflow); ten are wanted (histology, PMC9292019). Changes count.</summary>
+    private const double LeastRatio = 3;
+
+    private static readonly Question WithoutLimit = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
+    private static readonly Question WithoutLeast = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
+    private static readonly Question NegativeSetting = Plain("negative-amount", Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
+    private static readonly Question NegativeValue = NegativeSetting with { Severity = Severity.Warning };
+    private static readonly Question Nothing = new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
+    private static readonly Question TooCold = Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
+
+    private static readonly Dictionary<string, Question> TooMuch = Most.ToDictionary(
+        m => m.Key,
+        m => Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > m.Value, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true },
+        StringComparer.Ordinal);
+
+    /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
+    private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+    private static readonly Question LongerThanTheBody = Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
+    private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+
+    public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)
+    {
+        if (expression.Type is not { Kind: FormulaKind.Quantity } type) yield break;
+        if (type.Dimension.Temperature == 0)
+        {
+            var isOpen = IsOpen(expression, subject);
+            yield return isOpen ? WithoutLeast : WithoutLimit;
+            yield return stage is null ? NegativeValue : NegativeSetting;
+            if (!isOpen && NeverNothing.Contains(key)) yield return Nothing;
+        }
+
+        if (TooMuch.TryGetValue(key, out var tooMuch)) yield return tooMuch;
+        if (key == "temperature") yield return TooCold;
+        if (key == "dose") yield return TooLargeADose;
+        if (key is "length" or "depth" or "spacing") yield return LongerThanTheBody;
+        if (key == "sites") yield return LargerThanTheBody;
+        if (expression is BandExpression bands)
+        {
+            yield return new(
+                "gap-between-bands",
+                Severity.Error,
+                (at, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High > bands.Bands[^1].Range.High),
+                (at, _, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High >= bands.Bands[^1].Range.High),
+                _ => "has no band",
+                "add a band: 'up to …' or 'over …'")
+            { HidesValue = true };
+        }
+
+        if (Ranges(expression).ToList() is { Count: > 0 } ranges)
+            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true };
+        if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
+        {
+            double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;
+            yield return new("ratio-floor", Severity.Warning, (at, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, (at, _, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
+        }
+    }
+
+    private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>
+        new(id, severity, (_, v) => isFault(v), (_, _, v) => isFault(v), _ => says, remedy);
+
+    private static Question Beside(Func<BodyMeasure, FormulaValue, bool> isFault, string says, string remedy) =>
+        new("absurd-amount", Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), _ => says, remedy) { WitnessesOnly = true };
+
+    /// <summary>Whether the author wrote 'at least' or 'at most' and meant it.</summary>
+    private static bool IsOpen(Expression expression, Subject subject) =>
+        Formulas(expression).Any(f => HasOpen(f.Root)) || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
+
+    private static bool HasOpen(FormulaNode node) => node is OpenRangeNode || node.Parts.Any(HasOpen);
+
+    private static IEnumerable<PairNode> Ranges(Expression expression) => Formulas(expression).SelectMany(f => Ranges(f.Root));
+
+    private static IEnumerable<PairNode> Ranges(FormulaNode node)
+    {
+        if (node is PairNode { Operation: Operation.Range } pair && !(pair.Left is LiteralNode && pair.Right is LiteralNode)) yield return pair;
+        foreach (var inner in node.Parts.SelectMany(Ranges)) yield return inner;
+    }
+
+    private static IEnumerable<Formula> Formulas(Expression expression) => expression switch
+    {
+        FormulaExpression f => [f.Formula],
+        BandExpression b => b.Bands.Select(x => x.Formula),
+        CaseExpression c => c.Cases.SelectMany(x => Formulas(x.Value)),
+        _ => [],
+    };
+}
