@@ -6,7 +6,7 @@ using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;
 
-/// <summary><c>list</c>: what there is, one id a line first.</summary>
+/// <summary><c>list</c>: what there is, one id a line first; <c>show</c> has the page of each protocol and check.</summary>
 internal static class ListCommand
 {
     private static readonly Argument<string> What = new("WHAT") { Description = "protocols, checks, fluids or groups.", DefaultValueFactory = _ => "protocols" };
@@ -26,12 +26,14 @@ internal static class ListCommand
         if (!unread.IsEmpty) return Exits.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
-            "checks" => AllChecks.Descriptions.Select(c => (c.Id, c.Protects)),
+            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Speaks.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-15} {c.Protects}")),
             "fluids" => Fluid.Examples.Select(f => (f, "")),
             "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name)),
             _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
         };
-        foreach (var (id, about) in rows) Console.Out.WriteLine(about.Length == 0 ? id : $"{id,-28} {about}");
+        var listed = rows.ToList();
+        var width = listed.Max(r => r.Id.Length);
+        foreach (var (id, about) in listed) Console.Out.WriteLine(about.Length == 0 ? id : $"{id.PadRight(width)}  {about}");
         return Exits.Done;
     }
 }

@@ -1,18 +1,19 @@
 using System.CommandLine;
+using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 
 namespace Protocolist.Cli.Commands;
 
-/// <summary><c>show ID</c>: one protocol with all it inherits, each value with the file and line it came from.</summary>
+/// <summary><c>show ID</c>: one protocol with all it inherits, each value with the file and line it came from; or one check with its limits and its source.</summary>
 internal static class ShowCommand
 {
-    private static readonly Argument<string> Id = new("ID") { Description = "A protocol's id." };
+    private static readonly Argument<string> Id = new("ID") { Description = "The id of a protocol or of a check." };
     private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
 
     public static Command Build()
     {
-        var command = new Command("show", "Shows a protocol with all it inherits.") { Id, HouseFolders };
+        var command = new Command("show", "Shows a protocol with all it inherits, or a check with its limits and its source.") { Id, HouseFolders };
         command.SetAction(Run);
         return command;
     }
@@ -25,6 +26,12 @@ internal static class ShowCommand
         var id = options.GetRequiredValue(Id);
         if (shelf.Find(id) is not { } protocol)
         {
+            if (AllChecks.Descriptions.FirstOrDefault(c => c.Id == id) is { } check)
+            {
+                foreach (var line in Page(check)) Console.Out.WriteLine(line);
+                return Exits.Done;
+            }
+
             var findings = shelf.Findings.Where(f => f.Severity == Severity.Error).ToList();
             findings.Add(shelf.NotFound(id));
             return Exits.Unread(findings);
@@ -34,4 +41,13 @@ internal static class ShowCommand
             Console.Out.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
         return Exits.Done;
     }
+
+    private static IEnumerable<string> Page(CheckDescription check) =>
+    [
+        check.Id,
+        $"  protects: {check.Protects}",
+        .. check.Speaks.Select(s => $"  {s}"),
+        $"  source: {check.Source}",
+        check.ProtectsPeople ? "  a protocol may raise it, never lower it: it protects people" : "  a protocol may raise or lower it under 'severities:', with a reason that every plan then shows",
+    ];
 }

@@ -49,6 +49,9 @@ public sealed record Bench
     /// <summary>How many people can lift together; 1 or more.</summary>
     public int People { get; init; } = 1;
 
+    /// <summary>What one place on the store's shelf bears; null where nobody knows.</summary>
+    public Mass? ShelfBears { get; init; }
+
     /// <summary>The room's air; null where nobody measured it.</summary>
     public BenchAir? Air { get; init; }
 

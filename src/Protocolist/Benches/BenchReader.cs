@@ -39,6 +39,7 @@ public static class BenchReader
             Stock = StockReader.Read(fields, findings),
             Vessels = VesselReader.Read(fields, inUse, findings),
             People = fields.Whole("people", 1, 100) ?? 1,
+            ShelfBears = ShelfBears(fields, findings),
             Air = Air(fields),
             Currency = currency?.Value,
             Labour = StockReader.Price(fields, "labour", findings),
@@ -77,6 +78,14 @@ public static class BenchReader
 
         table.Finish();
         return temperatures;
+    }
+
+    private static Mass? ShelfBears(Fields fields, List<Finding> findings)
+    {
+        if (fields.Scalar("shelf-bears") is not { } scalar || fields.Quantity("shelf-bears", Dimension.OfMass) is not { } range) return null;
+        if (range.Low > 0) return Mass.FromKilograms(range.Low);
+        findings.Add(Finding.Error("impossible-amount", "a shelf that bears nothing is no shelf", "give what one place of it bears, such as 60 kg, or leave it out", scalar.Span));
+        return null;
     }
 
     private static BenchAir? Air(Fields fields)

@@ -109,7 +109,7 @@ public static class AllChecks
 
     /// <summary>What each check looks at, by id in alphabetical order.</summary>
     public static ImmutableArray<CheckDescription> Descriptions { get; } =
-        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
+        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Speaks, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
 
     /// <summary>All findings: of the passes before where no check says them itself, of every check, and of the protocol's own; weighed as the protocol asks.</summary>
     internal static ImmutableArray<Finding> Review(ReviewCase plan)

@@ -10,6 +10,9 @@ namespace Protocolist.Checks;
 /// <param name="Find">What it finds; nothing where all is well.</param>
 internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, IEnumerable<Finding>> Find)
 {
+    /// <summary>How loudly it speaks, and when; in the order in which it asks.</summary>
+    public ImmutableArray<SeverityRule> Speaks { get; init; } = [];
+
     /// <summary>Ids of findings of earlier passes that it says itself, so that nothing is said twice.</summary>
     public ImmutableArray<string> Absorbs { get; init; } = [];
 
@@ -20,10 +23,3 @@ internal sealed record PlanCheck(string Id, string Protects, string Source, Func
     public static PlanCheck Told(string id, string protects, string source) =>
         new(id, protects, source, plan => plan.Earlier.Where(f => f.Id == id)) { Absorbs = [id] };
 }
-
-/// <summary>A check as the list of checks shows it.</summary>
-/// <param name="Id">The id of its findings.</param>
-/// <param name="Protects">What or whom it protects.</param>
-/// <param name="Source">Where the rule comes from.</param>
-/// <param name="ProtectsPeople">Whether no protocol may lower it.</param>
-public sealed record CheckDescription(string Id, string Protects, string Source, bool ProtectsPeople);

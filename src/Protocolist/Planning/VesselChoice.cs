@@ -64,6 +64,7 @@ internal static class VesselChoice
             Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
             Carriers = bench.People,
+            ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };

@@ -44,7 +44,7 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <summary>Whether it has to be carried full. If not, a heavy vessel is filled where it stands.</summary>
     public bool CarriedFull { get; init; }
 
-    /// <summary>What the shelf bears in one place; no limit where not given.</summary>
+    /// <summary>What the shelf bears in one place; a heavier vessel is warned of. No limit where not given.</summary>
     public Mass? ShelfBears { get; init; }
 
     /// <summary>Vapour pressure of the fluid in kPa over °C; where not given, that of water or of 70 % ethanol.</summary>

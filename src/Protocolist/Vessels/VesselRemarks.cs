@@ -72,7 +72,7 @@ internal static class VesselRemarks
     }
 
     private static Finding? Shelf(FittedVessel fitted, FitRequest request) => request.ShelfBears is { } bears && fitted.TotalMass > bears
-        ? Finding.Error(
+        ? Finding.Warning(
             "vessel-too-heavy-for-shelf",
             Invariant($"'{fitted.Vessel.Id}' weighs {fitted.TotalMass.Kilograms:0.0} kg full; the shelf bears {bears.Kilograms:0.0} kg"),
             "stand it on the floor or on a stronger shelf")

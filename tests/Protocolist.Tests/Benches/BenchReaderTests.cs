@@ -28,6 +28,7 @@ public class BenchReaderTests
             holidays: [12-25]
             also-open: {2027-03-07: 10:00 to 12:00}
             temperatures: {room: 19 degC, cold: 4 degC, coldest: 9 degC, hottest: 29 degC}
+            shelf-bears: 60 kg
             currency: EUR
             labour: 18 EUR/h
             stock:
@@ -65,6 +66,8 @@ public class BenchReaderTests
     [InlineData("vessels:\n  - {id: jar, inside: {diameter: 9 cm, height: 9 cm}, wall: glas}", 5, 61, "unknown-word")]
     [InlineData("vesels: []", 4, 1, "unknown-key")]
     [InlineData("people: 0", 4, 9, "bad-number")]
+    [InlineData("shelf-bears: 0 kg", 4, 14, "impossible-amount")]
+    [InlineData("shelf-bears: 60 cm", 4, 14, "wrong-dimension")]
     public void Wrong_line_is_an_error_at_its_place(string rest, int line, int? column, string? id)
     {
         var read = Read(rest + "\n");

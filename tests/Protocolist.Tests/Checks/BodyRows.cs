@@ -9,17 +9,14 @@ internal static class BodyRows
     public static Row[] All =>
     [
         new("out-of-class", () => Good with { Body = Good.Body with { Mass = Good.Body.Mass with { Nominal = UnitsNet.Mass.FromKilograms(101), IsMeasured = true } } }, () => Good),
-        new("measurements-contradict", () => Good.Told("mass-against-length"), () => Good.Told("size-reckoned")),
         new("too-late-after-death", () => Good.Specimen(s => s with { DiedAt = Instant.FromUtc(2027, 2, 26, 6, 0) }), () => Good.Specimen(s => s with { DiedAt = Instant.FromUtc(2027, 2, 27, 6, 0) })),
         new("hold-too-long", () => Good.Lasts("cold", Duration.FromHours(73)), () => Good.Lasts("cold", Duration.FromHours(72))),
         new("frozen-without-thaw", () => Good.Specimen(s => s with { Condition = Condition.Frozen }), () => Good.Specimen(s => s with { Condition = Condition.Frozen }).Step("cold", s => s with { Kind = Protocolist.Protocols.StageKind.Thaw })),
         new("thawed-is-held", () => Good.Specimen(s => s with { Condition = Condition.Thawed }).Lasts("cold", Duration.FromHours(25)), () => Good.Specimen(s => s with { Condition = Condition.Thawed }).Lasts("cold", Duration.FromHours(24))),
         new("bloated-not-vented", () => Good.Specimen(s => s with { Condition = Condition.Bloated }).Last("slit"), () => Good.Specimen(s => s with { Condition = Condition.Bloated })),
         new("decomposed", () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Good.Specimen(s => s with { Condition = Condition.Thawed })),
-        new("core-out-of-reach", () => Good.Told("core-may-rot"), () => Good),
         new("thick-and-uncut", () => Whole(1.01), () => Whole(1)),
         new("frozen-twice", () => Good.Specimen(s => s with { Notes = "was frozen again at the port" }), () => Good.Specimen(s => s with { Notes = "not refrozen, kept on ice" })),
-        new("armour-closed", () => Good.Told("armour-closed"), () => Good),
         new("fixation-shorter-than-penetration", () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours - 1)), () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours + 1))),
         new("posture-not-set", () => Good.Without("pose").Specimen(s => s with { IntendedUse = IntendedUse.Display }), () => Good.Without("pose")),
         new("colour-not-recorded", () => Good.Last("record"), () => Good),

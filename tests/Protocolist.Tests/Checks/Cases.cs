@@ -20,7 +20,7 @@ namespace Protocolist.Tests.Checks;
 internal static class Cases
 {
     /// <summary>A voucher of a perch-like fish: slit, posed, fixed, washed, taken up to 70 % ethanol.</summary>
-    private const string Rules = """
+    public const string Rules = """
         format: 1
         protocol: trial
         revision: 1

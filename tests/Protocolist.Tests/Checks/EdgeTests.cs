@@ -6,7 +6,7 @@ namespace Protocolist.Tests.Checks;
 /// <summary>One limit of one check: just past it the check speaks with that severity and those words, just short of it it does not.</summary>
 internal sealed record Edge(string Id, Severity Severity, string[] Says, Func<ReviewCase> Past, Func<ReviewCase> Short)
 {
-    public static Edge[] All { get; } = [.. FluidEdges.All, .. OtherEdges.All];
+    public static Edge[] All { get; } = [.. FluidEdges.All, .. OtherEdges.All, .. SeverityEdges.All];
 }
 
 public class EdgeTests

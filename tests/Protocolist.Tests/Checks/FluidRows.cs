@@ -38,7 +38,6 @@ internal static class FluidRows
         new("fixative-too-cold", () => Good.On(b => b with { Temperatures = b.Temperatures with { Room = Temperature.FromDegreesCelsius(9) } }), () => Good.On(b => b with { Temperatures = b.Temperatures with { Room = Temperature.FromDegreesCelsius(10) } })),
         new("tissue-for-dna-after-formalin", () => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst }).Last("record"), () => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })),
         new("ph-drift", () => Read(6.5), () => Read(6.6)),
-        new("ambiguous-formalin-strength", () => Good.Told("ambiguous-formalin-strength"), () => Good),
     ];
 
     /// <summary>Phosphate-buffered formalin has pH 6.9 to 7.2, read to 0.3.</summary>

@@ -13,8 +13,6 @@ internal static class StockAndLawRows
     [
         new("stock-expired", () => Dated(2027, 2, 28), () => Dated(2027, 3, 1)),
         new("stock-strength-unknown", () => Good.Shelf_holds(Bottle("ethanol")), () => Good.Shelf_holds(Bottle("ethanol 96 %vol"))),
-        new("stock-short", () => Good.Told("stock-short"), () => Good),
-        new("lacking-and-not-for-sale", () => Good.Told("lacking-and-not-for-sale"), () => Good),
         new("price-missing", () => Buys(null), () => Buys(Paid)),
         new("currency-missing", () => Priced(null), () => Priced("EUR")),
         new("safety-equipment-not-on-shelf", () => Good.Shelf_holds(Bottle("forceps", StockKind.Tool)), () => Good),

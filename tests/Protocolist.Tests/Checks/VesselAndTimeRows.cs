@@ -22,19 +22,12 @@ internal static class VesselAndTimeRows
         new("tank-glass-to-measure", () => Tank(300, null), () => Tank(299, null)),
         new("glass-too-thin", () => Tank(400, 5), () => Tank(400, 12)),
         new("joint-load", () => Tank(501, 12), () => Tank(500, 12)),
-        new("inspection-gap", () => Good.Told("inspection-gap"), () => Good),
-        new("closure-not-for-keeping", () => Good.Told("closure-not-for-keeping"), () => Good),
-        new("sealed-vessel-builds-pressure", () => Good.Told("sealed-vessel-builds-pressure"), () => Good),
-        new("vessel-material-not-for-keeping", () => Good.Told("vessel-material-not-for-keeping"), () => Good),
-        new("vessel-too-heavy-for-shelf", () => Good.Told("vessel-too-heavy-for-shelf"), () => Good),
-        new("vessel-too-heavy-to-lift", () => Good.Told("vessel-too-heavy-to-lift"), () => Good),
         new("supplies-late", () => Bought(1), () => Bought(0)),
         new("body-waits", () => Waits(13, Condition.Fresh), () => Waits(10, Condition.Fresh)),
         new("nobody-watches", () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(4)), () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(3))),
         new("care-round-missing", () => Good.Written(p => p with { Care = [new("look", null, 13, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 12, "")] })),
         new("first-look-missing", () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(63), 6, "")] }), () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(62), 6, "")] })),
         new("long-day", () => Works(Duration.FromHours(17)), () => Works(Duration.FromHours(12))),
-        new("no-dates-fit", () => Good.Told("no-dates-fit"), () => Good),
     ];
 
     private static Protocolist.Checks.ReviewCase House(Func<FittedVessel, FittedVessel> change) => Good.Step("house", s => s with { Vessel = change(s.Vessel!) });

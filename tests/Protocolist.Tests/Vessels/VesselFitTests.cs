@@ -124,8 +124,20 @@ public class VesselFitTests
         var request = Request(fish, ContactFluid.Formalin, VesselUse.Treating, null);
         var standing = VesselFit.Choose(request, [s_tub]).Value!;
         Assert.Contains(standing.Chosen!.Findings, f => f.Id == "vessel-too-heavy-to-lift" && f.Severity == Severity.Warning);
-        var carried = VesselFit.Choose(request with { CarriedFull = true, ShelfBears = Kg(30) }, [s_tub]).Value!;
-        Assert.Equal(["vessel-too-heavy-to-lift", "vessel-too-heavy-for-shelf"], Assert.Single(carried.Rejected).Reasons.Select(r => r.Id));
+        var carried = VesselFit.Choose(request with { CarriedFull = true }, [s_tub]).Value!;
+        Assert.Equal(["vessel-too-heavy-to-lift"], Assert.Single(carried.Rejected).Reasons.Select(r => r.Id));
+    }
+
+    [Fact]
+    public void A_vessel_too_heavy_for_its_shelf_is_warned_of_for_it_can_stand_on_the_floor()
+    {
+        var fish = new PosedSpecimen.Boxed("tuna", Ml(4000), Mm(540), Mm(120), Mm(150));
+        var request = Request(fish, ContactFluid.Formalin, VesselUse.Treating, null);
+        var full = VesselFit.Choose(request, [s_tub]).Value!.Chosen!.TotalMass;
+        Assert.Contains(Findings(full - Kg(0.1)), f => f is { Id: "vessel-too-heavy-for-shelf", Severity: Severity.Warning });
+        Assert.DoesNotContain(Findings(full), f => f.Id == "vessel-too-heavy-for-shelf");
+
+        IEnumerable<Finding> Findings(UnitsNet.Mass bears) => VesselFit.Choose(request with { ShelfBears = bears }, [s_tub]).Value!.Chosen!.Findings;
     }
 
     [Theory]

@@ -11,7 +11,10 @@ internal static class BloatedNotVented
         "bloated-not-vented",
         "the specimen and people: gas keeps fluid out and the body afloat, and spurts at the first cut",
         "common practice; Simmons 2011, natural-history collections list (gas)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "the body came bloated, and no cut comes before it is immersed")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

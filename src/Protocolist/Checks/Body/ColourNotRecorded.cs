@@ -9,7 +9,10 @@ internal static class ColourNotRecorded
         "colour-not-recorded",
         "the specimen's worth: colour fades in every fluid",
         "Allen, Marine Fishes of South-East Asia (Western Australian Museum); Michonneau 2017",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "no sentence before the first fixing speaks of a photograph or of colour")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

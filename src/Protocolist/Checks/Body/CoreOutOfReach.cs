@@ -11,6 +11,11 @@ internal static class CoreOutOfReach
         "Fick's law with rates measured in tissue (Steicke and others 2018; Start, Layton and Sommer 1992); the 5 and 14 d are judgement",
         Find)
     {
+        Speaks =
+        [
+            new(Severity.Error, "fixative comes to the middle of a part so late that it will have rotted"),
+            new(Severity.Warning, "it comes so late that the part may have rotted"),
+        ],
         Absorbs = ["core-will-rot", "core-may-rot"],
     };
 

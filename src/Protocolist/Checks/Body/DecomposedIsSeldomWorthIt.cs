@@ -10,7 +10,10 @@ internal static class DecomposedIsSeldomWorthIt
         "decomposed",
         "the person's work: fluid does not bring back what has rotted",
         "Western Australian Museum 2011 (decomposing specimens are refused); skeleton, hair and tissue: common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the body came decomposed")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -18,6 +18,7 @@ internal static class FixationShorterThanPenetration
         "Fick's law with the fastest rates measured in tissue (Steicke and others 2018); handbooks give less for whole small fishes (USGS 93-104: 2 d to a week)",
         Find)
     {
+        Speaks = [new(Severity.Warning, "all fixing baths together are shorter than the least time to the slowest part, and something else follows; a body crossed within 1 mm passes after 12 h")],
         Absorbs = ["rule-over-promises"],
     };
 

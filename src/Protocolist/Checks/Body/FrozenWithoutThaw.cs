@@ -11,7 +11,10 @@ internal static class FrozenWithoutThaw
         "frozen-without-thaw",
         "the specimen: the outside rots or hardens while the core is still ice",
         "Neumann 2011, natural-history collections list (cold water); schools differ: Simmons thaws in buffered formalin, Walker never fixes a frozen animal",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "the body is frozen, and no step thaws it before the first fixing")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -16,7 +16,10 @@ internal static class HoldTooLong
         "hold-too-long",
         "the specimen: cold slows decay and does not stop it",
         "common practice: 3 d at fridge temperature, 1 d above 8 degC",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d where the cold is 8 degC or below, or longer than 1 d where it is warmer")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -12,7 +12,10 @@ internal static class LargeLotInOneVessel
         "many-in-one-vessel",
         "the specimen: animals packed together take each other's fluid and lose their labels",
         "common practice: one lot a jar, never packed; plankton aside (at most a tenth of the volume, Steedman 1976, from memory)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Note, "more than 50 animals share a final vessel with less than 5 times their volume of fluid")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,6 +11,11 @@ internal static class MeasurementsContradict
         "length and mass relations of the group; Larramendi, Paul and Hsu 2021 for density",
         Find)
     {
+        Speaks =
+        [
+            new(Severity.Error, "two measurements contradict each other beyond anything an animal can be"),
+            new(Severity.Warning, "they contradict each other by more than the spread of the group, or two lengths do not agree"),
+        ],
         Absorbs = ["mass-against-length", "mass-against-displacement", "girth-against-mass", "thickness-against-mass", "lot-heavier-than-its-animals", "two-lengths"],
     };
 

@@ -12,7 +12,14 @@ internal static class OutOfClass
         "out-of-class",
         "the specimen: a protocol's times and amounts hold for the sizes it was written for",
         "the protocol's own class",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "the protocol is for another group, or for other sizes"),
+            new(Severity.Note, "a size is known only as a range that reaches beyond the protocol's class"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,7 +11,10 @@ internal static class PostureNotSet
         "posture-not-set",
         "the specimen: what hardens wrong breaks when it is bent",
         "Etheridge, O'Brien and Schneider 1996, University of Michigan Museum of Zoology; common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the posture is set after fixing, or never though the specimen is for display or teaching")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

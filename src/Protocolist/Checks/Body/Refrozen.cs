@@ -9,7 +9,10 @@ internal static class Refrozen
         "frozen-twice",
         "the specimen: a second frost bursts what the first spared",
         "Bishop Museum, Invertebrate Specimen Handling (never refreeze)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "its history speaks of a second freezing")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

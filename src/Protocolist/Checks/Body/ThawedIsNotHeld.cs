@@ -14,7 +14,10 @@ internal static class ThawedIsNotHeld
         "thawed-is-held",
         "the specimen: thawed tissue rots faster than fresh, and a second frost bursts what the first spared",
         "Bishop Museum, Invertebrate Specimen Handling (never refreeze); the day is common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the body came thawed, and is held for more than 24 h")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

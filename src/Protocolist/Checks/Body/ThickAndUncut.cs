@@ -11,7 +11,10 @@ internal static class ThickAndUncut
         "thick-and-uncut",
         "the specimen: fluid comes through the skin of a thick body too late for gut and muscle",
         "Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104 (fishes over 150 mm are slit); the group's own limit, common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the body is thicker than its group is fixed whole, and nothing cuts or injects it")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

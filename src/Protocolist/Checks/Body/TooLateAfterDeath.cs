@@ -14,7 +14,10 @@ internal static class TooLateAfterDeath
         "too-late-after-death",
         "the specimen: gut and fine tissue go first, within hours in the warm",
         "common practice: 12 h warm and 3 d chilled as the most, four times that as lost; Neumann 2011, natural-history collections list (minutes for fishes that digest themselves)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled or thawed; frozen ones aside")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -15,7 +15,10 @@ internal static class AcidOnBone
         "acid-on-bone",
         "the specimen: formalin without a buffer is acid from the start, and takes lime out of bone and teeth",
         "Nagorsen and Peterson 1980; stock at pH 2.8 to 4.6 (Atkins 1922); the week is the project's choice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a vertebrate lies more than 7 d in formalin without a buffer, all baths counted")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

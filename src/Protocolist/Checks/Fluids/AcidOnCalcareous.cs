@@ -10,7 +10,10 @@ internal static class AcidOnCalcareous
         "acid-on-calcareous",
         "the specimen: formalin without a buffer turns acid and dissolves lime within days",
         "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011; stock at pH 2.8 to 4.6 (Atkins 1922; Nagorsen and Peterson 1980)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "formalin without a buffer meets an animal with a shell or skeleton of lime, or with spicules or ossicles, in any step")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -13,7 +13,14 @@ internal static class AlcoholOnGelatinous
         "alcohol-on-gelatinous",
         "the specimen: alcohol draws the water out of jelly, which shrinks to a shred",
         "Moore, natural-history collections list, 28 August 2009 (formalin for cnidarians); Boltovskoy 1999, South Atlantic Zooplankton (10 % steps where alcohol must be)",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "a jelly goes into alcohol, and one step raises it by more than 10 points of %vol (a twentieth of that is let pass)"),
+            new(Severity.Warning, "a jelly goes into alcohol, by steps of 10 points at the most"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

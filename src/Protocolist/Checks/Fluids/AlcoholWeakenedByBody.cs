@@ -17,7 +17,10 @@ internal static class AlcoholWeakenedByBody
         "alcohol-weakened-by-body",
         "the specimen: a jar filled at the right strength comes to rest below it, and nobody notices for years",
         "mass balance with contraction (OIML R 22) and diffusion into a cylinder (Crank 1975); one change, then test: Simmons 2009, Michonneau 2017",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "by the slower of two reckonings the last jar comes to rest more than half a point below 65 %vol of ethanol, or 40 %vol of isopropanol")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

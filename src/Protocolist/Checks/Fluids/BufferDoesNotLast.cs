@@ -12,7 +12,14 @@ internal static class BufferDoesNotLast
         "buffer-does-not-last",
         "the specimen: sea water, borax and chips buffer for weeks, then the jar turns acid, or clears and bleaches what is in it",
         "Simmons (\"by far the most stable buffer\", of phosphate); Bishop Museum (one month for sea water); Atkins 1922 (borax); for jelly: Dawson, The Scyphozoan (sea-water formalin, renewed)",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Warning, "the final jar holds formalin whose buffer lasts for a limited time only"),
+            new(Severity.Note, "a jelly is kept in sea-water formalin, for which nothing better is known"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

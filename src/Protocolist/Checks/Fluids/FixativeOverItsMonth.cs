@@ -13,7 +13,10 @@ internal static class FixativeOverItsMonth
         "fixative-over-its-month",
         "the specimen: the fluid turns acid, and weak by what the body takes up",
         "Bishop Museum, Hawaii Biological Survey, Invertebrate Specimen Handling (one month)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "one filling of a fixing bath stays longer than 31 d")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

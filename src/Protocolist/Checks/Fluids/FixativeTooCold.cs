@@ -13,7 +13,10 @@ internal static class FixativeTooCold
         "fixative-too-cold",
         "the specimen: in the cold formaldehyde falls out as paraformaldehyde and the fluid grows weak",
         "SPNHC best-practices wiki, Fluid Collections (cooler temperatures promote it); the 10 degrees are common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the room where a formalin bath stands is below 10 degC")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

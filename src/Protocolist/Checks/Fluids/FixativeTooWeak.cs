@@ -19,7 +19,10 @@ internal static class FixativeTooWeak
         "fixative-too-weak",
         "the specimen: too weak a fluid lets it rot while it lies in it",
         "weakest formalin in use: Dawson, The Scyphozoan (4 parts of stock for jellyfish, about 15 g/L); ethanol 70 to 80 %vol: Michonneau 2017; 60 % for a day at first: Banks 1909, USNM Bulletin 67",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a bath fixes in formalin of less than 14 g/L of formaldehyde, or first in alcohol below 70 %vol, unless 60 %vol or more goes on to 70 within 30 h")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -14,7 +14,14 @@ internal static class FormalinOnSpicules
         "formalin-on-spicules",
         "the specimen: even buffered formalin turns acid in time and dissolves the fine parts by which the animal is named",
         "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011 (alcohol for octocorals and echinoderms); Michonneau 2017; sea squirts: Lambert 2004 (buffered, a day to a week)",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "an animal named by its spicules or ossicles is kept for good in buffered formalin; sea squirts are only warned of"),
+            new(Severity.Warning, "it passes through buffered formalin; a sea squirt for more than 7 d, or for good"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

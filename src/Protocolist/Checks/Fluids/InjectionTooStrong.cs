@@ -14,7 +14,10 @@ internal static class InjectionTooStrong
         "injection-too-strong",
         "the specimen: above 8 % formaldehyde the tissue at the needle hardens and lets nothing further in",
         "van Dam, natural-history collections list, 2011",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "formalin of more than 80 g/L of formaldehyde is injected")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -14,7 +14,10 @@ internal static class IsopropanolOnLime
         "isopropanol-on-lime",
         "the specimen: isopropanol below 50 % may take lime out of shell and skeleton",
         "Simmons, natural-history collections list, 27 August 2009",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "an animal with lime, spicules or ossicles is kept in isopropanol below 50 %vol")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

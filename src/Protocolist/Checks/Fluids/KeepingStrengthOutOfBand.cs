@@ -17,7 +17,14 @@ internal static class KeepingStrengthOutOfBand
         "keeping-strength-out-of-band",
         "the specimen: weak fluid lets it rot and mould, strong alcohol makes it brittle",
         "ethanol 65 to 80 %vol: Museum of Vertebrate Zoology handbook (70), Ahlander 2021 (80 too strong), Western Australian Museum 2011 (above 75); isopropanol 40 to 55: USGS 93-104, Simmons 2009; formalin above 12 g/L: Moore 2018 (mould in 2 to 3 % formalin); ethanol to 100 %vol for DNA: Michonneau 2017, Bishop Museum",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "the final jar holds ethanol below 50 %vol, isopropanol below 30 %vol, or plain water"),
+            new(Severity.Warning, "it holds ethanol outside 65 to 80 %vol (to 100 for tissue for DNA), isopropanol outside 40 to 55 %vol, or formalin of 12 g/L of formaldehyde or less, or of more than 45"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

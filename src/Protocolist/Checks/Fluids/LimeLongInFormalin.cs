@@ -15,7 +15,14 @@ internal static class LimeLongInFormalin
         "lime-long-in-formalin",
         "the specimen: lime is eaten slowly even where a buffer holds",
         "Western Australian Museum 2011; Michonneau 2017 (buffered formalin for a short time, then alcohol); large squid for a month and more: O'Shea 2003, Te Papa 2008; the week is common practice",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Warning, "an animal with lime lies more than 7 d in one step of buffered formalin, or for good"),
+            new(Severity.Note, "it is a squid, cuttlefish or octopus, of which only the statoliths are at stake"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

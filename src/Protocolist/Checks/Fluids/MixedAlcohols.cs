@@ -11,6 +11,7 @@ internal static class MixedAlcohols
         "Swift, natural-history collections list, May 2021; Simmons, the same, 27 August 2009 (isopropanol lies in layers)",
         Find)
     {
+        Speaks = [new(Severity.Error, "ethanol and isopropanol both meet the body, the topping up counted")],
         Absorbs = ["mixed-alcohols"],
     };
 

@@ -11,7 +11,10 @@ internal static class MixedBuffering
         "mixed-buffering",
         "the specimen: two bufferings in one body leave its acidity unknown, and salts fall out",
         "common practice; white precipitate on topping up old formalin with neutral (Conservation DistList, 2007)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "formalin of two bufferings or more meets the body, from the first injection to the last top-up")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -18,7 +18,10 @@ internal static class PhDrift
         "ph-drift",
         "the specimen: a buffer that is used up turns acid, and nobody sees it",
         "Bishop Museum (sea water: one month); Atkins 1922 (borax); Simmons (phosphate lasts); 0.3 for the reading and 30 d for borax common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a buffered formalin on the shelf reads more than 0.3 of pH outside its buffer's band, or stands open, unmeasured, longer than its buffer lasts")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,6 +11,7 @@ internal static class ReusedFixativeDoubtful
         "reuse: American Museum of Natural History, Congo Project; Museum of Vertebrate Zoology prep lab notes; limits (clear, pH 6.5 or more) common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "used formalin on the shelf is not clear, below pH 6.5, used as often as is allowed, or of unknown pH")],
         Absorbs = ["spent-fluid-not-clear", "spent-fluid-too-acid", "spent-fluid-used-up", "spent-fluid-ph-unknown"],
     };
 

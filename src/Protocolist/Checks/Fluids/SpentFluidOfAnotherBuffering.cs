@@ -12,7 +12,10 @@ internal static class SpentFluidOfAnotherBuffering
         "spent-fluid-of-another-buffering",
         "the specimen: two bufferings in one tub leave its acidity unknown",
         "common practice; white precipitate on topping up old formalin with neutral (Conservation DistList, 2007)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "used formalin on the shelf has another buffer than this plan's")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,7 +11,10 @@ internal static class TissueForDnaAfterFormalin
         "tissue-for-dna-after-formalin",
         "the specimen's worth: formalin makes DNA all but unusable",
         "Bishop Museum, Invertebrate Specimen Handling; Michonneau 2017 (1 to 3 mm pieces in 95 to 100 % ethanol)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "tissue for DNA is wanted first, and no step takes any before the first formalin")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

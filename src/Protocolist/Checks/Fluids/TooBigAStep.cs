@@ -19,7 +19,10 @@ internal static class TooBigAStep
         "too-big-a-step",
         "the specimen: a big jump in alcohol draws water out faster than alcohol comes in, and it shrinks, collapses or bursts",
         "Simmons, Storage in Fluid Preservatives (AIC/FAIC); Ahlander 2021; Grant and Archdeacon 2021; USGS Open-File Report 93-104",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "alcohol rises by more than 50 points of %vol from water, or by more than 30 from alcohol; jelly has a check of its own")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -12,7 +12,10 @@ internal static class UnknownDenaturant
         "unknown-denaturant",
         "the specimen: pyridine, naphtha and dye turn cloudy on dilution, stain, and spoil DNA and density readings",
         "composition of British methylated spirits (regulations as quoted by the trade); clouding is common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "an alcohol on the shelf is called methylated, denatured or the like, and the plan uses alcohol")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -10,7 +10,10 @@ internal static class UnwashedIntoAlcohol
         "unwashed-into-alcohol",
         "the specimen and people: formaldehyde carried into alcohol falls out white, turns it acid, and fumes for years",
         "Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104; common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "the body goes from formalin into alcohol without a wash in water between")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

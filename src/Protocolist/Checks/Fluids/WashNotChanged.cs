@@ -15,7 +15,10 @@ internal static class WashNotChanged
         "wash-not-changed",
         "the specimen: water that stands takes formaldehyde up to its own strength and no further",
         "Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104 (one change in 48 h); the tenth is the project's choice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a wash stands, is never changed, and leaves more than a tenth of the free formaldehyde in the body")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

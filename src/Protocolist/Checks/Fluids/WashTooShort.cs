@@ -23,7 +23,10 @@ internal static class WashTooShort
         "wash-too-short",
         "the specimen and people: formaldehyde left inside comes out in the alcohol, as fumes and as white scum",
         "at least 24 h: Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104 (48 h for fishes); half washed out at the least: the project's choice, by diffusion (Crank 1975)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a wash after formalin and before alcohol is shorter than 24 h, small animals aside, or takes out less than half of the free formaldehyde by the faster of two reckonings")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

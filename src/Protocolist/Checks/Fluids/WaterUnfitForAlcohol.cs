@@ -11,6 +11,7 @@ internal static class WaterUnfitForAlcohol
         "Moore, natural-history collections list, 27 November 2018 (tap water); Western Australian Museum 2011 and Bishop Museum (never sea water)",
         Find)
     {
+        Speaks = [new(Severity.Warning, "an alcohol of the plan is mixed with tap water or sea water")],
         Absorbs = ["water-unfit-for-alcohol"],
     };
 

@@ -13,7 +13,10 @@ internal static partial class DatesInIsoForm
         "label-date-not-iso",
         "the specimen's worth: nobody knows which of 3/4/27 is the month",
         "ISO 8601",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a line of the label has a date by numbers whose month cannot be told")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,6 +11,7 @@ internal static class FormalinFlag
         "Michonneau 2017 (an extra FORMALIN label in the jar)",
         Find)
     {
+        Speaks = [new(Severity.Error, "the final jar holds formalin, and no line of the label says FORMALIN")],
         ProtectsPeople = true,
     };
 

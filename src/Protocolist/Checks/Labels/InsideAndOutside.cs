@@ -10,7 +10,10 @@ internal static class InsideAndOutside
         "label-inside-and-outside",
         "the specimen's worth: the outer one falls off, the inner one cannot be read without opening",
         "Meador, Cuffney and Gurtz 1993, USGS 93-104; Cuffney, Gurtz and Meador 1993, USGS 93-406",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "no step labels the final vessel, or the one that does not say that one label goes inside and one outside")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,7 +11,14 @@ internal static class LabelIncomplete
         "label-incomplete",
         "the specimen's worth: without them it is an animal in a jar",
         "Bishop Museum (collector, date, exact locality); common practice for the rest",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "the plan has no label"),
+            new(Severity.Warning, "the label lacks date, place, collector, scientific name or the fluid"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

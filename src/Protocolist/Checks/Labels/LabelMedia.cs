@@ -12,7 +12,10 @@ internal static class LabelMedia
         "label-media",
         "the specimen's worth: ball-point, felt pen and thermal print are gone in a year",
         "Michonneau 2017 and USGS 93-104 (soft pencil or carbon ink); common practice for what fails",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a label is to be written with something that fluid takes away")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,6 +11,7 @@ internal static class AnthraxSigns
         "Canadian Food Inspection Agency, anthrax carcasses",
         Find)
     {
+        Speaks = [new(Severity.Error, "what is told of a mammal fits anthrax")],
         ProtectsPeople = true,
     };
 

@@ -12,6 +12,7 @@ internal static class AvianInfluenza
         "CDC guidance on dead birds (archived); common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "a bird died of a cause that nobody knows")],
         ProtectsPeople = true,
     };
 

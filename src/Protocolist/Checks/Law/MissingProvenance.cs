@@ -9,7 +9,10 @@ internal static class MissingProvenance
         "missing-provenance",
         "the law and the specimen's worth: without its history it may not be kept, and is of no use to anybody",
         "common practice; Museum of Vertebrate Zoology, Berkeley, prep lab notes (salvage slip); permits differ by country",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "date, place, finder or the way it was obtained is missing")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -14,6 +14,11 @@ internal static class Parasites
         "common practice; echinococcosis: WHO and OIE manual 2001, from memory (eggs die at -80 degC, not in a household freezer)",
         Find)
     {
+        Speaks =
+        [
+            new(Severity.Warning, "a carnivore, and no step speaks of parasites"),
+            new(Severity.Note, "another mammal or a bird that was never frozen, and no step speaks of parasites"),
+        ],
         ProtectsPeople = true,
     };
 

@@ -9,7 +9,10 @@ internal static class PermitNotNoted
         "permit-not-noted",
         "the law and the specimen: what may not be kept is lost",
         "CITES and national law, from memory; whether and which, the authority of the place decides",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Note, "the group may need a permit in some places, and none is noted")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -11,6 +11,7 @@ internal static class ProtectedGroup
         "Migratory Bird Treaty Act, EU Birds Directive, CITES appendices, marine mammal laws, all from memory; the authority of the place decides",
         Find)
     {
+        Speaks = [new(Severity.Warning, "the group is protected in many places, and no paper is noted")],
         ProtectsPeople = true,
     };
 

@@ -11,6 +11,7 @@ internal static class RabiesProne
         "Fenton and others 2024, FACETS",
         Find)
     {
+        Speaks = [new(Severity.Warning, "the group is one that carries rabies")],
         ProtectsPeople = true,
     };
 

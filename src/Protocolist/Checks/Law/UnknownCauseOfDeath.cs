@@ -12,6 +12,7 @@ internal static class UnknownCauseOfDeath
         "common practice; CDC guidance on dead birds (archived)",
         Find)
     {
+        Speaks = [new(Severity.Warning, "a mammal or bird, and nothing says what it died of")],
         ProtectsPeople = true,
     };
 

@@ -16,6 +16,7 @@ internal static class AboveFlashPoint
         "closed-cup flash points (a table in wide use, good to 3 K; NIOSH Pocket Guide for isopropanol); the 5 L are the project's choice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "5 L or more of an alcohol are opened in a room at or above its flash point, the doubt of that counted")],
         ProtectsPeople = true,
     };
 

@@ -13,6 +13,7 @@ internal static class BleachOrAcidNearFormalin
         "bis-chloromethyl ether, from memory; common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "bleach or hydrochloric acid is on the shelf of a bench whose plan uses formalin")],
         ProtectsPeople = true,
     };
 

@@ -13,6 +13,7 @@ internal static class FlammableQuantity
         "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
         Find)
     {
+        Speaks = [new(Severity.Warning, "the plan makes more flammable alcohol than a rule of storage allows in one place")],
         ProtectsPeople = true,
     };
 

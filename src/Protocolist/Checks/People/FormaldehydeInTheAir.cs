@@ -18,6 +18,11 @@ internal static class FormaldehydeInTheAir
         "one-box model and emission measured by Liu and others 2015 (a factor of 3 each way); limits: OSHA 29 CFR 1910.1048, Directive (EU) 2019/983, NIOSH Pocket Guide, ACGIH",
         Find)
     {
+        Speaks =
+        [
+            new(Severity.Warning, "the reckoned air over the open vessel is above a limit that binds by law"),
+            new(Severity.Note, "it is above limits that are advice only"),
+        ],
         ProtectsPeople = true,
     };
 

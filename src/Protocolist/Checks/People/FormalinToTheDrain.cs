@@ -12,6 +12,7 @@ internal static class FormalinToTheDrain
         "Meador, Cuffney and Gurtz 1993, USGS 93-104 (never without written permission); one museum may in small quantity: handbooks disagree",
         Find)
     {
+        Speaks = [new(Severity.Warning, "a step drains fluid in a plan with formalin")],
         ProtectsPeople = true,
     };
 

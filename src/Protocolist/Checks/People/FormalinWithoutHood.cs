@@ -13,6 +13,7 @@ internal static class FormalinWithoutHood
         "29 CFR 1910.1048; Simmons, AIC/FAIC storage book; common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "formalin is injected in a room without a hood")],
         ProtectsPeople = true,
     };
 

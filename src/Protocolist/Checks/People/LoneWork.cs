@@ -16,6 +16,7 @@ internal static class LoneWork
         "common practice; two thirds of the lifting by guidance L23 (from memory)",
         Find)
     {
+        Speaks = [new(Severity.Warning, "one person works alone and injects formalin, pours much of it, or lifts more than 23 kg")],
         ProtectsPeople = true,
     };
 

@@ -12,6 +12,7 @@ internal static class StoredFlammables
         "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
         Find)
     {
+        Speaks = [new(Severity.Warning, "shelf and order together hold more flammable liquid than a rule of storage allows")],
         ProtectsPeople = true,
     };
 

@@ -18,6 +18,7 @@ internal static class StoredFormaldehyde
         "20 L: the project's choice; 500 lb of formaldehyde: 40 CFR 355 appendix A (from memory); local rules come first",
         Find)
     {
+        Speaks = [new(Severity.Warning, "shelf and order together hold more than 20 L of formaldehyde stock, or 500 lb of formaldehyde")],
         ProtectsPeople = true,
     };
 

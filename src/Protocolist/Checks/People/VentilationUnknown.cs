@@ -15,6 +15,7 @@ internal static class VentilationUnknown
         "29 CFR 1910.1048; common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "1 L of formalin or more is opened, and the bench says nothing of its air")],
         ProtectsPeople = true,
     };
 

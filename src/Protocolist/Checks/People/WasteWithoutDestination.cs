@@ -12,6 +12,7 @@ internal static class WasteWithoutDestination
         "Meador, Cuffney and Gurtz 1993, USGS 93-104; local rules come first",
         Find)
     {
+        Speaks = [new(Severity.Error, "spent fixative or alcohol has no container and nobody who takes it")],
         ProtectsPeople = true,
     };
 

@@ -10,7 +10,10 @@ internal static class CurrencyMissing
         "currency-missing",
         "the budget",
         "the bench's own prices",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the bench has prices and names no currency")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

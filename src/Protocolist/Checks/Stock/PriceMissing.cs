@@ -9,7 +9,10 @@ internal static class PriceMissing
         "price-missing",
         "the budget: a sum that leaves something out looks like a whole",
         "the bench's own prices",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "something must be bought that has no price")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -21,6 +21,7 @@ internal static class SafetyEquipmentNotListed
         "29 CFR 1910.1048 (eye wash within reach, gloves, goggles); Simmons, AIC/FAIC storage book (neoprene gloves, apron); sharps box: common practice",
         Find)
     {
+        Speaks = [new(Severity.Warning, "the bench lists its gear, and eye wash, gloves, goggles or what else the plan asks for is not among it")],
         ProtectsPeople = true,
     };
 

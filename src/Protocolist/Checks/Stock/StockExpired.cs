@@ -12,6 +12,7 @@ internal static class StockExpired
         "the bench's own dates",
         Find)
     {
+        Speaks = [new(Severity.Warning, "a bottle that the plan could use is past its date")],
         Absorbs = ["stock-expired"],
     };
 

@@ -9,7 +9,10 @@ internal static class StockStrengthUnknown
         "stock-strength-unknown",
         "the specimen: a fluid mixed from an unknown strength has an unknown strength",
         "common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "nothing says how strong a bottle is that the plan could use")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

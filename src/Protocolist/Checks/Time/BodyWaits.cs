@@ -17,7 +17,10 @@ internal static class BodyWaits
         "body-waits",
         "the specimen: it rots while the bench is closed",
         "common practice: 12 h uncooled, 24 h thawed and 3 d chilled as the most; freezing is not for bristle worms: Australian Museum, Methods of polychaete fixation; nor twice: Bishop Museum, Invertebrate Specimen Handling; the rest of what freezing costs is common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the bench is closed for longer than the body keeps: 12 h uncooled, 24 h thawed, 3 d chilled")],
+    };
 
     /// <summary>With the hour of death known, the time since then is weighed instead, so that nothing is said twice.</summary>
     private static IEnumerable<Finding> Find(ReviewCase plan)

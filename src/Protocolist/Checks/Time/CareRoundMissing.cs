@@ -12,7 +12,10 @@ internal static class CareRoundMissing
         "care-round-missing",
         "the specimen: every jar leaks in the end, and alcohol goes first",
         "SPNHC best-practices wiki, Fluid Collection Monitoring, 2019 (every 6 months); first look after weeks: Simmons 2009",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "nothing comes again after the final vessel is closed, or less often than every 12 months")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

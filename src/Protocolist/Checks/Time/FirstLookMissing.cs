@@ -13,7 +13,10 @@ internal static class FirstLookMissing
         "first-look-missing",
         "the specimen: water from the body has weakened the fluid by then, and it can still be put right",
         "Simmons 2009, natural-history collections list (change once, then test); the two months are common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Note, "nobody looks at a jar of alcohol within 62 d of its closing")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -14,7 +14,10 @@ internal static class LongDay
         "long-day",
         "the specimen and people: work in a hurry, late at night, over formalin",
         "common practice: 8 h of hands-on work a day for each person",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "one day asks more than 8 h of hands-on work of each person")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -13,7 +13,10 @@ internal static class NobodyWatches
         "nobody-watches",
         "the specimen: gas, floating and soft places are put right on the first days or not at all",
         "common practice: daily for 3 days, then weekly",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a fixing bath lasts longer than 3 d, and nobody looks at it")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -15,6 +15,7 @@ internal static class SuppliesLate
         "the bench's own lead times",
         Find)
     {
+        Speaks = [new(Severity.Warning, "something that must be bought comes after the step that needs it")],
         Absorbs = ["delivery-comes-too-late"],
     };
 

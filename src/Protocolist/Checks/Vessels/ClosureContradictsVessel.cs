@@ -21,7 +21,10 @@ internal static class ClosureContradictsVessel
         "closure-contradicts-vessel",
         "the specimen: a vessel that cannot be closed dries out",
         "common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Note, "the vessel closes in another way than the plan seals it")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

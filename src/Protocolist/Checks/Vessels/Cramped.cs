@@ -10,7 +10,10 @@ internal static class Cramped
         "cramped",
         "the specimen: a body that fills its jar weakens the fluid and is pressed out of shape",
         "common practice: at most half of the jar is animal, wanted a third; Bishop Museum (nothing forced in)",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "more than half of what is in the final vessel is animal")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

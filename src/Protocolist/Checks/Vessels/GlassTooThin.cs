@@ -12,6 +12,7 @@ internal static class GlassTooThin
         "plate theory (Levy; Timoshenko and Woinowsky-Krieger) with an allowed stress of 5.05 MPa; a glazier has the last word",
         Find)
     {
+        Speaks = [new(Severity.Error, "the panes of a tank are thinner than its depth of fluid asks")],
         ProtectsPeople = true,
     };
 

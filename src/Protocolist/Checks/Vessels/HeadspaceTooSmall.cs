@@ -11,7 +11,10 @@ internal static class HeadspaceTooSmall
         "headspace-too-small",
         "the vessel and the specimen: a brim-full jar leaks or bursts in summer",
         "OIML R 22 (growth of ethanol); Museum of Vertebrate Zoology fills to the top: handbooks disagree",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "the final vessel is filled so far that the fluid grows out of it on the hottest day")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -14,6 +14,7 @@ internal static class JointLoad
         "short-term design stress of structural silicone, 0.14 MPa (ASTM C1401 and ETAG 002, from memory); frame past 500 mm: advice of glass makers",
         Find)
     {
+        Speaks = [new(Severity.Warning, "the silicone of a tank is pulled with more than 0.14 MPa, or the fluid stands higher than 500 mm without a frame known of")],
         ProtectsPeople = true,
     };
 

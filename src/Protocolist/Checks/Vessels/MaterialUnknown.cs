@@ -10,7 +10,10 @@ internal static class MaterialUnknown
         "vessel-material-unknown",
         "the specimen: metal lids corrode, some plastics craze, and the fluid escapes",
         "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Note, "nothing says what the wall or the lid of the final vessel is made of")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -13,7 +13,10 @@ internal static class NoTimeToCure
         "no-time-to-cure",
         "the specimen: uncured sealant gives off vapour into the fluid, and leaks",
         "common practice: 24 to 48 h open",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Warning, "a lid is sealed with silicone in less than 24 h, and no sentence lets it cure open")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

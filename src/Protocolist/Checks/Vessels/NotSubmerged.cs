@@ -10,7 +10,10 @@ internal static class NotSubmerged
         "not-submerged",
         "the specimen: what stands out of the fluid dries and rots",
         "Bishop Museum, Invertebrate Specimen Handling; common practice",
-        Find);
+        Find)
+    {
+        Speaks = [new(Severity.Error, "the body with its cover stands out of the fluid on the coldest day, or no vessel at hand is deep enough")],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

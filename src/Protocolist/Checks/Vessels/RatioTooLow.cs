@@ -14,7 +14,14 @@ internal static class RatioTooLow
         "ratio-too-low",
         "the specimen: the body uses the fixative up before it is fixed",
         "pathology guideline PMC9292019 (ten times); Michonneau 2017 (3 to 5 times); changes counted: common practice",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "a fixing bath has less than 3 volumes of fluid to one of body, changes counted"),
+            new(Severity.Warning, "it has less than 5"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

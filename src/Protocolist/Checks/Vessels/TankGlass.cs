@@ -14,6 +14,7 @@ internal static class TankGlass
         "plate theory (Levy; Timoshenko and Woinowsky-Krieger) with an allowed stress of 5.05 MPa; a glazier has the last word",
         Find)
     {
+        Speaks = [new(Severity.Note, "a tank deep enough to need a reckoning gives no thickness of its panes")],
         ProtectsPeople = true,
     };
 

@@ -11,7 +11,14 @@ internal static class VesselTooSmall
         "vessel-too-small",
         "the specimen: a body forced into a vessel, or with too little fluid, is fixed bent and badly",
         "Bishop Museum, Invertebrate Specimen Handling (nothing forced in); 10 : 1 of histology guidance (PMC9292019); common practice",
-        Find);
+        Find)
+    {
+        Speaks =
+        [
+            new(Severity.Error, "no vessel at hand will do for a step"),
+            new(Severity.Note, "the bench lists no vessel at all"),
+        ],
+    };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {

@@ -20,6 +20,7 @@ internal static class BenchSchema
         ("also-open", Named(Texts(), "Date → spans of hours.")),
         ("temperatures", Closed("What the rooms have.", [("room", Quantity("Where bodies are fixed.")), ("cold", Quantity("The cold store.")), ("coldest", Quantity("The coldest day of the store.")), ("hottest", Quantity("The hottest day of the store."))])),
         ("people", Whole(1, "How many can work at once.")),
+        ("shelf-bears", Quantity("What one place on the store's shelf bears: 60 kg.")),
         ("currency", Text("ISO 4217 code.")),
         ("exchange-rates", Named(Text(), "ISO 4217 code → what one of it is worth in 'currency'.")),
         ("labour", Text("Price of work: 18 EUR/h.")),
