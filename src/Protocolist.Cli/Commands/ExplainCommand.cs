@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Protocolist.Checks;
 using Protocolist.Plans;
 
 namespace Protocolist.Cli.Commands;
@@ -22,9 +23,18 @@ internal static class ExplainCommand
         if (source.Value is null) return Exits.Unread(source.Findings);
         var plan = PlanJson.Read(source.Value);
         if (plan.Value is null) return Exits.Unread(plan.Findings);
-        var explained = Explanation.Of(plan.Value, options.GetRequiredValue(FigureId));
-        if (explained.Value is null) return Exits.Unread(explained.Findings);
-        Write(explained.Value, 0);
+        var id = options.GetRequiredValue(FigureId);
+        var check = AllChecks.Descriptions.FirstOrDefault(c => c.Id == id);
+        var explained = Explanation.Of(plan.Value, id);
+        if (explained.Value is { } explanation) Write(explanation, 0);
+        else if (check is null) return Exits.Unread(explained.Findings);
+        else Console.Out.WriteLine($"{id}: nothing found in this plan");
+        if (check is not null)
+        {
+            Console.Out.WriteLine("the check:");
+            foreach (var line in CheckPage.Of(check)) Console.Out.WriteLine($"  {line}");
+        }
+
         return Exits.Done;
     }
 

@@ -28,7 +28,7 @@ internal static class ShowCommand
         {
             if (AllChecks.Descriptions.FirstOrDefault(c => c.Id == id) is { } check)
             {
-                foreach (var line in Page(check)) Console.Out.WriteLine(line);
+                foreach (var line in CheckPage.Of(check)) Console.Out.WriteLine(line);
                 return Exits.Done;
             }
 
@@ -41,13 +41,4 @@ internal static class ShowCommand
             Console.Out.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
         return Exits.Done;
     }
-
-    private static IEnumerable<string> Page(CheckDescription check) =>
-    [
-        check.Id,
-        $"  protects: {check.Protects}",
-        .. check.Speaks.Select(s => $"  {s}"),
-        $"  source: {check.Source}",
-        check.ProtectsPeople ? "  a protocol may raise it, never lower it: it protects people" : "  a protocol may raise or lower it under 'severities:', with a reason that every plan then shows",
-    ];
 }

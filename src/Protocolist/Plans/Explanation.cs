@@ -23,10 +23,20 @@ public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inpu
         if (plan.Figure(figureId) is not { } figure)
         {
             if (plan.Findings.Where(f => f.Id == figureId).ToList() is { Count: > 0 } findings) return new(Of(plan, figureId, findings), []);
-            return new(null, [Finding.Error("unknown-figure", $"the plan has no figure '{figureId}'", Suggestion.For(figureId, [.. plan.Figures.Select(f => f.Id), .. plan.Findings.Select(f => f.Id)]))]);
+            return new(null, [Finding.Error("unknown-figure", $"the plan has no figure '{figureId}'", Known(plan, figureId))]);
         }
 
         return new(Of(plan, figure, new(StringComparer.Ordinal)), []);
+    }
+
+    /// <summary>The near name, or the figures of the step it names, or one figure of each thing that has any.</summary>
+    private static string Known(Plan plan, string id)
+    {
+        if (Suggestion.Nearest(id, plan.Figures.Select(f => f.Id).Concat(plan.Findings.Select(f => f.Id))) is { } near) return $"did you mean '{near}'?";
+        var bySubject = plan.Figures.GroupBy(f => f.Id.Split('.')[0], StringComparer.Ordinal).ToList();
+        if (bySubject.Find(g => g.Key == id.Split('.')[0]) is { } alike) return $"figures of '{alike.Key}': {string.Join(", ", alike.Select(f => f.Id))}";
+        var findings = plan.Findings.Select(f => f.Id).Distinct().ToList();
+        return $"figures are called after what they belong to, such as {string.Join(", ", bySubject.Select(g => g.First().Id))}{(findings.Count == 0 ? "" : $"; findings: {string.Join(", ", findings)}")}";
     }
 
     /// <summary>A finding reads as a figure: its severity, what it says with its limit, the figures it rests on, its source, its remedy.</summary>

@@ -156,4 +156,31 @@ public sealed class PlanCommandTests : IDisposable
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Contains("did you mean 'fix.last'?", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Explain_of_an_unknown_figure_of_a_known_step_names_that_step_s_figures()
+    {
+        var path = Path.Combine(_program.Folder, "plan.json");
+        Plan("--json", "--out", path);
+
+        Assert.Contains("figures of 'fix': fix.", _program.Run("explain", path, "fix.whatever-it-was").Error, StringComparison.Ordinal);
+        Assert.Contains("figures are called after what they belong to, such as ", _program.Run("explain", path, "nothing-of-the-kind").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Explain_of_a_finding_shows_the_limits_of_its_check_and_of_a_silent_check_that_it_is_silent()
+    {
+        var path = Path.Combine(_program.Folder, "plan.json");
+        Plan("--json", "--out", path);
+
+        var found = _program.Run("explain", path, "vessel-too-heavy-to-lift");
+        var silent = _program.Run("explain", path, "mixed-buffering");
+
+        Assert.True(found.Exit == 0, found.ToString());
+        Assert.Contains("kg full", found.Out, StringComparison.Ordinal);
+        Assert.Contains("than 23 kg for one person", found.Out, StringComparison.Ordinal);
+        Assert.True(silent.Exit == 0, silent.ToString());
+        Assert.Contains("mixed-buffering: nothing found in this plan", silent.Out, StringComparison.Ordinal);
+        Assert.Contains("error: formalin of two bufferings", silent.Out, StringComparison.Ordinal);
+    }
 }

@@ -106,6 +106,17 @@ public sealed class ShelfCommandTests : IDisposable
     }
 
     [Fact]
+    public void Show_gives_the_page_of_a_check()
+    {
+        var run = _program.Run("show", "formalin-without-hood");
+
+        Assert.True(run.Exit == 0, run.ToString());
+        Assert.Contains("warning: formalin is injected in a room without a hood", run.Out, StringComparison.Ordinal);
+        Assert.Contains("source: 29 CFR 1910.1048", run.Out, StringComparison.Ordinal);
+        Assert.Contains("never lower it", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Show_of_an_unknown_protocol_names_the_nearest()
     {
         var run = _program.Run("show", "fish-medum");
