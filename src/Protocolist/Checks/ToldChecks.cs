@@ -14,10 +14,10 @@ internal static class ToldChecks
         PlanCheck.Told("closure-not-for-keeping", "the specimen: a vessel without a sealing lid dries out", "Conserve O Gram 11/4, 1999; survey of 2596 jars, Natural History Museum London, 2025"),
         PlanCheck.Told("lacking-and-not-for-sale", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock"),
         PlanCheck.Told("no-dates-fit", "the specimen: a window missed is missed for good", "the protocol's own times and the bench's open hours"),
-        PlanCheck.Told("sealed-vessel-builds-pressure", "people and the specimen: a jar closed tight bursts or leaks on a hot day", "ideal gas law and vapour pressures; OIML R 22 for the growth of ethanol"),
+        PlanCheck.Told("sealed-vessel-builds-pressure", "people and the specimen: a jar closed tight bursts or leaks on a hot day", "ideal gas law and vapour pressures; OIML R 22 for the growth of ethanol") with { ProtectsPeople = true },
         PlanCheck.Told("stock-short", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock"),
         PlanCheck.Told("vessel-material-not-for-keeping", "the specimen: plastics that craze and lids that corrode let the fluid escape", "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki"),
-        PlanCheck.Told("vessel-too-heavy-for-shelf", "people and the specimen: a shelf that gives way", "what the bench says its shelf bears"),
+        PlanCheck.Told("vessel-too-heavy-for-shelf", "people and the specimen: a shelf that gives way", "what the bench says its shelf bears") with { ProtectsPeople = true },
         PlanCheck.Told("inspection-gap", "the specimen: what goes wrong on a closed day is found too late", "the protocol's own rhythm and the bench's open hours") with { Find = plan => OnceAStep(plan, "inspection-gap") },
         PlanCheck.Told("vessel-too-heavy-to-lift", "people: backs and feet", "revised NIOSH lifting equation (Waters and others 1993, from memory); guidance L23 (from memory)") with { ProtectsPeople = true, Find = plan => OnceAVessel(plan, "vessel-too-heavy-to-lift") },
     ];
