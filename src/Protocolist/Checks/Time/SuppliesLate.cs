@@ -39,8 +39,8 @@ internal static class SuppliesLate
             var late = plan.Plan.Purchases.Where(p => p.LeadDays > days && ForFixing(plan, p)).Select(p => p.Item).Distinct().Order(StringComparer.Ordinal).ToList();
             yield return Finding.Warning(
                 "supplies-late",
-                Invariant($"{string.Join(", ", late)} {(late.Count == 1 ? "is" : "are")} up to {purchase.Key} days in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
-                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: keep the body on ice for a day or two at most, or freeze it and thaw it when all is there; do not cut it before") with
+                Invariant($"{Telling.And(late)} {(late.Count == 1 ? "is" : "are up to")} {Telling.Count(purchase.Key, "day", "days")} in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
+                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: do not cut the body before, keep it on ice for a day or two at most; {Freezing.Advice(plan)}") with
             { Subject = plan.FirstFixing?.Id ?? "" };
         }
     }
