@@ -12,7 +12,7 @@ public class FigureTests
         "anthrax-signs", "care-round-missing", "closure-contradicts-vessel", "colour-not-recorded", "currency-missing", "frozen-twice", "label-date-not-iso", "label-incomplete",
         "label-inside-and-outside", "label-media", "long-day", "missing-provenance", "no-time-to-cure", "permit-not-noted", "ph-drift", "price-missing", "protected-group", "rabies-prone",
         "reused-fixative-doubtful", "safety-equipment-not-on-shelf", "stock-expired", "stock-strength-unknown", "stored-flammables", "stored-formaldehyde", "supplies-late",
-        "unknown-cause-of-death", "unknown-denaturant", "vessel-material-unknown", "water-unfit-for-alcohol",
+        "unknown-cause-of-death", "unknown-denaturant", "vessel-material-unknown",
         .. ToldChecks.All.Select(c => c.Id),
     ];
 

@@ -130,6 +130,7 @@ internal static class FluidEdges
         Warns("ph-drift", ["reads pH 9.4"], () => Kept(9.4, b => b with { Buffering = "borax" }), () => Kept(9.3, b => b with { Buffering = "borax" })),
         Warns("ph-drift", ["has stood open for 400 days"], () => Opened(400), () => Good.Shelf_holds(Bottle(Neutral) with { Buffering = "phosphate", OpenedOn = new LocalDate(2026, 1, 25) })),
         Warns("reused-fixative-doubtful", ["is cloudy or bloody after 3 uses"], () => Spent(new(7, false), 3, 5), () => Spent(new(7, true), 3, 5)),
+        Warns("reused-fixative-doubtful", ["has been used 1 time of the 1"], () => Spent(new(7, true), 1, 1), () => Spent(new(7, true), 1, 2)),
         Warns("reused-fixative-doubtful", ["no pH is noted for 'bottle', used 3 times"], () => Spent(new(null, true), 3, 5), () => Spent(new(7, true), 3, 5)),
         Warns("reused-fixative-doubtful", ["has been used 5 times of the 5"], () => Spent(new(7, true), 5, 5), () => Spent(new(7, true), 4, 5)),
         Warns("reused-fixative-doubtful", ["below 6.5"], () => Spent(new(6, true), 1, 5), () => Spent(new(6, true), 1, 5).Fluid("fix", "ethanol 80 %vol")),

@@ -2,6 +2,7 @@ using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Time;
@@ -40,8 +41,12 @@ internal static class SuppliesLate
             yield return Finding.Warning(
                 "supplies-late",
                 Invariant($"{Telling.And(late)} {(late.Count == 1 ? "is" : "are up to")} {Telling.Count(purchase.Key, "day", "days")} in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
-                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: do not cut the body before, keep it on ice for a day or two at most; {Freezing.Advice(plan)}") with
+                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: {Meanwhile(plan)}") with
             { Subject = plan.FirstFixing?.Id ?? "" };
         }
     }
+
+    private static string Meanwhile(ReviewCase plan) => plan.Specimen.Condition == Condition.Frozen
+        ? "keep it frozen until then"
+        : $"do not cut the body before, keep it on ice for a day or two at most; {Freezing.Advice(plan)}";
 }
