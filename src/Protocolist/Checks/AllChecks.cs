@@ -122,10 +122,14 @@ public static class AllChecks
 
         foreach (var check in All)
         {
-            foreach (var finding in check.Find(plan)) found.Add(finding.Source.Length > 0 ? finding : finding with { Source = check.Source });
+            foreach (var finding in check.Find(plan)) found.Add(Rests(plan, finding.Source.Length > 0 ? finding : finding with { Source = check.Source }));
         }
 
         found.AddRange(HouseChecks.Of(plan));
         return plan.Protocol.Severities.IsEmpty ? found.DrainToImmutable() : [.. Weighing.Of(found, plan.Protocol)];
     }
+
+    /// <summary>A check names the settings that it looks at; a finding rests on those that this plan has.</summary>
+    private static Finding Rests(ReviewCase plan, Finding finding) =>
+        finding.Figures.IsEmpty ? finding : finding with { Figures = [.. finding.Figures.Where(id => plan.Plan.Figure(id) is not null).Distinct(StringComparer.Ordinal)] };
 }

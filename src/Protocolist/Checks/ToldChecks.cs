@@ -32,6 +32,7 @@ internal static class ToldChecks
         PlanCheck.Told("sealed-vessel-builds-pressure", "people and the specimen: a jar closed tight bursts or leaks on a hot day", "ideal gas law and vapour pressures; OIML R 22 for the growth of ethanol") with
         {
             Speaks = [new(Severity.Warning, "a vessel closed tight comes under too much pressure on the hottest day, or is full to the brim then")],
+            ProtectsPeople = true,
         },
         PlanCheck.Told("stock-missing", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock") with
         {
@@ -44,6 +45,7 @@ internal static class ToldChecks
         PlanCheck.Told("vessel-too-heavy-for-shelf", "people and the specimen: a shelf that gives way", "what the bench says its shelf bears") with
         {
             Speaks = [new(Severity.Warning, "the final vessel weighs more, full, than one place on the shelf bears")],
+            ProtectsPeople = true,
         },
         PlanCheck.Told("inspection-gap", "the specimen: what goes wrong on a closed day is found too late", "the protocol's own rhythm and the bench's open hours") with
         {

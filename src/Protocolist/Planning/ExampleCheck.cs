@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
-using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

@@ -3,6 +3,7 @@ using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 

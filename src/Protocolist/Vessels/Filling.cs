@@ -56,11 +56,17 @@ internal sealed record Filling(Arrangement Arrangement, double Fluid, double Cov
     private static double ShrinkingBy(FitRequest request) =>
         Math.Max(1, request.Density(request.Coldest.DegreesCelsius) / request.Density(request.FilledAt.DegreesCelsius));
 
+    private static string Ways(Orientations allowed)
+    {
+        (Orientations Way, string Words)[] all = [(Orientations.Lying, "lying"), (Orientations.Upright, "upright"), (Orientations.OnEdge, "on edge")];
+        return string.Join(" or ", all.Where(a => allowed.HasFlag(a.Way)).Select(a => a.Words));
+    }
+
     private static Finding TooNarrow(VesselShape shape, PosedSpecimen specimen, Clearances clear)
     {
         var size = specimen switch
         {
-            PosedSpecimen.Boxed b => Invariant($"{b.Length.Millimeters:0} x {b.Width.Millimeters:0} x {b.Height.Millimeters:0} mm as posed ({b.Allowed})"),
+            PosedSpecimen.Boxed b => Invariant($"{b.Length.Millimeters:0} x {b.Width.Millimeters:0} x {b.Height.Millimeters:0} mm as posed, {Ways(b.Allowed)}"),
             PosedSpecimen.Coiled c => Invariant($"a body {c.BodyDiameter.Millimeters:0} mm thick, which does not coil tighter than {Arrangement.LongestSide(c) * 1000:0} mm across"),
             PosedSpecimen.Lot l => Invariant($"the largest {l.Length.Millimeters:0} x {l.Width.Millimeters:0} x {l.Height.Millimeters:0} mm"),
             _ => "",

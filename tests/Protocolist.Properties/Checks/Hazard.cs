@@ -93,7 +93,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
 
     private static ReviewCase Before(ReviewCase plan, StageKind kind) => plan with
     {
-        Steps = [new(new() { Id = "first-of-all", Stage = "first", Title = "First of all", Instructions = ["Photograph it."] }, kind, null), .. plan.Steps],
+        Steps = [new(new() { Id = "first-of-all", Stage = "first", Title = "First of all", Instructions = ["Photograph it, and take tissue into 95 % ethanol."] }, kind, null), .. plan.Steps],
     };
 
     private static ReviewCase At(ReviewCase plan, double celsius) =>

@@ -36,7 +36,7 @@ internal static class FluidRows
         new("reused-fixative-doubtful", () => Good.Shelf_holds(Bottle(Formalin) with { Uses = 1, Spent = new SpentFluid(6.4, true) }), () => Good.Shelf_holds(Bottle(Formalin) with { Uses = 1, Spent = new SpentFluid(6.5, true) })),
         new("spent-fluid-of-another-buffering", () => Good.Shelf_holds(Bottle("formalin 10 %") with { Uses = 1, Buffering = "borax" }), () => Good.Shelf_holds(Bottle("formalin 10 %") with { Uses = 1, Buffering = "phosphate" })),
         new("fixative-too-cold", () => Good.On(b => b with { Temperatures = b.Temperatures with { Room = Temperature.FromDegreesCelsius(9) } }), () => Good.On(b => b with { Temperatures = b.Temperatures with { Room = Temperature.FromDegreesCelsius(10) } })),
-        new("tissue-for-dna-after-formalin", () => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst }).Last("record"), () => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })),
+        new("tissue-for-dna-after-formalin", () => ForDna().Last("record"), () => ForDna()),
         new("ph-drift", () => Read(6.5), () => Read(6.6)),
     ];
 
@@ -44,6 +44,9 @@ internal static class FluidRows
     private static Protocolist.Checks.ReviewCase Read(double ph) => Good.Shelf_holds(Bottle(Formalin) with { Buffering = "phosphate", Spent = new SpentFluid(ph, true) });
 
     private static Protocolist.Checks.ReviewCase Injected(string fluid) => Good.Fluid("fix", fluid).Step("fix", s => s with { Kind = Protocolist.Protocols.StageKind.Inject });
+
+    private static Protocolist.Checks.ReviewCase ForDna() => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })
+        .Step("record", s => s with { Step = s.Step with { Instructions = ["Photograph it, and take tissue into 95 % ethanol."] } });
 
     private static Recipe Mixed(string water) =>
         new("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart(water, Volume.FromMilliliters(300), null)], ["house"]);

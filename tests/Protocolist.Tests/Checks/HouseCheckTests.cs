@@ -28,6 +28,33 @@ public class HouseCheckTests
     }
 
     [Fact]
+    public void House_check_tells_its_condition_and_what_each_name_in_it_stands_for_here()
+    {
+        var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
+        Assert.Equal("our large fishes lie three weeks (fix.last < 21 d and specimen.mass > 30 g; here fix.last is 20 d, specimen.mass is 40 g)", found.Message);
+        Assert.Equal("leave it longer", found.Remedy);
+        Assert.Equal("common practice", found.Source);
+    }
+
+    [Fact]
+    public void House_check_that_holds_for_a_part_of_a_range_says_so()
+    {
+        var plan = Cases.More(Check("fix.last < 21 d")) with { ValueOf = _ => Protocolist.Formulas.FormulaValue.Of(new Protocolist.Quantities.QuantityRange(20 * 86400, 22 * 86400, Protocolist.Quantities.Dimension.OfTime)) };
+        Assert.Equal("our large fishes lie three weeks, for a part of the range (fix.last < 21 d; here fix.last is 20 to 22 d)", Assert.Single(HouseChecks.Of(plan)).Message);
+    }
+
+    [Fact]
+    public void House_check_of_a_stage_that_the_plan_leaves_out_says_nothing() =>
+        Assert.Empty(HouseChecks.Of(Cases.More(Check("fix.last < 21 d")) with { ValueOf = _ => null }));
+
+    [Fact]
+    public void House_check_without_a_source_names_its_protocol()
+    {
+        var plan = Cases.More("checks:\n  own: {when: fix.last < 21 d, message: m, remedy: r}");
+        Assert.Equal("a check of the house, in trial", Assert.Single(AllChecks.Review(plan), f => f.Id == "own").Source);
+    }
+
+    [Fact]
     public void House_check_is_silent_where_its_condition_does_not_hold() =>
         Assert.DoesNotContain(AllChecks.Review(Cases.More(Check("fix.last < 20 d"))), f => f.Id == "fix-long-enough");
 
@@ -85,7 +112,7 @@ public class HouseCheckTests
         var explained = Explanation.Of(plan.Plan with { Findings = [.. AllChecks.Review(plan)] }, "wash-too-short").Value!;
         Assert.Equal("warning", explained.Figure.Value);
         Assert.Contains("USGS", explained.Figure.Source, StringComparison.Ordinal);
-        Assert.Equal("wash.last", Assert.Single(explained.Inputs).Figure.Id);
+        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Figure.Id));
     }
 
     [Fact]

@@ -35,12 +35,12 @@ internal static class VesselAndTimeRows
     private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
         Good.Lasts("seal", time).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
 
-    /// <summary>A glass tank of 60 by 30 cm, filled so deep, with panes so thick.</summary>
-    internal static Protocolist.Checks.ReviewCase Tank(double levelMm, double? paneMm)
+    /// <summary>A glass tank of 60 by 30 cm, or longer, filled so deep, with panes so thick.</summary>
+    internal static Protocolist.Checks.ReviewCase Tank(double levelMm, double? paneMm, double lengthMm = 600)
     {
         var plan = House(v => v with
         {
-            Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromCentimeters(60), Length.FromCentimeters(30), Length.FromCentimeters(60)), Pane = paneMm is { } mm ? Length.FromMillimeters(mm) : null },
+            Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromMillimeters(lengthMm), Length.FromCentimeters(30), Length.FromCentimeters(60)), Pane = paneMm is { } mm ? Length.FromMillimeters(mm) : null },
             LevelAfter = Length.FromMillimeters(levelMm),
         });
         return plan with { Tank = Protocolist.Planning.TankReckoning.Of(plan.House!.Vessel, plan.House.Fluid) };

@@ -102,7 +102,10 @@ public class VesselFitTests
     public void A_soft_ray_lies_flat_and_a_hardened_one_may_stand()
     {
         var narrow = new Vessel("slim", "slim tank", new VesselShape.Box(Mm(420), Mm(100), Mm(420)), VesselMaterial.Glass, 1);
-        Assert.Null(Choose(Ray(false), ContactFluid.Formalin, VesselUse.Treating, null, narrow).Chosen);
+        var soft = Choose(Ray(false), ContactFluid.Formalin, VesselUse.Treating, null, narrow);
+        Assert.Null(soft.Chosen);
+        Assert.Contains("380 x 300 x 40 mm as posed, lying)", Assert.Single(soft.Rejected).Reasons[0].Message, StringComparison.Ordinal);
+        Assert.Contains("as posed, lying or upright or on edge)", Assert.Single(Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, s_small).Rejected).Reasons[0].Message, StringComparison.Ordinal);
         Assert.Equal("on edge", Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, narrow).Chosen?.Arrangement);
 
         static PosedSpecimen Ray(bool hardened) => PosedSpecimen.Flat("ray", Ml(900), Mm(380), Mm(300), Mm(40), hardened);

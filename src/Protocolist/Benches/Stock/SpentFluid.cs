@@ -19,13 +19,15 @@ public sealed record SpentFluid(double? Ph, bool IsClear)
     {
         var found = ImmutableArray.CreateBuilder<Finding>();
         if (!IsClear)
-            found.Add(Finding.Error("spent-fluid-not-clear", $"'{item.Id}' is cloudy or bloody after {item.Uses} uses", "collect it as formaldehyde waste and make fresh fixative", item.Where));
+            found.Add(Finding.Error("spent-fluid-not-clear", $"'{item.Id}' is cloudy or bloody after {Count(item.Uses, "use")}", "collect it as formaldehyde waste and make fresh fixative", item.Where));
         if (Ph is < LeastPh)
             found.Add(Finding.Error("spent-fluid-too-acid", string.Create(CultureInfo.InvariantCulture, $"'{item.Id}' reads pH {Ph:0.0}, below {LeastPh:0.0}"), "collect it as formaldehyde waste and make fresh fixative", item.Where));
         if (Ph is null)
-            found.Add(Finding.Warning("spent-fluid-ph-unknown", $"no pH is noted for '{item.Id}', used {item.Uses} times", "measure it before it is used again", item.Where));
+            found.Add(Finding.Warning("spent-fluid-ph-unknown", $"no pH is noted for '{item.Id}', used {Count(item.Uses, "time")}", "measure it before it is used again", item.Where));
         if (item.UsesAllowed is { } most && item.Uses >= most)
-            found.Add(Finding.Error("spent-fluid-used-up", string.Create(CultureInfo.InvariantCulture, $"'{item.Id}' has been used {item.Uses} times of the {most} that this bench allows"), "collect it as formaldehyde waste and make fresh fixative", item.Where));
+            found.Add(Finding.Error("spent-fluid-used-up", string.Create(CultureInfo.InvariantCulture, $"'{item.Id}' has been used {Count(item.Uses, "time")} of the {most} that this bench allows"), "collect it as formaldehyde waste and make fresh fixative", item.Where));
         return found.ToImmutable();
     }
+
+    private static string Count(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 }

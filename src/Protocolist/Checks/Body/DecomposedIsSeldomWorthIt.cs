@@ -18,6 +18,6 @@ internal static class DecomposedIsSeldomWorthIt
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Specimen.Condition == Condition.Decomposed)
-            yield return Finding.Warning("decomposed", $"it came decomposed, and {plan.Body.LotVolume.Nominal.Text()} of it would be fixed whole", "keep skeleton, skin, hair or feathers, and tissue").By("specimen.condition");
+            yield return Finding.Warning("decomposed", $"it came decomposed, and {plan.Body.LotVolume.Nominal.Text()} of it would be fixed whole", "keep skeleton, skin, hair or feathers, and tissue").By("specimen.condition", "specimen.lot-volume");
     }
 }

@@ -25,15 +25,17 @@ internal static class FixationShorterThanPenetration
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Fixation is not { } fixation || plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Immerse) is not { } immerse) yield break;
-        var lies = plan.Steps.Where(s => s.Kind == StageKind.Immerse).Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
+        var steps = plan.Steps.Where(s => s.Kind == StageKind.Immerse).ToList();
+        var lies = steps.Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
         // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
         if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) yield break;
         if (lies.TotalHours < fixation.Time.LowHours && plan.House?.Fluid?.Kind != immerse.Fluid?.Kind)
         {
+            var (said, least) = Telling.Apart(lies.TotalHours, fixation.Time.LowHours);
             yield return Finding.Warning(
                 "fixation-shorter-than-penetration",
-                Invariant($"it lies {lies.TotalHours:0} h in fixative; to the middle of the {fixation.Slowest.Region.Name}, {fixation.Slowest.DepthMm:0.#} mm, it takes {fixation.Time.LowHours:0} h at the least and perhaps {fixation.Time.HighHours:0} h"),
-                "leave it longer, or cut or inject it; cut a trial into the thickest place before washing").At(immerse, "last").By("model.fixation");
+                Invariant($"it lies {said} h in fixative; to the middle of the {fixation.Slowest.Region.Name}, {fixation.Slowest.DepthMm:0.#} mm, it takes {least} h at the least and perhaps {fixation.Time.HighHours:0} h"),
+                "leave it longer, or cut or inject it; cut a trial into the thickest place before washing").At(immerse).ByEach(steps, "last").By("model.fixation");
         }
     }
 }

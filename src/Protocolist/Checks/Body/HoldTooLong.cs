@@ -11,24 +11,33 @@ internal static class HoldTooLong
     private static readonly Duration Fridge = Duration.FromDays(3);
     private static readonly Duration Cool = Duration.FromDays(1);
     private const double FridgeCelsius = 8;
+    private const double KelvinAtZero = 273.15;
 
     public static PlanCheck Check { get; } = new(
         "hold-too-long",
         "the specimen: cold slows decay and does not stop it",
-        "common practice: 3 d at fridge temperature, 1 d above 8 degC",
+        "common practice: 3 d at fridge temperature, 1 d above 8 °C",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d where the cold is 8 degC or below, or longer than 1 d where it is warmer")],
+        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d where the cold is 8 °C or below, or longer than 1 d where it is warmer")],
     };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        var cold = plan.Bench.Temperatures.Cold.DegreesCelsius;
-        var most = cold <= FridgeCelsius ? Fridge : Cool;
         foreach (var step in plan.Steps)
         {
-            if (step.Kind == StageKind.Hold && step.Lasts > most)
-                yield return Finding.Warning("hold-too-long", Invariant($"'{step.Id}' holds it for {step.Lasts.Text()} at {cold:0.#} degC; {most.Text()} is the most"), "begin sooner, or freeze it once and thaw it for fixing").At(step, "last", "temperature");
+            if (step.Kind != StageKind.Hold) continue;
+            var (celsius, figure) = Held(plan, step);
+            var most = celsius <= FridgeCelsius ? Fridge : Cool;
+            if (step.Lasts > most)
+                yield return Finding.Warning("hold-too-long", Invariant($"'{step.Id}' holds it for {step.Lasts.Past(most)} at {celsius:0.#} °C; {most.Text()} is the most"), $"begin sooner; {Freezing.Advice(plan)}").At(step, "last").By(figure);
         }
+    }
+
+    /// <summary>Where the protocol says at what temperature, there; else in the cold of the bench.</summary>
+    private static (double Celsius, string Figure) Held(ReviewCase plan, ReviewStep step)
+    {
+        var own = $"{step.Id}.temperature";
+        return plan.ValueOf(own) is { } value ? (value.Quantity.High - KelvinAtZero, own) : (plan.Bench.Temperatures.Cold.DegreesCelsius, "bench.cold");
     }
 }

@@ -7,6 +7,7 @@ namespace Protocolist.Checks.Body;
 internal static class LargeLotInOneVessel
 {
     private const int Many = 50;
+    private const double Roomy = 5;
 
     public static PlanCheck Check { get; } = new(
         "many-in-one-vessel",
@@ -19,7 +20,7 @@ internal static class LargeLotInOneVessel
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.Count > Many && plan.House?.Vessel is { Ratio: < 5 } vessel)
-            yield return Finding.Note("many-in-one-vessel", Invariant($"{plan.Specimen.Count} animals share {vessel.Vessel.Name} with {vessel.Ratio:0.0} times their volume of fluid"), "divide the lot over several jars, each with its label").At(plan.House).By("specimen.count");
+        if (plan.Specimen.Count > Many && plan.House?.Vessel is { Ratio: < Roomy } vessel)
+            yield return Finding.Note("many-in-one-vessel", Invariant($"{plan.Specimen.Count} animals share the {vessel.Vessel.Name} with {Telling.Apart(vessel.Ratio, Roomy, 1).Value} times their volume of fluid; more than {Many} want {Roomy:0} times"), "divide the lot over several jars, each with its label").At(plan.House, "volume").By("specimen.count", "specimen.lot-volume");
     }
 }

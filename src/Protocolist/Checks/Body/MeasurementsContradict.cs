@@ -24,7 +24,16 @@ internal static class MeasurementsContradict
         foreach (var finding in plan.Earlier)
         {
             if (finding.Id is "mass-against-length" or "mass-against-displacement" or "girth-against-mass" or "thickness-against-mass" or "lot-heavier-than-its-animals" or "two-lengths")
-                yield return (finding with { Id = "measurements-contradict" }).By("specimen.mass", "specimen.length");
+                yield return (finding with { Id = "measurements-contradict" }).By([.. FiguresOf(finding.Id)]);
         }
     }
+
+    private static string[] FiguresOf(string id) => id switch
+    {
+        "mass-against-displacement" => ["specimen.mass", "specimen.volume"],
+        "girth-against-mass" or "thickness-against-mass" => ["specimen.mass", "specimen.half-thickness"],
+        "lot-heavier-than-its-animals" => ["specimen.mass", "specimen.lot-mass", "specimen.count"],
+        "two-lengths" => ["specimen.length"],
+        _ => ["specimen.mass", "specimen.length"],
+    };
 }

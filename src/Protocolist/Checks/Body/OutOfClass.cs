@@ -26,7 +26,7 @@ internal static class OutOfClass
         var taxon = plan.Protocol.Class;
         if (!plan.Group.IsA(taxon.Group))
         {
-            yield return Finding.Error("out-of-class", $"'{plan.Protocol.Id}' is for {taxon.Group}, and this is a {plan.Group.Name}", "use a protocol for its group");
+            yield return Finding.Error("out-of-class", $"'{plan.Protocol.Id}' is for the group '{taxon.Group}', and this is {plan.Group.One()}", "use a protocol for its group");
         }
 
         foreach (var (key, limit) in taxon.Limits)
@@ -34,11 +34,11 @@ internal static class OutOfClass
             var (low, nominal, high) = Ends(plan.Body, key);
             if (!SpecimenClass.Within(limit, nominal))
             {
-                yield return Finding.Error("out-of-class", $"its {key}, {Measurable.Text(nominal, limit.Dimension)}, is outside the {Measurable.Text(limit)} of '{plan.Protocol.Id}'", "use a protocol for its size");
+                yield return Finding.Error("out-of-class", $"its {key}, {Measurable.Text(nominal, limit.Dimension)}, is outside the {Measurable.Text(limit)} of '{plan.Protocol.Id}'{(nominal == limit.High ? ", whose upper end belongs to the next class" : "")}", "use a protocol for its size").By($"specimen.{key}");
             }
             else if (!SpecimenClass.Within(limit, low) || !SpecimenClass.Within(limit, high))
             {
-                yield return Finding.Note("out-of-class", $"its {key} is known as {Measurable.Text(new QuantityRange(low, high, limit.Dimension))} only, which reaches beyond the {Measurable.Text(limit)} of '{plan.Protocol.Id}'", $"measure the {key}");
+                yield return Finding.Note("out-of-class", $"its {key} is known as {Measurable.Text(new QuantityRange(low, high, limit.Dimension))} only, which reaches beyond the {Measurable.Text(limit)} of '{plan.Protocol.Id}'{(high == limit.High ? ", whose upper end belongs to the next class" : "")}", $"measure the {key}").By($"specimen.{key}");
             }
         }
     }

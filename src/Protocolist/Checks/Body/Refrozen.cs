@@ -17,6 +17,6 @@ internal static class Refrozen
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Tells(HistoryWords.FrozenAgain))
-            yield return Finding.Warning("frozen-twice", $"it was frozen more than once ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}')", "look at skin, eyes and gut before anything is mixed; expect soft tissue, and fix it at once when it is thawed");
+            yield return Finding.Warning("frozen-twice", $"it was frozen more than once, as is told ({plan.Specimen.History()})", "look at skin, eyes and gut before anything is mixed; expect soft tissue, and fix it at once when it is thawed");
     }
 }

@@ -25,7 +25,7 @@ internal static class ThawedIsNotHeld
         foreach (var step in plan.Steps)
         {
             if (step.Kind == StageKind.Hold && step.Lasts > Day)
-                yield return Finding.Warning("thawed-is-held", $"it was frozen and is thawed, and '{step.Id}' holds it for another {step.Lasts.Text()}", "fix it at once; do not freeze it again").At(step, "last").By("specimen.condition");
+                yield return Finding.Warning("thawed-is-held", $"it was frozen and is thawed, and '{step.Id}' holds it for another {step.Lasts.Past(Day)}; {Day.Text()} is the most", "fix it at once; do not freeze it again").At(step, "last").By("specimen.condition");
         }
     }
 }

@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Body;
 
@@ -21,7 +20,7 @@ internal static class ThickAndUncut
         if (plan.Opens || plan.FirstFixing is not { } first) yield break;
         var most = Length.FromMillimeters(plan.Group.WholeUpToMm.High);
         var half = plan.Body.HalfThickness.Nominal;
-        if (half > most)
-            yield return Finding.Warning("thick-and-uncut", Invariant($"a {plan.Group.Name} {half.Text()} to the middle goes whole into '{first.Id}'; {most.Text()} is the most that fluid reaches from outside in time"), "slit or inject the gut region first").At(first).By("specimen.half-thickness");
+        if (half > most && Telling.Apart(half, most) is var (said, limit))
+            yield return Finding.Warning("thick-and-uncut", $"{plan.Group.One()} {said} to the middle goes whole into '{first.Id}'; {limit} is the most that fluid reaches from outside in time", "slit or inject the gut region first").At(first).By("specimen.half-thickness");
     }
 }

@@ -19,14 +19,15 @@ internal static class TooLateAfterDeath
         Speaks = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled or thawed; frozen ones aside")],
     };
 
+    /// <summary>Of a body that was in the freezer nobody knows how much of the time since death it was frozen: how long it waits thawed is asked elsewhere.</summary>
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen || plan.FirstFixing?.Step.Start is not { } start) yield break;
-        var most = plan.Specimen.Condition is Condition.Chilled or Condition.Thawed ? Chilled : Warm;
+        if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen or Condition.Thawed || plan.FirstFixing?.Step.Start is not { } start) yield break;
+        var most = plan.Specimen.Condition is Condition.Chilled ? Chilled : Warm;
         var waited = start.ToInstant() - died;
         if (waited <= most) yield break;
-        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Text()} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
+        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Past(most)} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
         string[] remedies = [waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner", .. Time.BodyWaits.Remedies(plan)];
-        yield return Finding.Warning("too-late-after-death", message, string.Join("; ", remedies)).At(plan.FirstFixing);
+        yield return Finding.Warning("too-late-after-death", message, string.Join("; ", remedies)).At(plan.FirstFixing).By("specimen.condition");
     }
 }

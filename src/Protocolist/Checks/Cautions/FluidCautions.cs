@@ -29,9 +29,9 @@ internal static class FluidCautions
         if (fluid.IsWater) yield break;
         var hazards = Hazards.Of(fluid);
         if (hazards.SignalWord.Length > 0)
-            yield return $"{hazards.SignalWord.ToUpperInvariant()}: {(fluid.HasFormaldehyde ? fluid.Kind == FluidKind.FormaldehydeStock ? "formaldehyde stock" : "formalin" : fluid.Name)} {string.Join("; ", hazards.Statements.Select(HazardWords.Of))}.";
+            yield return $"{hazards.SignalWord.ToUpperInvariant()}: {(fluid.HasFormaldehyde ? fluid.Kind == FluidKind.FormaldehydeStock ? "formaldehyde stock" : "formalin" : fluid.Name)}: {string.Join("; ", hazards.Statements.Select(HazardWords.Of))}.";
         yield return fluid.HasFormaldehyde ? FormalinGear : AlcoholGear;
-        if (Limits(fluid.HasFormaldehyde ? "formaldehyde" : fluid.Kind == FluidKind.Ethanol ? "ethanol" : "isopropanol") is { Length: > 0 } limits) yield return limits;
+        yield return Limits(fluid.HasFormaldehyde ? "formaldehyde" : fluid.Kind == FluidKind.Ethanol ? "ethanol" : "isopropanol");
         yield return fluid.HasFormaldehyde ? FormalinAid : AlcoholAid;
     }
 
@@ -39,7 +39,7 @@ internal static class FluidCautions
     public static string OfStock(Fluid stock)
     {
         var hazards = Hazards.Of(stock);
-        return $"{hazards.SignalWord.ToUpperInvariant()}, when mixing: {stock.Name} {string.Join("; ", hazards.Statements.Select(HazardWords.Of))}. Face shield, gloves over the wrist, in a hood or outdoors.";
+        return $"{hazards.SignalWord.ToUpperInvariant()}, when mixing: {stock.Name}: {string.Join("; ", hazards.Statements.Select(HazardWords.Of))}. Face shield, gloves over the wrist, in a hood or outdoors.";
     }
 
     /// <summary>The limits of every authority, dated: facts for information.</summary>
@@ -47,9 +47,14 @@ internal static class FluidCautions
     {
         var all = ExposureLimits.All.Where(l => l.Substance == substance && l.Kind is ExposureKind.WorkingDay or ExposureKind.FifteenMinutes or ExposureKind.Ceiling)
             .GroupBy(l => (l.Authority, l.Year))
-            .Select(g => Invariant($"{g.Key.Authority}, {g.Key.Year}: {string.Join(", ", g.Select(l => Invariant($"{l.Ppm:0.###} {Kind(l.Kind)}")))}"));
+            .Select(g => Invariant($"{g.Key.Authority}, {g.Key.Year}: {string.Join(", ", g.Select(l => Said(l)))}"));
         return $"Limits for {substance} in air, ppm: {string.Join("; ", all)}.";
     }
 
-    private static string Kind(ExposureKind kind) => kind switch { ExposureKind.WorkingDay => "a day", ExposureKind.Ceiling => "never above", _ => "for 15 minutes" };
+    private static string Said(ExposureLimit limit) => limit.Kind switch
+    {
+        ExposureKind.WorkingDay => Invariant($"{limit.Ppm:0.###} a day"),
+        ExposureKind.Ceiling => Invariant($"never above {limit.Ppm:0.###}"),
+        _ => Invariant($"{limit.Ppm:0.###} for 15 minutes"),
+    };
 }

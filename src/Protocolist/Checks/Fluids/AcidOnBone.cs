@@ -23,8 +23,9 @@ internal static class AcidOnBone
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (!plan.Group.IsA("vertebrate")) yield break;
-        var acid = plan.Formalin.Where(s => s.Fluid!.Buffering == Buffering.None && s.Kind is StageKind.Immerse).Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
-        if (acid > Brief && plan.Formalin.First(s => s.Fluid!.Buffering == Buffering.None && s.Kind is StageKind.Immerse) is var step)
-            yield return Finding.Warning("acid-on-bone", $"the bones of a {plan.Group.Name} lie {acid.Text()} in {step.Fluid!.Name}, which is acid; {Brief.Text()} is the most", "use neutral buffered formalin").At(step, "fluid", "last");
+        var steps = plan.Formalin.Where(s => s.Fluid!.Buffering == Buffering.None && s.Kind is StageKind.Immerse).ToList();
+        var acid = steps.Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
+        if (acid > Brief)
+            yield return Finding.Warning("acid-on-bone", $"the bones of {plan.Group.One()} lie {acid.Past(Brief)} in {steps[0].Fluid!.Name}, which is acid; {Brief.Text()} is the most", "use neutral buffered formalin").At(steps[0], "fluid", "last").ByEach(steps, "last");
     }
 }

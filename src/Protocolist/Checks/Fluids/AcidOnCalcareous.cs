@@ -18,8 +18,8 @@ internal static class AcidOnCalcareous
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (!plan.Group.IsCalcareous && !plan.Group.IsSpiculate) yield break;
-        var part = plan.Group.IsCalcareous ? "shell or skeleton of lime" : "spicules or ossicles";
+        var part = plan.Group.IsCalcareous ? "a shell or skeleton of lime" : "spicules or ossicles";
         foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering == Buffering.None))
-            yield return Finding.Error("acid-on-calcareous", $"'{step.Id}' puts {step.Fluid!.Name}, which turns acid, on a {plan.Group.Name}, which has a {part}", "keep it in alcohol, or use buffered formalin and only briefly") with { Subject = step.Id };
+            yield return Finding.Error("acid-on-calcareous", $"'{step.Id}' puts {step.Fluid!.Name}, which turns acid, on {plan.Group.One()}, which has {part}", "keep it in alcohol, or use buffered formalin and only briefly").At(step, "fluid");
     }
 }

@@ -32,9 +32,12 @@ internal static class AlcoholOnGelatinous
             before = step.Fluid.AlcoholVolumePercent;
         }
 
-        var message = Invariant($"a {plan.Group.Name} of {100 * plan.Group.WaterFraction.Nominal:0} % water goes into alcohol, and '{at.Id}' raises it by {largest:0.#} points at once; {Step:0} is the most");
-        yield return (largest > Step * 1.05
+        var isTooBig = largest > Step + 1e-9;
+        var (points, most) = Telling.Apart(largest, Step, 1);
+        var message = Invariant($"{plan.Group.One()} of {100 * plan.Group.WaterFraction.Nominal:0} % water goes into alcohol, and '{at.Id}' raises it by {points} points at once; ")
+            + (isTooBig ? $"{most} is the most" : $"no step is over {most}, and it shrinks even so");
+        yield return (isTooBig
             ? Finding.Error("alcohol-on-gelatinous", message, "keep it in buffered formalin, or climb by steps of 10 points")
-            : Finding.Warning("alcohol-on-gelatinous", message, "keep it in buffered formalin where nothing forbids it")).At(at, "fluid").By("specimen.water-share");
+            : Finding.Warning("alcohol-on-gelatinous", message, "keep it in buffered formalin where nothing forbids it")).ByEach(plan.Alcohol, "fluid").By("specimen.water-share") with { Subject = at.Id };
     }
 }

@@ -41,9 +41,15 @@ internal static class AlcoholWeakenedByBody
         var stronger = AlcoholBaths.LastBath(house.Fluid, plan.Water, jar, house.Fluid.AlcoholVolumePercent, outcomes.Length > 1 ? outcomes[^2].InsideSlow : 0);
         yield return Finding.Warning(
             "alcohol-weakened-by-body",
-            Invariant($"{before}the body holds {plan.Water.Text()} of water: {jar.Text()} of {house.Fluid.Name} in '{house.Id}' come to rest at {slow:0.0} to {fast:0.0} %vol, below {Lowest(house.Fluid):0}"),
+            Invariant($"{before}the body holds {plan.Water.Text()} of water: {jar.Text()} of {house.Fluid.Name} in '{house.Id}' come to rest at {Ends(slow, fast)} %vol, below {Lowest(house.Fluid):0}"),
             stronger is { } s && s <= 96
                 ? Invariant($"fill it with {s:0} %vol, or change the fluid once after some weeks; then measure")
-                : "leave it longer in the baths, change the last fluid twice, and measure").At(house, "fluid", "volume").By("specimen.water-share", "specimen.half-thickness");
+                : baths.Count > 1 ? "leave it longer in the baths, change the last fluid twice, and measure" : "put a bath before it, or change the fluid twice, and measure").At(house, "fluid", "volume").By("specimen.water-share", "specimen.lot-volume", "specimen.half-thickness").ByEach(plan.Alcohol.Where(s => s != house), "last");
+    }
+
+    private static string Ends(double low, double high)
+    {
+        var (from, to) = (Invariant($"{low:0.0}"), Invariant($"{high:0.0}"));
+        return from == to ? from : $"{from} to {to}";
     }
 }

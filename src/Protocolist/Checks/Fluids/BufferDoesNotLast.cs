@@ -30,7 +30,9 @@ internal static class BufferDoesNotLast
         // For jelly nothing lasts better: phosphate falls out with the salts of the sea, borax does harm, alcohol shrinks it.
         if (plan.Group.IsGelatinous && house.Fluid.Buffering == Buffering.SeaWater)
             yield return Finding.Note("buffer-does-not-last", Invariant($"'{house.Id}' keeps it in {house.Fluid.Name}, the usual fluid for jelly, whose pH is not to be trusted after {days} days"), "read its pH at every round, and renew the fluid below 7").At(house, "fluid");
+        else if (house.Fluid.Buffering == Buffering.None)
+            yield return Finding.Warning("buffer-does-not-last", Invariant($"'{house.Id}' keeps it for good in {house.Fluid.Name}, which has no buffer and a pH of {profile.PhLow:0.0} to {profile.PhHigh:0.0}; it {profile.Cannot}"), "keep it in phosphate-buffered formalin, or in alcohol").At(house, "fluid");
         else
-            yield return Finding.Warning("buffer-does-not-last", Invariant($"'{house.Id}' keeps it for good in {house.Fluid.Name}, whose pH of {profile.PhLow:0.0} to {profile.PhHigh:0.0} is not to be trusted after {days} days; it {profile.Cannot}"), "keep it in phosphate-buffered formalin, or in alcohol").At(house, "fluid");
+            yield return Finding.Warning("buffer-does-not-last", Invariant($"'{house.Id}' keeps it for good in {house.Fluid.Name}, whose pH of {profile.PhLow:0.0} to {profile.PhHigh:0.0} is not to be trusted after {Telling.Count(days, "day", "days")}; it {profile.Cannot}"), "keep it in phosphate-buffered formalin, or in alcohol").At(house, "fluid");
     }
 }

@@ -25,7 +25,7 @@ internal static class FixativeOverItsMonth
             if (step.Kind != StageKind.Immerse) continue;
             var filling = Duration.FromSeconds(step.Lasts.TotalSeconds / (1 + step.Step.Changes));
             if (filling > Month)
-                yield return Finding.Warning("fixative-over-its-month", $"a filling of '{step.Id}' stays {filling.Text()}; {Month.Text()} is the most", "change the fluid once a month, or read its pH").At(step, "last", "changes");
+                yield return Finding.Warning("fixative-over-its-month", $"a filling of '{step.Id}' stays {filling.Past(Month)}; {Month.Text()} is the most", "change the fluid once a month, or read its pH").At(step, "last", "changes");
         }
     }
 }

@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Fluids;
 
@@ -15,13 +14,14 @@ internal static class FixativeTooCold
         "SPNHC best-practices wiki, Fluid Collections (cooler temperatures promote it); the 10 degrees are common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the room where a formalin bath stands is below 10 degC")],
+        Speaks = [new(Severity.Warning, "the room where a formalin bath stands is below 10 °C")],
     };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         var room = plan.Bench.Temperatures.Room.DegreesCelsius;
+        var (said, least) = Telling.Apart(room, LeastCelsius, 1);
         if (room < LeastCelsius && plan.Formalin.FirstOrDefault(s => s.Kind == StageKind.Immerse) is { } step)
-            yield return Finding.Warning("fixative-too-cold", Invariant($"'{step.Id}' stands {step.Lasts.Text()} at {room:0.#} degC; below {LeastCelsius:0} degC formaldehyde falls out white, and it fixes slowly"), "start it cold where the body may rot, then bring it to 15 to 20 degC").At(step, "last").By("bench.temperature");
+            yield return Finding.Warning("fixative-too-cold", $"'{step.Id}' stands {step.Lasts.Text()} at {said} °C; below {least} °C formaldehyde falls out white, and it fixes slowly", "start it cold where the body may rot, then bring it to 15 to 20 °C").At(step, "last").By("bench.temperature");
     }
 }

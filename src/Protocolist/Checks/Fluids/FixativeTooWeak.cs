@@ -30,9 +30,14 @@ internal static class FixativeTooWeak
         {
             if (step.Kind != StageKind.Immerse) continue;
             if (step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams < LeastGramsPerLitre)
-                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, {grams:0} g/L of formaldehyde; {LeastGramsPerLitre:0} g/L is the least in use"), "use 10 % formalin, or 4 % for jellyfish").At(step, "fluid");
+            {
+                var (said, least) = Telling.Apart(grams, LeastGramsPerLitre);
+                yield return Finding.Warning("fixative-too-weak", $"'{step.Id}' fixes in {step.Fluid.Name}, {said} g/L of formaldehyde; {least} g/L is the least in use", "use 10 % formalin, or 4 % for jellyfish").At(step, "fluid");
+            }
             else if (step.Fluid.IsAlcohol && step == plan.FirstFixing && step.Fluid.AlcoholVolumePercent < LeastAlcohol - 1e-9 && !GoesOnSoon(plan, step))
-                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, and alcohol below {LeastAlcohol:0} %vol does not stop decay in a fresh body"), "use 75 to 80 %vol, with two changes").At(step, "fluid");
+            {
+                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, and alcohol below {LeastAlcohol:0} %vol does not stop decay in a fresh body"), "use 75 to 80 %vol, with two changes").At(step, "fluid", "last");
+            }
         }
     }
 

@@ -31,7 +31,7 @@ internal static class FormalinOnSpicules
             // Sea squirts are fixed in borate-buffered formalin for up to a week, and never put into ethanol fresh.
             var isSquirt = plan.Group.IsA("ascidian");
             if (isSquirt && step.Kind != StageKind.House && step.Lasts <= Week) continue;
-            var message = $"'{step.Id}' has a {plan.Group.Name}, which is named by its spicules or ossicles, in {step.Fluid!.Name}{(step.Kind == StageKind.House ? " for good" : $" for {step.Lasts.Text()}")}";
+            var message = $"'{step.Id}' has {plan.Group.One()}, which is named by its spicules or ossicles, in {step.Fluid!.Name}{(step.Kind == StageKind.House ? " for good" : $" for {step.Lasts.Past(Week)}")}{(isSquirt ? "; a week is the most" : "")}";
             yield return (step.Kind == StageKind.House && !isSquirt
                 ? Finding.Error("formalin-on-spicules", message, "keep it in ethanol of 70 to 80 %vol")
                 : Finding.Warning("formalin-on-spicules", message, isSquirt ? "move it to ethanol after a week, or keep a piece in ethanol beside it" : "fix it in ethanol, or take a piece into ethanol first")).At(step, "fluid", "last");

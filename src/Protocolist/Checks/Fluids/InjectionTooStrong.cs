@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Fluids;
 
@@ -23,8 +22,8 @@ internal static class InjectionTooStrong
     {
         foreach (var step in plan.Formalin)
         {
-            if (step.Kind == StageKind.Inject && step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams > Most)
-                yield return Finding.Warning("injection-too-strong", Invariant($"'{step.Id}' injects {step.Fluid.Name}, {grams:0} g/L of formaldehyde; {Most:0} g/L is the most"), "inject 10 % formalin, and more of it").At(step, "fluid");
+            if (step.Kind == StageKind.Inject && step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams > Most && Telling.Apart(grams, Most) is var (said, most))
+                yield return Finding.Warning("injection-too-strong", $"'{step.Id}' injects {step.Fluid.Name}, {said} g/L of formaldehyde; {most} g/L is the most", "inject 10 % formalin, and more of it").At(step, "fluid");
         }
     }
 }

@@ -10,6 +10,10 @@ internal static class KeepingStrengthOutOfBand
 {
     /// <summary>Below this alcohol does not preserve (Simmons, from memory; common practice calls it urgent).</summary>
     private const double NotPreservative = 50;
+
+    /// <summary>The same of isopropanol, ten points below what is kept: the project's choice.</summary>
+    private const double IsopropanolNotPreservative = 30;
+
     private const double MouldGramsPerLitre = 12;
     private const double HardensGramsPerLitre = 45;
 
@@ -29,7 +33,7 @@ internal static class KeepingStrengthOutOfBand
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House is not { Fluid: { } fluid } house) yield break;
-        var (low, high, stop) = fluid.Kind switch { FluidKind.Ethanol => (65.0, 80.0, NotPreservative), FluidKind.Isopropanol => (40.0, 55.0, 30.0), _ => (0.0, 100.0, 0.0) };
+        var (low, high, stop) = fluid.Kind switch { FluidKind.Ethanol => (65.0, 80.0, NotPreservative), FluidKind.Isopropanol => (40.0, 55.0, IsopropanolNotPreservative), _ => (0.0, 100.0, 0.0) };
         var strength = fluid.AlcoholVolumePercent;
 
         // For DNA strong ethanol is wanted, stiff or not.
@@ -37,9 +41,9 @@ internal static class KeepingStrengthOutOfBand
         if (fluid.IsAlcohol && strength < stop)
             yield return Finding.Error("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; below {stop:0} %vol it does not preserve"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
         else if (fluid.IsAlcohol && (strength < low || strength > high))
-            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; {low:0} to {high:0} %vol is kept"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
+            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; {low:0} to {high:0} %vol is right for keeping"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
         else if (fluid.FormaldehydeGramsPerLitre is { } grams && (grams <= MouldGramsPerLitre || grams > HardensGramsPerLitre))
-            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}, {grams:0} g/L of formaldehyde; {MouldGramsPerLitre:0} g/L lets mould grow and more than {HardensGramsPerLitre:0} g/L only hardens"), "use 5 to 10 % formalin, neutral buffered").At(house, "fluid");
+            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}, {Telling.Apart(grams, HardensGramsPerLitre).Value} g/L of formaldehyde; up to {MouldGramsPerLitre:0} g/L lets mould grow, and more than {HardensGramsPerLitre:0} g/L only hardens"), "use 5 to 10 % formalin, neutral buffered").At(house, "fluid");
         else if (fluid.IsWater)
             yield return Finding.Error("keeping-strength-out-of-band", $"'{house.Id}' keeps it in {fluid.Name}, which preserves nothing", "use alcohol or buffered formalin").At(house, "fluid");
     }

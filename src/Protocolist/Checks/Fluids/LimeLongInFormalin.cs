@@ -30,11 +30,11 @@ internal static class LimeLongInFormalin
         foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
         {
             if (step.Kind != StageKind.House && step.Lasts <= Brief) continue;
-            var time = step.Kind == StageKind.House ? "for good" : $"for {step.Lasts.Text()}";
+            var time = step.Kind == StageKind.House ? "for good" : $"for {step.Lasts.Past(Brief)}";
             if (plan.Group.IsA("cephalopod"))
-                yield return Finding.Note("lime-long-in-formalin", $"the statoliths of a {plan.Group.Name} lie in {step.Fluid!.Name} {time}, and are eaten slowly", "take them out first, dry or into ethanol, where age is to be read").At(step, "fluid", "last");
+                yield return Finding.Note("lime-long-in-formalin", $"the statoliths of {plan.Group.One()} lie in {step.Fluid!.Name} {time}, and are eaten slowly; {Brief.Text()} is the most", "take them out first, dry or into ethanol, where age is to be read").At(step, "fluid", "last");
             else
-                yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has a {plan.Group.Name} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
+                yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has {plan.Group.One()} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
         }
     }
 }

@@ -22,7 +22,7 @@ internal static class MixedAlcohols
         foreach (var other in plan.Alcohol.Concat(plan.Care.Where(c => c.Fluid is { IsAlcohol: true })))
         {
             if (other.Fluid!.Kind == first.Fluid!.Kind) continue;
-            yield return Finding.Error("mixed-alcohols", $"'{first.Id}' uses {first.Fluid.Name} and '{other.Id}' {other.Fluid.Name} on the same body", "use one alcohol throughout; wash it back to water before the other").At(other, "fluid");
+            yield return Finding.Error("mixed-alcohols", $"'{first.Id}' uses {first.Fluid.Name} and '{other.Id}' {other.Fluid.Name} on the same body", "use one alcohol throughout; wash it back to water before the other").At(other, "fluid").By($"{first.Id}.fluid");
             yield break;
         }
     }

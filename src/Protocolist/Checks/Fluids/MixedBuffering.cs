@@ -22,7 +22,7 @@ internal static class MixedBuffering
         var kinds = plan.Formalin.Concat(plan.Care.Where(c => c.Fluid is { HasFormaldehyde: true })).GroupBy(s => s.Fluid!.Buffering).ToList();
         if (kinds.Count < 2) yield break;
         var said = string.Join("; ", kinds.Select(k => $"{Name(k.Key)} in {string.Join(", ", k.Select(s => $"'{s.Id}'"))}"));
-        yield return Finding.Error("mixed-buffering", $"formalin of {kinds.Count} bufferings meets this body: {said}", "use one buffering from the first injection to the last top-up") with { Subject = kinds[1].First().Id };
+        yield return Finding.Error("mixed-buffering", $"formalin of {kinds.Count} bufferings meets this body: {said}", "use one buffering from the first injection to the last top-up").ByEach(kinds.SelectMany(k => k), "fluid") with { Subject = kinds[1].First().Id };
     }
 
     private static string Name(Buffering buffering) => buffering == Buffering.None ? "unbuffered" : $"{EnumWords<Buffering>.Of(buffering).Replace('-', ' ')} buffered";

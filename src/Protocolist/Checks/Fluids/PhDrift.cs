@@ -34,11 +34,11 @@ internal static class PhDrift
             {
                 // Below the least pH of used formalin the reused fixative is told of already.
                 if (ph >= SpentFluid.LeastPh && (ph < profile.PhLow - Doubt - 1e-9 || ph > profile.PhHigh + Doubt + 1e-9))
-                    yield return Finding.Warning("ph-drift", Invariant($"'{item.Id}' reads pH {ph:0.0}; {word}-buffered formalin has {profile.PhLow:0.0} to {profile.PhHigh:0.0}"), "measure again with a meter; buffer it anew with the same buffer, or make it fresh", item.Where);
+                    yield return Finding.Warning("ph-drift", Invariant($"'{item.Id}' reads pH {ph:0.0}; {(profile.Buffering == Buffering.None ? "unbuffered" : $"{word}-buffered")} formalin has {profile.PhLow:0.0} to {profile.PhHigh:0.0}, and a reading may be off by {Doubt}"), profile.Buffering == Buffering.None ? "measure again with a meter, or make it fresh" : "measure again with a meter; buffer it anew with the same buffer, or make it fresh", item.Where);
             }
             else if (profile.LastsDays is > 0 and var days && item.OpenedOn is { } opened && Period.DaysBetween(opened, on) is var age && age > days)
             {
-                yield return Finding.Warning("ph-drift", Invariant($"'{item.Id}', {word} buffered, stands open since {age} days, and no pH is noted; {days} days is as long as that buffer is to be trusted"), "measure its pH and note it under 'ph:', or make it fresh", item.Where);
+                yield return Finding.Warning("ph-drift", Invariant($"'{item.Id}', {word}-buffered, has stood open for {Telling.Count(age, "day", "days")}, and no pH is noted; {Telling.Count(days, "day", "days")} is as long as that buffer is to be trusted"), "measure its pH and note it under 'ph:', or make it fresh", item.Where);
             }
         }
     }

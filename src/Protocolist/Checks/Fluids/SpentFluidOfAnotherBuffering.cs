@@ -24,7 +24,9 @@ internal static class SpentFluidOfAnotherBuffering
         foreach (var item in plan.Bench.Stock)
         {
             if (item is { Uses: > 0, Kind: StockKind.Fluid, Buffering: { } kept } && item.OnHand.Units > 0 && kept != own)
-                yield return Finding.Warning("spent-fluid-of-another-buffering", $"'{item.Id}', used {item.Uses} times, is buffered with {kept}; this plan's formalin with {own}", "keep it for a specimen of its own buffering; do not top up with it", item.Where);
+                yield return Finding.Warning("spent-fluid-of-another-buffering", $"'{item.Id}', used {Telling.Times(item.Uses)}, is {Name(kept)}; this plan's formalin is {Name(own)}", "keep it for a specimen of its own buffering; do not top up with it", item.Where).ByEach(plan.Formalin, "fluid");
         }
     }
+
+    private static string Name(string buffering) => buffering == EnumWords<Buffering>.Of(Buffering.None) ? "unbuffered" : $"buffered with {buffering.Replace('-', ' ')}";
 }

@@ -19,8 +19,12 @@ internal static class TissueForDnaAfterFormalin
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Specimen.IntendedUse != IntendedUse.TissueForDnaFirst || plan.Formalin.IsEmpty) yield break;
-        var sample = plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Sample);
+        var sample = plan.Steps.FirstOrDefault(TakesTissue);
         if (sample is null || plan.IndexOf(sample) > plan.IndexOf(plan.Formalin[0]))
-            yield return Finding.Error("tissue-for-dna-after-formalin", sample is null ? $"tissue for DNA is wanted, and no step takes any before the formalin of '{plan.Formalin[0].Id}'" : $"tissue for DNA is wanted, and '{sample.Id}' comes after the formalin of '{plan.Formalin[0].Id}'", "take pieces of 1 to 3 mm into 95 % ethanol first").At(plan.Formalin[0]).By("specimen.intended-use");
+            yield return Finding.Error("tissue-for-dna-after-formalin", sample is null ? $"tissue for DNA is wanted, and no step takes any before the formalin of '{plan.Formalin[0].Id}'" : $"tissue for DNA is wanted, and '{sample.Id}' comes after the formalin of '{plan.Formalin[0].Id}'", "take pieces of 1 to 3 mm into 95 % ethanol first").At(plan.Formalin[0], "fluid").By("specimen.intended-use");
     }
+
+    /// <summary>A photograph is a sample too, and keeps no DNA.</summary>
+    private static bool TakesTissue(ReviewStep step) => step.Kind == StageKind.Sample
+        && (step.Fluid is { IsAlcohol: true } || step.Step.Instructions.Any(i => i.Contains("tissue", StringComparison.OrdinalIgnoreCase) || i.Contains("DNA", StringComparison.Ordinal)));
 }

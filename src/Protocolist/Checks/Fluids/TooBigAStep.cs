@@ -29,6 +29,7 @@ internal static class TooBigAStep
         // For jelly there is a check of its own.
         if (plan.Alcohol.IsEmpty || plan.Group.IsGelatinous) yield break;
         var strength = 0.0;
+        var from = "";
         var wasFixed = false;
         foreach (var step in plan.FluidSteps.Where(s => s.Kind is StageKind.Bath or StageKind.House or StageKind.Immerse or StageKind.Wash))
         {
@@ -40,10 +41,13 @@ internal static class TooBigAStep
             var most = strength == 0 ? FirstStep : LaterStep;
             if (next - strength > most + 1e-9)
             {
-                yield return Finding.Warning("too-big-a-step", string.Create(CultureInfo.InvariantCulture, $"'{step.Id}' goes from {strength:0.#} to {next:0.#} %vol at once, {next - strength:0.#} points; up to {most:0} is usual here"), "put a bath of a strength between before it") with { Subject = step.Id };
+                var (points, usual) = Telling.Apart(next - strength, most, 1);
+                var finding = Finding.Warning("too-big-a-step", string.Create(CultureInfo.InvariantCulture, $"'{step.Id}' goes from {strength:0.#} to {next:0.#} %vol at once, {points} points; up to {usual} is usual here"), "put a bath of a strength between before it").At(step, "fluid");
+                yield return from.Length > 0 ? finding.By($"{from}.fluid") : finding;
             }
 
             strength = next;
+            from = step.Id;
         }
     }
 }

@@ -24,7 +24,7 @@ internal static class UnwashedIntoAlcohol
             else if (step.Fluid.IsWater && step.Kind is StageKind.Wash) formalin = null;
             else if (step.Fluid.IsAlcohol && formalin is not null)
             {
-                yield return Finding.Error("unwashed-into-alcohol", $"'{step.Id}' puts the body into {step.Fluid.Name} straight from the formalin of '{formalin.Id}', without a wash", "wash it in water first, at least 24 h and longer the thicker it is") with { Subject = step.Id };
+                yield return Finding.Error("unwashed-into-alcohol", $"'{step.Id}' puts the body into {step.Fluid.Name} straight from the formalin of '{formalin.Id}', without a wash", "wash it in water first, at least 24 h and longer the thicker it is").At(step, "fluid").By($"{formalin.Id}.fluid");
                 yield break;
             }
         }

@@ -31,17 +31,35 @@ internal static class WashTooShort
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Alcohol.IsEmpty) yield break;
-        ReviewStep? formalin = null;
-        foreach (var step in plan.FluidSteps)
+        var (washes, isFormalinInside) = (new List<ReviewStep>(), false);
+        foreach (var step in plan.FluidSteps.Append(null))
         {
-            if (step.Fluid!.HasFormaldehyde) formalin = step;
-            if (step.Kind != StageKind.Wash || formalin is null) continue;
-            formalin = null;
-            var gone = Diffusion.Reached(DiffusionShape.Cylinder, plan.Depth, step.Lasts.TotalSeconds, Solute.Formaldehyde).Fast;
-            if (step.Lasts < Least && plan.Depth > Tiny)
-                yield return Finding.Warning("wash-too-short", $"'{step.Id}' washes for {step.Lasts.Text()}; {Least.Text()} is the least for a body of this size", $"wash for {Least.Text()} or longer").At(step, "last");
-            else if (gone < Half)
-                yield return Finding.Warning("wash-too-short", Invariant($"after {step.Lasts.Text()} of '{step.Id}' at most {100 * gone:0} % of the free formaldehyde has left a body with {plan.Depth.Text()} to cross"), $"wash for {Measurable.Text(Diffusion.Time(DiffusionShape.Cylinder, plan.Depth, Half, Solute.Formaldehyde))}").At(step, "last").By("specimen.half-thickness");
+            if (step is { Kind: StageKind.Wash } && isFormalinInside)
+            {
+                washes.Add(step);
+                continue;
+            }
+
+            if (washes.Count > 0)
+            {
+                if (Judge(plan, washes) is { } finding) yield return finding;
+                (washes, isFormalinInside) = ([], false);
+            }
+
+            isFormalinInside |= step?.Fluid!.HasFormaldehyde ?? false;
         }
+    }
+
+    /// <summary>Washes that follow each other are one wash.</summary>
+    private static Finding? Judge(ReviewCase plan, List<ReviewStep> washes)
+    {
+        var time = washes.Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
+        var gone = Diffusion.Reached(DiffusionShape.Cylinder, plan.Depth, time.TotalSeconds, Solute.Formaldehyde).Fast;
+        var named = Telling.And([.. washes.Select(s => $"'{s.Id}'")]);
+        if (time < Least && plan.Depth > Tiny)
+            return Finding.Warning("wash-too-short", $"{named} {(washes.Count == 1 ? "washes" : "wash")} for {time.Past(Least)}; {Least.Text()} is the least for a body of this size", $"wash for {Least.Text()} or longer").At(washes[0]).ByEach(washes, "last").By("specimen.half-thickness");
+        return gone < Half
+            ? Finding.Warning("wash-too-short", Invariant($"after {time.Text()} of {named} at most {Telling.Apart(100 * gone, 100 * Half).Value} % of the free formaldehyde has left a body with {plan.Depth.Text()} to cross; {100 * Half:0} % is the least"), $"wash for {Measurable.Text(Diffusion.Time(DiffusionShape.Cylinder, plan.Depth, Half, Solute.Formaldehyde))}").At(washes[0]).ByEach(washes, "last").By("specimen.half-thickness")
+            : null;
     }
 }

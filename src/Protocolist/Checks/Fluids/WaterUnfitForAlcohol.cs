@@ -22,7 +22,7 @@ internal static class WaterUnfitForAlcohol
         {
             if (!plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid)) continue;
             foreach (var part in recipe.Parts.Where(p => p.Name.Contains("tap water", StringComparison.Ordinal) || p.Name.Contains("sea water", StringComparison.Ordinal)))
-                yield return Finding.Warning("water-unfit-for-alcohol", $"{recipe.Fluid} is mixed with {part.Volume?.Text() ?? "some"} of {part.Name}", "take distilled or deionised water") with { Subject = recipe.For.FirstOrDefault("") };
+                yield return Finding.Warning("water-unfit-for-alcohol", $"{recipe.Fluid} is mixed with {part.Volume?.Text() ?? "some"} of {part.Name}", "take distilled or deionised water").By([.. recipe.For.Select(s => $"{s}.fluid")]) with { Subject = recipe.For.FirstOrDefault("") };
         }
 
         if (plan.Plan.Recipes.IsEmpty && plan.Earlier.FirstOrDefault(f => f.Id == "water-unfit-for-alcohol") is { } told) yield return told;

@@ -23,7 +23,7 @@ internal static partial class DatesInIsoForm
         foreach (var line in plan.Plan.Label)
         {
             if (Ambiguous().Match(line) is { Success: true } match)
-                yield return Finding.Warning("label-date-not-iso", $"the label's '{line}' holds the date {match.Value}, whose month nobody can tell", "write it as 2027-04-03");
+                yield return Finding.Warning("label-date-not-iso", $"the label's '{line}' holds the date {match.Value}, whose month nobody can tell", "write year, month and day: 2027-04-03 is the third of April");
         }
     }
 }

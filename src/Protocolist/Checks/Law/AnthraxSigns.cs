@@ -18,6 +18,6 @@ internal static class AnthraxSigns
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Group.IsA("mammal") && plan.Tells(HistoryWords.Anthrax))
-            yield return Finding.Error("anthrax-signs", $"what is told of this {plan.Group.Name} ('{plan.Specimen.HowObtained}{(plan.Specimen.Notes is { } notes ? "; " + notes : "")}') fits anthrax", "do not open, slit or inject it; plug the openings, cover the head, keep people and animals away, call the veterinary authority");
+            yield return Finding.Error("anthrax-signs", $"what is told of this {plan.Group.Name} ({plan.Specimen.History()}) fits anthrax", "do not open, slit or inject it; plug the openings, cover the head, keep people and animals away, call the veterinary authority");
     }
 }

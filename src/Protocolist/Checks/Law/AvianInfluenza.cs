@@ -19,6 +19,6 @@ internal static class AvianInfluenza
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Group.IsA("bird") && plan.DiedOfUnknown())
-            yield return Finding.Warning("avian-influenza", $"{(plan.Specimen.Count == 1 ? "a" : Invariant($"{plan.Specimen.Count} of a"))} {plan.Group.Name} dead of unknown cause{(string.IsNullOrWhiteSpace(plan.Specimen.Where) ? "" : $" at '{plan.Specimen.Where}'")}", "gloves, mask and eye protection; ask the authority before work begins, at once where several died together");
+            yield return Finding.Warning("avian-influenza", $"{(plan.Specimen.Count == 1 ? plan.Group.One() : Invariant($"{plan.Specimen.Count} animals ({plan.Group.Name})"))} dead of unknown cause{(string.IsNullOrWhiteSpace(plan.Specimen.Where) ? "" : $" at '{plan.Specimen.Where}'")}", "gloves, mask and eye protection; ask the authority before work begins, at once where several died together").By("specimen.count");
     }
 }

@@ -20,8 +20,8 @@ internal static class MissingProvenance
         string[] missing =
         [
             .. specimen.FoundOn is null && specimen.DiedAt is null ? ["when it was found (found-on)"] : (string[])[],
-            .. string.IsNullOrWhiteSpace(specimen.Where) ? ["where (where)"] : (string[])[],
-            .. string.IsNullOrWhiteSpace(specimen.CollectedBy) ? ["by whom (collected-by)"] : (string[])[],
+            .. string.IsNullOrWhiteSpace(specimen.Where) ? ["where it was found (where)"] : (string[])[],
+            .. string.IsNullOrWhiteSpace(specimen.CollectedBy) ? ["who collected it (collected-by)"] : (string[])[],
             .. string.IsNullOrWhiteSpace(specimen.HowObtained) ? ["how it was obtained (how-obtained)"] : (string[])[],
         ];
         if (missing.Length > 0)

@@ -32,8 +32,8 @@ internal static class Parasites
         }
 
         yield return plan.Group.IsA("carnivore")
-            ? Finding.Warning("parasites-on-body", $"a {plan.Group.Name}, and no step speaks of parasites: its gut may shed tapeworm eggs that infect people, and ticks and fleas leave the cold body", "gloves, sleeves and mask; no dry brushing; bag it at once and look into the bag; ask a veterinarian where fox tapeworm occurs")
-            : Finding.Note("parasites-on-body", $"a {plan.Group.Name}, and no step speaks of parasites: ticks, fleas and lice leave the cold body", "bag it at once, keep it cold, comb it over a white tray, and put what falls into ethanol with the number of the specimen");
+            ? Finding.Warning("parasites-on-body", $"{plan.Group.One()}, and no step speaks of parasites: its gut may shed tapeworm eggs that infect people, and ticks and fleas leave the cold body", "gloves, sleeves and mask; no dry brushing; bag it at once and look into the bag; ask a veterinarian where fox tapeworm occurs").By("specimen.condition")
+            : Finding.Note("parasites-on-body", $"{plan.Group.One()}, and no step speaks of parasites: ticks, fleas and lice leave the cold body", "bag it at once, keep it cold, comb it over a white tray, and put what falls into ethanol with the number of the specimen").By("specimen.condition");
     }
 
     private static bool Speaks(ReviewStep step)

@@ -19,7 +19,8 @@ internal static class PermitNotNoted
         if (!plan.Specimen.Permits.IsEmpty) yield break;
         var legal = plan.Group.Cautions.Where(c => c.IsLegal).ToList();
         if (legal.Count == 0 || legal.Exists(c => c.Id is "protected" or "cites")) yield break;
-        var where = string.IsNullOrWhiteSpace(plan.Specimen.Where) ? "where it was found" : $"at '{plan.Specimen.Where}'";
-        yield return Finding.Note("permit-not-noted", $"no permit is noted for a {plan.Group.Name} {plan.Specimen.HowObtained ?? "obtained"} {where}", "ask the authority of that place whether one is needed, and note its number or its answer under 'permits:'");
+        string[] told = [plan.Specimen.HowObtained is { } how && !string.IsNullOrWhiteSpace(how) ? $"'{how}'" : "", string.IsNullOrWhiteSpace(plan.Specimen.Where) ? "" : $"found at '{plan.Specimen.Where}'"];
+        var history = string.Join(", ", told.Where(t => t.Length > 0));
+        yield return Finding.Note("permit-not-noted", $"no permit is noted for {plan.Group.One()}{(history.Length > 0 ? $" ({history})" : "")}", "ask the authority of that place whether one is needed, and note its number or its answer under 'permits:'");
     }
 }

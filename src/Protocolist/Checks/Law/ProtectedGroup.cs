@@ -21,7 +21,7 @@ internal static class ProtectedGroup
         foreach (var caution in plan.Group.Cautions.Where(c => c is { IsLegal: true, Id: "protected" or "cites" }).Take(1))
         {
             var where = string.IsNullOrWhiteSpace(plan.Specimen.Where) ? "" : $" at '{plan.Specimen.Where}'";
-            yield return Finding.Warning("protected-group", $"a {plan.Group.Name}, {plan.Specimen.HowObtained ?? "obtained nobody says how"}{where}, and no paper is noted: {caution.Text}", "ask the authority of that place before work begins; note the number or the answer under 'permits:'") with { Source = caution.Source };
+            yield return Finding.Warning("protected-group", $"{plan.Group.One()}, {(string.IsNullOrWhiteSpace(plan.Specimen.HowObtained) ? "obtained nobody says how" : $"'{plan.Specimen.HowObtained}'")}{where}, and no paper is noted: {caution.Text}", "ask the authority of that place before work begins; note the number or the answer under 'permits:'") with { Source = caution.Source };
         }
     }
 }

@@ -21,7 +21,7 @@ internal static class RabiesProne
         {
             if (caution.Id != "rabies") continue;
             var into = plan.Steps.FirstOrDefault(s => s.Step.Sites.Any(i => i.Region == "head") || s.Step.Cuts.Any(c => c.Region == "head"));
-            yield return Finding.Warning("rabies-prone", $"a {plan.Group.Name}{(into is null ? "" : $", and '{into.Id}' goes into its head")}: {caution.Text}", "ask first whether the health authority wants it tested");
+            yield return Finding.Warning("rabies-prone", $"{plan.Group.One()}{(into is null ? "" : $", and '{into.Id}' goes into its head")}: {caution.Text}", "ask first whether the health authority wants it tested");
         }
     }
 }

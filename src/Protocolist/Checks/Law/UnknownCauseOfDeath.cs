@@ -20,6 +20,6 @@ internal static class UnknownCauseOfDeath
     {
         if (!plan.Group.IsA("mammal") && !plan.Group.IsA("bird") || !plan.DiedOfUnknown()) yield break;
         var opens = plan.Steps.FirstOrDefault(s => s.Kind is StageKind.Slit or StageKind.Inject);
-        yield return Finding.Warning("unknown-cause-of-death", $"a {plan.Group.Name}, '{plan.Specimen.HowObtained}': nothing says what it died of{(opens is null ? "" : $", and '{opens.Id}' opens it")}", "have it looked at by a veterinarian or somebody competent first, and note the cause under 'how-obtained:' or 'notes:'");
+        yield return Finding.Warning("unknown-cause-of-death", $"{plan.Group.One()}, {plan.Specimen.History()}: nothing says what it died of{(opens is null ? "" : $", and '{opens.Id}' opens it")}", "have it looked at by a veterinarian or somebody competent first, and note the cause under 'how-obtained:' or 'notes:'");
     }
 }

@@ -30,6 +30,6 @@ internal static class AboveFlashPoint
         }
 
         if (most is not null && Hazards.Of(most.Fluid!) is { FlashPoint: { } flash } hazards && room >= flash.DegreesCelsius - hazards.FlashPointDoubt)
-            yield return Finding.Warning("above-flash-point", Invariant($"'{most.Id}' opens {most.Step.Volume!.Value.Text()} of {most.Fluid!.Name} at {room:0.#} degC; it flashes from {flash.DegreesCelsius:0} degC, give or take {hazards.FlashPointDoubt:0}"), "no flame, motor or switch near, air drawn off at the floor, metal drums earthed; a cooler room is better").At(most, "volume").By("bench.temperature");
+            yield return Finding.Warning("above-flash-point", Invariant($"'{most.Id}' opens {most.Step.Volume!.Value.Text()} of {most.Fluid!.Name} at {room:0.#} °C; it flashes from {flash.DegreesCelsius:0} °C, give or take {hazards.FlashPointDoubt:0}"), "no flame, motor or switch near, air drawn off at the floor, metal drums earthed; a cooler room is better").At(most, "fluid", "volume").By("bench.temperature");
     }
 }

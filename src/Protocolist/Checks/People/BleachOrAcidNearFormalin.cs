@@ -23,7 +23,7 @@ internal static class BleachOrAcidNearFormalin
         foreach (var item in plan.Bench.Stock)
         {
             if (Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase)))
-                yield return Finding.Warning("bleach-or-acid-near-formalin", $"'{item.Id}', {item.Substance}, stands on a bench where '{plan.Formalin[0].Id}' uses {plan.Formalin[0].Fluid!.Name}", "keep them in different rooms, and never clean formalin up with it", item.Where);
+                yield return Finding.Warning("bleach-or-acid-near-formalin", $"'{item.Id}', {item.Substance}, stands on a bench where '{plan.Formalin[0].Id}' uses {plan.Formalin[0].Fluid!.Name}", "keep them in different rooms, and never clean formalin up with it", item.Where).By($"{plan.Formalin[0].Id}.fluid");
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
@@ -43,8 +44,11 @@ internal static class FormaldehydeInTheAir
         if (over.Count == 0) yield break;
         var binding = over.Exists(l => l.Authority.StartsWith("OSHA", StringComparison.Ordinal) || l.Authority.StartsWith("Directive", StringComparison.Ordinal));
         var said = string.Join(", ", over.OrderBy(l => l.Ppm).Select(l => Invariant($"{l.Ppm:0.###} ppm {(l.Kind == ExposureKind.WorkingDay ? "a day" : "briefly")} ({l.Authority})")));
-        var message = Invariant($"over {open.Vessel.Vessel.Name} in '{open.Id}'{(air.HasHood ? " in the hood" : "")} about {estimate.Near.Ppm:0.0##} ppm of formaldehyde for {work.Text()}, {estimate.ShiftMean.Ppm:0.0##} as the mean of a day, each perhaps three times as much; above {said}");
+        var message = Invariant($"over the {open.Vessel.Vessel.Name} in '{open.Id}'{(air.HasHood ? " in the hood" : "")} about {Two(estimate.Near.Ppm)} ppm of formaldehyde for {work.Text()}, {Two(estimate.ShiftMean.Ppm)} as the mean of a day, each perhaps a third or three times as much; above {said}");
         var remedy = air.HasHood ? "cover it whenever nobody works at it, and have the air measured" : "work in a hood or outdoors, cover it whenever nobody works at it, and have the air measured";
-        yield return (binding ? Finding.Warning("formaldehyde-in-the-air", message, remedy) : Finding.Note("formaldehyde-in-the-air", message, remedy)).At(open, "volume");
+        yield return (binding ? Finding.Warning("formaldehyde-in-the-air", message, remedy) : Finding.Note("formaldehyde-in-the-air", message, remedy)).At(open, "fluid", "volume");
     }
+
+    /// <summary>Two figures: more would promise what a factor of three cannot keep.</summary>
+    private static string Two(double ppm) => ppm.ToString("G2", CultureInfo.InvariantCulture) is var text && !text.Contains('E', StringComparison.Ordinal) ? text : ppm.ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -21,6 +21,6 @@ internal static class FormalinWithoutHood
     {
         if (plan.Bench.Air is not { HasHood: false } air) yield break;
         if (plan.Formalin.FirstOrDefault(s => s.Kind == StageKind.Inject) is { } inject)
-            yield return Finding.Warning("formalin-without-hood", Invariant($"'{inject.Id}' injects {inject.Step.Volume?.Text() ?? "formalin"}, which sprays back, in a room of {air.Room.CubicMeters:0} m3 without a hood"), "inject outdoors with the wind at your back, with goggles and a mask for formaldehyde").At(inject, "dose");
+            yield return Finding.Warning("formalin-without-hood", Invariant($"'{inject.Id}' injects {inject.Step.Volume?.Text() ?? "formalin"}, which sprays back, in a room of {air.Room.CubicMeters:0} m³ without a hood"), "inject outdoors with the wind at your back, with goggles and a mask for formaldehyde").At(inject, "dose", "volume");
     }
 }

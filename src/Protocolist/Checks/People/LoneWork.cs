@@ -8,6 +8,7 @@ namespace Protocolist.Checks.People;
 /// <summary>Nobody does the dangerous part alone.</summary>
 internal static class LoneWork
 {
+    private const int MostNamed = 4;
     private static readonly Volume Much = Volume.FromLiters(5);
 
     public static PlanCheck Check { get; } = new(
@@ -23,8 +24,17 @@ internal static class LoneWork
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Bench.People > 1) yield break;
-        var risky = plan.Steps.Where(s => s.Vessel is { } v && v.TotalMass > Lifting.OnePerson || s is { Kind: StageKind.Inject, Fluid.HasFormaldehyde: true } || s is { Fluid.HasFormaldehyde: true, Step.Volume: { } volume } && volume >= Much).Select(s => $"'{s.Id}'").ToList();
+        var risky = plan.Steps.Select(s => (Step: s, Why: Why(s))).Where(r => r.Why.Length > 0).ToList();
         if (risky.Count > 0)
-            yield return Finding.Warning("lone-work", $"one person works here, and {string.Join(", ", risky.Take(4))} {(risky.Count == 1 ? "injects, pours or lifts" : "inject, pour or lift")} what one should not alone", "have somebody within call, and tell them when you begin and when you end");
+            yield return Finding.Warning("lone-work", $"one person works here, and {string.Join("; ", risky.Take(MostNamed).Select(r => $"'{r.Step.Id}' {r.Why}"))}{(risky.Count > MostNamed ? $"; {Telling.Count(risky.Count - MostNamed, "more step asks", "more steps ask")} as much" : "")}", "have somebody within call, and tell them when you begin and when you end")
+                .ByEach(risky.Select(r => r.Step), "volume");
     }
+
+    private static string Why(ReviewStep step) => step switch
+    {
+        { Kind: StageKind.Inject, Fluid.HasFormaldehyde: true } => "injects formalin",
+        { Vessel: { } vessel } when vessel.TotalMass > Lifting.OnePerson => $"has a vessel of {Telling.Apart(vessel.TotalMass, Lifting.OnePerson).Value}, where {Lifting.OnePerson.Text()} is the most for one",
+        { Fluid.HasFormaldehyde: true, Step.Volume: { } volume } when volume >= Much => $"pours {volume.Text()} of formalin, where {Much.Text()} is much for one",
+        _ => "",
+    };
 }

@@ -26,6 +26,9 @@ internal static class StoredFlammables
         }
 
         if (passed is not null)
-            yield return Finding.Warning("stored-flammables", $"shelf and order together hold {plan.Stored.Flammable.Text()} of flammable liquid; {passed.Most.Text()} is the most {passed.Place} ({passed.Rule})", "order in rounds, keep it in a cabinet or store for flammables, and tell the fire officer the total");
+        {
+            var (held, most) = Telling.Apart(plan.Stored.Flammable, passed.Most);
+            yield return Finding.Warning("stored-flammables", $"shelf and order together hold {held} of flammable liquid; {most} is the most {passed.Place} ({passed.Rule})", "order in rounds, keep it in a cabinet or store for flammables, and tell the fire officer the total");
+        }
     }
 }

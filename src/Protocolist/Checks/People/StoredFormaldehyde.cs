@@ -26,7 +26,11 @@ internal static class StoredFormaldehyde
     {
         var stored = plan.Stored;
         if (plan.Formalin.IsEmpty || (stored.FormaldehydeStock <= Bottles && stored.Formaldehyde < Notified)) yield break;
-        var notified = stored.Formaldehyde >= Notified ? $"; from {Notified.Text()} on, some places ask for notice to the authorities" : "";
-        yield return Finding.Warning("stored-formaldehyde", $"shelf and order together hold {stored.FormaldehydeStock.Text()} of formaldehyde stock, {stored.Formaldehyde.Text()} of formaldehyde in all; more than {Bottles.Text()} belongs in a ventilated store{notified}", "order in rounds; keep it apart from acids, bleach and heat, over a tray that holds the largest bottle");
+        var parts = new List<string>();
+        if (stored.FormaldehydeStock > Bottles && Telling.Apart(stored.FormaldehydeStock, Bottles) is var (held, most))
+            parts.Add($"{held} of formaldehyde stock, and more than {most} belongs in a ventilated store");
+        if (stored.Formaldehyde >= Notified)
+            parts.Add($"{stored.Formaldehyde.Text()} of formaldehyde in all, and from {Notified.Text()} on some places ask for notice to the authorities");
+        yield return Finding.Warning("stored-formaldehyde", $"shelf and order together hold {string.Join("; ", parts)}", "order in rounds; keep it apart from acids, bleach and heat, over a tray that holds the largest bottle");
     }
 }

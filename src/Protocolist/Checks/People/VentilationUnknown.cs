@@ -24,6 +24,6 @@ internal static class VentilationUnknown
         if (plan.Bench.Air is not null) yield break;
         var open = plan.Formalin.Where(s => s.Step.Volume is not null).MaxBy(s => s.Step.Volume!.Value.CubicMeters);
         if (open is { Step.Volume: { } volume } && volume >= Much)
-            yield return Finding.Warning("ventilation-unknown", $"'{open.Id}' opens {volume.Text()} of {open.Fluid!.Name}, and the bench says nothing of hood, room and change of air", "work in a hood or outdoors; give 'air:' in the bench file").At(open, "volume");
+            yield return Finding.Warning("ventilation-unknown", $"'{open.Id}' opens {volume.Text()} of {open.Fluid!.Name}, and the bench says nothing of hood, room and change of air; from {Much.Text()} on that has to be known", "work in a hood or outdoors; give 'air:' in the bench file").At(open, "fluid", "volume");
     }
 }

@@ -20,6 +20,6 @@ internal static class CurrencyMissing
         if (plan.Bench.Currency is not null) yield break;
         var priced = plan.Bench.Stock.Where(i => i.Packs.Any(p => p.Price is not null)).Select(i => i.Id).Order(StringComparer.Ordinal).ToList();
         if (priced.Count > 0)
-            yield return Finding.Warning("currency-missing", $"the bench prices {string.Join(", ", priced.Take(3))}{(priced.Count > 3 ? Invariant($" and {priced.Count - 3} more") : "")} and names no currency, so nothing is summed", "add 'currency:' to the bench file");
+            yield return Finding.Warning("currency-missing", $"the bench prices {(priced.Count > 3 ? Telling.And([.. priced.Take(3).Select(p => $"'{p}'"), Invariant($"{priced.Count - 3} more")]) : Telling.And([.. priced.Select(p => $"'{p}'")]))} and names no currency, so nothing is summed", "add 'currency:' to the bench file");
     }
 }

@@ -19,6 +19,6 @@ internal static class PriceMissing
         if (plan.Bench.Currency is null) yield break;
         var unpriced = plan.Plan.Purchases.Where(p => p.Price is null).Select(p => $"{p.Pack} of {p.Item}").ToList();
         if (unpriced.Count > 0)
-            yield return Finding.Warning("price-missing", $"{string.Join(", ", unpriced)} must be got and {(unpriced.Count == 1 ? "has" : "have")} no price on this bench, so the costs leave {(unpriced.Count == 1 ? "it" : "them")} out", "add packs with prices to the bench file");
+            yield return Finding.Warning("price-missing", $"{Telling.And(unpriced)} must be got and {(unpriced.Count == 1 ? "has" : "have")} no price on this bench, so the costs leave {(unpriced.Count == 1 ? "it" : "them")} out", "add packs with prices to the bench file");
     }
 }

@@ -39,6 +39,6 @@ internal static class SafetyEquipmentNotListed
         }
 
         if (missing.Count > 0)
-            yield return Finding.Warning("safety-equipment-not-on-shelf", $"the bench lists its gear, and not {string.Join(", ", missing)}", "have them within reach before a bottle is opened, and list them");
+            yield return Finding.Warning("safety-equipment-not-on-shelf", $"the bench lists its gear, and lacks {Telling.And(missing)}", "have them within reach before a bottle is opened, and list them");
     }
 }

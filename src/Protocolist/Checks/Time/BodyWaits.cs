@@ -22,12 +22,12 @@ internal static class BodyWaits
         Speaks = [new(Severity.Warning, "the bench is closed for longer than the body keeps: 12 h uncooled, 24 h thawed, 3 d chilled")],
     };
 
-    /// <summary>With the hour of death known, the time since then is weighed instead, so that nothing is said twice.</summary>
+    /// <summary>With the hour of death known, the time since then is weighed instead, so that nothing is said twice; but for a thawed body, whose hours in the freezer do not count.</summary>
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.DiedAt is not null || Wait.Of(plan) is not { } wait || wait.InAll <= Most(plan.Specimen.Condition)) yield break;
-        var message = Invariant($"the body ({Lies(plan)}) waits {wait.InAll.Text()} from {Text(wait.Asked)}, when work was to start, until fluid first meets it in '{wait.Fixing.Id}', {Text(wait.Fixing.Step.Start!.Value)}; nobody can begin before {Text(wait.Begins)}, and {Most(plan.Specimen.Condition).Text()} is the most for it");
-        yield return Finding.Warning("body-waits", message, string.Join("; ", Remedies(plan, wait))).At(wait.Fixing);
+        if ((plan.Specimen.DiedAt is not null && plan.Specimen.Condition != Condition.Thawed) || Wait.Of(plan) is not { } wait || wait.InAll <= Most(plan.Specimen.Condition)) yield break;
+        var message = Invariant($"the body ({Lies(plan)}) waits {wait.InAll.Past(Most(plan.Specimen.Condition))} from {Text(wait.Asked)}, when work was to start, until fluid first meets it in '{wait.Fixing.Id}', {Text(wait.Fixing.Step.Start!.Value)}; nobody can begin before {Text(wait.Begins)}, and {Most(plan.Specimen.Condition).Text()} is the most for it");
+        yield return Finding.Warning("body-waits", message, string.Join("; ", Remedies(plan, wait))).At(wait.Fixing).By("specimen.condition", plan.Specimen.Condition == Condition.Chilled ? "bench.cold" : "bench.temperature");
     }
 
     /// <summary>What can be done for a body that waits for the bench to open: the cold, the freezer and its price, somebody who comes in. Nothing for one that does not wait.</summary>
@@ -41,19 +41,11 @@ internal static class BodyWaits
                 + (wait.InAll <= Chilled ? "that keeps it until then" : Invariant($"that keeps it {Chilled.Text()} at most, which is not enough here"));
         }
 
-        yield return Freezing(plan);
+        yield return Freezing.Advice(plan);
         yield return plan.Bench.Opening.OpensOn(wait.Asked.Date)
             ? Invariant($"or have somebody come in out of hours on {Text(wait.Asked.Date)} ('also-open' in the bench file)")
             : Invariant($"or open the bench on {Text(wait.Asked.Date)}, though it is closed ('also-open' in the bench file)");
     }
-
-    private static string Freezing(ReviewCase plan) => plan switch
-    {
-        { Specimen.Condition: Condition.Thawed } => "do not freeze it again",
-        { Group.IsGelatinous: true } => "do not freeze it: ice tears a body of jelly apart",
-        _ when plan.Group.IsA("polychaete") => "do not freeze it: bristle worms break up in ice",
-        _ => "or freeze it now and thaw it in the cold for fixing: ice bursts cells, so that histology is lost, soft parts slump and colours fade, and it can be done once only",
-    };
 
     private static Duration Most(Condition? condition) => condition switch
     {

@@ -23,6 +23,6 @@ internal static class FirstLookMissing
         if (plan.House is not { Fluid.IsAlcohol: true } house || plan.Plan.End is not { } end) yield break;
         var first = plan.Plan.Care.Where(c => c.On is not null).Min(c => c.On);
         if (first is null || Period.DaysBetween(end.Date, first.Value) > MostDays)
-            yield return Finding.Note("first-look-missing", $"{house.Step.Volume?.Text() ?? "the fluid"} of {house.Fluid.Name} takes up {plan.Water.Text()} of water from the body, and nobody measures it before {(first is { } on ? LocalDatePattern.Iso.Format(on) : "any date")}", "measure its strength 1 to 4 weeks after sealing").At(house);
+            yield return Finding.Note("first-look-missing", $"{(house.Step.Volume is { } volume ? $"{volume.Text()} of {house.Fluid.Name}" : house.Fluid.Name)} takes up {plan.Water.Text()} of water from the body, and {(first is { } on ? $"nobody measures it before {LocalDatePattern.Iso.Format(on)}, {Telling.Count(Period.DaysBetween(end.Date, on), "day", "days")} after the last step; {MostDays} is the most" : "no date is set to measure it")}", "measure its strength 1 to 4 weeks after sealing").At(house, "fluid", "volume").By("specimen.lot-volume", "specimen.water-share");
     }
 }

@@ -25,7 +25,7 @@ internal static class LongDay
         {
             var work = day.Aggregate(Duration.Zero, (sum, s) => sum + s.Step.HandsOn);
             if (work.TotalHours > Hours * plan.Bench.People)
-                yield return Finding.Warning("long-day", Invariant($"{LocalDatePattern.Iso.Format(day.Key)} asks {work.Text()} of hands-on work of {plan.Bench.People} {(plan.Bench.People == 1 ? "person" : "people")}"), "share it out, or begin at opening time and leave what can wait for the next day") with { Subject = day.First().Id };
+                yield return Finding.Warning("long-day", Invariant($"{LocalDatePattern.Iso.Format(day.Key)} asks {work.Past(Duration.FromHours(Hours * plan.Bench.People))} of hands-on work of {Telling.Count(plan.Bench.People, "person", "people")}; {Hours:0} h for each is the most"), "share it out, or begin at opening time and leave what can wait for the next day") with { Subject = day.First().Id };
         }
     }
 }

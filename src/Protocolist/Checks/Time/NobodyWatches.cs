@@ -23,7 +23,7 @@ internal static class NobodyWatches
         foreach (var step in plan.FluidSteps)
         {
             if (step.Kind == StageKind.Immerse && step.Lasts > Unwatched && step.WatchEvery is null)
-                yield return Finding.Warning("nobody-watches", $"'{step.Id}' lasts {step.Lasts.Text()}, and nobody looks at it", "look daily for three days, then every few days: level, gas, floating, soft places, colour").At(step, "last");
+                yield return Finding.Warning("nobody-watches", $"'{step.Id}' lasts {step.Lasts.Past(Unwatched)}, and nobody looks at it; {Unwatched.Text()} is the most", "look daily for three days, then every few days: level, gas, floating, soft places, colour").At(step, "last");
         }
     }
 }

@@ -2,6 +2,7 @@ using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Time;
@@ -40,9 +41,13 @@ internal static class SuppliesLate
             var late = plan.Plan.Purchases.Where(p => p.LeadDays > days && ForFixing(plan, p)).Select(p => p.Item).Distinct().Order(StringComparer.Ordinal).ToList();
             yield return Finding.Warning(
                 "supplies-late",
-                Invariant($"{string.Join(", ", late)} {(late.Count == 1 ? "is" : "are")} up to {purchase.Key} days in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
-                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: keep the body on ice for a day or two at most, or freeze it and thaw it when all is there; do not cut it before") with
+                Invariant($"{Telling.And(late)} {(late.Count == 1 ? "is" : "are up to")} {Telling.Count(purchase.Key, "day", "days")} in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),
+                $"order by {LocalDatePattern.Iso.Format(needing.Date.PlusDays(-purchase.Key))}, borrow it, or begin later: {Meanwhile(plan)}") with
             { Subject = plan.FirstFixing?.Id ?? "" };
         }
     }
+
+    private static string Meanwhile(ReviewCase plan) => plan.Specimen.Condition == Condition.Frozen
+        ? "keep it frozen until then"
+        : $"do not cut the body before, keep it on ice for a day or two at most; {Freezing.Advice(plan)}";
 }

@@ -1,6 +1,7 @@
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;
@@ -8,6 +9,7 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>The final vessel can be closed as the plan closes it.</summary>
 internal static class ClosureContradictsVessel
 {
+    /// <summary>What a plan closes with, and the vessels that are made to be closed so.</summary>
     private static readonly (string Closing, Closure[] Fits)[] Pairs =
     [
         ("screw lid", [Closure.ScrewLid]),
@@ -31,6 +33,6 @@ internal static class ClosureContradictsVessel
         if (plan.House?.Vessel is not { } vessel || plan.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) yield break;
         var pair = Array.Find(Pairs, p => p.Closing == seal.Detail("closure"));
         if (pair.Fits is not null && !pair.Fits.Contains(vessel.Vessel.Closure))
-            yield return Finding.Note("closure-contradicts-vessel", $"'{seal.Id}' closes with a {pair.Closing}, and {vessel.Vessel.Name} has a closure of another kind: {EnumWords<Closure>.Of(vessel.Vessel.Closure).Replace('-', ' ')}", "close it as it is made to be closed").At(seal, "closure");
+            yield return Finding.Note("closure-contradicts-vessel", $"'{seal.Id}' closes it with {(pair.Closing is "tape" or "neutral-cure silicone" ? pair.Closing : Phrases.One(pair.Closing))}, and the {vessel.Vessel.Name} has a closure of another kind: {EnumWords<Closure>.Of(vessel.Vessel.Closure).Replace('-', ' ')}", "close it as it is made to be closed").At(seal, "closure");
     }
 }

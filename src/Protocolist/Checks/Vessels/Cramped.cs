@@ -18,8 +18,9 @@ internal static class Cramped
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House is not { } house || house.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio) yield break;
+        const double Half = 50;
         var share = 100 / (1 + ratio);
         if (ratio < 1)
-            yield return Finding.Warning("cramped", Invariant($"the body is {share:0} % of what is in '{house.Id}', {plan.Body.LotVolume.Nominal.Text()} to {house.Step.Volume?.Text() ?? "no fluid"}; half is the most"), "take a larger vessel").At(house, "volume").By("specimen.lot-volume");
+            yield return Finding.Warning("cramped", Invariant($"the body is {Telling.Apart(share, Half).Value} % of what is in '{house.Id}', {plan.Body.LotVolume.Nominal.Text()} to {house.Step.Volume?.Text() ?? "no fluid"}; half is the most"), "take a larger vessel").At(house, "volume").By("specimen.lot-volume");
     }
 }

@@ -19,7 +19,9 @@ internal static class GlassTooThin
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { LongPane: { } pane } || vessel.Vessel.Pane is not { } glass || glass >= pane.Required) yield break;
+        var (is_, asked) = Telling.Apart(glass.Millimeters, pane.Required.Millimeters, 1);
         var safety = plan.Tank.Value.Spec.Glass.SafetyFactor * Math.Pow(glass / pane.Required, 2);
-        yield return Finding.Error("glass-too-thin", Invariant($"the long panes of {vessel.Vessel.Name} are {glass.Millimeters:0.#} mm; {vessel.LevelAfter.Text()} of {house.Fluid!.Name} ask {pane.Required.Millimeters:0.0} mm, and as it is the safety factor is {safety:0.0} where {plan.Tank.Value.Spec.Glass.SafetyFactor:0.0} is wanted"), $"fill it less, use a tank of {pane.Stock?.Text() ?? "steel or plastic"}, and have a glazier confirm it").At(house, "volume");
+        var (had, wanted) = Telling.Apart(safety, plan.Tank.Value.Spec.Glass.SafetyFactor, 1);
+        yield return Finding.Error("glass-too-thin", Invariant($"the long panes of the {vessel.Vessel.Name} are {is_} mm; {vessel.LevelAfter.Text()} of {house.Fluid!.Name} ask {asked} mm, and as it is the safety factor is {had} where {wanted} is wanted"), $"fill it less, use a tank of {pane.Stock?.Text() ?? "steel or plastic"}, and have a glazier confirm it").At(house, "fluid", "volume");
     }
 }

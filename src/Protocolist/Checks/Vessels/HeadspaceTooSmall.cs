@@ -22,7 +22,8 @@ internal static class HeadspaceTooSmall
         var temperatures = plan.Bench.Temperatures;
         var share = vessel.HeadspaceVolume / vessel.Vessel.Shape.Inside;
         var needed = 1 - Headspace.FullestFill(fluid.DensityAt, temperatures.Room, temperatures.Hottest);
+        var (has, wants) = Telling.Apart(100 * share, 100 * needed, 1);
         if (share < needed - 1e-6)
-            yield return Finding.Warning("headspace-too-small", Invariant($"'{house.Id}' leaves {100 * share:0.0} % of {vessel.Vessel.Name} empty; from {temperatures.Room.DegreesCelsius:0} to {temperatures.Hottest.DegreesCelsius:0} degC {fluid.Name} needs {100 * needed:0.0} %"), Invariant($"fill it to {100 * (1 - Headspace.Rule(FluidInVessel.KindOf(fluid))):0} % of its height")).At(house, "volume");
+            yield return Finding.Warning("headspace-too-small", Invariant($"'{house.Id}' leaves {has} % of the {vessel.Vessel.Name} empty; from {temperatures.Room.DegreesCelsius:0} to {temperatures.Hottest.DegreesCelsius:0} °C {fluid.Name} needs {wants} %"), Invariant($"fill it to {100 * (1 - Headspace.Rule(FluidInVessel.KindOf(fluid))):0} % of its height")).At(house, "fluid", "volume").By("bench.temperature");
     }
 }

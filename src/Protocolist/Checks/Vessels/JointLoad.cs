@@ -30,8 +30,8 @@ internal static class JointLoad
         // The design counts with a joint as wide as its own stock glass; a thinner pane has a narrower joint.
         var pull = worst is { JointTension: { } tension, Stock: { } stock } ? vessel.Vessel.Pane is { } glass ? tension * (stock / glass) : tension : Pressure.Zero;
         if (pull.Megapascals > TankFindings.JointShortTerm)
-            yield return Finding.Warning("joint-load", Invariant($"the silicone along the {worst!.Name} of {vessel.Vessel.Name} is pulled with {pull.Megapascals:0.00} MPa by {vessel.LevelAfter.Text()} of {house.Fluid!.Name}; {TankFindings.JointShortTerm} MPa is the most, even for short loads"), "let a frame carry the edges, or fill it less").At(house, "volume");
+            yield return Finding.Warning("joint-load", Invariant($"the silicone along the {worst!.Name} of the {vessel.Vessel.Name} is pulled with {Telling.Apart(pull.Megapascals, TankFindings.JointShortTerm, 2).Value} MPa by {vessel.LevelAfter.Text()} of {house.Fluid!.Name}; {TankFindings.JointShortTerm} MPa is the most, even for short loads"), "let a frame carry the edges, or fill it less").At(house, "fluid", "volume");
         else if (tank.Spec.Depth.Meters > TankFindings.DeepestUnframed)
-            yield return Finding.Warning("joint-load", Invariant($"{vessel.LevelAfter.Text()} of {house.Fluid!.Name} in {vessel.Vessel.Name} hang on the silicone alone, unless a frame carries the edges; {TankFindings.DeepestUnframed * 1000:0} mm is the most without"), "see that a frame carries top and sides before it is filled").At(house, "volume");
+            yield return Finding.Warning("joint-load", Invariant($"{Telling.Apart(vessel.LevelAfter, Length.FromMeters(TankFindings.DeepestUnframed)).Value} of {house.Fluid!.Name} in the {vessel.Vessel.Name} hang on the silicone alone, unless a frame carries the edges; {TankFindings.DeepestUnframed * 1000:0} mm is the most without"), "see that a frame carries top and sides before it is filled").At(house, "fluid", "volume");
     }
 }

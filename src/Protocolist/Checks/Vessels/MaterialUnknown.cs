@@ -20,6 +20,6 @@ internal static class MaterialUnknown
         if (plan.House?.Vessel?.Vessel is not { } vessel || vessel.Closure == Closure.Open) yield break;
         string[] unknown = [.. vessel.Wall == VesselMaterial.Unknown ? ["wall"] : (string[])[], .. vessel.Lid == VesselMaterial.Unknown ? ["lid"] : (string[])[]];
         if (unknown.Length > 0)
-            yield return Finding.Note("vessel-material-unknown", $"nothing says what the {string.Join(" and the ", unknown)} of {vessel.Name} is made of, where '{plan.House.Id}' keeps it for good", "glass with a polypropylene lid and a foam or PTFE-faced liner is safe").At(plan.House);
+            yield return Finding.Note("vessel-material-unknown", $"nothing says what the {string.Join(" and the ", unknown)} of the {vessel.Name} {(unknown.Length == 1 ? "is" : "are")} made of, where '{plan.House.Id}' keeps it for good", "glass with a polypropylene lid and a foam or PTFE-faced liner is safe").At(plan.House);
     }
 }

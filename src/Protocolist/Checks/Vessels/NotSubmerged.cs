@@ -1,4 +1,3 @@
-using System.Globalization;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Vessels;
@@ -21,11 +20,12 @@ internal static class NotSubmerged
         {
             if (step.Vessel is { } vessel && vessel.LevelColdest < vessel.CoveredTo * 0.999)
             {
-                yield return Finding.Error("not-submerged", string.Create(CultureInfo.InvariantCulture, $"in '{step.Id}' the fluid stands at {vessel.LevelColdest.Millimeters:0} mm on the coldest day, and the body with its cover reaches {vessel.CoveredTo.Millimeters:0} mm"), "take a deeper vessel or more fluid") with { Subject = step.Id };
+                var (level, top) = Telling.Apart(vessel.LevelColdest.Millimeters, vessel.CoveredTo.Millimeters);
+                yield return Finding.Error("not-submerged", $"in '{step.Id}' the fluid stands at {level} mm on the coldest day, and the body with its cover reaches {top} mm", "take a deeper vessel or more fluid").At(step, "volume").By("specimen.half-thickness", "specimen.length");
             }
             else if (step.Vessel is null && step.VesselReasons.FirstOrDefault(r => r.Id == "vessel-too-shallow") is { } shallow && step.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
             {
-                yield return Finding.Error("not-submerged", $"no vessel at hand is deep enough for '{step.Id}': {shallow.Message}", step.VesselAdvice) with { Subject = step.Id };
+                yield return Finding.Error("not-submerged", $"no vessel at hand is deep enough for '{step.Id}': {shallow.Message}", step.VesselAdvice).At(step, "volume").By("specimen.half-thickness", "specimen.length");
             }
         }
     }

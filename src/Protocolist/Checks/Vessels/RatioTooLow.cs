@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Vessels;
 
@@ -30,8 +29,10 @@ internal static class RatioTooLow
             if (step.Kind != StageKind.Immerse || step.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio) continue;
             var all = ratio * (1 + step.Step.Changes);
             if (all >= Usual - 0.01) continue;
-            var message = Invariant($"'{step.Id}' gives {all:0.0} volumes of {step.Fluid!.Name} to one of body, changes counted; {(all < Least ? $"{Least:0} is the least" : $"{Usual:0} to 10 is usual")}");
-            yield return (all < Least - 0.01 ? Finding.Error("ratio-too-low", message, "use more fluid, or change it") : Finding.Warning("ratio-too-low", message, "change the fluid once more")).At(step, "ratio", "changes", "volume");
+            var isError = all < Least - 0.01;
+            var (given, limit) = Telling.Apart(all, isError ? Least : Usual, 1);
+            var message = $"'{step.Id}' gives {given} volumes of {step.Fluid!.Name} to one of body, changes counted; {limit}{(isError ? " is the least" : " to 10 is usual")}";
+            yield return (isError ? Finding.Error("ratio-too-low", message, "use more fluid, or change it") : Finding.Warning("ratio-too-low", message, "change the fluid once more")).At(step, "ratio", "changes", "volume").By("specimen.lot-volume");
         }
     }
 }

@@ -22,6 +22,6 @@ internal static class TankGlass
     {
         if (plan.Tank is not { } reckoned || plan.House is not { Vessel: { Vessel: { Pane: null, Shape: VesselShape.Box box } } vessel } house) yield break;
         var needed = reckoned.Value is { LongPane: { } pane, Spec.Top: var top } ? Invariant($"{pane.Required.Millimeters:0.0} mm of annealed glass{(top == TankTop.Framed ? " under a frame" : "")}") : "more than glass can give";
-        yield return Finding.Note("tank-glass-to-measure", Invariant($"{vessel.Vessel.Name} holds {vessel.LevelAfter.Text()} of {house.Fluid!.Name} behind panes of {box.Length.Text()} and {box.Width.Text()}, whose thickness nobody gives: the long ones ask {needed}"), Invariant($"measure them before you fill it and note them under 'pane:'; 'protocolist tank --length {box.Length.Millimeters:0}mm --width {box.Width.Millimeters:0}mm --depth {vessel.LevelAfter.Millimeters:0}mm' reckons them all")).At(house, "volume");
+        yield return Finding.Note("tank-glass-to-measure", Invariant($"the {vessel.Vessel.Name} holds {vessel.LevelAfter.Text()} of {house.Fluid!.Name} behind panes of {box.Length.Text()} and {box.Width.Text()}, whose thickness nobody gives: the long ones ask {needed}"), Invariant($"measure them before you fill it and note them under 'pane:'; 'protocolist tank --length {box.Length.Millimeters:0}mm --width {box.Width.Millimeters:0}mm --depth {vessel.LevelAfter.Millimeters:0}mm' reckons them all")).At(house, "fluid", "volume");
     }
 }

@@ -28,9 +28,9 @@ internal static class VesselTooSmall
             var first = alike.First();
             var steps = string.Join(", ", alike.Select(s => $"'{s.Id}'"));
             if (plan.Bench.Vessels.IsEmpty)
-                yield return Finding.Note("vessel-too-small", $"the bench lists no vessel for {steps}; the amounts follow from the ratio alone", first.VesselAdvice) with { Subject = first.Id };
+                yield return Finding.Note("vessel-too-small", $"the bench lists no vessel for {steps}; the amounts follow from the ratio alone", first.VesselAdvice).At(first).ByEach(alike, "volume").By("specimen.lot-volume", "specimen.length", "specimen.half-thickness");
             else if (!first.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
-                yield return Finding.Error("vessel-too-small", $"no vessel at hand will do for {steps}: {alike.Key}", first.VesselAdvice) with { Subject = first.Id };
+                yield return Finding.Error("vessel-too-small", $"no vessel at hand will do for {steps}: {alike.Key}", first.VesselAdvice).At(first).ByEach(alike, "volume").By("specimen.lot-volume", "specimen.length", "specimen.half-thickness");
         }
     }
 

@@ -1,4 +1,4 @@
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Specimens;
 
 /// <summary>Small words of the findings.</summary>
 internal static class Phrases
