@@ -17,16 +17,16 @@ public class FluidFaultTests
         "ethanol 62,4 %mass", "ethanol 70", "formalin 10.", "neutral buffered formalin 10",
         // Water.
         "water 10 %", "sea water 3.5 %", "distilled water, salinity 10", "tap water, methanol-free",
-        "sea water, salinity 1.999", "sea water, salinity 42.001", "sea water, cold", "sea water, salinity high", "sea water, salinity 30 ppt", "sea-water formalin 10 %, salinity 80",
+        "sea water, salinity 1.999", "sea water, salinity 42.001", "sea water, cold", "sea water, salinity high", "sea water, salinity 30 ppt", "sea water, salinity 3.5 %", "sea-water formalin 10 %, salinity 80",
         // Alcohol.
         "ethanol", "isopropanol", "ethanol 0 %vol", "ethanol 100.001 %vol", "isopropanol 170 %mass", "ethanol 70 % w/v", "isopropanol 70 % of stock", "ethanol 400 g/L",
         "ethanol 70 %vol, methanol 3 %mass", "isopropanol 70 %vol, old", "ethanol 70 %", "isopropanol 70 %",
         // Stock.
         "formaldehyde stock", "formaldehyde stock 9.999 %mass", "formaldehyde stock 50.001 %mass", "formaldehyde stock 54.001 % w/v", "formaldehyde stock 37 %vol",
         "formaldehyde stock 37 % of stock", "formaldehyde stock 37 %mass, methanol 20.001 %mass", "formaldehyde stock 37 %mass, buffered", "formaldehyde stock 37 %mass, methanol",
-        "formaldehyde stock 37 %mass, methanol 10 g", "formaldehyde stock 37 %",
+        "formaldehyde stock 37 %mass, methanol 10 g", "formaldehyde stock 37 %mass, methanol 10 psu", "formaldehyde stock 37 %",
         // Working solutions.
-        "formalin", "formaldehyde", "neutral buffered formalin", "formalin 0 %", "formalin 30.001 %", "formaldehyde 37 % w/v", "formalin 100.001 %", "formalin 10 %, salinity 30",
+        "formalin", "formaldehyde", "neutral buffered formalin", "formalin 0 %", "formalin 30.001 %", "formaldehyde 37 % w/v", "formaldehyde 55 % w/v", "formaldehyde 29 %mass", "formalin 60 %", "formaldehyde 4 %vol", "borax-buffered formaldehyde 10 % v/v", "formalin 100.001 %", "formalin 10 %, salinity 30",
         "borax formalin 10 %, methanol-free", "formaldehyde 4 %", "borax-buffered formaldehyde 4 %", "formalin 4 %", "borax-buffered formalin 3.5 %", "sea-water formalin 4 %, salinity 30",
     ];
 
@@ -108,6 +108,8 @@ public class FluidFaultTests
     [InlineData("methanol 10 %", 10)]
     [InlineData("methanol 10 % w/w", 10)]
     [InlineData("methanol 10 % m/m", 10)]
+    [InlineData("methanol 10 g/kg", 1)]
+    [InlineData("methanol 120 G/KG", 12)]
     [InlineData("METHANOL 12.5%", 12.5)]
     [InlineData("methanol 0", 0)]
     [InlineData("Methanol-Free", 0)]
@@ -121,6 +123,7 @@ public class FluidFaultTests
     [Theory]
     [InlineData("sea water, salinity 30", 30)]
     [InlineData("sea water, Salinity 30.5 g/kg", 30.5)]
+    [InlineData("sea water, salinity 30 PSU", 30)]
     [InlineData("sea water", 35)]
     [InlineData("sea-water formalin 10 %", 35)]
     [InlineData("sea-water formaldehyde 4 % w/v, salinity 28", 28)]
@@ -131,9 +134,18 @@ public class FluidFaultTests
     public void Salinity_is_read_and_is_the_oceans_where_it_is_not_said(string text, double salinity) =>
         Assert.Equal(salinity, Fluid.Read(text).Value!.Salinity, 1e-9);
 
+    // 30 % w/v, the strongest, is 28.187 % by mass (Walker's tables); a share by mass above it is no working solution.
+    [Theory]
+    [InlineData("formaldehyde 28.184 %mass", 0)]
+    [InlineData("formaldehyde 28.19 %mass", 1)]
+    public void A_working_strength_by_mass_ends_where_thirty_by_volume_is(string text, int findings) => Assert.Equal(findings, Fluid.Read(text).Findings.Length);
+
     // A share by mass is turned into grams to the litre through the solution's own density.
     [Theory]
+    [InlineData("formaldehyde 4 %mass")]
+    [InlineData("formaldehyde 0.05 %mass")]
     [InlineData("neutral buffered formaldehyde 20 %mass")]
+    [InlineData("sea-water formalin 8 %mass, salinity 20")]
     public void A_working_strength_by_mass_comes_out_by_mass(string text)
     {
         var fluid = Fluid.Read(text).Value!;

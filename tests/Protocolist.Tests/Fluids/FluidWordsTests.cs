@@ -134,6 +134,7 @@ public class FluidWordsTests
     // A formalin counted in volumes of stock: "% v/v" can be nothing else, with or without "of stock".
     [Theory]
     [InlineData("formalin 10 % v/v")]
+    [InlineData("formalin 10 % v/v of stock")]
     public void Parts_of_stock_may_be_written_by_volume(string text) => ReadsAs(text, "formalin 10 %");
 
     private static void ReadsAs(string text, string canonical)

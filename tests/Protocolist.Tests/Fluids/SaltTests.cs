@@ -97,6 +97,7 @@ public partial class SaltTests
     }
 
     [Theory]
+    [InlineData("Na2HPO4.7H2O anhydrous")]
     [InlineData("borax anhydrous")]
     [InlineData("disodium phosphate monohydrate")]
     [InlineData("disodium phosphate of the shop")]

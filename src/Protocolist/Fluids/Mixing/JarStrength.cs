@@ -83,8 +83,15 @@ public static class JarStrength
         if (inJar.IsWater || target.IsWater) return Fault("target-out-of-reach", "water has no strength to bring about", "mix a recipe instead");
         var alcohols = new[] { inJar, target, stock }.Where(f => !f.IsWater).Select(f => f.IsAlcohol ? f.Kind : FluidKind.Formaldehyde).Distinct().Count();
         if (alcohols > 1) return Fault("mixed-alcohols", $"{inJar.Name}, {stock.Name} and {target.Name} are not liquids of one kind", "use one alcohol, or formaldehyde, throughout");
-        if (target.IsAlcohol && stock.Kind is FluidKind.TapWater or FluidKind.SeaWater && target.IsAlcohol)
+        if (target.IsAlcohol && stock.Kind is FluidKind.TapWater or FluidKind.SeaWater)
             return Fault("water-unfit-for-alcohol", $"{stock.Name} makes alcohol cloudy", "take distilled or deionised water");
+        if (target.HasFormaldehyde && stock.IsWater && stock.Kind is FluidKind.SeaWater != (target.Buffering is Buffering.SeaWater))
+        {
+            return stock.Kind is FluidKind.SeaWater
+                ? Fault("mixed-buffering", $"{stock.Name} is not for {target.Name}: its calcium and magnesium fall out with buffers, and its carbonate buffers in another way", "take fresh water")
+                : Fault("mixed-buffering", $"{stock.Name} is not for {target.Name}: it weakens the sea water, and the animals swell", "take sea water of the same salinity");
+        }
+
         var bufferings = new[] { inJar, target, stock }.Where(f => f.Kind is FluidKind.Formaldehyde).Select(f => f.Buffering).Distinct().Count();
         return bufferings > 1
             ? Fault("mixed-buffering", $"{inJar.Name}, {stock.Name} and {target.Name} differ in buffering", "use one buffering throughout")
