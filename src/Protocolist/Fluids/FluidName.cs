@@ -76,7 +76,7 @@ internal static class FluidName
         if (parts.Percent is not { } percent) return Fault("strength-missing", $"'{text}' has no strength", $"read it off the bottle and write it as '{example}'", where);
         var methanol = parts.Methanol;
         if (string.Equals(parts.Extra, "methanol-free", StringComparison.OrdinalIgnoreCase)) methanol = 0;
-        else if (parts.Extra.Length > 0 && methanol is null) return Leftover(text, parts, where);
+        else if (parts.Extra.Length > 0 && methanol is null) return Leftover(text, parts, where, "write 'methanol 10 %mass' or 'methanol-free' there, or nothing");
         if (methanol is > 20) return Fault("strength-out-of-range", $"'{text}' has more methanol than any stock", "give 0 to 20 %mass", where);
         if (parts.Basis is StrengthBasis.Volume or StrengthBasis.PartsOfStock)
             return Fault("strength-basis-unfit", $"'{text}' gives a stock on a basis that is not used for it", $"give %mass or % w/v, as in '{example}'", where);
@@ -154,7 +154,7 @@ internal static class FluidName
     {
         salinity = Fluids.SeaWater.OceanSalinity;
         if (parts.Extra.Length == 0) return null;
-        if (parts.Salinity is not { } given) return Leftover(text, parts, where);
+        if (parts.Salinity is not { } given) return Leftover(text, parts, where, "write 'salinity 35' there, or nothing");
         salinity = given;
         return given is >= 2 and <= Fluids.SeaWater.HighestSalinity
             ? null
@@ -165,8 +165,8 @@ internal static class FluidName
         ? null
         : Fault("strength-out-of-range", $"'{text}' has a strength of {FluidNameText.Number(percent, 3)} %", "give a strength above 0 and up to 100 %", where);
 
-    private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where) =>
-        Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", "leave it out", where);
+    private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where, string remedy = "leave it out") =>
+        Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", remedy, where);
 
     private static Checked<Fluid> Fault(string id, string message, string remedy, SourceSpan where) => new(null, [Finding.Error(id, message, remedy, where)]);
 

@@ -23,6 +23,13 @@ public class BlendSolverTests
         Assert.Equal([5, 0, 5], masses.Select(m => Math.Round(m, 9)));
     }
 
+    [Fact]
+    public void Two_part_bottles_of_the_strength_are_poured_together()
+    {
+        Assert.Equal([5, 5], BlendSolver.Solve([new(0.4, 5, 1), new(0.4, 5, 1)], 10, 4)!);
+        Assert.Equal([6, 4], BlendSolver.Solve([new(0.4, 9, 1), new(0.4, 4, 0.5)], 10, 4)!);
+    }
+
     // A hundred-thousandth of the mass off is the same strength, alone; one and a half is not.
     [Fact]
     public void A_liquid_very_near_the_strength_is_that_strength()

@@ -97,6 +97,15 @@ public class FluidFaultTests
     public void A_comma_beside_a_word_is_no_decimal_sign(string text, string canonical) => Assert.Equal(canonical, Fluid.Read(text).Value!.Name);
 
     [Theory]
+    [InlineData("ethanol,70 %vol", "unexpected-text")]
+    [InlineData("ethanol 70, by volume", "strength-missing")]
+    [InlineData("sea water, salinity 00000000000000000030", "unexpected-text")]
+    public void A_digit_on_one_side_of_a_comma_and_an_endless_number_are_no_decimals(string text, string id) => Assert.Equal(id, Assert.Single(Fluid.Read(text).Findings).Id);
+
+    [Fact]
+    public void A_number_of_nineteen_digits_is_read() => Assert.Equal(30, Fluid.Read("sea water, salinity 0000000000000000030").Value!.Salinity);
+
+    [Theory]
     [InlineData("5,5 % formalin")]
     [InlineData("sea water, salinity 30,5")]
     [InlineData("7,0")]

@@ -53,6 +53,8 @@ public class MonotoneCurveTests
         var curve = new MonotoneCurve([0, 1, 2], [0, 1, -10]);
         Assert.Equal(0.875, curve.At(0.5), 1e-12);
         Assert.Equal(-2.375, curve.At(1.5), 1e-12);
+        // Twice as steep: (3·2 + 22)/2 = 14 is more than three times 2: 6, and a quarter of half of it is 0.75 above the middle.
+        Assert.Equal(1.75, new MonotoneCurve([0, 1, 2], [0, 2, -20]).At(0.5), 1e-12);
     }
 
     [Theory]

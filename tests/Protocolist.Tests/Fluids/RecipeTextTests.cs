@@ -76,6 +76,8 @@ public class RecipeTextTests
             Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.5)),
             Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol", 0.1)),
             Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("distilled water", 0.2)),
+            Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.3), Stock("ethanol 90 %vol", 0.2), Stock("distilled water", 0.1), Stock("water", 0.05)),
+            Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0)),
             Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol"), Stock("distilled water", 0.2)),
             Request("ethanol 70 %vol", 1, Stock("ethanol 40 %vol", 0.9) with { UseUp = true }, Stock("ethanol 96 %vol")),
             Request("ethanol 70 %vol", 1, Stock("ethanol 40 %vol", 0.9) with { UseUp = true }, Stock("ethanol 50 %vol", 0.3) with { UseUp = true }, Stock("ethanol 96 %vol")),
@@ -94,6 +96,12 @@ public class RecipeTextTests
 
         KeptText.Holds("Fluids/kept/not-mixed.txt", text.ToString());
     }
+
+    // 90 %vol holds 710.3 g of ethanol, half a litre of 96 %vol 378.8 g, the rest filled with 60 %vol 221.6 g: 109.9 g are lacking, and each gram of the
+    // strong one brings 0.4175 g more than the weak one that it takes the place of.
+    [Fact]
+    public void What_is_lacking_takes_the_place_of_the_weakest_that_there_is() =>
+        Assert.Contains("326 mL of ethanol 96 %vol are lacking", Assert.Single(RecipeSolver.Solve(Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0))).Findings).Message, StringComparison.Ordinal);
 
     // Fifteen bottles are tried and water beside them; of sixteen the smallest is left out, and that is said.
     [Fact]

@@ -67,9 +67,8 @@ public static class JarStrength
                 return Fault("target-out-of-reach", $"even with all fluid replaced {stock.Name} does not bring the jar to {target.Name}, for the specimen holds {MixText.Volume(inTissue)} of the old strength", "take a stronger stock, or change the fluid twice");
         }
 
-        var result = amount.CubicMeters - drawn + added / stock.Fluid.DensityAt(celsius);
         // What contracts does so in jar and tissue together; the jar's own level is told by the sum.
-        result = Math.Min(result, (whole - drawn * density + added) / after - inTissue.CubicMeters);
+        var result = (whole - drawn * density + added) / after - inTissue.CubicMeters;
         return new(
             new(target, Volume.FromCubicMeters(drawn), Volume.FromCubicMeters(added / stock.Fluid.DensityAt(celsius)), Mass.FromKilograms(added), stock.Name, Volume.FromCubicMeters(result)),
             []);
