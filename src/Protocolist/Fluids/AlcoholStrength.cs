@@ -29,8 +29,8 @@ public sealed record AlcoholStrength(FluidKind Alcohol, double VolumePercent, do
         {
             double pure = isEthanol ? EthanolWater.Density(1, celsius) : IsopropanolWater.Density(1, celsius), water = isEthanol ? EthanolWater.Density(0, celsius) : Water.Density(celsius);
             return kilograms > water
-                ? Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is more than water's {water:0.0}"), "something else is dissolved in it (formaldehyde, fat, salt, glycerol); a density tells no alcohol strength then")
-                : Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is less than the pure alcohol's {pure:0.0}"), "check the temperature, the unit, and which alcohol it is");
+                ? Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is more than water's {water:0.00}"), "something else is dissolved in it (formaldehyde, fat, salt, glycerol); a density tells no alcohol strength then")
+                : Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is less than the pure alcohol's {pure:0.00}"), "check the temperature, the unit, and which alcohol it is");
         }
 
         return new(Of(alcohol, p, celsius), []);

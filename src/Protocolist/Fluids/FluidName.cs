@@ -6,6 +6,10 @@ namespace Protocolist.Fluids;
 internal static class FluidName
 {
     private const int LongestText = 120;
+    private const int StrongestStockByMass = 50;
+
+    // 50 % by mass is 55.3 g in 100 mL beside 20 % methanol and more beside less (Walker's tables): what every stock can hold.
+    private const int StrongestStockPerVolume = 54;
 
     /// <summary>Reads a name; see <see cref="Fluid.Read"/>.</summary>
     public static Checked<Fluid> Read(string text, SourceSpan where)
@@ -39,7 +43,7 @@ internal static class FluidName
 
     private static Checked<Fluid> WaterOf(string text, FluidNameParts parts, FluidWord word, SourceSpan where)
     {
-        if (parts.Percent is not null) return Fault("strength-out-of-place", $"'{text}' gives water a strength", "leave the percentage out", where);
+        if (parts.Percent is not null) return Fault("strength-out-of-place", $"'{text}' gives water a strength", word.Kind is FluidKind.SeaWater ? "leave the percentage out; salt is given as in 'sea water, salinity 35'" : "leave the percentage out", where);
         if (word.Kind is FluidKind.SeaWater)
         {
             if (Salinity(text, parts, where, out var salinity) is { } fault) return fault;
@@ -55,7 +59,7 @@ internal static class FluidName
         var example = word.Kind is FluidKind.Ethanol ? "ethanol 70 %vol" : "isopropanol 70 %vol";
         if (parts.Extra.Length > 0) return Leftover(text, parts, where);
         if (parts.Percent is not { } percent) return Fault("strength-missing", $"'{text}' has no strength", $"write it as '{example}'", where);
-        if (Outside(text, percent, 100, where) is { } outside) return outside;
+        if (Outside(text, percent, where) is { } outside) return outside;
         if (parts.Basis is StrengthBasis.WeightPerVolume or StrengthBasis.PartsOfStock)
             return Fault("strength-basis-unfit", $"'{text}' gives an alcohol on a basis that is not used for it", $"give %vol or %mass, as in '{example}'", where);
 
@@ -70,15 +74,15 @@ internal static class FluidName
     {
         const string example = "formaldehyde stock 37 %mass";
         if (parts.Percent is not { } percent) return Fault("strength-missing", $"'{text}' has no strength", $"read it off the bottle and write it as '{example}'", where);
-        var methanol = parts.ExtraNumber("methanol");
+        var methanol = parts.Methanol;
         if (string.Equals(parts.Extra, "methanol-free", StringComparison.OrdinalIgnoreCase)) methanol = 0;
-        else if (parts.Extra.Length > 0 && methanol is null) return Leftover(text, parts, where);
+        else if (parts.Extra.Length > 0 && methanol is null) return Leftover(text, parts, where, "write 'methanol 10 %mass' or 'methanol-free' there, or nothing");
         if (methanol is > 20) return Fault("strength-out-of-range", $"'{text}' has more methanol than any stock", "give 0 to 20 %mass", where);
         if (parts.Basis is StrengthBasis.Volume or StrengthBasis.PartsOfStock)
             return Fault("strength-basis-unfit", $"'{text}' gives a stock on a basis that is not used for it", $"give %mass or % w/v, as in '{example}'", where);
 
         var basis = parts.Basis is StrengthBasis.WeightPerVolume ? StrengthBasis.WeightPerVolume : StrengthBasis.Mass;
-        var most = basis is StrengthBasis.Mass ? 50 : 54;
+        var most = basis is StrengthBasis.Mass ? StrongestStockByMass : StrongestStockPerVolume;
         if (!(percent >= Fluid.WeakestStock && percent <= most))
             return Fault("strength-out-of-range", $"'{text}' is no stock: {FluidNameText.Number(percent, 3)} % is outside {FluidNameText.Number(Fluid.WeakestStock, 0)} to {most}", $"write '{example}', or 'formaldehyde 4 % w/v' for a working solution", where);
         var fluid = Fluid.FormaldehydeStock(percent, basis, methanol ?? 100 * Formaldehyde.ReferenceMethanol);
@@ -100,9 +104,13 @@ internal static class FluidName
         }
 
         if (parts.Percent is not { } percent) return Fault("strength-missing", $"'{text}' has no strength", word.IsFormalin ? "write it as 'formalin 10 %', parts of stock" : "write it as 'formaldehyde 4 % w/v'", where);
-        if (Outside(text, percent, 100, where) is { } outside) return outside;
-        if (percent > Fluid.StrongestWorking)
-            return Fault("strength-out-of-range", $"'{text}' is as strong as a stock, not as a working solution", $"write 'formaldehyde stock {FluidNameText.Number(percent, 3)} %mass' if it is the bottle's own strength; '100 % formalin' is the stock", where);
+        if (Outside(text, percent, where) is { } outside) return outside;
+        if (percent > Fluid.StrongestWorking) return TooStrong(text, percent, parts.Basis, where);
+        if (parts.Basis is StrengthBasis.Volume && !word.IsFormalin)
+        {
+            return Fault("strength-basis-unfit", $"'{text}' gives formaldehyde by volume, which may mean parts of stock or its own content",
+                $"write '{Fluid.Formalin(percent, word.Buffering, salinity).Name}' or '{Fluid.FormaldehydeWeightPerVolume(percent, word.Buffering, salinity).Name}'", where);
+        }
 
         if (parts.Basis is StrengthBasis.PartsOfStock || (word.IsFormalin && parts.Basis is StrengthBasis.None or StrengthBasis.Volume))
         {
@@ -110,8 +118,8 @@ internal static class FluidName
             return parts.Basis is StrengthBasis.None && FluidNameText.IsAmbiguous(percent) ? new(formalin, [Ambiguous(text, formalin, where)]) : new(formalin, []);
         }
 
-        // Of a working solution a litre weighs little more than a kilogram: percent by mass goes to the nearest w/v through the density.
         var perVolume = parts.Basis is StrengthBasis.Mass ? OfMass(percent, word.Buffering, salinity) : percent;
+        if (perVolume > Fluid.StrongestWorking) return TooStrong(text, percent, parts.Basis, where);
         var fluid = Fluid.FormaldehydeWeightPerVolume(perVolume, word.Buffering, salinity);
         return parts.Basis is StrengthBasis.None
             ? new(fluid, [Finding.Warning("strength-basis-missing", $"'{text}' does not say on which basis; read as % w/v", $"write '{fluid.Name}'", where)])
@@ -120,40 +128,45 @@ internal static class FluidName
 
     private static Finding Ambiguous(string text, Fluid formalin, SourceSpan where) => Finding.Warning(
         "ambiguous-formalin-strength",
-        $"'{text}' may mean {FluidNameText.Number(formalin.Strength, 2)} parts of stock in 100, which is {FluidNameText.Number(formalin.FormaldehydeGramsPerLitre!.Value, 1)} g/L formaldehyde (taken here), or {FluidNameText.Number(formalin.Strength, 2)} % formaldehyde, which is 'formalin 10 %'",
+        $"'{text}' may mean {FluidNameText.Number(formalin.Strength, 2)} parts of stock in 100, which is {FluidNameText.Number(formalin.FormaldehydeGramsPerLitre!.Value, 1)} g/L formaldehyde (taken here), or {FluidNameText.Number(formalin.Strength, 2)} % formaldehyde, which is {FluidNameText.Number(1000 * formalin.Strength / Fluid.ReferenceStock.FormaldehydeGramsPerLitre!.Value, 1)} parts",
         $"say which is meant: '{formalin.Name}' or '{Fluid.FormaldehydeWeightPerVolume(formalin.Strength, formalin.Buffering, Math.Max(2, formalin.Salinity)).Name}'",
         where);
 
+    /// <summary>Percent w/v of percent by mass, through the density, which hangs on the strength itself: each round gains two digits.</summary>
     private static double OfMass(double percent, Buffering buffering, double salinity)
     {
-        double low = 0.001, high = Fluid.StrongestWorking;
-        for (var step = 0; step < 40; step++)
-        {
-            var middle = (low + high) / 2;
-            if (100 * Fluid.FormaldehydeWeightPerVolume(middle, buffering, salinity).Composition.Formaldehyde < percent) low = middle;
-            else high = middle;
-        }
+        var perVolume = percent;
+        for (var round = 0; round < 8; round++)
+            perVolume = percent * Fluid.FormaldehydeWeightPerVolume(Math.Min(perVolume, Fluid.StrongestWorking), buffering, salinity).DensityAt(20) / 1000;
+        return perVolume;
+    }
 
-        return (low + high) / 2;
+    private static Checked<Fluid> TooStrong(string text, double percent, StrengthBasis basis, SourceSpan where)
+    {
+        var isPerVolume = basis is StrengthBasis.WeightPerVolume;
+        var bottle = percent <= (isPerVolume ? StrongestStockPerVolume : StrongestStockByMass)
+            ? $"write 'formaldehyde stock {FluidNameText.Number(percent, 3)} {(isPerVolume ? "% w/v" : "%mass")}' if it is the bottle's own strength"
+            : "write 'formaldehyde stock 37 %mass', or what the bottle's label says";
+        return Fault("strength-out-of-range", $"'{text}' is as strong as a stock, not as a working solution", $"{bottle}; '100 % formalin' is the stock", where);
     }
 
     private static Checked<Fluid>? Salinity(string text, FluidNameParts parts, SourceSpan where, out double salinity)
     {
         salinity = Fluids.SeaWater.OceanSalinity;
         if (parts.Extra.Length == 0) return null;
-        if (parts.ExtraNumber("salinity") is not { } given) return Leftover(text, parts, where);
+        if (parts.Salinity is not { } given) return Leftover(text, parts, where, "write 'salinity 35' there, or nothing");
         salinity = given;
         return given is >= 2 and <= Fluids.SeaWater.HighestSalinity
             ? null
             : Fault("salinity-out-of-range", $"a salinity of {FluidNameText.Number(given, 3)} is outside 2 to 42", "give the practical salinity of the sea water", where);
     }
 
-    private static Checked<Fluid>? Outside(string text, double percent, double most, SourceSpan where) => percent >= 0.001 && percent <= most
+    private static Checked<Fluid>? Outside(string text, double percent, SourceSpan where) => percent >= 0.001 && percent <= 100
         ? null
-        : Fault("strength-out-of-range", $"'{text}' has a strength of {FluidNameText.Number(percent, 3)} %, outside 0 to {FluidNameText.Number(most, 0)}", "give a strength above 0 and up to 100 %", where);
+        : Fault("strength-out-of-range", $"'{text}' has a strength of {FluidNameText.Number(percent, 3)} %", "give a strength above 0 and up to 100 %", where);
 
-    private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where) =>
-        Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", "leave it out", where);
+    private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where, string remedy = "leave it out") =>
+        Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", remedy, where);
 
     private static Checked<Fluid> Fault(string id, string message, string remedy, SourceSpan where) => new(null, [Finding.Error(id, message, remedy, where)]);
 

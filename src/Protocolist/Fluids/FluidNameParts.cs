@@ -12,13 +12,13 @@ internal readonly partial record struct FluidNameParts(string Words, double? Per
 {
     // One strength: a number, %, and its basis in any of the usual spellings; or g/L. Bounded quantifiers keep it linear.
     private const string StrengthPattern =
-        @"(?<![\w.])(?<number>\d{1,9}(?:\.\d{1,12})?)\s{0,4}(?:(?<gl>g/l\b)|(?:parts in 100|(?<pre>vol|wt)?\s?[%]\s{0,4}(?<basis>vol\b\.?|v/v|abv\b|by volume|mass\b|m/m|w/w|by mass|by weight|wt\b|w/v|m/v|of stock|v/v of stock)?))";
+        @"(?<![\w.])(?<number>\d{1,9}(?:\.\d{1,12})?)\s{0,4}(?:(?<gl>g/l\b)|(?:parts in 100|(?<pre>vol|wt)?\s?[%]\s{0,4}(?<basis>vol\b\.?|v/v of stock|v/v|abv\b|by volume|mass\b|m/m|w/w|by mass|by weight|wt\b|w/v|m/v|of stock)?))";
 
     private static readonly (string Written, StrengthBasis Basis)[] Bases =
     [
         ("vol", StrengthBasis.Volume), ("vol.", StrengthBasis.Volume), ("v/v", StrengthBasis.Volume), ("abv", StrengthBasis.Volume), ("by volume", StrengthBasis.Volume),
         ("mass", StrengthBasis.Mass), ("m/m", StrengthBasis.Mass), ("w/w", StrengthBasis.Mass), ("by mass", StrengthBasis.Mass), ("by weight", StrengthBasis.Mass), ("wt", StrengthBasis.Mass),
-        ("w/v", StrengthBasis.WeightPerVolume), ("m/v", StrengthBasis.WeightPerVolume), ("of stock", StrengthBasis.PartsOfStock),
+        ("w/v", StrengthBasis.WeightPerVolume), ("m/v", StrengthBasis.WeightPerVolume), ("of stock", StrengthBasis.PartsOfStock), ("v/v of stock", StrengthBasis.PartsOfStock),
     ];
 
     /// <summary>Takes a text apart; words and strength may come in either order.</summary>
@@ -36,15 +36,25 @@ internal readonly partial record struct FluidNameParts(string Words, double? Per
         return new(words, number, BasisOf(match), extra);
     }
 
-    /// <summary>The number of an extra such as <c>methanol 10 %mass</c> or <c>salinity 32</c>, or null.</summary>
-    public double? ExtraNumber(string word)
+    /// <summary>Percent by mass of an extra such as <c>methanol 10 %mass</c> or <c>methanol 100 g/kg</c>, or null.</summary>
+    public double? Methanol => ExtraNumber("methanol", out var unit) is not { } number ? null : unit switch
     {
+        "" or "%mass" or "% mass" or "%" or "% w/w" or "% m/m" => number,
+        "g/kg" => number / 10,
+        _ => null,
+    };
+
+    /// <summary>Practical salinity of an extra such as <c>salinity 32</c>, or null.</summary>
+    public double? Salinity => ExtraNumber("salinity", out var unit) is { } number && unit is "" or "g/kg" or "psu" ? number : null;
+
+    private double? ExtraNumber(string word, out string unit)
+    {
+        unit = "";
         if (!Extra.StartsWith(word, StringComparison.OrdinalIgnoreCase)) return null;
         var rest = Extra.AsSpan(word.Length).Trim();
         var end = 0;
         while (end < rest.Length && (char.IsAsciiDigit(rest[end]) || rest[end] == '.')) end++;
-        var unit = rest[end..].Trim();
-        if (unit.Length > 0 && unit is not ("%mass" or "% mass" or "%" or "% w/w" or "% m/m" or "g/kg")) return null;
+        unit = rest[end..].Trim().ToString().ToLowerInvariant();
         return end is > 0 and < 20 && double.TryParse(rest[..end], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 

@@ -93,7 +93,7 @@ public static class Salts
         {
             // A formula as short as NaH2PO4 may be the anhydrous salt or a habit of leaving the water out: it must be said.
             var saysHydrate = salt.Waters > 0 || !All.Any(other => other.Anhydrous == salt.Anhydrous && other.Waters > 0);
-            if (Same(salt.Name, name) || (saysHydrate && Same(salt.Formula, name)) || Same($"{salt.Formula} anhydrous", name)) return new(salt, []);
+            if (Same(salt.Name, name) || (saysHydrate && Same(salt.Formula, name)) || (salt.Waters == 0 && Same($"{salt.Formula} anhydrous", name))) return new(salt, []);
         }
 
         foreach (var (words, anhydrous) in WithoutHydrate.Concat(All.Select(s => (s.Anhydrous, s.Anhydrous))))
@@ -103,7 +103,8 @@ public static class Salts
             var hydrates = All.Where(s => s.Anhydrous == anhydrous).ToArray();
             if (rest.Length == 0)
             {
-                return new(null, [Finding.Error("salt-without-hydrate", $"'{text}' does not say which hydrate is in the bottle, and their masses differ up to {MostRatio(hydrates)} times", $"read the label and name one of: {string.Join(", ", hydrates.Select(h => h.Formula + (h.Waters == 0 ? " anhydrous" : "")))}", where)]);
+                var differ = hydrates.Length > 1 ? $", and their masses differ up to {MostRatio(hydrates)} times" : "";
+                return new(null, [Finding.Error("salt-without-hydrate", $"'{text}' does not say which hydrate is in the bottle{differ}", $"read the label and name one of: {string.Join(", ", hydrates.Select(h => h.Formula + (h.Waters == 0 ? " anhydrous" : "")))}", where)]);
             }
 
             var index = Array.FindIndex(Hydrates, h => Same(h, rest));

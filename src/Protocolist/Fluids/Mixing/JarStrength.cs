@@ -67,9 +67,8 @@ public static class JarStrength
                 return Fault("target-out-of-reach", $"even with all fluid replaced {stock.Name} does not bring the jar to {target.Name}, for the specimen holds {MixText.Volume(inTissue)} of the old strength", "take a stronger stock, or change the fluid twice");
         }
 
-        var result = amount.CubicMeters - drawn + added / stock.Fluid.DensityAt(celsius);
         // What contracts does so in jar and tissue together; the jar's own level is told by the sum.
-        result = Math.Min(result, (whole - drawn * density + added) / after - inTissue.CubicMeters);
+        var result = (whole - drawn * density + added) / after - inTissue.CubicMeters;
         return new(
             new(target, Volume.FromCubicMeters(drawn), Volume.FromCubicMeters(added / stock.Fluid.DensityAt(celsius)), Mass.FromKilograms(added), stock.Name, Volume.FromCubicMeters(result)),
             []);
@@ -83,8 +82,15 @@ public static class JarStrength
         if (inJar.IsWater || target.IsWater) return Fault("target-out-of-reach", "water has no strength to bring about", "mix a recipe instead");
         var alcohols = new[] { inJar, target, stock }.Where(f => !f.IsWater).Select(f => f.IsAlcohol ? f.Kind : FluidKind.Formaldehyde).Distinct().Count();
         if (alcohols > 1) return Fault("mixed-alcohols", $"{inJar.Name}, {stock.Name} and {target.Name} are not liquids of one kind", "use one alcohol, or formaldehyde, throughout");
-        if (target.IsAlcohol && stock.Kind is FluidKind.TapWater or FluidKind.SeaWater && target.IsAlcohol)
+        if (target.IsAlcohol && stock.Kind is FluidKind.TapWater or FluidKind.SeaWater)
             return Fault("water-unfit-for-alcohol", $"{stock.Name} makes alcohol cloudy", "take distilled or deionised water");
+        if (target.HasFormaldehyde && stock.IsWater && stock.Kind is FluidKind.SeaWater != (target.Buffering is Buffering.SeaWater))
+        {
+            return stock.Kind is FluidKind.SeaWater
+                ? Fault("mixed-buffering", $"{stock.Name} is not for {target.Name}: its calcium and magnesium fall out with buffers, and its carbonate buffers in another way", "take fresh water")
+                : Fault("mixed-buffering", $"{stock.Name} is not for {target.Name}: it weakens the sea water, and the animals swell", "take sea water of the same salinity");
+        }
+
         var bufferings = new[] { inJar, target, stock }.Where(f => f.Kind is FluidKind.Formaldehyde).Select(f => f.Buffering).Distinct().Count();
         return bufferings > 1
             ? Fault("mixed-buffering", $"{inJar.Name}, {stock.Name} and {target.Name} differ in buffering", "use one buffering throughout")

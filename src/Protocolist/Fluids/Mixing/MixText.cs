@@ -21,6 +21,6 @@ internal static class MixText
     private static string Text(double value, (double Below, double Factor, int Decimals, string Unit)[] steps)
     {
         var step = Array.Find(steps, s => Math.Abs(value) < s.Below);
-        return step.Unit is null ? "without limit" : $"{Number(value * step.Factor, step.Decimals)} {step.Unit}";
+        return $"{Number(value * step.Factor, step.Decimals)} {step.Unit}";
     }
 }

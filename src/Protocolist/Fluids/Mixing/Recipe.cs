@@ -45,11 +45,11 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
         {
             var water = Parts.FirstOrDefault(p => p.IsDiluent);
             var stocks = string.Join(" and ", Parts.Where(p => p != water && p.Volume is not null).Select(p => $"{Text(p.Volume!.Value)} of {p.Name}"));
-            if (water is null) return $"measure {stocks}{(Parts.Length > 1 ? " and mix" : "")}{AfterMixing} at {Degrees}";
-            if (stocks.Length == 0) return $"take {VolumeText} of {water.Name}";
+            if (water is null) return $"measure {stocks}{(Parts.Count(p => p.Volume is not null) > 1 ? " and mix" : "")} at {Degrees}{AfterMixing}";
+            if (stocks.Length == 0) return $"take {Text(Volume)} of {water.Name} at {Degrees}";
             return Solubles is { Length: > 0 } salts
-                ? $"dissolve {salts} in most of the {water.Name}, add {stocks}, make up to {Text(Volume)} with {water.Name}{AfterMixing} at {Degrees}"
-                : $"measure {stocks} and make up to {Text(Volume)} with {water.Name}{AfterMixing} at {Degrees}";
+                ? $"dissolve {salts} in most of the {water.Name}, add {stocks}, make up to {Text(Volume)} with {water.Name} at {Degrees}{AfterMixing}"
+                : $"measure {stocks} and make up to {Text(Volume)} with {water.Name} at {Degrees}{AfterMixing}";
         }
     }
 
@@ -94,7 +94,7 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
         {
             var salts = Parts.Any(p => p.IsDiluent) ? "" : Solubles;
             var chips = Parts.FirstOrDefault(p => p.Salt == Salts.MarbleChips);
-            return (salts.Length > 0 ? $", dissolve {salts} in it" : "") + (chips is null ? "" : $", lay {Text(chips.Mass)} of {chips.Name} into it,");
+            return (salts.Length > 0 ? $", then dissolve {salts} in it" : "") + (chips is null ? "" : $", then lay {Text(chips.Mass)} of {chips.Name} into it");
         }
     }
 

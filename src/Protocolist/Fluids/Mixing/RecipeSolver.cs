@@ -23,7 +23,7 @@ public static class RecipeSolver
         ArgumentNullException.ThrowIfNull(request);
         var (target, celsius) = (request.Target, request.At.DegreesCelsius);
         if (!(request.Volume.CubicMeters is > 0 and < 1e6))
-            return Fault("volume-out-of-range", "no volume can be mixed that is not above zero", "give how much is wanted, such as '1 L'");
+            return Fault("volume-out-of-range", $"{MixText.Volume(request.Volume)} cannot be mixed", "give how much is wanted, such as '1 L'");
         if (!(target.Covers(celsius) && celsius is >= 0 and <= 40))
             return Fault("temperature-out-of-range", $"{MixText.Number(celsius, 1)} degC is outside the 0 to 40 degC of the density formulas", "mix at room temperature and give that");
         if (target.IsWater) return OfWater(request);
@@ -126,7 +126,7 @@ public static class RecipeSolver
         foreach (var (salt, _) in BufferRecipe.PerLitre(request.Target.Buffering, request.Target.FormaldehydeGramsPerLitre ?? 0))
         {
             if (SaltParts.OnShelf(salt, request.Salts) is null)
-                return Finding.Error("salt-not-on-shelf", $"{request.Target.Name} needs {salt}, and no hydrate of it is among the salts given", $"get {salt.Name} or another hydrate of {salt.Anhydrous}");
+                return Finding.Error("salt-not-on-shelf", $"{request.Target.Name} needs {salt}, and no form of it is among the salts given", Salts.All.Any(s => s.Anhydrous == salt.Anhydrous && s != salt) ? $"get {salt.Name} or another hydrate of {salt.Anhydrous}" : $"get {salt.Name}");
         }
 
         return null;

@@ -108,7 +108,7 @@ internal sealed class Shelf
         var (fluid, name) = (stock.Fluid, stock.Name);
         if (target.IsAlcohol && fluid.IsAlcohol && fluid.Kind != target.Kind)
             return Finding.Warning("mixed-alcohols", $"{name} is not mixed into {target.Name}: two alcohols in one jar cannot be measured or corrected", $"take {(target.Kind is FluidKind.Ethanol ? "ethanol" : "isopropanol")} only");
-        if (target.IsAlcohol && fluid.Kind is FluidKind.TapWater or FluidKind.SeaWater && target.IsAlcohol)
+        if (target.IsAlcohol && fluid.Kind is FluidKind.TapWater or FluidKind.SeaWater)
             return Finding.Warning("water-unfit-for-alcohol", $"{name} makes {target.Name} cloudy: its salts fall out in alcohol", "take distilled or deionised water");
         if (target.IsAlcohol && fluid.HasFormaldehyde || target.HasFormaldehyde && fluid.IsAlcohol)
             return Finding.Warning("mixed-fixative-and-alcohol", $"{name} is not mixed into {target.Name}", "keep formaldehyde and alcohol apart; wash between them");
@@ -116,8 +116,6 @@ internal sealed class Shelf
             return Finding.Warning(CloudyId, $"{name} is cloudy, so that its strength is unknown", fluid.HasFormaldehyde ? "warm it gently until clear, else dispose of it as your local rules say" : "find out why; do not use it for specimens");
         if (fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering != target.Buffering)
             return Finding.Warning("mixed-buffering", $"{name} is not mixed into {target.Name}: the buffering differs, and the pH of the mixture would be unknown", "mix from the stock, or from a fluid of the same buffering");
-        return target.Kind is FluidKind.FormaldehydeStock && fluid.Kind is FluidKind.Formaldehyde && fluid.Buffering is not Buffering.None
-            ? Finding.Warning("mixed-buffering", $"{name} is no base for a stock", "take a stronger stock")
-            : null;
+        return null;
     }
 }

@@ -28,7 +28,7 @@ internal static class Shortage
         if (most < wanted)
         {
             // What is taken away for each litre more of the strongest is what fills up now, the weakest.
-            var weakest = shelf.Blendables.Min(b => b.Share);
+            var weakest = shelf.Blendables.Where(b => b.Most > 0).Min(b => b.Share);
             var lacking = (wanted - most) / (share - weakest) / stock.Fluid.DensityAt(celsius);
             return Finding.Error("stock-short", $"for {MixText.Volume(request.Volume)} of {target.Name} {MixText.Volume(Volume.FromCubicMeters(lacking))} of {stock.Name} are lacking", "get more of it, or mix less");
         }
