@@ -21,7 +21,8 @@ internal sealed class TestHost
     /// <summary>The cases by class, method and arguments.</summary>
     public ILookup<string, ITestCase> Cases { get; }
 
-    public static TestHost Find()
+    /// <summary>Finds the tests, of the classes whose full name has one of these parts; of all where none is given.</summary>
+    public static TestHost Find(params string[] parts)
     {
         TestContext.SetForInitialization(null, false, false);
         var assembly = Assembly.LoadFrom(Path.Combine(AppContext.BaseDirectory, "Protocolist.Tests.dll"));
@@ -35,7 +36,7 @@ internal sealed class TestHost
                 if (!LeftOut.Any(part => (test.TestClassName ?? "").Contains(part, StringComparison.Ordinal))) found.Add(test);
                 return new(true);
             },
-            options, null, null).AsTask().GetAwaiter().GetResult();
+            options, parts.Length == 0 ? null : [.. assembly.GetExportedTypes().Where(t => parts.Any(p => t.FullName!.Contains(p, StringComparison.Ordinal)))], null).AsTask().GetAwaiter().GetResult();
         return new(assembly, framework.GetExecutor(assembly), found.OrderBy(KeyOf, StringComparer.Ordinal).ToLookup(KeyOf));
     }
 
