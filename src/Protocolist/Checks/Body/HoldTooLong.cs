@@ -19,7 +19,7 @@ internal static class HoldTooLong
         "common practice: 3 d at fridge temperature, 1 d above 8 °C",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d where the cold is 8 °C or below, or longer than 1 d where it is warmer")],
+        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d at 8 °C or below, or longer than 1 d where it is warmer")],
     };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)

@@ -16,7 +16,7 @@ internal static class TooLateAfterDeath
         "common practice: 12 h warm and 3 d chilled as the most, four times that as lost; Neumann 2011, natural-history collections list (minutes for fishes that digest themselves)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled or thawed; frozen ones aside")],
+        Speaks = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled; frozen and thawed ones aside")],
     };
 
     /// <summary>Of a body that was in the freezer nobody knows how much of the time since death it was frozen: how long it waits thawed is asked elsewhere.</summary>

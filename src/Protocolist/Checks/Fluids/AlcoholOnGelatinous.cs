@@ -17,7 +17,7 @@ internal static class AlcoholOnGelatinous
     {
         Speaks =
         [
-            new(Severity.Error, "a jelly goes into alcohol, and one step raises it by more than 10 points of %vol (a twentieth of that is let pass)"),
+            new(Severity.Error, "a jelly goes into alcohol, and one step raises it by more than 10 points of %vol"),
             new(Severity.Warning, "a jelly goes into alcohol, by steps of 10 points at the most"),
         ],
     };

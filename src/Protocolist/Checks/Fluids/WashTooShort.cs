@@ -25,7 +25,7 @@ internal static class WashTooShort
         "at least 24 h: Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104 (48 h for fishes); half washed out at the least: the project's choice, by diffusion (Crank 1975)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a wash after formalin and before alcohol is shorter than 24 h, small animals aside, or takes out less than half of the free formaldehyde by the faster of two reckonings")],
+        Speaks = [new(Severity.Warning, "the washes after formalin are together shorter than 24 h, small animals aside, or take out less than half of the free formaldehyde by the faster of two reckonings")],
     };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
