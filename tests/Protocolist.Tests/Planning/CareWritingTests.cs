@@ -90,6 +90,25 @@ public class CareWritingTests
         Assert.DoesNotContain(care, c => c.Id is "gasket" or "tape-seal");
     }
 
+    [Theory]
+    [InlineData("1 y", 12)]
+    [InlineData("5 y", 60)]
+    [InlineData("10 y", 120)]
+    [InlineData("180 d", 6)]
+    public void Years_are_years(string renew, int months) => Assert.Equal(months, One(Care($"  - {{stage: seal, id: seal, closure: tape, renew: {renew}}}\n"), "seal-renew").EveryMonths);
+
+    /// <summary>A plate of glass is taped whatever lid the protocol had in mind, and a screw lid is not: what is renewed is what is there.</summary>
+    [Theory]
+    [InlineData("glass, seal: neutral-silicone, closure: sealed-plate", "tape-seal")]
+    [InlineData("polypropylene, seal: polyethylene, closure: screw-lid", "gasket")]
+    public void Vessel_that_was_chosen_decides_what_is_renewed(string lid, string id)
+    {
+        var bench = $"zone: UTC\nvessels:\n  - {{id: tank, name: tank, inside: {{length: 80 cm, width: 30 cm, height: 40 cm}}, wall: glass, lid: {lid}, count: 1}}\n";
+
+        foreach (var closure in (string[])["screw lid", "tape"])
+            Assert.Equal([id], Care($"  - {{stage: seal, id: seal, closure: {closure}}}\n", bench: bench).Where(c => c.Id is "gasket" or "tape-seal").Select(c => c.Id));
+    }
+
     [Fact]
     public void First_look_of_the_protocols_own_stands_in_place_of_the_usual_one()
     {
