@@ -82,13 +82,13 @@ public class StepDraftTests
     [Fact]
     public void Signs_are_told_with_what_each_calls_for()
     {
-        var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 10, last: 10 d, look-for: [turned], watch: {every: 4 d, signs: {soft: re-inject, floating: press-out-air}}");
+        var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 10, last: 10 d, look-for: [turned], watch: {every: 3 d, signs: {soft: re-inject, floating: press-out-air}}");
 
         Assert.Equal("turned", step.LookFor[0]);
         Assert.Equal(3, step.LookFor.Length);
         Assert.StartsWith("soft (a part still gives under the finger): ", step.LookFor[1], StringComparison.Ordinal);
         Assert.StartsWith("floating (the body floats): ", step.LookFor[2], StringComparison.Ordinal);
-        Assert.NotEmpty(step.Inspections);
+        Assert.Equal([new LocalDate(2027, 3, 4), new(2027, 3, 7)], step.Inspections.Select(i => i.Date)); // never closed: at the rhythm, and none a day before the end
         Assert.Equal("planned", step.State);
     }
 
