@@ -72,7 +72,7 @@ public static class TextSheet
         }
 
         foreach (var purchase in plan.Purchases)
-            sheet.Add($"Buy {(purchase.Price is { } price ? $"{purchase.Count} x {purchase.Pack} of {purchase.Item}, {price}" : $"{purchase.Pack} of {purchase.Item}")}{(purchase.LeadDays > 0 ? $", {purchase.LeadDays} days ahead" : "")}.", "  ");
+            sheet.Add($"Buy {(purchase.Price is { } price ? $"{purchase.Count} x {purchase.Pack} of {purchase.Item}, {price}" : $"{purchase.Pack} of {purchase.Item}")}{(purchase.LeadDays > 0 ? $", {purchase.LeadDays} {(purchase.LeadDays == 1 ? "day" : "days")} ahead" : "")}.", "  ");
         sheet.Gap();
     }
 

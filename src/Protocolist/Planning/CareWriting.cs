@@ -4,14 +4,15 @@ using Protocolist.Benches;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Vessels;
 
 namespace Protocolist.Planning;
 
 /// <summary>What comes after sealing: the protocol's own rounds, and the usual ones where it has none, dated from the day the vessel is closed.</summary>
 internal static class CareWriting
 {
-    /// <summary>A month of a rhythm, as the unit table counts it.</summary>
-    private const double MonthSeconds = 30 * 86400;
+    /// <summary>A month and a year of a rhythm, as the unit table counts them.</summary>
+    private const double MonthSeconds = 30 * 86400, YearSeconds = 365 * 86400;
 
     /// <summary>How far ahead dates are listed; after that the rhythm alone goes on. The project's choice.</summary>
     private const int HorizonYears = 10;
@@ -53,15 +54,27 @@ internal static class CareWriting
     /// <summary>Whether a usual round is missing from the protocol's own.</summary>
     private static bool Wanted(CareRule usual, List<CareRule> own, Draft draft)
     {
-        var closure = draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal)?.Details.GetValueOrDefault("closure");
+        var closing = ClosingOf(draft);
         var renews = own.Exists(o => o.Id.EndsWith("-renew", StringComparison.Ordinal));
         return usual.Id switch
         {
             "first-check" => !own.Exists(o => o.Every is null),
             "half-yearly-check" => !own.Exists(o => o.Every is { Years: 0, Months: <= 6 }),
-            "tape-seal" => closure == "tape" && !renews,
-            "gasket" => closure is "screw lid" or "snap lid" && !renews,
+            "tape-seal" => closing == ClosingMethod.Tape && !renews,
+            "gasket" => closing == ClosingMethod.OwnLid && !renews,
             _ => draft.Steps.Any(s => s.Kind == StageKind.House && s.Fluid is not null),
+        };
+    }
+
+    /// <summary>How the vessel that was chosen is closed; where none was, what the protocol had in mind.</summary>
+    private static ClosingMethod? ClosingOf(Draft draft)
+    {
+        if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
+        return FinalVessel.ClosingFor(draft, seal)?.Method ?? seal.Details.GetValueOrDefault("closure") switch
+        {
+            "tape" => ClosingMethod.Tape,
+            "screw lid" or "snap lid" => ClosingMethod.OwnLid,
+            _ => (ClosingMethod?)null,
         };
     }
 
@@ -76,7 +89,10 @@ internal static class CareWriting
         };
 
     private static int? Months(DraftStep step, string key, Draft draft) =>
-        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(seconds / MonthSeconds), 1, 1200) : null;
+        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(Rest(seconds / YearSeconds) < 1e-6 ? 12 * seconds / YearSeconds : seconds / MonthSeconds), 1, 1200) : null;
+
+    /// <summary>What is over whole years: five of them are sixty months, though 61 months of thirty days fit in.</summary>
+    private static double Rest(double years) => years < 0.5 ? 1 : Math.Abs(years - Math.Round(years));
 
     private static int? Days(DraftStep step, string key, Draft draft) =>
         Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;

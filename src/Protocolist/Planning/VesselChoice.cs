@@ -63,7 +63,7 @@ internal static class VesselChoice
             FilledAt = bench.Temperatures.Room,
             Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
-            Carriers = bench.People,
+            Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
             ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };

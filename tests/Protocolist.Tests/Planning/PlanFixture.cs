@@ -56,9 +56,11 @@ internal static class PlanFixture
     public static Plan Otter(params (string Name, string Option)[] choices)
     {
         var specimen = SpecimenReader.Read(Sample("specimens/harbour-otter.yaml")).Value!;
-        var bench = BenchReader.Read(Sample("benches/skerry-point.yaml"), DateTimeZoneProviders.Tzdb).Value!;
-        return Planner.Plan(new(specimen, Protocolist.Protocols.Shelf.Bundled(), bench, Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
+        return Planner.Plan(new(specimen, Protocolist.Protocols.Shelf.Bundled(), SampleBench(), Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
     }
+
+    /// <summary>The sample bench, read anew.</summary>
+    public static Bench SampleBench() => BenchReader.Read(Sample("benches/skerry-point.yaml"), DateTimeZoneProviders.Tzdb).Value!;
 
     private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(EndToEnd.BuiltProgram.Repository(["samples", .. path.Split('/')])));
 }

@@ -77,4 +77,33 @@ public class SchedulePassTests
 
         Assert.All(plan.Steps.Where(s => s is { Start: not null, Most: not null }), s => Assert.True(s.End!.Value.ToInstant() - s.Start!.Value.ToInstant() <= s.Most!.Value, s.Id));
     }
+
+    private static Protocolist.Protocols.Shelf Watched(string last) => Shelf(("watched", "{group: mammal}", $"stages:\n  - {{stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: {last}, watch: {{every: 2 d, signs: {{soft: re-inject}}}}}}\n"));
+
+    /// <summary>Every other day of an open week, and none on the day before the end.</summary>
+    [Fact]
+    public void Visits_come_at_the_rhythm_in_open_hours()
+    {
+        var fix = Plan(Mammal("1 kg"), Watched("7 d"), "zone: UTC\nhours: {mon-sun: 09:00 to 10:00}\n").Value!.Step("fix")!;
+
+        Assert.Equal([new LocalDateTime(2027, 3, 3, 9, 0), new(2027, 3, 5, 9, 0)], fix.Inspections.Take(2).Select(i => i.LocalDateTime));
+        Assert.All(fix.Inspections, i => Assert.InRange(i.LocalDateTime, fix.Start!.Value.LocalDateTime, fix.End!.Value.LocalDateTime));
+    }
+
+    /// <summary>Open on Mondays alone, nobody looks for seven days; four are the most, twice the rhythm.</summary>
+    [Fact]
+    public void Gap_longer_than_twice_the_rhythm_is_a_warning_at_the_step()
+    {
+        var plan = Plan(Mammal("1 kg"), Watched("14 d"), "zone: UTC\nhours: {mon: 09:00 to 10:00}\n").Value!;
+
+        Assert.NotNull(plan.Step("fix")!.Start);
+        Assert.All(plan.Findings.Where(f => f.Id == "inspection-gap"), f => Assert.Equal(("fix", Protocolist.Findings.Severity.Warning), (f.Subject, f.Severity)));
+        Assert.Contains(plan.Findings, f => f.Id == "inspection-gap");
+        Assert.DoesNotContain(Plan(Mammal("1 kg"), Watched("14 d"), "zone: UTC\nhours: {mon: 09:00 to 10:00, wed: 09:00 to 10:00, fri: 09:00 to 10:00}\n").Value!.Findings, f => f.Id == "inspection-gap");
+    }
+
+    [Fact]
+    public void Moved_start_says_what_to_do_if_the_other_was_meant() => Assert.Equal(
+        "give another start if you mean the other",
+        Assert.Single(Plan(Mammal("1 kg"), Simple, "zone: Europe/Berlin\n", new LocalDateTime(2027, 3, 28, 2, 30)).Findings, f => f.Id == "clock-change-at-start").Remedy);
 }

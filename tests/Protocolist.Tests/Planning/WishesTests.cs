@@ -66,4 +66,11 @@ public class WishesTests
         Assert.Equal(line.OnHand + line.Bought, line.Used + line.Left);
         Assert.True(plan.Step("house")!.Start!.Value.Date >= Station.Start.Date.PlusDays(4) || plan.Findings.Any(f => f.Id is "supplies-late" or "delivery-comes-too-late"));
     }
+
+    [Fact]
+    public void Plan_keeps_what_was_wished_and_nothing_where_nothing_was()
+    {
+        Assert.Equal("jar-4", With("jar-4").Wishes!.Vessels["house"]);
+        Assert.Null(With().Wishes);
+    }
 }

@@ -43,7 +43,9 @@ internal sealed record RecipeBook(ImmutableArray<SolvedRecipe> Recipes, Purchase
             else if (!use.Fluid.IsWater && Usual(use, stock, at, on, findings) is { } usual) fallbacks[use.Id] = usual;
         }
 
-        var needs = uses.Where(u => ways.ContainsKey(u.Id)).Select(u => new Purchasing.Need(u.Id, [.. ways[u.Id].Select(w => w.AsWay(stock))])).Concat(things).ToList();
+        // What is made from the usual stock is drawn from the shelf and bought like anything else, as far as the bench lists it.
+        var drawn = uses.Where(u => fallbacks.ContainsKey(u.Id)).Select(u => new Purchasing.Need(u.Id, [new FluidWay(u.Id, fallbacks[u.Id], []).AsWay(stock)])).Where(n => !n.Ways[0].Demands.IsEmpty);
+        var needs = uses.Where(u => ways.ContainsKey(u.Id)).Select(u => new Purchasing.Need(u.Id, [.. ways[u.Id].Select(w => w.AsWay(stock))])).Concat(drawn).Concat(things).ToList();
         var chosen = Purchasing.Purchases.Choose(needs, [.. stock.Materials.Where(IsWellMeasured).Select(m => m.AsProduct(on)), .. thingProducts], rates);
         findings.AddRange(chosen.Findings.Select(f => f.Id == "lacking-and-not-for-sale" ? f with { Severity = Severity.Warning } : f));
         var wayOf = chosen.Value!.Ways.ToDictionary(w => w.NeedId, w => w.WayId, StringComparer.Ordinal);

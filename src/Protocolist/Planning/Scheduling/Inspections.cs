@@ -50,7 +50,7 @@ internal sealed record Inspections(Duration Every, Duration AtMost, Duration Han
         // Later in the same opening where that is needed for the next opening (or the end) to come within the limit.
         long InTime(long visit)
         {
-            if (starts.At(visit) is not { } opening) return visit;
+            if (starts.At(visit) is not { } opening || opening.To >= visit + every) return visit; // the next one finds it open still
             var following = starts.Next(opening.To + 1) ?? end;
             if (following - opening.To > limit) return Math.Min(opening.To, last + limit); // a gap in any case: as late as may be
             return Math.Clamp(following - limit, visit, Math.Min(opening.To, last + limit));

@@ -152,4 +152,39 @@ public class BatchTests
         var work = steps.Where(s => s.HandsOn > NodaTime.Duration.Zero).Select(s => (From: s.Step.Start.ToInstant(), To: s.Step.Start.ToInstant() + s.HandsOn)).OrderBy(w => w.From).ToList();
         Assert.All(work.Zip(work.Skip(1)), w => Assert.True(w.First.To <= w.Second.From, $"{w.First} and {w.Second}"));
     }
+
+    /// <summary>A choice is made in each plan whose protocol leaves it with that option, and in no other.</summary>
+    [Fact]
+    public void Choices_of_a_batch_are_made_where_a_protocol_leaves_them()
+    {
+        var shelf = PlanFixture.Shelf(
+            ("snails", "{group: gastropod}", "choices:\n  keeping: [formalin, ethanol]\n  other: [a, b]\nstages:\n  - {stage: task, id: t, last: 1 h}\n"),
+            ("slugs", "{group: slug}", "choices:\n  keeping: [formalin, isopropanol]\nstages:\n  - {stage: task, id: t, last: 1 h}\n"),
+            ("mammals", "{group: mammal}", "stages:\n  - {stage: task, id: t, last: 1 h}\n"));
+        BatchRequest asked = new(shelf, Bench, Station.Start) { Choices = System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty.Add("keeping", "ethanol") };
+        const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,slug,14,38\nC,mammal,30,90\n";
+
+        List<BatchRow> rows = [.. Batch.Open(new StringReader(Csv), "finds.csv", asked).Value!.Rows()];
+
+        Assert.Equal(["ethanol", "formalin", null], rows.Select(r => r.Plan!.Choices.GetValueOrDefault("keeping")));
+        Assert.Equal("a", rows[0].Plan!.Choices["other"]);
+        Assert.Equal("formalin", Batch.Open(new StringReader(Csv), "finds.csv", asked with { Choices = System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty }).Value!.Rows().First().Plan!.Choices["keeping"]);
+    }
+
+    [Fact]
+    public void What_a_plan_says_of_a_specimen_stands_at_its_row_and_what_has_a_place_keeps_it()
+    {
+        var shelf = PlanFixture.Shelf(("snails", "{group: gastropod}", "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: \"24 h - 10 h/g * specimen.mass\"}\n"));
+
+        var row = Assert.Single(Batch.Open(new StringReader("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\n"), "finds.csv", new(shelf, Bench, Station.Start)).Value!.Rows());
+
+        Assert.Equal("snails.yaml", Assert.Single(row.Findings, f => f.Id == "impossible-amount").Where.File);
+        var selected = Assert.Single(row.Findings, f => f.Id == "protocol-selected").Where;
+        Assert.Equal(("finds.csv", 2, 1), (selected.File, selected.Line, selected.Column));
+    }
+
+    [Fact]
+    public void Number_that_comes_again_says_what_to_do() => Assert.Equal(
+        "if it is one animal, strike out one row; if there are two, give each a number of its own before anything is labelled",
+        Rows("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nA,gastropod,13,37\n")[1].Findings.Single(f => f.Id == "repeated-number").Remedy);
 }
