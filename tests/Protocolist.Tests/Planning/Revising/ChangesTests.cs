@@ -127,7 +127,7 @@ public class ChangesTests
         Assert.Equal(["fix: takes 1 L instead of " + Litres(fix) + ", because the fluids were shared out anew"], Of(s => s with { Volume = UnitsNet.Volume.FromLiters(1) }));
         Assert.Equal(["fix: takes nothing instead of " + Litres(fix) + ", because the fluids were shared out anew"], Of(s => s with { Volume = null }));
         Assert.Equal([$"fix: is in no vessel instead of {fix.Vessel}, because the fluids were shared out anew"], Of(s => s with { Vessel = null }));
-        Assert.Equal(["fix: begins at no date instead of 2027-03-01 09:30, because the plan was made anew, and the bench or the protocol is not as it was"], Of(s => s with { Start = null })[..1]);
+        Assert.Equal(["fix: begins at no date instead of 2027-03-01 09:30, because the plan was made anew, and the log, the bench or the protocol is not as it was"], Of(s => s with { Start = null })[..1]);
 
         static string Litres(Step step) => Protocolist.Quantities.Measurable.Text(step.Volume!.Value.CubicMeters, Protocolist.Quantities.Dimension.OfVolume);
     }
