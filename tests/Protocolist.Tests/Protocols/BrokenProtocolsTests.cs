@@ -41,6 +41,21 @@ public sealed partial class BrokenProtocolsTests
         Assert.Empty(FileCheck.Over([], Basis(), DateTimeZoneProviders.Tzdb, strict: true));
     }
 
+    [Fact]
+    public void What_is_said_of_each_fault_was_read_and_kept()
+    {
+        var text = new System.Text.StringBuilder();
+        foreach (var file in Directory.EnumerateFiles(Folder, "*.yaml").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal))
+        {
+            var source = File.ReadAllText(Path.Combine(Folder, file));
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"{file}\n");
+            foreach (var f in Check(new SourceText(file, source), ExpectLine().Match(source).Groups["strict"].Success))
+                text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Message}\n  remedy: {f.Remedy}\n");
+        }
+
+        KeptText.Holds("Protocols/kept/broken.txt", text.ToString());
+    }
+
     private static System.Collections.Immutable.ImmutableArray<Finding> Check(SourceText source, bool strict) =>
         FileCheck.Over([Basis()], [source], DateTimeZoneProviders.Tzdb, strict);
 

@@ -13,7 +13,7 @@ internal sealed class ChoiceClaims(Subject subject)
         var run = subject.Routes.SelectMany(r => r.Stages).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
 
         // A condition that came by way of 'extends' may speak of options that this class leaves out.
-        foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File))
+        foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
             yield return Finding.Warning("stage-never-runs", $"'{stage.Id}' runs for no specimen of the class, whatever is chosen", "correct its 'when', or remove the stage", stage.Expression("when")!.Span);
 
         foreach (var choice in protocol.Choices.Where(c => subject.PlaceOf(c.Name).File == protocol.File && c.Options.Length > 1))
@@ -27,6 +27,14 @@ internal sealed class ChoiceClaims(Subject subject)
             foreach (var finding in Alike(choice)) yield return finding;
         }
     }
+
+    /// <summary>Whether bounds show it; that none of the specimens tried is among those it runs for would not be enough.</summary>
+    private bool NeverRuns(StageDefinition stage, WordCase words, ClassPart part) => subject.Over(part, words).Runs(stage) switch
+    {
+        Truth.No => true,
+        Truth.Yes => false,
+        _ => !part.Halves.IsEmpty && part.Halves.All(h => NeverRuns(stage, words, h)),
+    };
 
     /// <summary>Two options under which every stage is the same.</summary>
     private IEnumerable<Finding> Alike(ProtocolChoice choice)

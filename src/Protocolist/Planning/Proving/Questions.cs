@@ -58,7 +58,7 @@ internal static class Questions
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
     private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
     private static readonly Question LongerThanTheBody = Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
-    private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more at one site than the whole animal", "make it depend on the specimen's size, or narrow the class");
+    private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more than the whole animal holds", "make it depend on the specimen's size, or narrow the class");
 
     public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)
     {
@@ -89,7 +89,7 @@ internal static class Questions
         }
 
         if (Ranges(expression).ToList() is { Count: > 0 } ranges)
-            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true };
+            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true, HidesValue = true };
         if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
         {
             double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;

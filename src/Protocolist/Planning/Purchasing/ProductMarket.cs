@@ -65,7 +65,7 @@ internal sealed class ProductMarket
         var (kind, lacking) = (Kind, Lacking(wanted));
         var cover = CoverFor(lacking);
         if (cover is null)
-            findings.Add(Finding.Error("lacking-and-not-for-sale", $"{new Amount(kind, lacking)} of '{product.Id}' is lacking, and no pack of it can be bought", "add a pack size with a price to the bench, or more stock"));
+            findings.Add(Finding.Error("lacking-and-not-for-sale", $"{new Amount(kind, lacking)} of '{product.Id}' {(kind == AmountKind.Count && lacking != 1 ? "are" : "is")} lacking, and no pack of it can be bought", "add a pack size with a price to the bench, or more stock"));
         if (cover is { Step: > 1 })
             findings.Add(Finding.Note("packs-in-wider-steps", $"the packs of '{product.Id}' share no unit; they were compared in steps of {new Amount(kind, cover.Step)}, so the purchase covers but may not be the very cheapest", "round the pack sizes to the label's figures"));
         var counts = cover is null ? [] : cover.Counts.Select((n, i) => (packs[i].Pack, Count: n, packs[i].Price)).Where(p => p.Count > 0)

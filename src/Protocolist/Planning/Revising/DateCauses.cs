@@ -11,7 +11,7 @@ internal sealed class DateCauses(Plan after)
     public const string Log = "the log says so";
 
     /// <summary>Where nothing in the log moved it.</summary>
-    private const string Anew = "the plan was made anew, and the bench or the protocol is not as it was";
+    private const string Anew = "the plan was made anew, and the log, the bench or the protocol is not as it was";
 
     private string _carried = "";
     private string _before = "done";

@@ -52,8 +52,8 @@ internal static class PlanDifference
         }
 
         var reason = DateCauses.NewCause(old, step) is { Length: > 0 } own ? own : step.Because.Length > 0 ? step.Because : "the fluids were shared out anew";
-        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Text(step.Start)} instead of {Text(old.Start)}", why.Start);
-        if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Text(step.End)} instead of {Text(old.End)}", why.End);
+        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Apart(step.Start, old.Start)}", why.Start);
+        if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Apart(step.End, old.End)}", why.End);
         if (old.Changes != step.Changes) yield return new(step.Id, string.Create(CultureInfo.InvariantCulture, $"its fluid is changed {Times(step.Changes)} instead of {Times(old.Changes)}"), reason);
         if (old.Fluid != step.Fluid) yield return new(step.Id, $"takes {step.Fluid ?? "no fluid"} instead of {old.Fluid ?? "none"}", reason);
         if (Text(old.Volume) != Text(step.Volume)) yield return new(step.Id, $"takes {Text(step.Volume)} instead of {Text(old.Volume)}", step.State == "done" ? "that much was used" : reason);
@@ -85,6 +85,11 @@ internal static class PlanDifference
     }
 
     private static string Times(int changes) => changes == 0 ? "never" : changes == 1 ? "once" : string.Create(CultureInfo.InvariantCulture, $"{changes} times");
+
+    /// <summary>Two moments that the clocks of two zones show alike are told apart by their offsets.</summary>
+    private static string Apart(OffsetDateTime? now, OffsetDateTime? old) =>
+        Text(now) != Text(old) ? $"{Text(now)} instead of {Text(old)}"
+        : string.Create(CultureInfo.InvariantCulture, $"{now:uuuu-MM-dd HH:mm o<m>} instead of {old:uuuu-MM-dd HH:mm o<m>}");
 
     private static string Text(OffsetDateTime? at) => at is { } moment ? moment.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture) : "at no date";
 

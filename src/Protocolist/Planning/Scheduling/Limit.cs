@@ -43,7 +43,7 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
             yield return Moment($"{id} cannot start before", notBefore, i, (j, at) => j with { NotBefore = at }, $"{id} could start by", sign: -1, zone);
         if (job.StartBy is { } startBy)
             yield return Moment($"{id} must start by", startBy, i, (j, at) => j with { StartBy = at }, $"{id} could start as late as", sign: 1, zone);
-        if (job.HandsOnAtStart is { } first) yield return Work(job.Id, i, first, atEnd: false, zone);
+        if (job.HandsOnAtStart is { } first) yield return Work(job, i, first, atEnd: false, zone);
         if (job.Lasts.Least > Duration.Zero)
             yield return new($"{id} lasts at least {Wording.Of(job.Lasts.Least)}", g => g.With(i, j => j with { Lasts = j.Lasts with { Least = Duration.Zero } })) { ShortestOf = job.Id };
         if (job.Lasts.Greatest is { } longest)
@@ -55,7 +55,7 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
             };
         }
 
-        if (job.HandsOnAtEnd is { } last) yield return Work(job.Id, i, last, atEnd: true, zone);
+        if (job.HandsOnAtEnd is { } last) yield return Work(job, i, last, atEnd: true, zone);
         if (job.EndNotBefore is { } endNotBefore)
             yield return Moment($"{id} cannot end before", endNotBefore, i, (j, at) => j with { EndNotBefore = at }, $"{id} could end by", sign: -1, zone);
         if (job.EndBy is { } endBy)
@@ -71,13 +71,15 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
             EasedText = more => $"{eased} {Wording.Of(at + (sign * more), zone)}",
         };
 
-    private static Limit Work(string id, int i, Duration time, bool atEnd, DateTimeZone zone)
+    private static Limit Work(Job job, int i, Duration time, bool atEnd, DateTimeZone zone)
     {
+        // Coming out of hours frees nothing that others have taken meanwhile.
+        var (id, sharesNothing) = (job.Id, job.Needs.All(n => n.Throughout));
         var (where, work) = (atEnd ? "end" : "start", time == Duration.Zero ? "somebody" : $"{Wording.Of(time)} of work");
         return new($"the {where} of '{id}' needs {work} in open hours", g => g.With(i, j => atEnd ? j with { HandsOnAtEnd = null } : j with { HandsOnAtStart = null }))
         {
             NeedsSomebody = true,
-            WithoutText = s => s[id].End - s[id].Start < time ? null : $"somebody came out of hours for the {where} of '{id}', {Wording.Of(atEnd ? s[id].End - time : s[id].Start, zone)}",
+            WithoutText = s => !sharesNothing || s[id].End - s[id].Start < time ? null : $"somebody came out of hours for the {where} of '{id}', {Wording.Of(atEnd ? s[id].End - time : s[id].Start, zone)}",
         };
     }
 

@@ -52,7 +52,7 @@ internal static class TimeSinceDeath
     // That animals which digest themselves are opened within minutes: Neumann, NHCOLL-L 2011. That decomposing ones are not taken: Western Australian Museum 2011.
     private static Finding Meaning(double least, double most)
     {
-        var so = FormattableString.Invariant($"the body has been warm for as long as {Rounded(least)} to {Rounded(most)} h at {ReferenceC:0} °C");
+        var so = FormattableString.Invariant($"the body has been warm for as long as {(Rounded(least) == Rounded(most) ? Rounded(most) : $"{Rounded(least)} to {Rounded(most)}")} h at {ReferenceC:0} °C");
         return most switch
         {
             <= 2 => Finding.Note("warm-hours-fresh", $"{so}: fresh", "open the gut region first all the same in fishes that digest themselves"),
