@@ -48,7 +48,7 @@ public class CautionWritingTests
         var plan = Of("  - {stage: task, id: a, last: 1 h}\n  - {stage: wash, id: wash, fluid: tap water, ratio: 3, last: 24 h}\n  - {stage: bath, id: bath, fluid: ethanol 70 %vol, ratio: 3, last: 24 h}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n");
 
         Assert.Empty(plan.Step("wash")!.Cautions);
-        Assert.StartsWith("DANGER: ethanol 70 %vol ", plan.Step("bath")!.Cautions[0], StringComparison.Ordinal);
+        Assert.StartsWith("DANGER: ethanol 70 %vol: ", plan.Step("bath")!.Cautions[0], StringComparison.Ordinal);
         Assert.Equal("The safety data sheet of your own bottle, local codes, and a licensed or competent person where they ask for one come before this sheet.", plan.Step("bath")!.Cautions[^1]);
         Assert.Empty(plan.Step("house")!.Cautions);
     }
@@ -58,7 +58,7 @@ public class CautionWritingTests
     {
         const string Stages = "  - {stage: task, id: a, last: 1 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: house, id: house, fluid: formalin 10 %, ratio: 3}\n";
         var mixed = Of(Stages);
-        Assert.Single(mixed.Step("fix")!.Cautions, c => c.StartsWith("DANGER, when mixing: formaldehyde stock 37 %mass ", StringComparison.Ordinal));
+        Assert.Single(mixed.Step("fix")!.Cautions, c => c.StartsWith("DANGER, when mixing: formaldehyde stock 37 %mass: ", StringComparison.Ordinal));
         Assert.DoesNotContain(mixed.Step("house")!.Cautions, c => c.Contains("when mixing", StringComparison.Ordinal));
         var ready = Of(Stages, "zone: UTC\nstock:\n  - {fluid: formalin 10 %, id: ready, on-hand: 90 L}\n");
         Assert.DoesNotContain(ready.Steps, s => s.Cautions.Any(c => c.Contains("when mixing", StringComparison.Ordinal)));

@@ -16,9 +16,9 @@ public class TimesBeforeWorkTests
 
     /// <summary>Ten hours at 20 °C are ten warm hours; at 4 °C they are 10·2^-1.6 = 3.3 and 10·3^-1.6 = 1.7.</summary>
     [Theory]
-    [InlineData(Condition.Fresh, "10 h lie between death and the first step, taken at 20 °C throughout: the body has been warm for as long as 10 to 10 h at 20 °C: fit for fixing")]
+    [InlineData(Condition.Fresh, "10 h lie between death and the first step, taken at 20 °C throughout: the body has been warm for as long as 10 h at 20 °C: fit for fixing")]
     [InlineData(Condition.Chilled, "10 h lie between death and the first step, taken at 4 °C throughout: the body has been warm for as long as 1.7 to 3.3 h at 20 °C: fit for fixing")]
-    [InlineData(Condition.Frozen, "10 h lie between death and the first step, taken at -18 °C throughout: the body has been warm for as long as 0 to 0 h at 20 °C: fresh")]
+    [InlineData(Condition.Frozen, "10 h lie between death and the first step, taken at -18 °C throughout: the body has been warm for as long as 0 h at 20 °C: fresh")]
     public void Warm_hours_follow_how_it_was_kept(Condition condition, string says) =>
         Assert.Equal(says, Assert.Single(Of(condition, Sunday).Findings, f => f.Id.StartsWith("warm-hours", StringComparison.Ordinal)).Message);
 
