@@ -11,6 +11,9 @@ namespace Protocolist.Specimens;
 /// <param name="Source">Where share and thickness come from.</param>
 public sealed record BodyRegion(string Id, string Name, double Share, int Count, double Thickness, string Source)
 {
+    /// <summary>How far it reaches along the body, as a share of the length that the group is measured by; 0 where its volume and thickness tell it.</summary>
+    public double Along { get; init; }
+
     /// <summary>What it is made of.</summary>
     public Tissue Tissue { get; init; } = Tissue.Muscle;
 

@@ -50,7 +50,7 @@ public sealed record CutPlan
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var regions = InjectionPlan.LeftWhole(body, findings) ? [] : body.Regions
             .Where(r => r.Region.Cut is not null && !InjectionPlan.IsThin(r, body.Group))
-            .Select(r => Cut(r, r.Region.Cut!, spacingMm ?? r.Region.Cut!.SpacingMm, cover))
+            .Select(r => Cut(r, r.Region.Cut!, body.Length.Nominal.Millimeters, spacingMm ?? r.Region.Cut!.SpacingMm, cover))
             .ToImmutableArray();
         if (regions.IsEmpty && findings.Count == 0)
         {
@@ -66,11 +66,11 @@ public sealed record CutPlan
         return new(plan, findings.ToImmutable());
     }
 
-    private static RegionCuts Cut(RegionMeasure part, CustomaryCut custom, double spacingMm, bool cover)
+    private static RegionCuts Cut(RegionMeasure part, CustomaryCut custom, double bodyMm, double spacingMm, bool cover)
     {
         var half = part.HalfThickness.Nominal.Millimeters;
         var volumeMm3 = part.Volume.Nominal.Milliliters * 1000 / part.Region.Count;
-        var alongMm = volumeMm3 / (Math.PI * half * half); // the part as a cylinder
+        var alongMm = Math.Max(volumeMm3 / (Math.PI * half * half), part.Region.Along * bodyMm); // the part as a cylinder, unless it is known to reach further
         var length = custom.IsSingle ? Math.Clamp(alongMm / 3, custom.LengthMm.Low, custom.LengthMm.High) : Math.Min(custom.LengthMm.Nominal, 2 * half);
         var depth = custom.DepthShare * 2 * half;
         var inRow = custom.IsSingle ? 1 : Whole(alongMm / spacingMm);

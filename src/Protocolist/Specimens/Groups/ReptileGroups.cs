@@ -37,6 +37,8 @@ internal static class ReptileGroups
         new("body-wall", "body wall", 0.66, 1, 0.6, LizardShares) { InjectAt = "thick muscle of the back, where over 10 mm", Aliases = ["trunk-wall", "neck"] },
         new("coelom", "body cavity", 0.25, 1, 1, LizardShares)
         {
+            // From the heart, about a fifth of the way down, to the vent: from memory. Its volume alone, as a cylinder as thick as the body, would be a third of that.
+            Along = 0.8,
             IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"], InjectAt = "body cavity at equal intervals along the whole body",
             Cut = new("beside the mid-ventral line, 1 to 2 cm long, every 3 to 5 cm", Band(10, 15, 20, Simmons), 40, 0.2, OpensCavity: true),
         },

@@ -32,6 +32,14 @@ public class CutPlanTests
             CutPlan.For(Body(g.Id, 5000)).Value!.Regions,
             c => Assert.InRange(c.DepthMm, 0.1, 2 * Body(g.Id, 5000).HalfThickness.Nominal.Millimeters)));
 
+    /// <summary>Slits every 4 cm from the heart to the vent: 0.8 of 820 mm is 656 mm, 17 slits; by its volume the cavity would be a short thick cylinder with 4.</summary>
+    [Fact]
+    public void A_snake_is_slit_along_its_whole_body_cavity()
+    {
+        var snake = BodyMeasure.Of(new Specimen { Id = "x", Group = "snake", Mass = Mass.FromGrams(410), SnoutVentLength = Length.FromMillimeters(820) }).Value!;
+        Assert.Equal(17, CutPlan.For(snake).Value!.Regions.Single(r => r.Region.Id == "coelom").Count);
+    }
+
     [Fact]
     public void Small_animals_are_left_whole() =>
         Assert.Equal("left-whole", Assert.Single(CutPlan.For(Body("bony-fish", 10)).Findings).Id);
