@@ -18,13 +18,15 @@ cp -r tests/Protocolist.Tests/bin/Release/net10.0/. "$run"
 cp tests/Protocolist.Mutation/bin/Release/net10.0/Protocolist.Mutation.dll "$run"
 
 echo "== the mutants"
-(cd tests/Protocolist.Mutation/Probe && MUTATED_LIBRARY=$run/Protocolist.dll dotnet stryker --output "$work/stryker" > "$work/stryker.log") &
+(cd tests/Protocolist.Mutation/Probe && MUTATED_LIBRARY=$work/Protocolist.dll dotnet stryker --output "$work/stryker" > "$work/stryker.log") &
 stryker=$!
 until grep -q "mutants will be tested" "$work/stryker.log" 2>/dev/null; do
   kill -0 $stryker || { cat "$work/stryker.log"; exit 1; }
   sleep 5
 done
-sleep 20 # the first of Stryker's test runs keeps the mutated library
+until [ -f "$work/Protocolist.dll" ]; do sleep 1; done # the first of Stryker's test runs keeps the mutated library
+sleep 5
+mv "$work/Protocolist.dll" "$run" # out of the way of the test runs that follow: they keep it again
 
 here() { (cd "$run" && exec dotnet exec --depsfile Protocolist.Tests.deps.json --runtimeconfig Protocolist.Tests.runtimeconfig.json Protocolist.Mutation.dll "$@"); }
 

@@ -8,6 +8,6 @@ public class KeepTests
     {
         var mutated = Path.Combine(AppContext.BaseDirectory, "Protocolist.dll");
         Assert.True(File.Exists(mutated));
-        if (Environment.GetEnvironmentVariable("MUTATED_LIBRARY") is { Length: > 0 } kept) File.Copy(mutated, kept, overwrite: true);
+        if (Environment.GetEnvironmentVariable("MUTATED_LIBRARY") is { Length: > 0 } kept && !File.Exists(kept)) File.Copy(mutated, kept);
     }
 }
