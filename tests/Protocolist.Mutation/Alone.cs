@@ -30,7 +30,7 @@ internal static class Alone
         }
 
         // What is made once is mostly words and tables: the kept texts and the tests of whole lists see most of it.
-        var first = tests.Cases.Where(c => c.Key.Contains($".{mutant.Subject}Tests.", StringComparison.Ordinal) || c.Key.Contains("Kept", StringComparison.Ordinal) || c.Key.Contains(".All", StringComparison.Ordinal)).ToList();
+        var first = tests.Cases.Where(c => c.Key.Contains($".{mutant.Subject}Tests.", StringComparison.Ordinal) || c.Key.Contains("Kept", StringComparison.Ordinal) || c.Key.Contains(".All", StringComparison.Ordinal) || c.Key.Contains(".Every", StringComparison.Ordinal)).ToList();
         return tests.Run([.. first.SelectMany(c => c)]).Failed ?? tests.Run([.. tests.Cases.Except(first).SelectMany(c => c)]).Failed;
     }
 }

@@ -21,9 +21,11 @@ internal static class Cover
     public static int Run(string coverage, int part, int parts)
     {
         var library = new MutatedLibrary();
-        var tests = TestHost.Find();
         library.Captures = true;
-        var once = library.PassedIn(() => library.MakeWhatIsMadeOnce(tests.Assembly));
+        TestHost? found = null;
+        // Finding the tests makes much of it already: their rows are made of the library's lists.
+        var once = library.PassedIn(() => library.MakeWhatIsMadeOnce((found = TestHost.Find()).Assembly));
+        var tests = found!;
         List<Covering> covering = [new(Covering.MadeOnce, 0, once)];
         foreach (var test in tests.Cases.Where((_, i) => i % parts == part))
         {
