@@ -1,6 +1,5 @@
 using System.Text;
 using Protocolist.Checks;
-using Protocolist.Findings;
 using static Protocolist.Tests.Checks.Cases;
 
 namespace Protocolist.Tests.Checks;

@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Protocols;

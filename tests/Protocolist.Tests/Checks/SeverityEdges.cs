@@ -1,6 +1,4 @@
-using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Specimens;
 using UnitsNet;
 using static Protocolist.Tests.Checks.Cases;
 

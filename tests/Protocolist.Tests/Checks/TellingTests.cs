@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Specimens;
 using UnitsNet;

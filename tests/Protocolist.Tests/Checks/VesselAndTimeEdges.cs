@@ -5,7 +5,6 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
-using Protocolist.Vessels.Glass;
 using UnitsNet;
 using static Protocolist.Tests.Checks.Cases;
 using static Protocolist.Tests.Checks.Edge;

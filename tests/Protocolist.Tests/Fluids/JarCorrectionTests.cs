@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Mixing;
 using UnitsNet;

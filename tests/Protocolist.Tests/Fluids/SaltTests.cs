@@ -12,8 +12,17 @@ public partial class SaltTests
     // IUPAC abridged atomic weights.
     private static readonly Dictionary<string, double> s_atoms = new()
     {
-        ["H"] = 1.008, ["C"] = 12.011, ["N"] = 14.007, ["O"] = 15.999, ["Na"] = 22.990, ["Mg"] = 24.305,
-        ["P"] = 30.974, ["S"] = 32.06, ["Cl"] = 35.45, ["Ca"] = 40.078, ["B"] = 10.81,
+        ["H"] = 1.008,
+        ["C"] = 12.011,
+        ["N"] = 14.007,
+        ["O"] = 15.999,
+        ["Na"] = 22.990,
+        ["Mg"] = 24.305,
+        ["P"] = 30.974,
+        ["S"] = 32.06,
+        ["Cl"] = 35.45,
+        ["Ca"] = 40.078,
+        ["B"] = 10.81,
     };
 
     public static TheoryData<string> Formulas => [.. Salts.All.Select(s => s.Formula)];

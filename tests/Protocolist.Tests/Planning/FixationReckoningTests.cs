@@ -1,4 +1,3 @@
-using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using static Protocolist.Tests.Planning.PlanFixture;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Specimens;

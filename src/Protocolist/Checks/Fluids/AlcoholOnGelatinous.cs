@@ -38,6 +38,7 @@ internal static class AlcoholOnGelatinous
             + (isTooBig ? $"{most} is the most" : $"no step is over {most}, and it shrinks even so");
         yield return (isTooBig
             ? Finding.Error("alcohol-on-gelatinous", message, "keep it in buffered formalin, or climb by steps of 10 points")
-            : Finding.Warning("alcohol-on-gelatinous", message, "keep it in buffered formalin where nothing forbids it")).ByEach(plan.Alcohol, "fluid").By("specimen.water-share") with { Subject = at.Id };
+            : Finding.Warning("alcohol-on-gelatinous", message, "keep it in buffered formalin where nothing forbids it")).ByEach(plan.Alcohol, "fluid").By("specimen.water-share") with
+        { Subject = at.Id };
     }
 }

@@ -3,7 +3,6 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Batching;
 using Protocolist.Plans;
-using Protocolist.Quantities;
 using static Protocolist.Tests.Planning.PlanFixture;
 
 namespace Protocolist.Tests.Planning.Batching;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
 using Protocolist.Planning;

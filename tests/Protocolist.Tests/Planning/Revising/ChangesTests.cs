@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using NodaTime;
 using Protocolist.Logs;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;

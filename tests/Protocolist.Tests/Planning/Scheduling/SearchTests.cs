@@ -155,7 +155,7 @@ public class SearchTests
         var job = new Job("fix", Window.Exactly(Hrs(48))) { HandsOnAtStart = Mins(30), HandsOnAtEnd = Mins(15), Needs = [new("tub", true, 2), new("person")] };
         var graph = JobGraph.Chain((Window.Nothing, job), (Window.Nothing, new Job("rest", Window.Exactly(Hrs(1))) { Needs = [new("person")] }));
         var taken = Bookings.Of(("tub", 2), ("person", 1)).With(graph, Scheduler.Earliest(graph, Hours, March(1, 9)).Value!).Taken;
-        
+
         // From 9:15 on, so that the quarter of an hour before the end lies in open hours.
         Assert.Equal([("tub", March(1, 9, 15), March(3, 9, 15), 2), ("person", March(1, 9, 15), March(1, 9, 45), 1), ("person", March(3, 9), March(3, 9, 15), 1)], taken.Select(b => (b.Resource, b.From, b.To, b.Amount)));
     }
