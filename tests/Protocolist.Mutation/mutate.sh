@@ -1,11 +1,11 @@
 #!/usr/bin/env bash
 # A mutation run over the rooms named in Probe/stryker-config.json: Stryker makes and compiles the mutants, the programs here try them.
 # Stryker's own runner starts the tests anew for each mutant, about 12 s each; this one keeps them warm and asks only the tests that pass
-# the mutant. Needs the tool dotnet-stryker (dotnet tool install --global dotnet-stryker). Takes one to two hours on two cores.
-# Usage: mutate.sh [seconds of tests for each mutant, 10 where not given]; results below artifacts/mutation.
+# the mutant. Needs the tool dotnet-stryker (dotnet tool install --global dotnet-stryker). Takes two to three hours on two cores.
+# Usage: mutate.sh [seconds of tests for each mutant, 2 where not given]; results below artifacts/mutation.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
-seconds=${1:-10}
+seconds=${1:-2}
 work=$PWD/artifacts/mutation
 run=$work/run
 rm -rf "$work" && mkdir -p "$run"
@@ -31,7 +31,9 @@ mv "$work/Protocolist.dll" "$run" # out of the way of the test runs that follow:
 here() { (cd "$run" && exec dotnet exec --depsfile Protocolist.Tests.deps.json --runtimeconfig Protocolist.Tests.runtimeconfig.json Protocolist.Mutation.dll "$@"); }
 
 echo "== which test passes which mutants"
-here cover "$work/cover-0.json" 0 2 & here cover "$work/cover-1.json" 1 2 & wait %2 %3
+here cover "$work/cover-0.json" 0 2 & first=$!
+here cover "$work/cover-1.json" 1 2
+wait $first
 wait $stryker
 report=$(find "$work/stryker" -name mutation-report.json)
 
