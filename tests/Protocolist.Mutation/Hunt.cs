@@ -65,9 +65,9 @@ internal static class Hunt
         return 0;
     }
 
-    /// <summary>Tests that caught others of the file, then the file's own, then the room's, then the rest; the quick before the slow.</summary>
+    /// <summary>Tests that caught others of the file, for their time, then the file's own, then the room's, then the rest; the quick before the slow.</summary>
     private static IEnumerable<Covering> Ordered(Mutant mutant, IEnumerable<Covering> covering, Dictionary<(string File, string Test), int> caught) => covering
-        .OrderByDescending(c => caught.GetValueOrDefault((mutant.File, c.Key)))
+        .OrderByDescending(c => caught.GetValueOrDefault((mutant.File, c.Key)) / (c.Seconds + 0.02))
         .ThenBy(c => (c.Seconds + 0.002) * (c.Key.Contains($".{mutant.Subject}Tests.", StringComparison.Ordinal) ? 0.05 : c.Key.Contains($".Tests.{mutant.Room}.", StringComparison.Ordinal) ? 0.3 : 1));
 
     private static (Fate Fate, string By) Try(Mutant mutant, IEnumerable<Covering> covering, MutatedLibrary library, TestHost tests, int seconds)
