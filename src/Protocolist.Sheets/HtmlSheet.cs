@@ -55,7 +55,7 @@ public static class HtmlSheet
         foreach (var group in plan.Findings.GroupBy(f => f.Severity).OrderByDescending(g => g.Key))
         {
             page.Element("h3", group.Key switch { Severity.Error => "Errors: do not start", Severity.Warning => "Warnings", _ => "Notes" });
-            page.List(group.Select(f => $"{f.Id}{(f.Subject.Length > 0 ? $" ({f.Subject})" : "")}: {f.Message}{(f.Remedy.Length > 0 ? $"; {f.Remedy}" : "")}"), $"class=\"findings {group.Key.ToString().ToLowerInvariant()}\"");
+            page.List(group.Select(f => $"{f.Id}{(f.Subject.Length > 0 ? $" ({f.Subject})" : "")}: {f.Message}{(!f.Remedy.IsEmpty ? $"; {f.Remedy}" : "")}"), $"class=\"findings {group.Key.ToString().ToLowerInvariant()}\"");
         }
     }
 

@@ -57,7 +57,7 @@ public static class TextSheet
         if (plan.Findings.IsEmpty) return;
         sheet.Title("What the checks say");
         foreach (var finding in plan.Findings)
-            sheet.Add($"{finding.Severity.ToString().ToUpperInvariant()} {finding.Id}{(finding.Subject.Length > 0 ? $" [{finding.Subject}]" : "")}: {finding.Message}{(finding.Remedy.Length > 0 ? $"; {finding.Remedy}" : "")}", "  ");
+            sheet.Add($"{finding.Severity.ToString().ToUpperInvariant()} {finding.Id}{(finding.Subject.Length > 0 ? $" [{finding.Subject}]" : "")}: {finding.Message}{(!finding.Remedy.IsEmpty ? $"; {finding.Remedy}" : "")}", "  ");
         sheet.Gap();
     }
 

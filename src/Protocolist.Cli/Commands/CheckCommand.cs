@@ -70,8 +70,8 @@ internal static class CheckCommand
             json.WriteNumber("column", finding.Where.Column);
             json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
             json.WriteString("id", finding.Id);
-            json.WriteString("message", finding.Message);
-            json.WriteString("remedy", finding.Remedy);
+            json.WriteString("message", finding.Message.ToString());
+            json.WriteString("remedy", finding.Remedy.ToString());
             json.WriteEndObject();
         }
 

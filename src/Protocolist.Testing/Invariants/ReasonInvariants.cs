@@ -64,8 +64,8 @@ internal static partial class ReasonInvariants
         foreach (var finding in plan.Findings)
         {
             if (!Kebab.IsMatch(finding.Id)) yield return $"'{finding.Id}' is not an id that explains itself";
-            if (finding.Message.Length == 0) yield return $"'{finding.Id}' says nothing";
-            if (finding.Severity != Severity.Note && finding.Remedy.Length == 0) yield return $"'{finding.Id}' does not say what to do: {finding.Message}";
+            if (finding.Message.IsEmpty) yield return $"'{finding.Id}' says nothing";
+            if (finding.Severity != Severity.Note && finding.Remedy.IsEmpty) yield return $"'{finding.Id}' does not say what to do: {finding.Message}";
             if (finding.Subject.Length > 0 && finding.Severity == Severity.Error && finding.Subject.Contains('\n', StringComparison.Ordinal)) yield return $"'{finding.Id}' is about more than one thing";
         }
     }

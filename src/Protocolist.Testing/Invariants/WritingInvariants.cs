@@ -67,7 +67,7 @@ internal static partial class WritingInvariants
         .. plan.Recipes.SelectMany(r => r.Method),
         .. plan.Purchases.Select(p => p.Pack),
         .. plan.Figures.Select(f => f.Value),
-        .. plan.Findings.Select(f => f.Message),
+        .. plan.Findings.Select(f => f.Message.ToString()),
         .. plan.Label,
     ];
 

@@ -4,6 +4,7 @@ using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
@@ -45,7 +46,7 @@ internal static class StockReader
     public static Price? Price(Fields fields, string key, List<Finding> findings)
     {
         if (fields.Scalar(key) is not { } scalar) return null;
-        var price = Quantities.Price.Read(scalar.Value, scalar.Span);
+        var price = Notation.Price.Read(scalar.Value, scalar.Span);
         findings.AddRange(price.Findings);
         return price.Value;
     }
@@ -123,7 +124,7 @@ internal static class StockReader
             if (Fields.Of(node, "a pack", findings) is not { } fields) continue;
             fields.Required("size");
             var size = Amount(fields, "size", kind, findings);
-            var price = fields.Scalar("price") is { } text ? Money.Read(text.Value, text.Span) : null;
+            var price = fields.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
             if (price is not null) findings.AddRange(price.Findings);
             var lead = fields.Quantity("lead", Dimension.OfTime);
             fields.Finish();

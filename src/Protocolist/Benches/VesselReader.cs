@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Vessels;
@@ -60,7 +61,7 @@ internal static class VesselReader
 
     private static Money? Priced(ScalarNode text, List<Finding> findings)
     {
-        var price = Money.Read(text.Value, text.Span);
+        var price = MoneyText.Read(text.Value, text.Span);
         findings.AddRange(price.Findings);
         if (price.Value is { Minor: < 0 }) findings.Add(Finding.Error("negative-price", $"a vessel cannot cost {price.Value}", "write what one costs", text.Span));
         return price.Value is { Minor: >= 0 } fair ? fair : null;

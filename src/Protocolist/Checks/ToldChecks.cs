@@ -73,7 +73,7 @@ internal static class ToldChecks
     /// <summary>One vessel that is too heavy in several steps: told by its heaviest, the steps named.</summary>
     private static IEnumerable<Finding> OnceAVessel(ReviewCase plan, string id)
     {
-        foreach (var loads in plan.Earlier.Where(f => f.Id == id).GroupBy(f => (f.Severity, Vessel: f.Message.Split('\'').ElementAtOrDefault(1))))
+        foreach (var loads in plan.Earlier.Where(f => f.Id == id).GroupBy(f => (f.Severity, Vessel: f.Message.ToString().Split('\'').ElementAtOrDefault(1))))
         {
             var all = loads.ToList();
             var heaviest = all.MaxBy(f => plan.Steps.FirstOrDefault(s => s.Id == f.Subject)?.Vessel?.TotalMass.Kilograms ?? 0)!;

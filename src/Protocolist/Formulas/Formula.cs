@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 
 namespace Protocolist.Formulas;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Formulas;

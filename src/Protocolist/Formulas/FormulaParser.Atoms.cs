@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 
 namespace Protocolist.Formulas;
 
@@ -67,7 +67,7 @@ internal sealed partial class FormulaParser
     {
         if (!scope.Functions.TryGetValue(name, out var function))
         {
-            var remedy = scope.Names.ContainsKey(name) ? "it is a value; to multiply, put '*' before the bracket" : Suggestion.For(name, [.. scope.Functions.Keys]);
+            Message remedy = scope.Names.ContainsKey(name) ? "it is a value; to multiply, put '*' before the bracket" : Suggestion.For(name, [.. scope.Functions.Keys]);
             return Fail("unknown-function", $"there is no function '{Excerpt.Of(name)}'", remedy, start, name.Length);
         }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Formulas;
@@ -7,13 +8,13 @@ namespace Protocolist.Formulas;
 /// <summary>What can be wrong, and what to write instead.</summary>
 internal sealed partial class FormulaParser
 {
-    private FormulaNode? Fail(string id, string message, string remedy, int offset, int length)
+    private FormulaNode? Fail(string id, Message message, Message remedy, int offset, int length)
     {
         Fault ??= new(id, message, remedy, offset, Math.Max(1, length));
         return null;
     }
 
-    private FormulaNode? Fail(string id, string message, string remedy, FormulaNode at) => Fail(id, message, remedy, at.Offset, at.Length);
+    private FormulaNode? Fail(string id, Message message, Message remedy, FormulaNode at) => Fail(id, message, remedy, at.Offset, at.Length);
 
     private bool Enter(int at)
     {
@@ -68,7 +69,7 @@ internal sealed partial class FormulaParser
         };
     }
 
-    private string UnknownRemedy(string name)
+    private Message UnknownRemedy(string name)
     {
         if (scope.Functions.TryGetValue(name, out var function)) return $"it is a function: {function.Signature}";
         if (UnitTable.TryFind(name, out var unit)) return $"a unit stands right behind its number, and '/' between units has no spaces: '10 {unit.Symbol}', '10 mL/kg'";

@@ -22,7 +22,7 @@ internal sealed partial class FormulaParser
         var word = char.IsLetter(_scan.Peek()) ? _scan.Name() : "";
         if (word.Length == 0)
         {
-            var remedy = type.Words.IsEmpty ? "write a word; one with spaces stands in double quotes" : Suggestion.For("", type.Words);
+            Message remedy = type.Words.IsEmpty ? "write a word; one with spaces stands in double quotes" : Suggestion.For("", type.Words);
             return Fail("missing-word", $"a word for {what} is wanted here", remedy, Math.Min(start, text.Length - 1), 1);
         }
 

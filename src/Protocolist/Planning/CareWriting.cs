@@ -100,6 +100,6 @@ internal static class CareWriting
     private static double? Seconds(DraftStep step, string key, Draft draft)
     {
         var figure = draft.Figures.FirstOrDefault(f => f.Id == $"{step.Id}.{key}");
-        return figure is { Exact.Length: > 0 } && Quantities.QuantityText.Read(figure.Exact, out var range) is null && range.IsFinite ? range.Middle : null;
+        return figure is { Exact.Length: > 0 } && Notation.QuantityText.Read(figure.Exact, out var range) is null && range.IsFinite ? range.Middle : null;
     }
 }

@@ -77,7 +77,7 @@ internal static class DraftPass
         new(id, value.ToString(), expression.Text, [.. expression.Names().Distinct(StringComparer.Ordinal)], source)
         {
             Where = span.ToString(),
-            Exact = value.Kind == FormulaKind.Quantity ? QuantityText.Exact(value.Quantity) : "",
+            Exact = value.Kind == FormulaKind.Quantity ? ExactText.Of(value.Quantity) : "",
             Note = note,
         };
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

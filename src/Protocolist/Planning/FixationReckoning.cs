@@ -80,7 +80,7 @@ internal static class FixationReckoning
             ["specimen.half-thickness", "bench.temperature"],
             PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source)
         {
-            Exact = QuantityText.Exact(time),
+            Exact = ExactText.Of(time),
             Note = string.Join("; ", fixation.Thumbs.Select(t => $"{t.Says}: {Measurable.Text(t.Hours * 3600, Dimension.OfTime)}{(t.OverPromises ? ", which over-promises here" : "")}")),
         };
     }

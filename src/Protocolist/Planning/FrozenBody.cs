@@ -44,7 +44,7 @@ internal static class FrozenBody
     private static Figure FigureOf(ThawTime time, double celsius)
     {
         var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
-        return new(FigureId, Measurable.Text(range), $"a front of melting through the half-thickness, at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}", ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Exact = QuantityText.Exact(range) };
+        return new(FigureId, Measurable.Text(range), $"a front of melting through the half-thickness, at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}", ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Exact = ExactText.Of(range) };
     }
 
     /// <summary>A body less than half as high as it is wide lies like a slab; one about as long as thick is round. The project's choice.</summary>

@@ -40,5 +40,5 @@ internal static class GivenFigures
     }
 
     private static Figure Given(string id, QuantityRange value, string how, string source) =>
-        new(id, Measurable.Text(value), how, [], source) { Exact = QuantityText.Exact(value) };
+        new(id, Measurable.Text(value), how, [], source) { Exact = ExactText.Of(value) };
 }

@@ -1,6 +1,6 @@
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Plans;
-using Protocolist.Quantities;
 
 namespace Protocolist.Planning;
 

@@ -42,7 +42,7 @@ public sealed record Explanation(Figure Figure, ImmutableArray<Explanation> Inpu
     /// <summary>A finding reads as a figure: its severity, what it says with its limit, the figures it rests on, its source, its remedy.</summary>
     private static Explanation Of(Plan plan, string id, List<Finding> findings)
     {
-        var explained = findings.ConvertAll(f => Of(plan, new(f.Id, EnumWords<Severity>.Of(f.Severity), f.Message, f.Figures, f.Source) { Note = f.Remedy, Where = f.Where.ToString() }, new HashSet<string>(StringComparer.Ordinal)));
+        var explained = findings.ConvertAll(f => Of(plan, new(f.Id, EnumWords<Severity>.Of(f.Severity), f.Message.ToString(), f.Figures, f.Source) { Note = f.Remedy.ToString(), Where = f.Where.ToString() }, new HashSet<string>(StringComparer.Ordinal)));
         return explained.Count == 1
             ? explained[0]
             : new(new(id, $"{explained.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} findings", "each below", [], ""), [.. explained]);

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 
 namespace Protocolist.Plans;
 

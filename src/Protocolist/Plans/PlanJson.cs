@@ -17,7 +17,7 @@ public static class PlanJson
         // People read these files, and they go into no web page; µ and ° stay what they are.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        Converters = { new SpanJson(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+        Converters = { new SpanJson(), new MessageJson(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
     });
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
@@ -86,7 +86,7 @@ public static class PlanJson
         && plan.Wishes is null or { Vessels: not null, Supplies: not null }
         && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
         && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
-        && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message: not null, Source: not null, Figures.IsDefault: false })
+        && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message.IsEmpty: false, Source: not null, Figures.IsDefault: false })
         && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
 }
 

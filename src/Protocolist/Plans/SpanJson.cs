@@ -51,3 +51,11 @@ internal sealed class MoneyJson : JsonConverter<Money>
         writer.WriteEndObject();
     }
 }
+
+/// <summary>A message as its English words.</summary>
+internal sealed class MessageJson : JsonConverter<Message>
+{
+    public override Message Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => reader.GetString() ?? "";
+
+    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => writer.WriteStringValue(value.ToString());
+}

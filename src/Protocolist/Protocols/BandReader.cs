@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 

@@ -113,7 +113,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
 
     private static FormulaExpression Constant(ScalarNode scalar, FormulaNode node) => new(new(scalar.Value, node), scalar.Span);
 
-    private FormulaExpression? Fault(string id, string message, string remedy, SourceSpan where)
+    private FormulaExpression? Fault(string id, Message message, Message remedy, SourceSpan where)
     {
         findings.Add(Finding.Error(id, message, remedy, where));
         return null;

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using Protocolist.Findings;
 
 namespace Protocolist.Quantities;
 
@@ -129,13 +128,9 @@ internal static class UnitTable
     /// <summary>A unit of the list that is known to be there.</summary>
     public static Unit Get(string symbol) => BySymbol[symbol];
 
-    /// <summary>What to write in place of a word that is no unit.</summary>
-    public static string RemedyFor(string word)
-    {
-        if (InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol)) return $"write '{symbol}'";
-        if (word.Length > 1 && BySymbol.ContainsKey(word[..^1])) return $"did you mean '{word[..^1]}'?";
-        return Suggestion.Nearest(word, All.Select(u => u.Symbol)) is { } near ? $"did you mean '{near}'?" : "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like";
-    }
+    /// <summary>The unit that a word in full, such as "grams", stands for; null where it is none.</summary>
+    public static string? SymbolFor(string word) =>
+        InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol) ? symbol : null;
 
     /// <summary>The longest unit that starts at <paramref name="at"/> and does not run on into a longer word; its length, or 0.</summary>
     public static int Match(ReadOnlySpan<char> text, int at, out Unit unit)

@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Reading;

@@ -1,5 +1,6 @@
 using System.Text;
 using FluentValidation;
+using FluentValidation.Results;
 using Protocolist.Findings;
 
 namespace Protocolist.Reading;
@@ -7,20 +8,40 @@ namespace Protocolist.Reading;
 /// <summary>What a validator of objects says, at the place in the file where the property was given.</summary>
 internal static class ValidatorFindings
 {
+    /// <summary>What a rule says where it is broken: message and remedy as facts, the id as its error code.</summary>
+    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, Message> message, Func<T, Message> remedy) =>
+        rule.WithErrorCode(id).WithMessage(id).WithState(value => new Told(message(value), remedy(value)));
+
+    /// <summary>One broken rule as a finding without a place.</summary>
+    public static Finding Of(ValidationFailure failure)
+    {
+        var told = failure.CustomState switch
+        {
+            Told state => state,
+            Message remedy => new(failure.ErrorMessage, remedy),
+            var remedy => new(failure.ErrorMessage, remedy as string ?? ""),
+        };
+        return new(failure.ErrorCode, SeverityOf(failure), told.Message, told.Remedy);
+    }
+
+    /// <summary>A broken rule of another object, under a property of this one.</summary>
+    public static ValidationFailure Failure(Finding finding, string property) =>
+        new(property, finding.Id) { ErrorCode = finding.Id, CustomState = new Told(finding.Message, finding.Remedy), Severity = (FluentValidation.Severity)(2 - (int)finding.Severity) };
+
+    private static Findings.Severity SeverityOf(ValidationFailure failure) => failure.Severity switch
+    {
+        FluentValidation.Severity.Error => Findings.Severity.Error,
+        FluentValidation.Severity.Warning => Findings.Severity.Warning,
+        _ => Findings.Severity.Note,
+    };
+
+    private sealed record Told(Message Message, Message Remedy);
+
     public static IEnumerable<Finding> Of<T>(AbstractValidator<T> validator, T value, MappingNode node)
     {
         foreach (var failure in validator.Validate(value).Errors)
         {
-            var severity = failure.Severity switch
-            {
-                FluentValidation.Severity.Error => Findings.Severity.Error,
-                FluentValidation.Severity.Warning => Findings.Severity.Warning,
-                _ => Findings.Severity.Note,
-            };
-            yield return new Finding(failure.ErrorCode, severity, failure.ErrorMessage, failure.CustomState as string ?? "")
-            {
-                Where = Place(failure.PropertyName, node),
-            };
+            yield return Of(failure) with { Where = Place(failure.PropertyName, node) };
         }
     }
 

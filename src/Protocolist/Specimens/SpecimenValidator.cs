@@ -3,6 +3,7 @@ using System.Linq.Expressions;
 using System.Text.Json;
 using FluentValidation;
 using Protocolist.Findings;
+using Protocolist.Reading;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -76,12 +77,7 @@ public sealed class SpecimenValidator : AbstractValidator<Specimen>
             var specimen = context.InstanceToValidate;
             foreach (var finding in TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Findings)
             {
-                context.AddFailure(new FluentValidation.Results.ValidationFailure(finding.Id == "unknown-higher-taxon" ? nameof(Specimen.HigherTaxon) : nameof(Specimen.Group), finding.Message)
-                {
-                    ErrorCode = finding.Id,
-                    CustomState = finding.Remedy,
-                    Severity = finding.Severity == Findings.Severity.Error ? FluentValidation.Severity.Error : FluentValidation.Severity.Warning,
-                });
+                context.AddFailure(ValidatorFindings.Failure(finding, finding.Id == "unknown-higher-taxon" ? nameof(Specimen.HigherTaxon) : nameof(Specimen.Group)));
             }
         });
     }
@@ -91,14 +87,7 @@ public sealed class SpecimenValidator : AbstractValidator<Specimen>
     /// <returns>The findings, in the order of the rules; empty where nothing is wrong.</returns>
     public ImmutableArray<Finding> Check(Specimen specimen) =>
     [
-        .. Validate(specimen).Errors.Select(e => new Finding(
-            e.ErrorCode,
-            e.Severity == FluentValidation.Severity.Error ? Findings.Severity.Error : Findings.Severity.Warning,
-            e.ErrorMessage,
-            e.CustomState as string ?? "")
-        {
-            Subject = JsonNamingPolicy.KebabCaseLower.ConvertName(e.PropertyName),
-        }),
+        .. Validate(specimen).Errors.Select(e => ValidatorFindings.Of(e) with { Subject = JsonNamingPolicy.KebabCaseLower.ConvertName(e.PropertyName) }),
     ];
 
     private void Positive<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number)

@@ -114,7 +114,7 @@ public class OrderProperties
 
     /// <summary>The set of findings without their places in a file; a message that lists things may list them in another order.</summary>
     private static List<string> Words(IEnumerable<Finding> findings) =>
-        [.. findings.Select(f => $"{f.Severity} {f.Id} {f.Subject}: {Sorted(f.Message)}").Distinct().Order(StringComparer.Ordinal)];
+        [.. findings.Select(f => $"{f.Severity} {f.Id} {f.Subject}: {Sorted(f.Message.ToString())}").Distinct().Order(StringComparer.Ordinal)];
 
     private static string Sorted(string text) => string.Join(' ', text.Split([' ', ',', ';', ':', '.'], StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Xunit;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Properties.Quantities;

@@ -72,6 +72,6 @@ public class GeneratorProperties
     private static bool Placed(IEnumerable<Finding> findings, string text)
     {
         var lines = text.Split('\n').Length + 1;
-        return findings.All(f => f.Id.Length > 0 && f.Message.Length > 0 && (!f.Where.IsKnown || (f.Where.Line <= lines && f.Where.Column >= 1)));
+        return findings.All(f => f.Id.Length > 0 && f.Message.ToString().Length > 0 && (!f.Where.IsKnown || (f.Where.Line <= lines && f.Where.Column >= 1)));
     }
 }

@@ -25,7 +25,7 @@ public class EveryCheckTests
         var found = Found(id, r => r.Trips());
         Assert.NotEmpty(found);
         Assert.All(found, f => Assert.Equal(id, f.Id));
-        Assert.All(found, f => Assert.True(f.Message.Length > 3 && (f.Remedy.Length > 1)));
+        Assert.All(found, f => Assert.True(f.Message.ToString().Length > 3 && (f.Remedy.ToString().Length > 1)));
     }
 
     [Theory]

@@ -24,15 +24,15 @@ public class HouseCheckTests
         var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
         Assert.Equal(Severity.Error, found.Severity);
         Assert.Equal(["fix.last", "specimen.mass"], found.Figures.Order());
-        Assert.Contains("20 d", found.Message, StringComparison.Ordinal);
+        Assert.Contains("20 d", found.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void House_check_tells_its_condition_and_what_each_name_in_it_stands_for_here()
     {
         var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
-        Assert.Equal("our large fishes lie three weeks (fix.last < 21 d and specimen.mass > 30 g; here fix.last is 20 d, specimen.mass is 40 g)", found.Message);
-        Assert.Equal("leave it longer", found.Remedy);
+        Assert.Equal("our large fishes lie three weeks (fix.last < 21 d and specimen.mass > 30 g; here fix.last is 20 d, specimen.mass is 40 g)", found.Message.ToString());
+        Assert.Equal("leave it longer", found.Remedy.ToString());
         Assert.Equal("common practice", found.Source);
     }
 
@@ -40,7 +40,7 @@ public class HouseCheckTests
     public void House_check_that_holds_for_a_part_of_a_range_says_so()
     {
         var plan = Cases.More(Check("fix.last < 21 d")) with { ValueOf = _ => Protocolist.Formulas.FormulaValue.Of(new Protocolist.Quantities.QuantityRange(20 * 86400, 22 * 86400, Protocolist.Quantities.Dimension.OfTime)) };
-        Assert.Equal("our large fishes lie three weeks, for a part of the range (fix.last < 21 d; here fix.last is 20 to 22 d)", Assert.Single(HouseChecks.Of(plan)).Message);
+        Assert.Equal("our large fishes lie three weeks, for a part of the range (fix.last < 21 d; here fix.last is 20 to 22 d)", Assert.Single(HouseChecks.Of(plan)).Message.ToString());
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public class HouseCheckTests
     {
         var found = AllChecks.Review(Cases.More("severities:\n  permit-not-noted: {as: error, because: the district asks for one}").Specimen(s => s with { Permits = [] }));
         Assert.Equal(Severity.Error, found.Single(f => f.Id == "permit-not-noted").Severity);
-        Assert.Contains(found, f => f.Id == "severity-changed" && f.Message.Contains("the district asks for one", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.Id == "severity-changed" && f.Message.ToString().Contains("the district asks for one", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public class HouseCheckTests
         var plan = Cases.More("severities:\n  anthrax-signs: {as: warning, because: we are used to it}").Group("mammal").Specimen(s => s with { Notes = "unclotted blood" });
         var found = AllChecks.Review(plan);
         Assert.Equal(Severity.Error, found.Single(f => f.Id == "anthrax-signs").Severity);
-        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered" && f.Message.EndsWith("not lowered to a warning", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered" && f.Message.ToString().EndsWith("not lowered to a warning", StringComparison.Ordinal));
         Assert.DoesNotContain(found, f => f.Id == "severity-changed");
     }
 

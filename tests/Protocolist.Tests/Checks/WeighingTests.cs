@@ -14,8 +14,8 @@ public class WeighingTests
         Assert.Equal(Severity.Error, Assert.Single(found, f => f.Id == "permit-not-noted").Severity);
         Assert.Equal(Severity.Note, Assert.Single(found, f => f.Id == "colour-not-recorded").Severity);
         var told = found.Where(f => f.Id == "severity-changed").ToList();
-        Assert.Equal(["'trial' weighs 'colour-not-recorded' as note, because b", "'trial' weighs 'permit-not-noted' as error, because a"], told.Select(f => f.Message).Order(StringComparer.Ordinal));
-        Assert.All(told, f => Assert.Equal("", f.Remedy));
+        Assert.Equal(["'trial' weighs 'colour-not-recorded' as note, because b", "'trial' weighs 'permit-not-noted' as error, because a"], told.Select(f => f.Message.ToString()).Order(StringComparer.Ordinal));
+        Assert.All(told, f => Assert.Equal("", f.Remedy.ToString()));
         Assert.All(told, f => Assert.True(f.Where.Line > 7));
     }
 
@@ -41,8 +41,8 @@ public class WeighingTests
     public void Refusal_names_whom_the_check_protects_and_what_to_do()
     {
         var refusal = Assert.Single(Bat("note"), f => f.Id == "check-cannot-be-lowered");
-        Assert.Equal("'rabies-prone' protects people: rabies is deadly once it shows, and is not lowered to a note", refusal.Message);
-        Assert.Equal("leave it, or raise it", refusal.Remedy);
+        Assert.Equal("'rabies-prone' protects people: rabies is deadly once it shows, and is not lowered to a note", refusal.Message.ToString());
+        Assert.Equal("leave it, or raise it", refusal.Remedy.ToString());
         Assert.Equal("rabies-prone", refusal.Subject);
     }
 
@@ -50,12 +50,12 @@ public class WeighingTests
     public void Faults_of_a_file_are_told_in_words_at_their_line()
     {
         var unknown = Assert.Single(Weighing.Faults(More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol));
-        Assert.Equal("there is no check 'rabbits-prone'", unknown.Message);
-        Assert.Contains("rabies-prone", unknown.Remedy, StringComparison.Ordinal);
+        Assert.Equal("there is no check 'rabbits-prone'", unknown.Message.ToString());
+        Assert.Contains("rabies-prone", unknown.Remedy.ToString(), StringComparison.Ordinal);
 
         var taken = Assert.Single(Weighing.Faults(More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol));
-        Assert.Equal("'cramped' is the id of a bundled check", taken.Message);
-        Assert.Equal("give the check of the house another id", taken.Remedy);
+        Assert.Equal("'cramped' is the id of a bundled check", taken.Message.ToString());
+        Assert.Equal("give the check of the house another id", taken.Remedy.ToString());
         Assert.True(taken.Where.Line > 7);
     }
 

@@ -70,8 +70,8 @@ public class CuttingTests
         var plan = Of("places: [belly, mantle]");
 
         var finding = Assert.Single(plan.Findings, f => f.Id == "unknown-region");
-        Assert.Equal("a mammal has no region 'mantle' that is known", finding.Message);
-        Assert.Equal("known here: head, neck, thorax, abdomen, forelimbs, hindlimbs, tail", finding.Remedy);
+        Assert.Equal("a mammal has no region 'mantle' that is known", finding.Message.ToString());
+        Assert.Equal("known here: head, neck, thorax, abdomen, forelimbs, hindlimbs, tail", finding.Remedy.ToString());
         Assert.Equal(("cut", 7), (finding.Subject, finding.Where.Line));
         Assert.Equal(["abdomen", "mantle"], plan.Step("cut")!.Cuts.Select(c => c.Region));
         Assert.DoesNotContain(Of("places: [belly]").Findings, f => f.Id == "unknown-region");
@@ -82,7 +82,7 @@ public class CuttingTests
     {
         static double Hours(Plan plan)
         {
-            Assert.Null(Protocolist.Quantities.QuantityText.Read(plan.Figure("model.fixation")!.Exact, out var range));
+            Assert.Null(Protocolist.Notation.QuantityText.Read(plan.Figure("model.fixation")!.Exact, out var range));
             return range.High;
         }
 

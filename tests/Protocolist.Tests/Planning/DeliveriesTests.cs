@@ -75,7 +75,7 @@ public class DeliveriesTests
             "warning delivery-comes-too-late: formaldehyde stock 37 %mass is bought with 6 days of waiting, until Sun 2027-03-07 00:00; the body cannot wait so long for 'fix' within the protocol's windows, and the dates take it as there in time; borrow it or fetch it sooner; else keep the body on ice for a day or two at most, or freeze it now and thaw it when the delivery is there (freezing spoils tissue); do not cut it before all is at hand",
             late.ToString());
         Assert.Equal("fix", late.Subject);
-        Assert.Contains("is bought with 1 day of waiting, until ", new Delivery("x", 1, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc).Message, StringComparison.Ordinal);
+        Assert.Contains("is bought with 1 day of waiting, until ", new Delivery("x", 1, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public class DeliveriesTests
         var plan = Of(Bench(9, 0, 90, 0, Jar), stages: "stages:\n  - {stage: task, id: look, last: 1 h}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3, within: 90 d}\n");
 
         Assert.Equal(new LocalDateTime(2027, 3, 10, 0, 0), Start(plan, "house"));
-        Assert.Contains("'house' waits for big jar, Wed 2027-03-10 00:00", Assert.Single(plan.Findings, f => f.Id == "waits-for-delivery").Message, StringComparison.Ordinal);
+        Assert.Contains("'house' waits for big jar, Wed 2027-03-10 00:00", Assert.Single(plan.Findings, f => f.Id == "waits-for-delivery").Message.ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>Look 1 h, fix 24 h, wash 24 h, house 30 min: 49 h 30 min, backwards from midnight before Friday the fifth: Tuesday at 22:30.</summary>

@@ -43,7 +43,7 @@ public class DraftPassTests
 
         Assert.Null(made.Value);
         Assert.Contains(made.Findings, f => f is { Id: "unknown-option", Severity: Severity.Error });
-        Assert.Contains(made.Findings, f => f.Id == "unknown-choice" && f.Remedy == "did you mean 'keeping'?");
+        Assert.Contains(made.Findings, f => f.Id == "unknown-choice" && f.Remedy.ToString() == "did you mean 'keeping'?");
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public class DraftWordsTests
         var made = Of("stages:\n  - {stage: thaw, id: thaw, fluid: tap water, last: 24 h, when: specimen.condition is frozen}\n", Mammal("1 kg") with { Condition = Condition.Fresh });
 
         var none = Assert.Single(made.Findings, f => f.Id == "no-steps");
-        Assert.Equal(("'draft' has no stage for this specimen", "check its 'when' conditions"), (none.Message, none.Remedy));
+        Assert.Equal(("'draft' has no stage for this specimen", "check its 'when' conditions"), (none.Message.ToString(), none.Remedy.ToString()));
         Assert.True(none.Where.IsKnown);
         Assert.Empty(made.Value!.Steps);
         Assert.Null(made.Value.Start);
@@ -39,8 +39,8 @@ public class DraftWordsTests
     {
         var made = Of("values:\n  less: {value: \"24 h - 10 h/kg * specimen.mass\", source: from memory}\nstages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n", Mammal("7 kg"));
         var warned = Assert.Single(made.Findings, f => f.Id == "impossible-amount");
-        Assert.Equal((Severity.Warning, "less", "'less' comes out negative or without a limit for this specimen", "check the measurements, and the formula in the protocol"), (warned.Severity, warned.Subject, warned.Message, warned.Remedy));
-        Assert.Equal(-46, made.Value!.Figure("less")!.Exact.Length > 0 && Protocolist.Quantities.QuantityText.Read(made.Value.Figure("less")!.Exact, out var range) is null ? Math.Round(range.Low / 3600, 6) : 0);
+        Assert.Equal((Severity.Warning, "less", "'less' comes out negative or without a limit for this specimen", "check the measurements, and the formula in the protocol"), (warned.Severity, warned.Subject, warned.Message.ToString(), warned.Remedy.ToString()));
+        Assert.Equal(-46, made.Value!.Figure("less")!.Exact.Length > 0 && Protocolist.Notation.QuantityText.Read(made.Value.Figure("less")!.Exact, out var range) is null ? Math.Round(range.Low / 3600, 6) : 0);
     }
 
     [Fact]

@@ -1,5 +1,5 @@
+using Protocolist.Notation;
 using Protocolist.Plans;
-using Protocolist.Quantities;
 using static Protocolist.Tests.Planning.PlanFixture;
 
 namespace Protocolist.Tests.Planning;
@@ -57,11 +57,11 @@ public class FixationReckoningTests
     {
         var told = Assert.Single(Of(Soak("formalin 10 %", "10 d"), "9 kg").Findings, f => f.Id == "core-out-of-reach");
 
-        Assert.Matches(@": it will rot; too late too: abdomen, neck, head, hindlimbs, forelimbs$", told.Message);
-        Assert.Matches(@"; safe within 10 days: long cuts \d+ mm apart and \d+ mm deep, or \d+ injections of [\d.]+ mL, \d+ mm apart$", told.Remedy);
-        Assert.Contains("; safe within 14 days: ", Assert.Single(Of(Soak("formalin 10 %", "40 d"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy, StringComparison.Ordinal);
-        Assert.Contains("; safe within 14 days: ", Assert.Single(Of(Soak("formalin 10 %", "at least 1 d"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy, StringComparison.Ordinal);
-        Assert.Contains("; safe within 5 days: ", Assert.Single(Of(Soak("formalin 10 %", "2 d", "a") + Soak("formalin 10 %", "3 d", "b"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy, StringComparison.Ordinal);
+        Assert.Matches(@": it will rot; too late too: abdomen, neck, head, hindlimbs, forelimbs$", told.Message.ToString());
+        Assert.Matches(@"; safe within 10 days: long cuts \d+ mm apart and \d+ mm deep, or \d+ injections of [\d.]+ mL, \d+ mm apart$", told.Remedy.ToString());
+        Assert.Contains("; safe within 14 days: ", Assert.Single(Of(Soak("formalin 10 %", "40 d"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("; safe within 14 days: ", Assert.Single(Of(Soak("formalin 10 %", "at least 1 d"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("; safe within 5 days: ", Assert.Single(Of(Soak("formalin 10 %", "2 d", "a") + Soak("formalin 10 %", "3 d", "b"), "9 kg").Findings, f => f.Id == "core-out-of-reach").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

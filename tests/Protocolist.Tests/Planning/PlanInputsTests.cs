@@ -46,8 +46,8 @@ public class PlanInputsTests
     [Fact]
     public void Name_that_is_none_is_the_callers_fault()
     {
-        Assert.Contains("'specimen.colour' is not a measure of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Measure(Body(Mammal("1 kg")), "specimen.colour")).Message, StringComparison.Ordinal);
-        Assert.Contains("'colour' is not a trait of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Trait(Mammal("1 kg"), "colour")).Message, StringComparison.Ordinal);
+        Assert.Contains("'specimen.colour' is not a measure of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Measure(Body(Mammal("1 kg")), "specimen.colour")).Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("'colour' is not a trait of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Trait(Mammal("1 kg"), "colour")).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

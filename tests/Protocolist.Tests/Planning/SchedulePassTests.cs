@@ -18,7 +18,7 @@ public class SchedulePassTests
         var made = Plan(Mammal("1 kg"), Simple, "zone: Europe/Berlin\n", new LocalDateTime(2027, 3, 28, 2, 30));
 
         Assert.Equal(new LocalDateTime(2027, 3, 28, 3, 30), made.Value!.Start!.Value.LocalDateTime);
-        Assert.Contains("2027-03-28 02:30 does not exist in Europe/Berlin", Assert.Single(made.Findings, f => f.Id == "clock-change-at-start").Message, StringComparison.Ordinal);
+        Assert.Contains("2027-03-28 02:30 does not exist in Europe/Berlin", Assert.Single(made.Findings, f => f.Id == "clock-change-at-start").Message.ToString(), StringComparison.Ordinal);
     }
 
     /// <summary>They go back on 2027-10-31 from 03:00 to 02:00.</summary>
@@ -28,7 +28,7 @@ public class SchedulePassTests
         var made = Plan(Mammal("1 kg"), Simple, "zone: Europe/Berlin\n", new LocalDateTime(2027, 10, 31, 2, 30));
 
         Assert.Equal(Offset.FromHours(2), made.Value!.Start!.Value.Offset);
-        Assert.Contains("comes twice", Assert.Single(made.Findings, f => f.Id == "clock-change-at-start").Message, StringComparison.Ordinal);
+        Assert.Contains("comes twice", Assert.Single(made.Findings, f => f.Id == "clock-change-at-start").Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -105,5 +105,5 @@ public class SchedulePassTests
     [Fact]
     public void Moved_start_says_what_to_do_if_the_other_was_meant() => Assert.Equal(
         "give another start if you mean the other",
-        Assert.Single(Plan(Mammal("1 kg"), Simple, "zone: Europe/Berlin\n", new LocalDateTime(2027, 3, 28, 2, 30)).Findings, f => f.Id == "clock-change-at-start").Remedy);
+        Assert.Single(Plan(Mammal("1 kg"), Simple, "zone: Europe/Berlin\n", new LocalDateTime(2027, 3, 28, 2, 30)).Findings, f => f.Id == "clock-change-at-start").Remedy.ToString());
 }

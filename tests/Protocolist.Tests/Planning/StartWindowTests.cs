@@ -44,7 +44,7 @@ public class StartWindowTests
         var plan = Plan(window, new(2027, 3, 1));
 
         Assert.Null(plan.Step("fix")!.Start);
-        Assert.Contains("must start by", Assert.Single(plan.Findings, f => f.Id == "no-dates-fit").Message, StringComparison.Ordinal);
+        Assert.Contains("must start by", Assert.Single(plan.Findings, f => f.Id == "no-dates-fit").Message.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -55,6 +55,6 @@ public class StartWindowTests
         var plan = Plan(window, new(2027, 3, 1), day: 3);
 
         Assert.Equal(new LocalDateTime(2027, 3, 4, 8, 0), plan.Step("fix")!.Start!.Value.LocalDateTime);
-        Assert.Contains(says, Assert.Single(plan.Findings, f => f.Id == id).Message, StringComparison.Ordinal);
+        Assert.Contains(says, Assert.Single(plan.Findings, f => f.Id == id).Message.ToString(), StringComparison.Ordinal);
     }
 }

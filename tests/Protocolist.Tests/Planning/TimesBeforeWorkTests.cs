@@ -20,7 +20,7 @@ public class TimesBeforeWorkTests
     [InlineData(Condition.Chilled, "10 h lie between death and the first step, taken at 4 °C throughout: the body has been warm for as long as 1.7 to 3.3 h at 20 °C: fit for fixing")]
     [InlineData(Condition.Frozen, "10 h lie between death and the first step, taken at -18 °C throughout: the body has been warm for as long as 0 h at 20 °C: fresh")]
     public void Warm_hours_follow_how_it_was_kept(Condition condition, string says) =>
-        Assert.Equal(says, Assert.Single(Of(condition, Sunday).Findings, f => f.Id.StartsWith("warm-hours", StringComparison.Ordinal)).Message);
+        Assert.Equal(says, Assert.Single(Of(condition, Sunday).Findings, f => f.Id.StartsWith("warm-hours", StringComparison.Ordinal)).Message.ToString());
 
     [Fact]
     public void Nothing_is_weighed_where_death_or_condition_is_not_known()
@@ -49,8 +49,8 @@ public class TimesBeforeWorkTests
         var note = Assert.Single(plan.Findings, f => f.Id == "thaws-longer");
 
         Assert.Equal((Severity.Note, "thaw"), (note.Severity, note.Subject));
-        Assert.Equal($"a body this thick takes {plan.Figure("model.thawing")!.Value} to thaw through at 4 °C, and 'thaw' lasts so long", note.Message.Replace("degC", "°C", StringComparison.Ordinal));
-        Assert.Equal("feel whether it bends before going on; a cold running shower shortens it, warm water spoils it", note.Remedy);
+        Assert.Equal($"a body this thick takes {plan.Figure("model.thawing")!.Value} to thaw through at 4 °C, and 'thaw' lasts so long", note.Message.ToString().Replace("degC", "°C", StringComparison.Ordinal));
+        Assert.Equal("feel whether it bends before going on; a cold running shower shortens it, warm water spoils it", note.Remedy.ToString());
         var step = plan.Step("thaw")!;
         Assert.True(step.Least.TotalHours > 1 && step.Most > step.Least);
         Assert.Contains("model.thawing", step.Figures);

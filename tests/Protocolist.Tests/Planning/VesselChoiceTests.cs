@@ -44,7 +44,7 @@ public class VesselChoiceTests
         Assert.Null(plan.Step("it")!.Vessel);
         Assert.Equal(600, plan.Step("it")!.Volume!.Value.Milliliters, 6); // 200 mL of body, three to one
         var finding = Assert.Single(plan.Findings, f => f.Id == "vessel-too-small");
-        Assert.StartsWith("no vessel at hand will do for 'it', 'house': ", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("no vessel at hand will do for 'it', 'house': ", finding.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public class BundledProtocolsTests
     public void Every_bundled_protocol_passes_the_strict_check()
     {
         var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true);
-        Assert.Equal([], findings.Select(f => $"{f.Where} {f.Id}: {f.Message}"));
+        Assert.Equal([], findings.Select(f => $"{f.Where} {f.Id}: {f.Message.ToString()}"));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public class BundledProtocolsTests
         foreach (var example in Shelf.Find(id)!.Examples)
         {
             var selected = SelectPass.Run(Body(example, id), Shelf);
-            Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message))));
+            Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message.ToString()))));
         }
     }
 

@@ -95,7 +95,7 @@ public sealed class SchemaTests
     private static string[] KnownTo(string text, Func<SourceText, IEnumerable<Finding>> read)
     {
         var finding = read(new("x.yaml", "format: 1\n" + text)).Single(f => f.Id == "unknown-key");
-        return finding.Remedy["known here: ".Length..].Split(", ");
+        return finding.Remedy.ToString()["known here: ".Length..].Split(", ");
     }
 
     private static IEnumerable<string> PropertiesOf(string schema, params string[] path) =>

@@ -45,8 +45,8 @@ public class SpecimenValidatorTests
         var finding = Assert.Single(new SpecimenValidator().Check(specimen));
         Assert.Equal(id, finding.Id);
         Assert.Matches("^[a-z-]+$", finding.Subject);
-        Assert.NotEmpty(finding.Remedy);
-        Assert.DoesNotContain("{", finding.Message, StringComparison.Ordinal);
+        Assert.NotEmpty(finding.Remedy.ToString());
+        Assert.DoesNotContain("{", finding.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public class SpecimenValidatorTests
         try
         {
             CultureInfo.CurrentCulture = new CultureInfo("ar-SA");
-            var messages = new SpecimenValidator().Check(faulty).Select(f => f.Message);
+            var messages = new SpecimenValidator().Check(faulty).Select(f => f.Message.ToString());
             Assert.Equal(
                 ["standard length 32.5 cm is more than total length 30 cm", "it died on 2031-05-09, after it was found dead on 2031-05-02"], messages);
         }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Disposal;
@@ -28,7 +28,7 @@ internal static class DisposalReader
     private static Price? Price(Fields table, string key, bool isSolid, List<Finding> findings)
     {
         if (table.Scalar(key) is not { } text) return null;
-        var read = Quantities.Price.Read(text.Value, text.Span);
+        var read = Notation.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
         var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;

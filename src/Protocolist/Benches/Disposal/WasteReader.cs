@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 
@@ -56,7 +57,7 @@ internal static class WasteReader
     {
         var isSolid = DisposalReader.IsSolid(@class);
         var holds = container.Quantity("holds", isSolid ? Dimension.None : Dimension.OfVolume);
-        var price = container.Scalar("price") is { } text ? Money.Read(text.Value, text.Span) : null;
+        var price = container.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
         findings.AddRange(price?.Findings ?? []);
         if (holds is null && price is null) return null;
         if (holds is { IsPoint: true, Low: > 0 and < 1e9 } size && price?.Value is { Minor: >= 0 } money)

@@ -3,6 +3,7 @@ using System.Globalization;
 using FluentValidation;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Reading;
 using Severity = FluentValidation.Severity;
 
 namespace Protocolist.Benches.Stock;
@@ -49,11 +50,7 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
     /// <returns>Findings, each at the item's place; the path of the property, such as <c>Packs[1].Price</c>, is their subject.</returns>
     public static ImmutableArray<Finding> Check(StockItem item, LocalDate on) =>
     [
-        .. new StockItemValidator(on).Validate(item).Errors.Select(failure => new Finding(
-            failure.ErrorCode,
-            failure.Severity == Severity.Error ? Findings.Severity.Error : Findings.Severity.Warning,
-            failure.ErrorMessage,
-            failure.CustomState as string ?? "") { Where = item.Where, Subject = failure.PropertyName }),
+        .. new StockItemValidator(on).Validate(item).Errors.Select(failure => ValidatorFindings.Of(failure) with { Where = item.Where, Subject = failure.PropertyName }),
         .. item.Spent?.Doubts(item) ?? [],
     ];
 

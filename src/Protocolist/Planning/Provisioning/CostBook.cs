@@ -3,9 +3,9 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
-using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Planning.Provisioning;

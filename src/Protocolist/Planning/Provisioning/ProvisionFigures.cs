@@ -14,7 +14,7 @@ internal static class ProvisionFigures
     private static Figure Volume(DraftStep step)
     {
         var si = step.Volume!.Value.CubicMeters;
-        var figure = new Figure(IdOf(step), Measurable.Text(si, Dimension.OfVolume), "", [], "") { Exact = QuantityText.Exact(QuantityRange.Point(si, Dimension.OfVolume)), Where = step.Span.ToString() };
+        var figure = new Figure(IdOf(step), Measurable.Text(si, Dimension.OfVolume), "", [], "") { Exact = ExactText.Of(QuantityRange.Point(si, Dimension.OfVolume)), Where = step.Span.ToString() };
         if (step.Kind == Protocols.StageKind.Inject)
         {
             // Where the protocol names no dose, the group's own is taken.

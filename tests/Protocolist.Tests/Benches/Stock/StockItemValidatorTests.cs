@@ -54,8 +54,8 @@ public class StockItemValidatorTests
     {
         var finding = Assert.Single(StockItemValidator.Check(item, Today));
         Assert.Equal((id, severity), (finding.Id, finding.Severity));
-        Assert.NotEmpty(finding.Message);
-        Assert.NotEmpty(finding.Remedy);
+        Assert.NotEmpty(finding.Message.ToString());
+        Assert.NotEmpty(finding.Remedy.ToString());
     }
 
     [Fact]

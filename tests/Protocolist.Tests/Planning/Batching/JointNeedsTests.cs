@@ -87,7 +87,7 @@ public class JointNeedsTests
         Assert.Equal(7, list.ApartAtLeast!.Minor);
 
         Assert.DoesNotContain(new JointNeeds(State(400_000)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds");
-        Assert.Contains("2 equal rounds", Assert.Single(new JointNeeds(State(400_001)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds").Message, StringComparison.Ordinal);
+        Assert.Contains("2 equal rounds", Assert.Single(new JointNeeds(State(400_001)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds").Message.ToString(), StringComparison.Ordinal);
     }
 
     private const string Jar = "vessels:\n  - {id: jar, name: tall jar, inside: {diameter: 20 cm, height: 60 cm}, wall: glass, lid: polypropylene, seal: polyethylene, closure: screw-lid, count: 2";
@@ -119,7 +119,7 @@ public class JointNeedsTests
 
         Assert.Null(Assert.Single(list.Purchases).Price);
         Assert.Equal(0, list.Cost!.Minor);
-        Assert.Contains(list.Findings, f => f.Message.Contains("CAD", StringComparison.Ordinal));
+        Assert.Contains(list.Findings, f => f.Message.ToString().Contains("CAD", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -140,7 +140,7 @@ public class JointNeedsTests
 
         var list = new JointNeeds(state).List(Shelf96("1 L"), Day);
 
-        Assert.Equal("1 specimens end in 'gone', and 0 are free", Assert.Single(list.Findings).Message);
+        Assert.Equal("1 specimens end in 'gone', and 0 are free", Assert.Single(list.Findings).Message.ToString());
         Assert.Empty(list.Purchases);
     }
 
@@ -168,7 +168,7 @@ public class JointNeedsTests
     {
         var list = new JointNeeds(State(("ethanol 70 %vol", 300_000), ("ethanol 96 %vol", 300_000))).List(Shelf96("0 L"), Day);
 
-        Assert.Contains("2 equal rounds", Assert.Single(list.Findings, f => f.Id == "bought-in-rounds").Message, StringComparison.Ordinal);
+        Assert.Contains("2 equal rounds", Assert.Single(list.Findings, f => f.Id == "bought-in-rounds").Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(Math.Ceiling(((300_000 * 70 / 96.0) + 300_000) / 5), list.Purchases.Where(p => p.Item == "ethanol 96 %vol").Sum(p => p.Count), 100.0);
     }
 

@@ -135,7 +135,7 @@ public class ThingsTests
         Assert.Equal(6, Of(fix, Item(StockKind.Consumable, "gloves", 9))[0].AllUses);
         Assert.Empty(ThingBook.Of([Step(StageKind.Inspect, "ethanol 50 %vol")], 1, []));
         var note = Assert.Single(ThingBook.Unlisted(Of(fix, Item(StockKind.Tool, "coat", 1)), [Item(StockKind.Tool, "coat", 1)]));
-        Assert.Equal(("the bench lists none of: gloves; goggles", "see that they are at hand, or list them with 'consumable:' and 'tool:' so that they are counted"), (note.Message, note.Remedy));
+        Assert.Equal(("the bench lists none of: gloves; goggles", "see that they are at hand, or list them with 'consumable:' and 'tool:' so that they are counted"), (note.Message.ToString(), note.Remedy.ToString()));
         Assert.Empty(ThingBook.Unlisted(Of(fix), []));
     }
 

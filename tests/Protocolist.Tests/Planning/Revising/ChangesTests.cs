@@ -37,7 +37,7 @@ public class ChangesTests
             text.Append(CultureInfo.InvariantCulture, $"{of}: revision {revised.Value!.Plan.Revision}\n");
             foreach (var change in revised.Value.Changes) text.Append(CultureInfo.InvariantCulture, $"  {change}\n");
             foreach (var f in revised.Findings.Where(f => f.Id is "step-skipped" or "other-bench" or "other-zone" or "other-protocol-revision" or "not-logged"))
-                text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}: {f.Message}\n    remedy: {f.Remedy}\n");
+                text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}: {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
             text.Append('\n');
         }
     }
@@ -47,7 +47,7 @@ public class ChangesTests
     {
         var dateless = Reviser.Revise(Watched.Plan with { Start = null, EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench);
         Assert.Null(dateless.Value);
-        Assert.Equal(("plan-without-dates", "the plan has no start, so nothing can be moved", "make the plan again with a start"), (dateless.Findings[0].Id, dateless.Findings[0].Message, dateless.Findings[0].Remedy));
+        Assert.Equal(("plan-without-dates", "the plan has no start, so nothing can be moved", "make the plan again with a start"), (dateless.Findings[0].Id, dateless.Findings[0].Message.ToString(), dateless.Findings[0].Remedy.ToString()));
         Assert.Null(Reviser.Revise(Watched.Plan with { Protocol = Watched.Plan.Protocol with { Id = "gone" } }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
         Assert.NotNull(Reviser.Revise(Watched.Plan with { EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
     }

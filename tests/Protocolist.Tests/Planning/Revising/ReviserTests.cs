@@ -117,7 +117,7 @@ public class ReviserTests
         Assert.Null(revised.Value);
         var finding = Assert.Single(revised.Findings, f => f.Id == "unknown-step");
         Assert.Equal((4, 12), (finding.Where.Line, finding.Where.Column));
-        Assert.Equal("did you mean 'slits'?", finding.Remedy);
+        Assert.Equal("did you mean 'slits'?", finding.Remedy.ToString());
     }
 
     [Fact]
@@ -198,7 +198,7 @@ public class ReviserTests
         var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), "  - {step: pose, begun: 2027-03-03T05:10}").Plan;
 
         Assert.Equal(new LocalDateTime(2027, 3, 3, 8, 30), revised.Step("fix")!.Start!.Value.LocalDateTime);
-        Assert.Contains(revised.Findings, f => f.Id == "overdue" && f.Subject == "pose" && f.Message.Contains("1 h 20 min after it began", StringComparison.Ordinal));
+        Assert.Contains(revised.Findings, f => f.Id == "overdue" && f.Subject == "pose" && f.Message.ToString().Contains("1 h 20 min after it began", StringComparison.Ordinal));
     }
 
     private static string Clock(OffsetDateTime? at) => at!.Value.LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm", System.Globalization.CultureInfo.InvariantCulture);

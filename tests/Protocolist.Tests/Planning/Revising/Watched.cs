@@ -85,7 +85,7 @@ internal static class Watched
         }
 
         foreach (var f in revised.Findings.Where(f => f.Id is "sign-without-remedy" or "step-skipped" or "other-bench" or "other-zone" or "other-protocol-revision"))
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id} at {f.Subject}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id} at {f.Subject}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         text.Append('\n');
     }
 }

@@ -20,7 +20,7 @@ public class PlanDatesTests
     {
         var plan = SkerryPoint.Plan(SkerryPoint.Otter, by: new LocalDate(2027, 3, 10));
         var finding = Assert.Single(plan.Findings, f => f.Id == "no-dates-fit");
-        Assert.Contains("could end as late as", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("could end as late as", finding.Remedy.ToString(), StringComparison.Ordinal);
         Assert.False(plan.Startable);
     }
 

@@ -87,12 +87,12 @@ public class SchedulerTests
             "no dates fit from Thu 2027-03-04 09:00 (Europe/Berlin) on, because these cannot all hold: "
             + "'fix' must start by Thu 2027-03-04 12:00; 'fix' lasts at least 2 d; 'fix' lasts at most 2 d 12 h; "
             + "the start of 'wash' needs 15 min of work in open hours; 'wash' starts at once after 'fix' ends",
-            finding.Message);
+            finding.Message.ToString());
         Assert.Equal(
             "it would fit if 'fix' could start as late as Mon 2027-03-08 09:00; or if 'fix' could last 3 d 21 h 15 min instead of 2 d 12 h; "
             + "or if 'wash' could start 1 d 9 h 15 min after 'fix' ends; or if the bench opened on Sat 2027-03-06, 09:00 to 17:00; "
             + "or if somebody came out of hours for the start of 'wash', Sat 2027-03-06 09:15",
-            finding.Remedy);
+            finding.Remedy.ToString());
     }
 
     [Fact]
@@ -101,8 +101,8 @@ public class SchedulerTests
         var plan = JobGraph.Chain(Enumerable.Range(0, 20).Select(i => (Window.Nothing, new Job($"bath-{i}", Window.AtLeast(Hrs(24))) { EndBy = i == 19 ? March(8) : null })));
         var finding = Assert.Single(Scheduler.Earliest(plan, Hours, March(1)).Findings);
 
-        Assert.Contains("the shortest durations of 8 jobs from", finding.Message, StringComparison.Ordinal);
-        Assert.Equal("it would fit if 'bath-19' could end as late as Sun 2027-03-21 00:00", finding.Remedy);
+        Assert.Contains("the shortest durations of 8 jobs from", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Equal("it would fit if 'bath-19' could end as late as Sun 2027-03-21 00:00", finding.Remedy.ToString());
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public class SchedulerTests
         var closed = OpeningHours.Create(Zone, []).Value!;
         var finding = Assert.Single(Scheduler.Earliest(Jar, closed, March(1)).Findings);
 
-        Assert.Contains("of work in open hours", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("of work in open hours", finding.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public class SchedulerTests
         var thaw = new Job("thaw", Window.Between(Hrs(24), Hrs(30))) { StartBy = March(5, 16), NotBefore = March(5, 12) };
         var finding = Assert.Single(Scheduler.Earliest(JobGraph.Chain((Window.Nothing, thaw), (Window.Nothing, Fix)), Hours, March(5, 9)).Findings);
 
-        Assert.Contains("the bench opened on Sat 2027-03-06, 09:00 to 17:00", finding.Remedy, StringComparison.Ordinal);
-        Assert.Contains("somebody came out of hours for the start of 'fix', Sat 2027-03-06 12:00", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("the bench opened on Sat 2027-03-06, 09:00 to 17:00", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("somebody came out of hours for the start of 'fix', Sat 2027-03-06 12:00", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public class SchedulerTests
     {
         var finding = Assert.Single(Scheduler.Earliest(JobGraph.Chain((Window.Nothing, House with { HandsOnAtStart = Hrs(2) })), Hours, March(1)).Findings);
 
-        Assert.Equal("it would fit if 'house' could last 2 h instead of 1 h", finding.Remedy);
+        Assert.Equal("it would fit if 'house' could last 2 h instead of 1 h", finding.Remedy.ToString());
     }
 
     [Fact]

@@ -169,8 +169,8 @@ public class SearchTests
         Assert.False(JobGraph.Of(graph.Jobs, [graph.Links[0] with { From = Anchor.Start }]).IsChain);
         Assert.False(JobGraph.Of(graph.Jobs, [new("b", "a", Window.Nothing)]).IsChain);
         Assert.False(JobGraph.Of(graph.Jobs, []).IsChain);
-        Assert.Equal("the job 'a' is there twice (Parameter 'jobs')", Assert.Throws<ArgumentException>(() => JobGraph.Of([graph.Jobs[0], graph.Jobs[0]], [])).Message);
-        Assert.Equal("no such job: 'a' or 'c' (Parameter 'links')", Assert.Throws<ArgumentException>(() => JobGraph.Of(graph.Jobs, [new("a", "c", Window.Nothing)])).Message);
-        Assert.Equal("no such job: 'c' or 'a' (Parameter 'links')", Assert.Throws<ArgumentException>(() => JobGraph.Of(graph.Jobs, [new("c", "a", Window.Nothing)])).Message);
+        Assert.Equal("the job 'a' is there twice (Parameter 'jobs')", Assert.Throws<ArgumentException>(() => JobGraph.Of([graph.Jobs[0], graph.Jobs[0]], [])).Message.ToString());
+        Assert.Equal("no such job: 'a' or 'c' (Parameter 'links')", Assert.Throws<ArgumentException>(() => JobGraph.Of(graph.Jobs, [new("a", "c", Window.Nothing)])).Message.ToString());
+        Assert.Equal("no such job: 'c' or 'a' (Parameter 'links')", Assert.Throws<ArgumentException>(() => JobGraph.Of(graph.Jobs, [new("c", "a", Window.Nothing)])).Message.ToString());
     }
 }

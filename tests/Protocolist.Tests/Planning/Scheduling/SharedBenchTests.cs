@@ -46,8 +46,8 @@ public class SharedBenchTests
         var greedy = Fish.With(1, job => job with { Needs = [new("tub", true, 2)] });
         var finding = Assert.Single(SharedBench.Earliest([greedy], Hours, March(1, 9), Bookings.Of(("tub", 1))).Single().Dated.Findings);
 
-        Assert.Contains("'fix' needs 'tub'", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("another 'tub'", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("'fix' needs 'tub'", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("another 'tub'", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -36,5 +36,5 @@ public class TimeSinceDeathTests
 
     [Fact]
     public void The_message_is_rounded_for_people() => Assert.StartsWith(
-        "the body has been warm for as long as 2.1 to 4 h at 20 °C", TimeSinceDeath.Weigh([new(Hrs(12), 4), new(Mins(3), 20)]).Meaning.Message, StringComparison.Ordinal);
+        "the body has been warm for as long as 2.1 to 4 h at 20 °C", TimeSinceDeath.Weigh([new(Hrs(12), 4), new(Mins(3), 20)]).Meaning.Message.ToString(), StringComparison.Ordinal);
 }

@@ -42,7 +42,7 @@ public class WordsOfDatesTests
         {
             text.Append(CultureInfo.InvariantCulture, $"{of}\n");
             if (dated.Value is { } fits) text.Append(CultureInfo.InvariantCulture, $"  fits: {string.Join(", ", fits.Jobs.Select(j => $"{j.Id} {Wording.Of(j.Start, Zone)} to {Wording.Of(j.End, Zone)}"))}\n");
-            foreach (var f in dated.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            foreach (var f in dated.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
             text.Append('\n');
         }
     }
@@ -104,7 +104,7 @@ public class WordsOfDatesTests
         Assert.Equal((1 / 3.0) + 2, weighed.Least, 9);
         Assert.Equal(0.5 + 3, weighed.Most, 9);
         Assert.True(TimeSinceDeath.Weigh([new(Hrs(1), -4.9)]).Most > 0);
-        var text = string.Join('\n', new[] { 1, 9.96, 10.4, 30, 80 }.Select(h => TimeSinceDeath.Weigh([new(Hrs(h), 20)]).Meaning).Select(f => $"{f.Severity.ToString().ToLowerInvariant()} {f.Id}: {f.Message}\n  remedy: {f.Remedy}"));
+        var text = string.Join('\n', new[] { 1, 9.96, 10.4, 30, 80 }.Select(h => TimeSinceDeath.Weigh([new(Hrs(h), 20)]).Meaning).Select(f => $"{f.Severity.ToString().ToLowerInvariant()} {f.Id}: {f.Message.ToString()}\n  remedy: {f.Remedy.ToString()}"));
         KeptText.Holds("Planning/Scheduling/kept/since-death.txt", text);
     }
 
@@ -120,9 +120,9 @@ public class WordsOfDatesTests
         Assert.Equal((503, 598, 719 * 1.2), (thaw.Least.TotalMinutes, thaw.Likely.TotalMinutes, Math.Round(thaw.Most.TotalMinutes, 6)));
         Assert.Empty(Thawing.Of(0.05, ThawShape.Slab, ThawMedium.StillAir, 20).Findings);
         var warm = Assert.Single(Thawing.Of(0.05, ThawShape.Slab, ThawMedium.StillAir, 20.5).Findings);
-        Assert.Equal(("at 20.5 °C the outside rots while the inside is still frozen", "thaw cold, never in warm water; a cold shower or running cold water shortens it"), (warm.Message, warm.Remedy));
+        Assert.Equal(("at 20.5 °C the outside rots while the inside is still frozen", "thaw cold, never in warm water; a cold shower or running cold water shortens it"), (warm.Message.ToString(), warm.Remedy.ToString()));
         var never = Assert.Single(Thawing.Of(0.05, ThawShape.Slab, ThawMedium.StillAir, -0.5).Findings);
-        Assert.Equal(("at -0.5 °C a frozen body does not thaw", "thaw at 2 to 15 °C"), (never.Message, never.Remedy));
+        Assert.Equal(("at -0.5 °C a frozen body does not thaw", "thaw at 2 to 15 °C"), (never.Message.ToString(), never.Remedy.ToString()));
         Assert.Empty(Thawing.Of(0.05, ThawShape.Slab, ThawMedium.StillAir, -0.4).Findings);
         Assert.True(Thawing.Of(0.05, ThawShape.Slab, ThawMedium.RunningWater, 10).Likely < Thawing.Of(0.05, ThawShape.Slab, ThawMedium.StillWater, 10).Likely);
         // A cylinder five times as long as thick of 1050 kg/m3: 1.05 kg are 1 L, of 4 x 0.001 / (5 pi) m3 the cube root is 63.4 mm across.
@@ -134,14 +134,14 @@ public class WordsOfDatesTests
     {
         var job = new Job("a", Window.AtLeast(Hrs(2))) { Needs = [new("tub", Throughout: true)] };
         var finding = Assert.Single(SharedBench.Earliest([JobGraph.Of([job, job with { Id = "b" }], [])], Hours, March(1, 9), Bookings.Of(("tub", 1))).Single().Dated.Findings);
-        Assert.Equal(("two jobs of this plan want 'tub' at the same time, and there is not enough of it", "put one of them after the other in the protocol"), (finding.Message, finding.Remedy));
+        Assert.Equal(("two jobs of this plan want 'tub' at the same time, and there is not enough of it", "put one of them after the other in the protocol"), (finding.Message.ToString(), finding.Remedy.ToString()));
     }
 
     [Fact]
     public void A_gap_between_looks_says_who_should_come_when()
     {
         var gap = Assert.Single(new Inspections(Hrs(24), Hrs(36), Mins(20)).During(new Interval(March(4, 10), March(9, 10)), Hours).Findings);
-        Assert.Equal("have somebody come in by Sun 2027-03-07 04:40, or begin the soak on another day", gap.Remedy);
+        Assert.Equal("have somebody come in by Sun 2027-03-07 04:40, or begin the soak on another day", gap.Remedy.ToString());
     }
 
     /// <summary>Looks at a rhythm of a day with two days as the limit: each lies in open hours, none twice, and none but where the bench is closed for longer lies further from the next than the limit.</summary>

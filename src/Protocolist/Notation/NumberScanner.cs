@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Protocolist.Quantities;
+namespace Protocolist.Notation;
 
 /// <summary>Reads a plain decimal number at a place in a text: digits, a point, perhaps an exponent. Never a comma, never a culture.</summary>
 internal static class NumberScanner

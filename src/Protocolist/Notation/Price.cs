@@ -1,9 +1,10 @@
 using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 using UnitsNet;
 
-namespace Protocolist.Quantities;
+namespace Protocolist.Notation;
 
 /// <summary>Money for a quantity of something: <c>12.50 EUR/L</c>, <c>30 EUR/h</c>. Never a floating number.</summary>
 /// <remarks>The rate may be finer than the smallest coin (<c>0.0125 EUR/mL</c>); the money it comes to is rounded to it, halves away from zero.</remarks>
@@ -37,18 +38,18 @@ public sealed record Price
     /// <summary>Reads text such as <c>12.50 EUR/L</c>; units <c>L mL m3 kg g mg piece h min</c>.</summary>
     /// <param name="text">The text.</param>
     /// <param name="where">Its place, for the findings.</param>
-    /// <returns>The price, or findings: those of <see cref="Money.Read"/>, <c>price-without-unit</c>, <c>unknown-price-unit</c>, <c>negative-price</c>.</returns>
+    /// <returns>The price, or findings: those of <see cref="MoneyText.Read"/>, <c>price-without-unit</c>, <c>unknown-price-unit</c>, <c>negative-price</c>.</returns>
     public static Checked<Price> Read(string text, SourceSpan where = default)
     {
         var slash = text.IndexOf('/', StringComparison.Ordinal);
         if (slash < 0)
         {
-            return Money.Split(text, where).Finding is { } wrong
+            return MoneyText.Split(text, where).Finding is { } wrong
                 ? new(null, [wrong])
                 : new(null, [Finding.Error("price-without-unit", $"'{text}' does not say for how much", $"write it per unit, for example '{text.Trim()}/L'", where)]);
         }
 
-        var (rate, currency, finding) = Money.Split(text[..slash], where);
+        var (rate, currency, finding) = MoneyText.Split(text[..slash], where);
         if (finding is not null) return new(null, [finding]);
         if (rate < 0) return new(null, [Finding.Error("negative-price", $"'{text}' is below zero", "write 0 or more", where)]);
         var symbol = text[(slash + 1)..].Trim();

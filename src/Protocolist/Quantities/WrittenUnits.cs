@@ -1,9 +1,7 @@
-using Protocolist.Findings;
-
 namespace Protocolist.Quantities;
 
-/// <summary>Units in text: a unit of the list, or one for each one of another.</summary>
-internal static class UnitText
+/// <summary>The unit in which a size is written.</summary>
+internal static class WrittenUnits
 {
     private static readonly Unit Bare = new("", Dimension.None, 1);
 
@@ -26,22 +24,6 @@ internal static class UnitText
         [new(Mass: 1, Length: -1, Time: -2)] = [(0, UnitTable.Get("Pa")), (1e3, UnitTable.Get("kPa")), (1e6, UnitTable.Get("MPa"))],
         [new(Mass: 1, Length: 1, Time: -2)] = [(0, UnitTable.Get("N"))],
     };
-
-    /// <summary>Reads a unit at a place. No unit at all is no fault: <paramref name="end"/> is 0 then.</summary>
-    public static TextFault? Match(ReadOnlySpan<char> text, int at, out Unit unit, out int end)
-    {
-        end = 0;
-        var length = UnitTable.Match(text, at, out unit);
-        if (length == 0) return Unknown(text, at);
-        end = at + length;
-        if (end + 1 >= text.Length || text[end] != '/' || !IsUnitStart(text[end + 1])) return null;
-        var perLength = UnitTable.Match(text, end + 1, out var per);
-        if (perLength == 0 || RunsOnIntoName(text, end + 1 + perLength)) return UnknownPer(text, end + 1);
-        if (unit.Offset != 0 || per.Offset != 0) return new("temperature-in-ratio", "a temperature cannot be part of a ratio", "give the temperature on its own", at, length);
-        unit = unit.Per(per);
-        end += 1 + perLength;
-        return null;
-    }
 
     /// <summary>The unit in which a size of that dimension is written; made of SI base units where none is usual.</summary>
     public static Unit Fitting(double si, Dimension dimension)
@@ -76,41 +58,4 @@ internal static class UnitText
     }
 
     private static bool IsSi(Unit unit) => unit is { Numerator: 1, Denominator: 1, Offset: 0 };
-
-    /// <summary>Whether the unit just read is only the beginning of a kebab-case or dotted name: the m of m-ratio.</summary>
-    private static bool RunsOnIntoName(ReadOnlySpan<char> text, int end) =>
-        end + 1 < text.Length && text[end] is '-' or '.' && char.IsLetter(text[end + 1]);
-
-    private static TextFault UnknownPer(ReadOnlySpan<char> text, int at)
-    {
-        var end = at + UnitWord(text, at).Length;
-        while (RunsOnIntoName(text, end)) end += 1 + UnitWord(text, end + 1).Length;
-        if (end == at + UnitWord(text, at).Length && Unknown(text, at) is { } fault && !fault.Remedy.StartsWith("units are", StringComparison.Ordinal)) return fault;
-        return new("unknown-unit", $"'{Excerpt.Of(text[at..end])}' is not a unit", "to divide by a value, put a space on each side of '/'", at, end - at);
-    }
-
-    private static TextFault? Unknown(ReadOnlySpan<char> text, int at)
-    {
-        if (at >= text.Length || !IsUnitStart(text[at])) return null;
-        var word = UnitWord(text, at);
-        if (word is "to" or "and" or "or" or "is" or "not" or "per") return null;
-        foreach (var two in UnitTable.Ambiguous.Keys)
-        {
-            if (text[at..].StartsWith(two, StringComparison.Ordinal) && word.Length <= two.Length)
-            {
-                return new("ambiguous-unit", $"the unit '{two}' is not clear", UnitTable.Ambiguous[two], at, two.Length);
-            }
-        }
-
-        return new("unknown-unit", $"'{Excerpt.Of(word)}' is not a unit", UnitTable.RemedyFor(word), at, word.Length);
-    }
-
-    private static string UnitWord(ReadOnlySpan<char> text, int at)
-    {
-        var end = at + 1;
-        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '²' or '³')) end++;
-        return text[at..end].ToString();
-    }
-
-    private static bool IsUnitStart(char c) => char.IsLetter(c) || c is '%' or '°';
 }

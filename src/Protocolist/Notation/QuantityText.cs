@@ -1,7 +1,7 @@
-using System.Globalization;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 
-namespace Protocolist.Quantities;
+namespace Protocolist.Notation;
 
 /// <summary>Quantities as people write them: <c>7.2 kg</c>, <c>2 to 5 mL</c>, <c>at least 24 h</c>, <c>24 cm ± 1 cm</c>.</summary>
 /// <remarks>
@@ -83,40 +83,6 @@ public static class QuantityText
         if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", start, end - start);
         return null;
     }
-
-    /// <summary>Text that reads back as exactly the same range, in a unit that fits its size.</summary>
-    /// <remarks>
-    /// Holds for every dimension that a unit of the list or a ratio of two can give. A range without a finite end is
-    /// <c>anything</c>, one with an upper end alone is written as <c>at most</c>; only a range that reaches below zero without limit is lost so.
-    /// </remarks>
-    public static string Exact(QuantityRange range)
-    {
-        if (double.IsPositiveInfinity(range.High) && double.IsFinite(range.Low)) return $"at least {ExactPoint(range.Low, range.Dimension)}";
-        if (range.Low == 0 && double.IsFinite(range.High) && !range.IsPoint) return $"at most {ExactPoint(range.High, range.Dimension)}";
-        if (!range.IsFinite) return double.IsFinite(range.High) ? $"at most {ExactPoint(range.High, range.Dimension)}" : "anything";
-        if (range.IsPoint) return ExactPoint(range.Low, range.Dimension);
-        var unit = UnitText.Fitting(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
-        var (low, high) = (ExactIn(range.Low, unit), ExactIn(range.High, unit));
-        var shared = unit.Symbol.Length == 0 ? "" : $" {unit.Symbol}";
-        return low.EndsWith(shared, StringComparison.Ordinal) && high.EndsWith(shared, StringComparison.Ordinal) ? $"{low[..^shared.Length]} to {high}" : $"{low} to {high}";
-    }
-
-    private static string ExactPoint(double si, Dimension dimension) => ExactIn(si, UnitText.Fitting(Math.Abs(si), dimension));
-
-    /// <summary>The fewest figures in that unit which read back as the same double; the SI unit where none do.</summary>
-    private static string ExactIn(double si, Unit unit)
-    {
-        var value = unit.FromSi(si);
-        for (var figures = 6; figures <= 17; figures++)
-        {
-            var text = value.ToString($"G{figures}", CultureInfo.InvariantCulture);
-            if (unit.ToSi(double.Parse(text, CultureInfo.InvariantCulture)).Equals(si)) return Join(text, unit.Symbol);
-        }
-
-        return Join(si.ToString("R", CultureInfo.InvariantCulture), UnitText.SiOf(unit.Dimension));
-    }
-
-    private static string Join(string number, string unit) => unit.Length == 0 ? number : $"{number} {unit}";
 
     private static TextFault? ReadOpen(ReadOnlySpan<char> text, int at, bool atLeast, out QuantityRange value)
     {

@@ -1,4 +1,6 @@
-namespace Protocolist.Quantities;
+using Protocolist.Quantities;
+
+namespace Protocolist.Notation;
 
 /// <summary>A number as written, with its unit if it had one.</summary>
 internal readonly record struct Literal(double Number, Unit? Unit)
