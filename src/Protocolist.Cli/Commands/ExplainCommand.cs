@@ -40,14 +40,13 @@ internal static class ExplainCommand
 
     private static void Write(Explanation explanation, int depth)
     {
-        var figure = explanation.Figure;
         var indent = new string(' ', depth * 2);
-        Console.Out.WriteLine($"{indent}{figure.Id} = {figure.Value}");
-        Console.Out.WriteLine($"{indent}  from: {figure.Formula}");
+        Console.Out.WriteLine($"{indent}{explanation.Id} = {explanation.Value}");
+        Console.Out.WriteLine($"{indent}  from: {explanation.How}");
         foreach (var part in explanation.Parts) Console.Out.WriteLine($"{indent}  with: {part.Text} = {part.Value}");
-        if (figure.Source.Length > 0) Console.Out.WriteLine($"{indent}  source: {figure.Source}");
-        if (figure.Note.Length > 0) Console.Out.WriteLine($"{indent}  note: {figure.Note}");
-        if (figure.Where.Length > 0) Console.Out.WriteLine($"{indent}  at: {figure.Where}");
+        if (explanation.Source.Length > 0) Console.Out.WriteLine($"{indent}  source: {explanation.Source}");
+        if (!explanation.Note.IsEmpty) Console.Out.WriteLine($"{indent}  note: {explanation.Note}");
+        if (explanation.Where.ToString() is { Length: > 0 } where) Console.Out.WriteLine($"{indent}  at: {where}");
         foreach (var input in explanation.Inputs) Write(input, depth + 1);
     }
 }
