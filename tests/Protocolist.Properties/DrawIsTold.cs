@@ -1,0 +1,12 @@
+using System.Globalization;
+using Protocolist.Properties;
+
+[assembly: AssemblyFixture(typeof(DrawIsTold))]
+
+namespace Protocolist.Properties;
+
+/// <summary>Says at the start of a run how its cases are drawn, so that whatever it finds can be found again.</summary>
+public sealed class DrawIsTold
+{
+    public DrawIsTold() => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"properties: PROTOCOLIST_SEED='{Draws.Replay}'{(Draws.Cases is { } cases ? $", {cases} cases each" : "")}"));
+}
