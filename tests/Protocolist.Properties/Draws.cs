@@ -12,7 +12,10 @@ namespace Protocolist.Properties;
 /// </summary>
 internal static class Draws
 {
-    /// <summary>Any odd number does; this one is 2^64 divided by the golden ratio, as in Steele, Lea and Flood, "Fast splittable pseudorandom number generators", 2014.</summary>
+    /// <summary>
+    /// Any odd number does; this one is 2^64 divided by the golden ratio, as in Steele, Lea and Flood, "Fast splittable pseudorandom number
+    /// generators", 2014.
+    /// </summary>
     private const ulong Step = 0x9E37_79B9_7F4A_7C15;
 
     private const string Usual = "20270301";

@@ -1,4 +1,3 @@
-using FsCheck;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Testing;
