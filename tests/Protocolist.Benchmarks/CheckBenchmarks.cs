@@ -47,11 +47,7 @@ public class CheckBenchmarks
     {
         var shelf = Shelf.Of([new SourceText("long.yaml", Rules)]);
         var bench = BenchReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
-        var measured = MeasurePass.Run(Fish);
-        var draft = DraftPass.Run(measured.Value!, shelf.Find("long")!, bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), PlanWishes.None);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
-        return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
+        return new Planner(shelf).Make(new(Fish, bench, new LocalDateTime(2027, 3, 1, 9, 0)), shelf.Protocols[0]).Review!;
     }
 
     private static Specimen Fish => new()

@@ -3,6 +3,7 @@ using System.Text;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Reading.Csv;
 using Protocolist.Sheets;
@@ -52,7 +53,7 @@ internal static class BatchCommand
         if (done is not null && done.Inputs != digest) return around.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "start again without --resume")]);
 
         using var csv = new StreamReader(table, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
-        var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
+        var opened = Batch.Open(csv, path, new(new Planner(inputs.Shelf), new PreparedBench(bench), start) { Choices = choices });
         if (opened.Value is not { } batch) return around.Unread(opened.Findings);
         foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 

@@ -40,7 +40,7 @@ internal static class PlanCommand
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var made = Planner.Plan(new(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by });
+        var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
         if (options.GetValue(Out) is { } path) around.Files.Write(path, text);

@@ -35,11 +35,11 @@ internal static class SelectPass
     [
         .. c.Limits.Where(l => !SpecimenClass.Within(l.Value, MeasureOf(body, l.Key)))
             .Select(l => $"{l.Key} {Measurable.Text(MeasureOf(body, l.Key), l.Value.Dimension)} is outside {Measurable.Text(l.Value)}"),
-        .. c.Words.Where(w => !w.Value.Contains(PlanInputs.Trait(body.Specimen, w.Key)))
-            .Select(w => $"{w.Key} is {PlanInputs.Trait(body.Specimen, w.Key)}, not {string.Join(" or ", w.Value)}"),
+        .. c.Words.Where(w => !w.Value.Contains(Drafting.SpecimenValues.Trait(body.Specimen, w.Key)))
+            .Select(w => $"{w.Key} is {Drafting.SpecimenValues.Trait(body.Specimen, w.Key)}, not {string.Join(" or ", w.Value)}"),
     ];
 
-    private static double MeasureOf(BodyMeasure body, string key) => PlanInputs.Measure(body, "specimen." + key).Middle;
+    private static double MeasureOf(BodyMeasure body, string key) => Drafting.SpecimenValues.Measure(body, "specimen." + key).Middle;
 
     private static string Describe(BodyMeasure body) =>
         $"{body.Group.Name}, {Measurable.Text(body.Mass.Nominal.Kilograms, Dimension.OfMass)}, {Measurable.Text(body.Length.Nominal.Meters, Dimension.OfLength)}";

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -9,10 +8,10 @@ using Protocolist.Quantities;
 namespace Protocolist.Planning.Batching;
 
 /// <summary>What all rows of a batch share.</summary>
-/// <param name="Shelf">The protocols.</param>
-/// <param name="Bench">The workplace.</param>
+/// <param name="Planner">What makes the plans.</param>
+/// <param name="Bench">The workplace, prepared.</param>
 /// <param name="Start">The earliest start of every plan.</param>
-public sealed record BatchRequest(Shelf Shelf, Bench Bench, LocalDateTime Start)
+public sealed record BatchRequest(Planner Planner, PreparedBench Bench, LocalDateTime Start)
 {
     /// <summary>Choices that every plan takes whose protocol leaves them.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
@@ -57,7 +56,7 @@ public sealed class Batch
     private Batch(SpecimenTable table, BatchRequest request)
     {
         (this.table, this.request) = (table, request);
-        choices = request.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
+        choices = request.Planner.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>Reads the heading of a table of specimens.</summary>
@@ -89,9 +88,9 @@ public sealed class Batch
     private BatchRow Planned(SpecimenRow row)
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
-        var plan = new PlanRequest(specimen, request.Shelf, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
-        var (made, draft, _) = Planner.Make(plan);
+        var plan = new PlanRequest(specimen, request.Bench, request.Start);
+        if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Planner.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
+        var (made, draft, _, _) = request.Planner.Make(plan);
 
         // What the plan says of the specimen it says of this row.
         var where = SourceSpan.At(table.File, row.Line, 1);

@@ -57,7 +57,7 @@ internal static class ShelfCheck
     }
 
     private static bool Fits(Protocol protocol, BodyMeasure body) =>
-        protocol.Class.Limits.All(l => SpecimenClass.Within(l.Value, PlanInputs.Measure(body, "specimen." + l.Key).Middle));
+        protocol.Class.Limits.All(l => SpecimenClass.Within(l.Value, Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle));
 
     /// <summary>Sizes to try: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
     private static IEnumerable<(string Measure, double Size)> Sizes(Protocol protocol)
@@ -84,7 +84,7 @@ internal static class ShelfCheck
     }
 
     private static string Text(BodyMeasure body, string measure, TaxonGroup group) =>
-        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + measure))}";
+        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(Drafting.SpecimenValues.Measure(body, "specimen." + measure))}";
 
     private static SourceSpan Place(Protocol protocol, string measure) =>
         protocol.Places.GetValueOrDefault($"for.{measure}", protocol.Places.GetValueOrDefault("for", protocol.Span));
