@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using NodaTime;
+using Protocolist.Cli.Files;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Reading;
@@ -26,11 +27,12 @@ internal static class CheckCommand
     {
         var findings = new List<Finding>();
         var sources = new List<SourceText>();
+        var files = new RunFiles();
         foreach (var path in options.GetRequiredValue(Paths))
         {
-            foreach (var file in Directory.Exists(path) ? InputFiles.YamlIn(path) : [path])
+            foreach (var file in Directory.Exists(path) ? RunFiles.YamlIn(path) : [path])
             {
-                var read = InputFiles.Read(file);
+                var read = files.Read(file);
                 findings.AddRange(read.Findings);
                 if (read.Value is not null) sources.Add(read.Value);
             }

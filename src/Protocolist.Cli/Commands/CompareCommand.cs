@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Protocolist.Cli.Files;
 using Protocolist.Findings;
 using Protocolist.Planning.Comparing;
 using Protocolist.Specimens;
@@ -27,8 +28,9 @@ internal static class CompareCommand
     private static int Run(ParseResult options)
     {
         var findings = new List<Finding>();
-        var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var inputs = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
+        var files = new RunFiles();
+        var specimen = files.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
+        var inputs = SharedOptions.Read(files, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var settled = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
         if (specimen is null || inputs.Bench is null || inputs.Start is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);

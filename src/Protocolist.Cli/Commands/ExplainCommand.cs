@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Protocolist.Cli.Files;
 using Protocolist.Checks;
 using Protocolist.Plans;
 
@@ -19,7 +20,7 @@ internal static class ExplainCommand
 
     private static int Run(ParseResult options)
     {
-        var source = InputFiles.Read(options.GetRequiredValue(PlanFile));
+        var source = new RunFiles().Read(options.GetRequiredValue(PlanFile));
         if (source.Value is null) return Exits.Unread(source.Findings);
         var plan = PlanJson.Read(source.Value);
         if (plan.Value is null) return Exits.Unread(plan.Findings);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Protocolist.Cli.Files;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
@@ -22,7 +23,7 @@ internal static class ListCommand
 
     private static int Run(ParseResult options)
     {
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        var (folders, unread) = new RunFiles().HouseFolders(options.GetValue(HouseFolders) ?? []);
         if (!unread.IsEmpty) return Exits.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {

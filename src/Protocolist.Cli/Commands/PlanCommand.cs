@@ -1,6 +1,7 @@
 using System.CommandLine;
 using NodaTime;
 using NodaTime.Text;
+using Protocolist.Cli.Files;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Specimens;
@@ -33,17 +34,19 @@ internal static class PlanCommand
     private static int Run(ParseResult options)
     {
         var findings = new List<Finding>();
-        var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var shared = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
+        var files = new RunFiles();
+        var specimen = files.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
+        var shared = SharedOptions.Read(files, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
+        if (options.GetValue(Out) is { } place && files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
         var made = Planner.Plan(new(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return Exits.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
-        if (options.GetValue(Out) is { } path) InputFiles.Write(path, text);
-        else Console.Out.Write(text);
+        if (options.GetValue(Out) is not { } path) Console.Out.Write(text);
+        else if (files.Write(path, text) is { } fault) return Exits.Unread([fault]);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Protocolist.Checks;
+using Protocolist.Cli.Files;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 
@@ -20,7 +21,7 @@ internal static class ShowCommand
 
     private static int Run(ParseResult options)
     {
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        var (folders, unread) = new RunFiles().HouseFolders(options.GetValue(HouseFolders) ?? []);
         if (!unread.IsEmpty) return Exits.Unread(unread);
         var shelf = Shelf.BundledWith(folders);
         var id = options.GetRequiredValue(Id);

@@ -39,16 +39,44 @@ public sealed class BuiltProgram : IDisposable
     /// <summary>Runs the program.</summary>
     public Run Run(params string[] arguments) => Run([], arguments);
 
+    /// <summary>Runs the program with a text on its standard input.</summary>
+    public Run RunWith(string input, params string[] arguments) => Run(Start(arguments), input);
+
     /// <summary>Runs the program with variables of the environment set.</summary>
     public Run Run((string Name, string Value)[] variables, params string[] arguments)
     {
-        var start = new ProcessStartInfo(PathOf(), arguments) { WorkingDirectory = Folder, RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8, StandardErrorEncoding = Encoding.UTF8 };
+        var start = Start(arguments);
         foreach (var (name, value) in variables) start.Environment[name] = value;
+        return Run(start, "");
+    }
+
+    /// <summary>Starts the program, for a test that does something to it while it runs.</summary>
+    public Process Started(params string[] arguments) => Process.Start(Start(arguments))!;
+
+    private ProcessStartInfo Start(string[] arguments) =>
+        new ProcessStartInfo(PathOf(), arguments) { WorkingDirectory = Folder, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, StandardOutputEncoding = Encoding.UTF8, StandardErrorEncoding = Encoding.UTF8 };
+
+    private static Run Run(ProcessStartInfo start, string input)
+    {
         using var process = Process.Start(start)!;
         var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        Assert.True(process.WaitForExit(60_000), "the program does not end");
-        var run = new Run(process.ExitCode, output, error.GetAwaiter().GetResult());
+        var output = process.StandardOutput.ReadToEndAsync();
+        try
+        {
+            using (process.StandardInput) process.StandardInput.Write(input);
+        }
+        catch (IOException)
+        {
+            // It ended without reading what it was given.
+        }
+
+        if (!process.WaitForExit(60_000))
+        {
+            process.Kill();
+            Assert.Fail("the program does not end");
+        }
+
+        var run = new Run(process.ExitCode, output.GetAwaiter().GetResult(), error.GetAwaiter().GetResult());
         Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("Exception", run.Error, StringComparison.Ordinal);
         return run;

@@ -28,6 +28,9 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
 {
     internal Draft? Draft { get; init; }
 
+    /// <summary>What the row's cells hold, as 32 hex digits: a row of another digest was edited.</summary>
+    public string Digest { get; init; } = "";
+
     /// <summary>Whether there is a plan that may be started.</summary>
     public bool Startable => Plan is { Startable: true } && !Findings.Any(f => f.Severity == Severity.Error);
 
@@ -53,10 +56,12 @@ public sealed class Batch
     private readonly BatchRequest request;
     private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
     private readonly NumbersSeen seen = new();
+    private readonly IEnumerator<SpecimenRow> rows;
 
     private Batch(SpecimenTable table, BatchRequest request)
     {
         (this.table, this.request) = (table, request);
+        rows = table.Rows().GetEnumerator();
         choices = request.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
@@ -73,16 +78,41 @@ public sealed class Batch
         return new(opened.Value is { } table ? new(table, request) : null, opened.Findings);
     }
 
-    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only; a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
-    /// <param name="skip">Rows that were done before and are passed over.</param>
-    /// <returns>One result for each row that is not passed over.</returns>
-    public IEnumerable<BatchRow> Rows(int skip = 0)
+    /// <summary>What the table's heading holds, as 32 hex digits.</summary>
+    public string HeadingDigest => table.HeadingDigest;
+
+    /// <summary>Passes over rows that were done before, so long as each still holds what it held then. To be called before <see cref="Rows"/>.</summary>
+    /// <param name="done">Of each row that is done, in order, its <see cref="BatchRow.Digest"/>.</param>
+    /// <returns>An error <c>edited-row</c> at the first row that is not what it was, or <c>missing-rows</c> where the table ends before; null where all are as they were.</returns>
+    public Finding? PassOver(IEnumerable<string> done)
     {
-        foreach (var row in table.Rows())
+        ArgumentNullException.ThrowIfNull(done);
+        var count = 0;
+        foreach (var digest in done)
         {
+            if (!rows.MoveNext())
+                return Finding.Error("missing-rows", $"the table ends after row {count}, and more rows than that are done", "put the rows back that were taken out, or begin anew without --resume", SourceSpan.At(table.File, 1, 1));
+            count++;
+            var row = rows.Current;
+            if (row.Digest != digest)
+                return Finding.Error("edited-row", $"row {row.Number} is done and was edited since, or a row was put in or taken out before it", "undo the edit, or begin anew without --resume; rows may be added at the end", SourceSpan.At(table.File, row.Line, 1));
+
             // The numbers of rows that were done before count too.
+            seen.Again(row.Id, row.Number, row.IdAt);
+        }
+
+        return null;
+    }
+
+    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only; a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
+    /// <returns>One result for each row that is not passed over.</returns>
+    public IEnumerable<BatchRow> Rows()
+    {
+        while (rows.MoveNext())
+        {
+            var row = rows.Current;
             var again = seen.Again(row.Id, row.Number, row.IdAt);
-            if (row.Number > skip) yield return Planned(again is null ? row : row with { Findings = row.Findings.Insert(0, again) });
+            yield return Planned(again is null ? row : row with { Findings = row.Findings.Insert(0, again) }) with { Digest = row.Digest };
         }
     }
 
