@@ -71,6 +71,7 @@ internal static class BatchCommand
         foreach (var row in batch.Rows())
         {
             fault ??= output.Add(row);
+            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) Console.Error.WriteLine(ours);
             dated?.Add(row);
             if (fault is not null || stop.Asked) break;
         }

@@ -132,6 +132,8 @@ internal sealed class RunFiles
     public Finding? Write(string path, Action<OutputFile> fill)
     {
         if (Refusal(path) is { } refusal) return refusal;
+        // Asked to stop, the program ends the file first.
+        using var stop = new StopSignals();
         try
         {
             using var file = new OutputFile(path);

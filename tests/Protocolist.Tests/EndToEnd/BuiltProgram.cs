@@ -87,7 +87,8 @@ public sealed class BuiltProgram : IDisposable
     /// <summary>The assembly of a sample program.</summary>
     public static string Sample(string name) => Built("samples", name, $"{name}.dll");
 
-    private static string PathOf() => Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
+    /// <summary>Where the program is.</summary>
+    public static string PathOf() => Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
 
     /// <summary>bin/CONFIGURATION/net10.0 is the same below the tests and below what they test.</summary>
     private static string Built(string folder, string project, string file)

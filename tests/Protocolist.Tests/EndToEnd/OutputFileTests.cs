@@ -182,6 +182,25 @@ public sealed class OutputFileTests : IDisposable
         Assert.Contains("long.yaml:1:1: error file-too-long", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("plan nowhere.yaml 2>&-")]
+    [InlineData("plan nowhere.yaml 2>/dev/full")]
+    [InlineData("list >&-")]
+    [InlineData("list >/dev/full")]
+    [InlineData("list >&- 2>&-")]
+    public void Streams_that_are_closed_or_full_end_it_with_2(string line)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "/dev/full is a device of Linux");
+        Assert.Equal(2, Ran("sh", "-c", $"'{BuiltProgram.PathOf()}' {line}").ExitCode);
+    }
+
+    [Fact]
+    public void A_reader_that_has_seen_enough_is_no_fault()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "pipes are made by a shell");
+        Shell($"('{BuiltProgram.PathOf()}' list; echo $? >code) | head -n 1 && grep -qx 0 code");
+    }
+
     [Fact]
     public void Standard_input_is_read_once_by_its_dash()
     {
