@@ -32,60 +32,61 @@ internal static class BatchCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
+        var files = around.Files;
         var findings = new List<Finding>();
-        var files = new RunFiles();
         var (prefix, resume, schedule, json) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule), options.GetValue(Json));
         if (prefix is null && (resume || schedule)) findings.Add(Finding.Error("out-missing", "--resume and --schedule write files", "give --out PREFIX"));
         if (prefix?.Length == 0) findings.Add(Finding.Error("out-missing", "--out names nothing", "give --out PREFIX"));
         if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
-        if (findings.Count > 0) return Exits.Unread(findings);
+        if (findings.Count > 0) return around.Unread(findings);
 
         // The record is no input that must stay: the run goes on with it.
-        var done = resume ? new RunFiles().Read(BatchProgress.PathOf(prefix!), BatchProgress.Read, findings) : null;
-        var inputs = SharedOptions.Read(files, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
+        var done = resume ? new RunFiles(around.Folder, around.Input).Read(BatchProgress.PathOf(prefix!), BatchProgress.Read, findings) : null;
+        var inputs = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
-        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
         var path = options.GetRequiredValue(Table);
         var table = files.Open(path);
-        if (table.Value is not { } bytes) return Exits.Unread(table.Findings);
+        if (table.Value is not { } bytes) return around.Unread(table.Findings);
         using var csv = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
         var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
-        if (opened.Value is not { } batch) return Exits.Unread(opened.Findings);
-        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) Console.Error.WriteLine(finding);
+        if (opened.Value is not { } batch) return around.Unread(opened.Findings);
+        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 
         var startText = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss").Format(start);
         var digest = BatchProgress.Digest([startText, batch.HeadingDigest, .. inputs.Texts, .. choices.Select(c => $"{c.Key}={c.Value}")]);
         if (done is not null && done.Inputs != digest)
-            return Exits.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "begin anew without --resume")]);
-        if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal) return Exits.Unread([refusal]);
-        var kept = prefix is null ? null : done is null ? RowsFile.Begin(prefix) : RowsFile.GoOn(prefix, done.RowsFileBytes, done.RowsFileDigest);
-        if (kept is { Value: null }) return Exits.Unread(kept.Findings);
+            return around.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "begin anew without --resume")]);
+        if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal) return around.Unread([refusal]);
+        var kept = prefix is null ? null : done is null ? RowsFile.Begin(files.At(prefix)) : RowsFile.GoOn(files.At(prefix), done.RowsFileBytes, done.RowsFileDigest);
+        if (kept is { Value: null }) return around.Unread(kept.Findings);
         using var rows = kept?.Value;
         if (done is null) rows?.Add(BatchText.Heading);
-        else if (batch.PassOver(rows!.LastCells().Take(done.Rows)) is { } edited) return Exits.Unread([edited]);
-        var output = new BatchOutput(files, prefix, rows, json, done ?? new(BatchProgress.CurrentFormat, startText, digest, 0, 0, 0, "", new JointNeeds().State));
+        else if (batch.PassOver(rows!.LastCells().Take(done.Rows)) is { } edited) return around.Unread([edited]);
+        var output = new BatchOutput(around, prefix, rows, json, done ?? new(BatchProgress.CurrentFormat, startText, digest, 0, 0, 0, "", new JointNeeds().State));
 
         using var stop = new StopSignals();
-        using var dated = schedule ? new ScheduleFile(prefix!, bench, start) : null;
+        using var dated = schedule ? new ScheduleFile(around, prefix!, bench, start) : null;
         var fault = output.Keep();
         foreach (var row in batch.Rows())
         {
             fault ??= output.Add(row);
-            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) Console.Error.WriteLine(ours);
+            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) around.Error.WriteLine(ours);
             dated?.Add(row);
             if (fault is not null || stop.Asked) break;
         }
 
         fault ??= output.Keep();
         output.EndCount();
-        if (fault is not null) return Exits.Unread([fault]);
+        if (fault is not null) return around.Unread([fault]);
         if (stop.Asked)
         {
-            Console.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
+            around.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
             return Exits.WithErrors;
         }
 
-        if (prefix is not null && Shop(files, prefix, output.Needs.List(bench, start.Date), json) is { } unwritten) return Exits.Unread([unwritten]);
+        if (prefix is not null && Shop(around, prefix, output.Needs.List(bench, start.Date), json) is { } unwritten) return around.Unread([unwritten]);
         dated?.Keep();
         rows?.Keep();
         return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
@@ -100,26 +101,28 @@ internal static class BatchCommand
 
     private static string ShoppingPathOf(string prefix, string form) => $"{prefix}.shopping.{form}";
 
-    private static Finding? Shop(RunFiles files, string prefix, JointList list, bool asJson)
+    private static Finding? Shop(Surroundings around, string prefix, JointList list, bool asJson)
     {
-        if (asJson && files.Write(ShoppingPathOf(prefix, "json"), ShoppingJson.Of(list)) is { } fault) return fault;
-        if (files.Write(ShoppingPathOf(prefix, "csv"), ShoppingList.Write(list.Purchases)) is { } unwritten) return unwritten;
-        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
-        if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");
+        if (asJson && around.Files.Write(ShoppingPathOf(prefix, "json"), ShoppingJson.Of(list)) is { } fault) return fault;
+        if (around.Files.Write(ShoppingPathOf(prefix, "csv"), ShoppingList.Write(list.Purchases)) is { } unwritten) return unwritten;
+        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) around.Error.WriteLine(finding);
+        if (list.Cost is { } cost) around.Error.WriteLine($"to buy for all together: {cost}");
         return null;
     }
 
     /// <summary>The joint schedule as a file.</summary>
     private sealed class ScheduleFile : IDisposable
     {
+        private readonly TextWriter error;
         private readonly JointSchedule schedule;
         private readonly OutputFile file;
         private readonly StreamWriter writer;
 
-        public ScheduleFile(string prefix, Benches.Bench bench, LocalDateTime start)
+        public ScheduleFile(Surroundings around, string prefix, Benches.Bench bench, LocalDateTime start)
         {
+            error = around.Error;
             schedule = new(bench, start);
-            file = new(PathOf(prefix));
+            file = new(around.Files.At(PathOf(prefix)));
             writer = new(file.Stream, new UTF8Encoding(false), leaveOpen: true);
             CsvWriter.WriteRow(writer, ["specimen", "step", "title", "start", "end"]);
         }
@@ -129,7 +132,7 @@ internal static class BatchCommand
         public void Add(BatchRow row)
         {
             var dated = schedule.Add(row);
-            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine($"{row.SpecimenId}: {finding}");
+            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) error.WriteLine($"{row.SpecimenId}: {finding}");
             foreach (var step in dated.Value ?? []) CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
         }
 

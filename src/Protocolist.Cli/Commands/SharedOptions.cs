@@ -4,7 +4,6 @@ using System.Reflection;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Benches;
-using Protocolist.Cli.Files;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -24,11 +23,11 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
     /// <summary>The texts that bench and shelf were read from, and what of the shelf comes with the program.</summary>
     public IEnumerable<string> Texts { get; private init; } = [];
 
-    public static SharedOptions Read(RunFiles files, string? benchFile, string[]? folders, string? start, List<Finding> findings)
+    public static SharedOptions Read(Surroundings around, string? benchFile, string[]? folders, string? start, List<Finding> findings)
     {
         var benchText = "";
-        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : files.Read(benchFile, OfBench, findings);
-        var (texts, unread) = files.HouseFolders(folders ?? []);
+        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : around.Files.Read(benchFile, OfBench, findings);
+        var (texts, unread) = around.Files.HouseFolders(folders ?? []);
         findings.AddRange(unread);
         var shelf = Protocols.Shelf.BundledWith(texts);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));

@@ -6,7 +6,7 @@ using Protocolist.Reading;
 namespace Protocolist.Cli.Files;
 
 /// <summary>The files of one run: what it reads is remembered, so that nothing that it writes takes the place of an input. A file that cannot be used is a finding.</summary>
-internal sealed class RunFiles
+internal sealed class RunFiles(string folder, Func<Stream> standardInput)
 {
     /// <summary>The name of standard input on the command line.</summary>
     private const string StandardInput = "-";
@@ -16,6 +16,11 @@ internal sealed class RunFiles
     private readonly HashSet<FileId> inputs = [];
     private readonly HashSet<string> inputPaths = new(StringComparer.OrdinalIgnoreCase);
     private bool standardInputIsRead;
+
+    /// <summary>Where a file lies.</summary>
+    public string At(string path) => path.Length == 0 ? "" : Path.Combine(folder, path);
+
+    public bool IsFolder(string path) => Directory.Exists(At(path));
 
     /// <summary>A file as text.</summary>
     public Checked<SourceText> Read(string path)
@@ -54,19 +59,19 @@ internal sealed class RunFiles
         {
             if (standardInputIsRead) return new(null, [Unreadable(path, "standard input is read already, and can be read once", "give the other file by its name")]);
             standardInputIsRead = true;
-            return new(Console.OpenStandardInput(), []);
+            return new(standardInput(), []);
         }
 
         try
         {
             if (path.Length == 0) return new(null, [Unreadable("''", "no file is named")]);
-            var facts = FileFacts.Behind(path);
+            var facts = FileFacts.Behind(At(path));
             if (facts.Sort == FileSort.Missing) return new(null, [Unreadable(path, "there is no such file")]);
             if (facts.Sort == FileSort.Folder) return new(null, [Unreadable(path, "this is a folder")]);
             if (facts.Sort == FileSort.Other) return new(null, [Unreadable(path, "this is a device, a pipe or a socket", "give a plain file, or - for standard input")]);
             if (facts.Id is { } id) inputs.Add(id);
-            inputPaths.Add(Path.GetFullPath(path));
-            return new(new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), []);
+            inputPaths.Add(Path.GetFullPath(At(path)));
+            return new(new FileStream(At(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), []);
         }
         catch (Exception fault) when (IsOfFiles(fault))
         {
@@ -75,8 +80,9 @@ internal sealed class RunFiles
     }
 
     /// <summary>The YAML files of a folder and of all folders in it, by name.</summary>
-    public static IEnumerable<string> YamlIn(string folder) =>
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+    public IEnumerable<string> YamlIn(string path) =>
+        Directory.EnumerateFiles(At(path), "*", SearchOption.AllDirectories)
+            .Select(f => Path.Combine(path, Path.GetRelativePath(At(path), f)))
             .Where(f => f.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || f.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
             .Order(StringComparer.Ordinal);
 
@@ -87,7 +93,7 @@ internal sealed class RunFiles
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var path in paths)
         {
-            if (!Directory.Exists(path))
+            if (!IsFolder(path))
             {
                 findings.Add(Unreadable(path, "there is no such folder"));
                 continue;
@@ -107,17 +113,17 @@ internal sealed class RunFiles
         try
         {
             if (path.Length == 0) return Unwritable("''", "no file is named");
-            if (FileFacts.At(path) is { Sort: not FileSort.Missing } there)
+            if (FileFacts.At(At(path)) is { Sort: not FileSort.Missing } there)
             {
                 if (there.Sort == FileSort.Folder) return Unwritable(path, $"'{path}' is a folder");
                 if (there.Sort == FileSort.Link) return Unwritable(path, $"'{path}' is a link, and would be lost", "name the file that it leads to");
                 if (there.Sort == FileSort.Other) return Unwritable(path, $"'{path}' is a device, a pipe or a socket", "name a file, or leave --out away to write to standard output");
-                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(path))) return Unwritable(path, $"'{path}' is an input of this very run, and would be lost");
+                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(At(path)))) return Unwritable(path, $"'{path}' is an input of this very run, and would be lost");
             }
 
-            var folder = Path.GetDirectoryName(Path.GetFullPath(path));
-            if (Path.EndsInDirectorySeparator(path) || folder is null) return Unwritable(path, $"'{path}' is a folder");
-            return Directory.Exists(folder) ? null : Unwritable(path, $"there is no folder '{folder}' to write into", "make it first");
+            var above = Path.GetDirectoryName(Path.GetFullPath(At(path)));
+            if (Path.EndsInDirectorySeparator(path) || above is null) return Unwritable(path, $"'{path}' is a folder");
+            return Directory.Exists(above) ? null : Unwritable(path, $"there is no folder '{above}' to write into", "make it first");
         }
         catch (Exception fault) when (IsOfFiles(fault))
         {
@@ -136,7 +142,7 @@ internal sealed class RunFiles
         using var stop = new StopSignals();
         try
         {
-            using var file = new OutputFile(path);
+            using var file = new OutputFile(At(path));
             fill(file);
             file.Keep();
             return null;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FsCheck;
-using FsCheck.Xunit;
 using Protocolist.Quantities;
 
 namespace Protocolist.Properties.Quantities;

@@ -1,18 +1,20 @@
 using System.CommandLine;
-using Protocolist.Cli.Commands;
+using Protocolist.Cli;
 
 namespace Protocolist.Tests.Cli;
 
 /// <summary>Whatever happens inside, the program ends with one of its codes and one line.</summary>
-public sealed class ExitsTests
+public sealed class CommandLineTests
 {
+    private static RootCommand Root(Command command) => new() { command, new Option<bool>("--fault-details") { Recursive = true } };
+
     private static (int Exit, string Error) Run(Action fault, params string[] args)
     {
-        using var error = new StringWriter();
+        using var error = new StringWriter { NewLine = "\n" };
         var command = new Command("plan");
         command.Arguments.Add(new Argument<string[]>("FILE"));
         command.SetAction(_ => fault());
-        return (Exits.Run(new RootCommand { command }, ["plan", .. args], error), error.ToString());
+        return (CommandLine.Run(Root(command), ["plan", .. args], new() { Error = error }), error.ToString());
     }
 
     [Fact]
@@ -48,8 +50,8 @@ public sealed class ExitsTests
         var command = new Command("plan");
         command.SetAction(new Action<ParseResult>(_ => throw new InvalidCastException()));
 
-        Assert.Equal(3, Exits.Run(new RootCommand { command }, ["plan"], error));
-        Assert.Equal(2, Exits.Run(new RootCommand { command }, ["plam"], error));
+        Assert.Equal(3, CommandLine.Run(Root(command), ["plan"], new() { Error = error }));
+        Assert.Equal(2, CommandLine.Run(Root(command), ["plam"], new() { Error = error }));
     }
 
     [Fact]
