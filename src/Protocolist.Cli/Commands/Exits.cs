@@ -18,7 +18,7 @@ internal static class Exits
         /// <summary>Writes errors to standard error, one a line.</summary>
         public int Unread(IEnumerable<Finding> findings)
         {
-            foreach (var finding in findings.Where(f => f.Severity == Severity.Error)) around.Error.WriteLine(finding);
+            Told.Of([.. findings.Where(f => f.Severity == Severity.Error)]).Write(around.Error);
             return Unusable;
         }
     }

@@ -79,32 +79,27 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
         }
     }
 
-    /// <summary>The YAML files of a folder and of all folders in it, by name.</summary>
-    public IEnumerable<string> YamlIn(string path) =>
-        Directory.EnumerateFiles(At(path), "*", SearchOption.AllDirectories)
-            .Select(f => Path.Combine(path, Path.GetRelativePath(At(path), f)))
-            .Where(f => f.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || f.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
-            .Order(StringComparer.Ordinal);
+    /// <summary>The texts of the YAML files of a folder and of all folders in it, by name; what could not be read is a finding, and the rest goes on.</summary>
+    public List<SourceText> ReadFolder(string path, List<Finding> findings)
+    {
+        if (!IsFolder(path))
+        {
+            findings.Add(Unreadable(path, "there is no such folder"));
+            return [];
+        }
+
+        var (names, told) = YamlFolder.Walk(At(path), path);
+        var read = names.Select(n => Read(Path.Combine(path, n))).ToList();
+        findings.AddRange(told.Concat(read.SelectMany(r => r.Findings)));
+        return [.. read.Select(r => r.Value).OfType<SourceText>()];
+    }
 
     /// <summary>The texts of house folders, and what could not be read.</summary>
     public (ImmutableArray<IReadOnlyList<SourceText>> Folders, ImmutableArray<Finding> Findings) HouseFolders(IEnumerable<string> paths)
     {
-        var folders = ImmutableArray.CreateBuilder<IReadOnlyList<SourceText>>();
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var path in paths)
-        {
-            if (!IsFolder(path))
-            {
-                findings.Add(Unreadable(path, "there is no such folder"));
-                continue;
-            }
-
-            var read = YamlIn(path).Select(Read).ToList();
-            findings.AddRange(read.SelectMany(r => r.Findings));
-            folders.Add([.. read.Select(r => r.Value).OfType<SourceText>()]);
-        }
-
-        return (folders.DrainToImmutable(), findings.DrainToImmutable());
+        var findings = new List<Finding>();
+        ImmutableArray<IReadOnlyList<SourceText>> folders = [.. paths.Select(p => ReadFolder(p, findings))];
+        return (folders, [.. findings]);
     }
 
     /// <summary>Why an output cannot go to a place: it would take the place of an input, of a link, of a device or of a folder. Null where it can.</summary>
