@@ -19,7 +19,8 @@ public class BatchTests
     {
         var opened = Open(csv);
         Assert.True(opened.Value is not null, string.Join('\n', opened.Findings));
-        return [.. opened.Value!.Rows(skip)];
+        if (skip > 0) Assert.Null(opened.Value!.PassOver(Rows(csv).Take(skip).Select(r => r.Digest)));
+        return [.. opened.Value!.Rows()];
     }
 
     [Fact]
@@ -188,4 +189,21 @@ public class BatchTests
     public void Number_that_comes_again_says_what_to_do() => Assert.Equal(
         "if it is one animal, strike out one row; if there are two, give each a number of its own before anything is labelled",
         Rows("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nA,gastropod,13,37\n")[1].Findings.Single(f => f.Id == "repeated-number").Remedy.ToString());
+
+    [Fact]
+    public void An_unforeseen_fault_costs_its_row_only()
+    {
+        var batch = Batch.Open(
+            new StringReader("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,15,38\nC,gastropod,12,36\n"),
+            "finds.csv",
+            new(new Planner(Station.Bundled), new PreparedBench(Bench), Station.Start),
+            request => request.Specimen.Id == "B" ? throw new InvalidCastException("a fault of ours") : (new Planner(Station.Bundled).Plan(request), null)).Value!;
+
+        List<BatchRow> rows = [.. batch.Rows()];
+
+        Assert.Equal([true, false, true], rows.Select(r => r.Plan is not null));
+        var told = Assert.Single(rows[1].Findings, f => f.Id == "unforeseen-fault");
+        Assert.Equal("finds.csv:3:1", told.Where.ToString());
+        Assert.IsType<InvalidCastException>(rows[1].Fault);
+    }
 }
