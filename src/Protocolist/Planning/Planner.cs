@@ -6,6 +6,7 @@ using Protocolist.Planning.Comparing;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Revising;
+using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
@@ -23,6 +24,7 @@ public sealed class Planner
     {
         ArgumentNullException.ThrowIfNull(shelf);
         Shelf = shelf;
+        Classes = new(shelf);
         _prepared = shelf.Protocols.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p)), StringComparer.Ordinal);
     }
 
@@ -65,6 +67,9 @@ public sealed class Planner
         return Comparison.Of(request, this);
     }
 
+    /// <summary>The protocols by the groups that they are for.</summary>
+    internal ClassIndex Classes { get; }
+
     /// <summary>A protocol of the shelf, ready to be planned with.</summary>
     internal PreparedProtocol Prepared(Protocol protocol) => _prepared[protocol.Id].Value;
 
@@ -77,7 +82,7 @@ public sealed class Planner
         var bench = request.Bench.Bench;
         var measured = MeasurePass.Run(request.Specimen);
         if (measured.Value is not { } body) return new(new(null, measured.Findings));
-        var selected = by is null ? SelectPass.Run(body, Shelf) : new(by, []);
+        var selected = by is null ? SelectPass.Run(body, Classes) : new(by, []);
         if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
         var drafted = DraftPass.Run(body, Prepared(protocol), bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));

@@ -145,7 +145,8 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Planner.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+            plan = plan with { Choices = choices[protocol.Id] };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.
