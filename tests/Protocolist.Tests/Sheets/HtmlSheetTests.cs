@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using Protocolist.Tests.Planning.Provisioning;
@@ -92,7 +93,7 @@ public partial class HtmlSheetTests
     [Fact]
     public void A_plan_that_must_not_start_says_so_at_the_top()
     {
-        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Startable = false }), StringComparison.Ordinal);
-        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Startable = true }), StringComparison.Ordinal);
+        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r"))] }), StringComparison.Ordinal);
+        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [] }), StringComparison.Ordinal);
     }
 }
