@@ -18,6 +18,9 @@ public sealed record JointStep(string SpecimenId, string StepId, string Title, O
 /// <remarks>Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.</remarks>
 public sealed class JointSchedule
 {
+    private static readonly Phrase ScheduleFull = new("schedule-full", "the joint schedule holds {most-plans} plans; the rest is not dated together");
+    private static readonly Phrase ScheduleFullRemedy = new("schedule-full.remedy", "split the table by season or by urgency");
+
     /// <summary>Plans that are dated together at most; each is dated beside all before it.</summary>
     public const int MostPlans = 500;
 
@@ -47,7 +50,7 @@ public sealed class JointSchedule
         ArgumentNullException.ThrowIfNull(row);
         if (row.Draft is not { } draft) return new(null, []);
         if (++plans > MostPlans)
-            return new(null, plans == MostPlans + 1 ? [Finding.Warning("schedule-full", $"the joint schedule holds {MostPlans} plans; the rest is not dated together", "split the table by season or by urgency")] : []);
+            return new(null, plans == MostPlans + 1 ? [Finding.Warning("schedule-full", ScheduleFull.With(("most-plans", MostPlans)), ScheduleFullRemedy)] : []);
         var open = draft.Steps.Where(SchedulePass.IsDated).ToList();
         if (open.Count == 0) return new(null, []);
         var graph = new StepChain(open, draft, bench, from, ImmutableDictionary<string, Delivery>.Empty).Shared(Needs);

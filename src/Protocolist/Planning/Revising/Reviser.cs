@@ -20,13 +20,27 @@ namespace Protocolist.Planning.Revising;
 /// </remarks>
 internal static class Reviser
 {
+    private static readonly Phrase PlanWithoutDates = new("plan-without-dates", "the plan has no start, so nothing can be moved");
+    private static readonly Phrase PlanWithoutDatesRemedy = new("plan-without-dates.remedy", "make the plan again with a start");
+    private static readonly Phrase OtherProtocolRevision = new(
+        "other-protocol-revision",
+        "the plan follows revision {plan} of '{protocol}', and the shelf has revision {shelf}");
+    private static readonly Phrase OtherProtocolRevisionRemedy = new(
+        "other-protocol-revision.remedy",
+        "what is still to be done follows the shelf's; give the old file with --protocols to keep to it");
+    private static readonly Phrase OtherBench = new(
+        "other-bench",
+        "the plan was made for the bench '{plan}', and this is '{bench}': hours, stock and vessels may differ");
+    private static readonly Phrase OtherBenchRemedy = new("other-bench.remedy", "give the bench that the plan was made for");
+    private static readonly Phrase OtherZone = new("other-zone", "the plan is on the clocks of {plan}, and the bench on those of {bench}");
+
     /// <summary>Revises a plan.</summary>
     public static Checked<Revision> Revise(Plan plan, WorkLog log, Planner planner, Bench bench)
     {
         if (planner.Shelf.Find(plan.Protocol.Id) is not { } protocol) return new(null, [planner.Shelf.NotFound(plan.Protocol.Id)]);
         var prepared = planner.Prepared(protocol);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
-            return new(null, [Finding.Error("plan-without-dates", "the plan has no start, so nothing can be moved", "make the plan again with a start")]);
+            return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
         var measured = MeasurePass.Run(plan.Specimen);
         if (measured.Value is not { } body) return new(null, measured.Findings);
         var drafted = DraftPass.Run(body, prepared, bench, plan.Choices);
@@ -57,10 +71,10 @@ internal static class Reviser
     private static IEnumerable<Finding> Mismatches(Plan plan, Protocol protocol, Bench bench)
     {
         if (protocol.Revision != plan.Protocol.Revision)
-            yield return Finding.Warning("other-protocol-revision", $"the plan follows revision {plan.Protocol.Revision} of '{protocol.Id}', and the shelf has revision {protocol.Revision}", "what is still to be done follows the shelf's; give the old file with --protocols to keep to it");
+            yield return Finding.Warning("other-protocol-revision", OtherProtocolRevision.With(("plan", plan.Protocol.Revision), ("protocol", protocol.Id), ("shelf", protocol.Revision)), OtherProtocolRevisionRemedy);
         if (plan.Bench.Length > 0 && !string.Equals(bench.Name, plan.Bench, StringComparison.Ordinal))
-            yield return Finding.Warning("other-bench", $"the plan was made for the bench '{plan.Bench}', and this is '{bench.Name}': hours, stock and vessels may differ", "give the bench that the plan was made for");
+            yield return Finding.Warning("other-bench", OtherBench.With(("plan", plan.Bench), ("bench", bench.Name)), OtherBenchRemedy);
         if (!string.Equals(bench.Opening.Zone.Id, plan.Zone, StringComparison.Ordinal))
-            yield return Finding.Warning("other-zone", $"the plan is on the clocks of {plan.Zone}, and the bench on those of {bench.Opening.Zone.Id}", "give the bench that the plan was made for");
+            yield return Finding.Warning("other-zone", OtherZone.With(("plan", plan.Zone), ("bench", bench.Opening.Zone.Id)), OtherBenchRemedy);
     }
 }
