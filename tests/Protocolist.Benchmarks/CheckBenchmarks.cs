@@ -3,8 +3,10 @@ using System.Globalization;
 using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Checks;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -50,7 +52,7 @@ public class CheckBenchmarks
         var measured = MeasurePass.Run(Fish);
         var draft = DraftPass.Run(measured.Value!, shelf.Find("long")!, bench, ImmutableSortedDictionary<string, string>.Empty);
         var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), PlanWishes.None);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
+        var scheduled = SchedulePass.Run(provisioned, bench, OpenMinutes.Of(bench.Opening), new(new LocalDateTime(2027, 3, 1, 9, 0)));
         return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }
 

@@ -8,6 +8,7 @@ internal static class Template
 {
     private static readonly OffsetDateTimePattern Weekday = OffsetDateTimePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
+    private static readonly OffsetDateTimePattern MinuteAndOffset = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<g>");
     private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
     private static readonly LocalDatePattern WeekdayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd");
 
@@ -40,7 +41,7 @@ internal static class Template
     {
         ArgumentKind.Number => NumberText.Of(argument, format, message),
         ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
-        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, _ => Weekday }).Format(argument.Moment),
+        ArgumentKind.Moment => (format switch { "minute" => Minute, "offset" => MinuteAndOffset, "day" => Day, _ => Weekday }).Format(argument.Moment),
         ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
         ArgumentKind.Money => argument.Money?.ToString() ?? "",
         ArgumentKind.Message => Cased(argument.Message.ToString(language), format),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -16,6 +17,13 @@ internal static class CareWriting
 
     /// <summary>How far ahead dates are listed; after that the rhythm alone goes on. The project's choice.</summary>
     private const int HorizonYears = 10;
+
+    private static readonly Phrase Renew = new("care-renew", "renew the {closure}");
+    private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
+    private static readonly Phrase TestStrength = new("care-test-strength", "test the strength, all jars or a sample: {strength:0} %vol is wanted");
+
+    // 6.5 to 7.5: common practice.
+    private static readonly Phrase TestPh = new("care-test-ph", "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid");
 
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
@@ -33,22 +41,26 @@ internal static class CareWriting
     private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench)
     {
         int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
-        if (closed is not { } on) return new(rule.Title, null, months, rule.Source) { Id = rule.Id };
+        if (closed is not { } on) return new(rule.Title.ToString(), null, months, rule.Source) { Id = rule.Id };
         var dates = CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening);
-        return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
+        return new(rule.Title.ToString(), dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
     }
 
     /// <summary>The rounds that the protocol itself asks for.</summary>
     private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
     {
         if (step.Kind == StageKind.Seal && Months(step, "renew", draft) is { } renew)
-            yield return new($"{step.Id}-renew", $"renew the {step.Details.GetValueOrDefault("closure", "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        {
+            var what = Renew.With(("closure", step.Details.GetValueOrDefault("closure", "closure")));
+            yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        }
+
         if (!step.IsCare) yield break;
         var look = step.Stage.Texts("look-for");
-        var what = look.Length > 0 ? $"{step.Stage.Title}: {string.Join("; ", look)}" : step.Stage.Title;
+        var round = look.Length > 0 ? Look.With(("title", step.Stage.Title), Argument.Texts("look", look)) : Message.Text(step.Stage.Title);
         var every = Months(step, "every", draft);
-        if (Days(step, "after", draft) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
-        if (every is { } months) yield return new(step.Id, what, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
+        if (Days(step, "after", draft) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
+        if (every is { } months) yield return new(step.Id, round, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
     }
 
     /// <summary>Whether a usual round is missing from the protocol's own.</summary>
@@ -83,8 +95,8 @@ internal static class CareWriting
         ? usual
         : draft.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid switch
         {
-            { IsAlcohol: true } fluid => usual with { Title = FormattableString.Invariant($"test the strength, all jars or a sample: {fluid.AlcoholVolumePercent:0} %vol is wanted") },
-            { HasFormaldehyde: true } => usual with { Title = "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid" }, // common practice
+            { IsAlcohol: true } fluid => usual with { Title = TestStrength.With(("strength", fluid.AlcoholVolumePercent)) },
+            { HasFormaldehyde: true } => usual with { Title = TestPh },
             _ => usual,
         };
 

@@ -1,4 +1,6 @@
+using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 
@@ -29,7 +31,7 @@ public static class Planner
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
         var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date, request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
+        var scheduled = SchedulePass.Run(provisioned, request.Bench, OpenMinutes.Of(request.Bench.Opening), new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,
             provisioned,

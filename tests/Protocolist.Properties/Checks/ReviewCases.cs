@@ -1,10 +1,12 @@
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -46,7 +48,7 @@ internal static class ReviewCases
         var drafted = DraftPass.Run(measured.Value, protocol, request.Bench, request.Choices);
         if (drafted.Value is null) return null;
         var provisioned = ProvisionPass.Run(drafted.Value, request.Bench, request.Start.Date, request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start));
+        var scheduled = SchedulePass.Run(provisioned, request.Bench, OpenMinutes.Of(request.Bench.Opening), new(request.Start));
         return ReviewPass.Case(scheduled, provisioned, request.Bench, [.. measured.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }
 

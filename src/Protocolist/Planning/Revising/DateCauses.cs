@@ -1,5 +1,6 @@
 using System.Globalization;
 using NodaTime;
+using Protocolist.Planning.Dating;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Revising;

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -49,7 +51,7 @@ public static class Reviser
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
         var provisioned = ProvisionPass.Run(effects.Draft, bench, start.Date, wishes);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
+        var scheduled = SchedulePass.Run(provisioned, bench, OpenMinutes.Of(bench.Opening), new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
         var reviewed = ReviewPass.Run(scheduled, provisioned, bench, [.. measured.Findings, .. drafted.Findings, .. effects.Findings, .. provisioned.Findings, .. scheduled.Findings]);
         var anew = reviewed.Value! with
         {

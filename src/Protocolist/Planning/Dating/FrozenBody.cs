@@ -1,34 +1,40 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Dating;
 
 /// <summary>The thawing of this body by its size, where the protocol's own time would leave it frozen inside.</summary>
 internal static class FrozenBody
 {
     private const string FigureId = "model.thawing";
 
+    private static readonly Phrase ThawsLonger = new("thaws-longer", "a body this thick takes {time} to thaw through at {cold}, and '{step}' lasts so long");
+    private static readonly Phrase FeelIt =
+        new("thaws-longer.remedy", "feel whether it bends before going on; a cold running shower shortens it, warm water spoils it");
+
     public static Draft Thawed(Draft draft, Bench bench, List<Finding> findings)
     {
         if (draft.Body.Specimen.Condition != Condition.Frozen) return draft;
         foreach (var step in draft.Steps.Where(s => s.Kind == StageKind.Thaw && s.Progress is null))
         {
-            var medium = step.Fluid is null ? ThawMedium.StillAir : step.Details.GetValueOrDefault("running") == "yes" ? ThawMedium.RunningWater : ThawMedium.StillWater;
+            var medium = step.Fluid is null ? ThawMedium.StillAir
+                : step.Details.GetValueOrDefault("running") == "yes" ? ThawMedium.RunningWater
+                : ThawMedium.StillWater;
             var celsius = bench.Temperatures.Cold.DegreesCelsius;
             var time = Thawing.Of(draft.Body.HalfThickness.Nominal.Meters, ShapeOf(draft.Body), medium, celsius, draft.Body.Group.WaterFraction.Nominal);
             findings.AddRange(time.Findings.Select(f => f with { Subject = step.Id }));
             if (time.Most == Duration.Zero) continue;
-            var figure = FigureOf(time, celsius);
-            draft = draft with { Figures = draft.Figures.Add(figure), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
+            var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
+            draft = draft with { Figures = draft.Figures.Add(FigureOf(range, celsius)), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
             if (time.Likely > step.Least)
             {
-                findings.Add(Finding.Note("thaws-longer", $"a body this thick takes {figure.Value} to thaw through at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}, and '{step.Id}' lasts so long", "feel whether it bends before going on; a cold running shower shortens it, warm water spoils it") with { Subject = step.Id });
+                var message = ThawsLonger.With(("time", range), ("cold", bench.Temperatures.Cold), Argument.Id("step", step.Id));
+                findings.Add(Finding.Note(ThawsLonger.Id, message, FeelIt) with { Subject = step.Id });
             }
         }
 
@@ -41,10 +47,10 @@ internal static class FrozenBody
         return step with { Least = least, Most = step.Most is { } most ? Duration.Max(most, Duration.Max(time.Most, least)) : null, Figures = step.Figures.Add(FigureId) };
     }
 
-    private static Figure FigureOf(ThawTime time, double celsius)
+    private static Figure FigureOf(QuantityRange time, double celsius)
     {
-        var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
-        return new(FigureId, Measurable.Text(range), $"a front of melting through the half-thickness, at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}", ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Exact = ExactText.Of(range) };
+        var how = $"a front of melting through the half-thickness, at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}";
+        return new(FigureId, Measurable.Text(time), how, ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Exact = ExactText.Of(time) };
     }
 
     /// <summary>A body less than half as high as it is wide lies like a slab; one about as long as thick is round. The project's choice.</summary>
