@@ -70,7 +70,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a cold store", ["above-flash-point"], plan => At(plan, Math.Min(2, plan.Bench.Temperatures.Room.DegreesCelsius))),
         new("a currency", ["currency-missing"], plan => plan with { Bench = plan.Bench with { Currency = "EUR" } }),
         new("nothing to buy", ["price-missing"], plan => plan with { Plan = plan.Plan with { Purchases = [] } }),
-        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Details = s.Details.SetItem("to", "collected as hazardous waste") })),
+        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "collected as hazardous waste") })),
     ];
 
     private static IEnumerable<Hazard> Papers =>
@@ -93,7 +93,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
 
     private static ReviewCase Before(ReviewCase plan, StageKind kind) => plan with
     {
-        Steps = [new(new() { Id = "first-of-all", Stage = "first", Title = "First of all", Instructions = ["Photograph it, and take tissue into 95 % ethanol."] }, kind, null), .. plan.Steps],
+        Steps = [new(new() { Id = "first-of-all", Kind = kind, Title = Protocolist.Findings.Message.Text("First of all"), Instructions = [Protocolist.Findings.Message.Text("Photograph it, and take tissue into 95 % ethanol.")] }, kind, null), .. plan.Steps],
     };
 
     private static ReviewCase At(ReviewCase plan, double celsius) =>
@@ -112,6 +112,6 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     };
 
     private static ReviewCase Labelled(ReviewCase plan) => plan.Without(s => s.Kind == StageKind.Label) is var rest
-        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Stage = "label", Title = "Label it", Instructions = ["Soft pencil on cotton-rag paper, one inside and one outside."] }, StageKind.Label, null)] }
+        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Protocolist.Findings.Message.Text("Label it"), Instructions = [Protocolist.Findings.Message.Text("Soft pencil on cotton-rag paper, one inside and one outside.")] }, StageKind.Label, null)] }
         : plan;
 }

@@ -102,7 +102,7 @@ internal static class BodyEdges
     private static ReviewCase Film(double depthMm, double hours) =>
         Good.Lasts("fix", Duration.FromHours(hours)) with { Fixation = Good.Fixation! with { Slowest = Good.Fixation.Slowest with { DepthMm = depthMm } } };
 
-    private static ReviewCase Recorded(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Recorded(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [Said.Of(sentence)] } });
 
     private static ReviewCase Lot(int count, double ratio) => Good.Specimen(s => s with { Count = count }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = ratio } });
 }

@@ -37,7 +37,7 @@ internal static class PeopleAndLabelEdges
         Warns("formaldehyde-in-the-air", ["ppm of formaldehyde"], () => Aired(2, 0.2, false), () => Aired(2, 0, false)),
         Warns("formaldehyde-in-the-air", ["in 'house'"], () => Aired(2, 0.2, false).Fluid("house", "formaldehyde 8 % w/v"), () => Aired(2, 0.2, false)),
         Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Fluid("fix", "ethanol 80 %vol")),
-        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample })),
+        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample, Work = Protocolist.Plans.PlainWork.Instance })),
         Warns("formalin-to-the-drain", ["a plan with 3 L of formalin"], () => Drained(Good).Fluid("half", "neutral buffered formalin 10 %").Step("half", s => s with { Step = s.Step with { Volume = Volume.FromLiters(1) } }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } }), () => Drained(Good).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } })),
         Warns("formalin-without-hood", ["'fix' injects formalin, which sprays back"], () => Injects(s => s with { Step = s.Step with { Volume = null } }), () => Injects(s => s with { Kind = StageKind.Immerse })),
         Warns("formalin-without-hood", ["'fix' injects"], () => Injects(s => s), () => Injects(s => s).Fluid("fix", "ethanol 80 %vol")),
@@ -106,7 +106,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Injects(Func<ReviewStep, ReviewStep> change) =>
         Good.On(b => b with { Air = b.Air! with { HasHood = false } }).Step("fix", s => change(s with { Kind = StageKind.Inject }));
 
-    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Details = s.Details.SetItem("to", "drained where local rules allow") });
+    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") });
 
     private static ReviewCase Thrown(string destination) =>
         Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
@@ -119,7 +119,7 @@ internal static class PeopleAndLabelEdges
 
     private static ReviewCase Flagged(string line) => Labelled(line).Fluid("house", "neutral buffered formalin 10 %");
 
-    private static ReviewCase Sticks(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Sticks(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [Said.Of(sentence)] } });
 
-    private static ReviewCase Writes(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [.. s.Step.Instructions, sentence] } });
+    private static ReviewCase Writes(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [.. s.Step.Instructions, Said.Of(sentence)] } });
 }

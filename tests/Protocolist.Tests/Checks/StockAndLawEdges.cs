@@ -18,7 +18,7 @@ internal static class StockAndLawEdges
     [
         Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("rodent")),
         Notes("parasites-on-body", ["ticks, fleas and lice"], () => Good.Group("bird"), () => Good.Group("carnivore")),
-        Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("carnivore").Step("cold", s => s with { Step = s.Step with { Cautions = ["Mind the ticks."] } })),
+        Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("carnivore").Step("cold", s => s with { Step = s.Step with { Cautions = [Said.Of("Mind the ticks.")] } })),
         Fails("anthrax-signs", ["fits anthrax"], () => Told("bled; blood from the nose"), () => Told("no blood from the nose")),
         Warns("unknown-cause-of-death", ["'slit' opens it"], () => Found("found dead"), () => Found("found dead in a net")),
         Warns("unknown-cause-of-death", ["nothing says what it died of"], () => Found("found dead in a cabinet"), () => Found("found dead, hit by a car")),
@@ -75,7 +75,7 @@ internal static class StockAndLawEdges
 
     private static ReviewCase Unpapered(string group) => Good.Group(group).Specimen(s => s with { Permits = [] });
 
-    private static ReviewCase Says(string sentence) => Good.Group("bird").Step("pose", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Says(string sentence) => Good.Group("bird").Step("pose", s => s with { Step = s.Step with { Instructions = [Said.Of(sentence)] } });
 
     private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(region, 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, "")] } });
 

@@ -32,7 +32,7 @@ public class MessageTests
         { "{at}", Argument.At("at", Morning, Azores), "Mon 2027-03-01 09:00" },
         { "{t:time}", ("t", Duration.FromMinutes(545)), "09:05" },
         { "{t:time}", ("t", Duration.FromDays(1)), "24:00" },
-        { "{at:offset}", Argument.At("at", Morning, Azores), "2027-03-01 09:00 -01" },
+        { "{at:offset}", Argument.At("at", Morning, Azores), "2027-03-01 09:00 -01:00" },
         { "{t:clock}", ("t", Duration.FromSeconds(1)), "1 min" },
         { "{t:clock}", ("t", Duration.FromMinutes(59)), "59 min" },
         { "{t:clock}", ("t", Duration.FromMinutes(60)), "1 h" },

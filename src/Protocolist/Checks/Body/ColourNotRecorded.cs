@@ -20,7 +20,7 @@ internal static class ColourNotRecorded
         foreach (var step in plan.Steps)
         {
             if (step == first) break;
-            foreach (var sentence in step.Step.Instructions)
+            foreach (var sentence in step.Step.Instructions.Select(m => m.ToString()))
             {
                 if (sentence.Contains("photograph", StringComparison.OrdinalIgnoreCase) || sentence.Contains("colour", StringComparison.OrdinalIgnoreCase)) yield break;
             }

@@ -22,7 +22,7 @@ internal static class LabelMedia
         foreach (var step in plan.Steps)
         {
             if (step.Kind != StageKind.Label) continue;
-            foreach (var sentence in step.Step.Instructions)
+            foreach (var sentence in step.Step.Instructions.Select(m => m.ToString()))
             {
                 if (Array.Find(Fails, w => sentence.Contains(w, StringComparison.OrdinalIgnoreCase) && !sentence.Contains("no ", StringComparison.OrdinalIgnoreCase) && !sentence.Contains("never", StringComparison.OrdinalIgnoreCase)) is { } bad)
                     yield return Finding.Warning("label-media", $"'{step.Id}' writes with {bad}, which fluid takes away: {sentence}", "soft pencil or carbon ink on cotton-rag paper").At(step);

@@ -38,12 +38,12 @@ internal static class Parasites
 
     private static bool Speaks(ReviewStep step)
     {
-        foreach (var sentence in step.Step.Instructions)
+        foreach (var sentence in step.Step.Instructions.Select(m => m.ToString()))
         {
             if (HistoryWords.In(sentence, Named)) return true;
         }
 
-        foreach (var sentence in step.Step.Cautions)
+        foreach (var sentence in step.Step.Cautions.Select(m => m.ToString()))
         {
             if (HistoryWords.In(sentence, Named)) return true;
         }

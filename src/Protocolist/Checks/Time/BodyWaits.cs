@@ -73,9 +73,9 @@ internal static class BodyWaits
         public static Wait? Of(ReviewCase plan)
         {
             if (plan.Specimen.Condition == Condition.Frozen || plan.Plan.EarliestStart is not { } asked) return null;
-            if (plan.FirstFixing is not { Step: { Start: not null, State: "planned" } } fixing) return null;
+            if (plan.FirstFixing is not { Step: { Start: not null, State: Plans.StepState.Planned } } fixing) return null;
             var first = plan.Steps.Where(s => s.Step.Start is not null).MinBy(s => s.Step.Start!.Value.ToInstant())!.Step;
-            return first.State == "planned" && first.Start!.Value.ToInstant() > asked.ToInstant() ? new(asked, first.Start.Value, fixing) : null;
+            return first.State == Plans.StepState.Planned && first.Start!.Value.ToInstant() > asked.ToInstant() ? new(asked, first.Start.Value, fixing) : null;
         }
     }
 }

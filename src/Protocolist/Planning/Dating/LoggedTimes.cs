@@ -7,7 +7,7 @@ namespace Protocolist.Planning.Dating;
 internal static class LoggedTimes
 {
     /// <summary>Why a step counts as done that the log does not close.</summary>
-    public const string Unlogged = "a later step has begun, and the log does not say when this one was over";
+    public static readonly Phrase Unlogged = new("not-logged.because", "a later step has begun, and the log does not say when this one was over");
 
     private static readonly Phrase NotLogged =
         new("not-logged", "the log does not say when '{step}' was over, and a later step has begun; it is taken as over by {end}");
@@ -41,8 +41,7 @@ internal static class LoggedTimes
             next = start;
             if (step.Progress?.Ended is null)
             {
-                var because = step.Because.Length == 0 ? Unlogged : $"{step.Because}; {Unlogged}";
-                steps[turns[turn]] = steps[turns[turn]] with { Progress = new(start, end), Because = because };
+                steps[turns[turn]] = steps[turns[turn]] with { Progress = new(start, end), Because = step.Because.Add(Unlogged) };
                 var id = Argument.Id("step", step.Id);
                 findings.Add(Finding.Note(NotLogged.Id, NotLogged.With(id, Argument.At("end", end, zone)), AddDone.With(id)) with { Subject = step.Id });
             }
