@@ -23,6 +23,7 @@ internal static class NumberText
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
+        if (format == "time") return TimeOfDay(argument.Quantity.Middle);
         if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
         var space = format.LastIndexOf(' ');
         if (space < 0) return Rounded(argument.Quantity.Middle, format);
@@ -39,6 +40,13 @@ internal static class NumberText
         var minutes = (long)Math.Ceiling((seconds / 60) - 1e-9);
         (long Count, string Unit)[] parts = [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")];
         return minutes <= 0 ? "no time" : Spelt(parts);
+    }
+
+    /// <summary>Time since midnight: <c>08:30</c>; the end of a day is <c>24:00</c>.</summary>
+    private static string TimeOfDay(double seconds)
+    {
+        var minutes = (int)(seconds / 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60:00}:{minutes % 60:00}");
     }
 
     private static string Spelt(IEnumerable<(long Count, string Unit)> parts) =>

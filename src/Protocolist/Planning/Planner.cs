@@ -3,6 +3,7 @@ using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Comparing;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Revising;
@@ -52,7 +53,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(bench);
-        return Reviser.Revise(plan, log, this, bench.Bench);
+        return Reviser.Revise(plan, log, this, bench);
     }
 
     /// <summary>Plans every lawful way to preserve one specimen. What the request has chosen or wishes already stays as it is.</summary>
@@ -87,7 +88,7 @@ public sealed class Planner
         var drafted = DraftPass.Run(body, Prepared(protocol), bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
         var provisioned = ProvisionPass.Run(draft, bench, request.Start.Date, request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(request.Start) { By = request.By });
+        var scheduled = SchedulePass.Run(provisioned, bench, request.Bench.Hours, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,
             provisioned,

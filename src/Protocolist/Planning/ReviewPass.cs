@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
@@ -35,25 +37,26 @@ internal static class Reviser
     private static readonly Phrase OtherZone = new("other-zone", "the plan is on the clocks of {plan}, and the bench on those of {bench}");
 
     /// <summary>Revises a plan.</summary>
-    public static Checked<Revision> Revise(Plan plan, WorkLog log, Planner planner, Bench bench)
+    public static Checked<Revision> Revise(Plan plan, WorkLog log, Planner planner, PreparedBench prepared)
     {
+        var bench = prepared.Bench;
         if (planner.Shelf.Find(plan.Protocol.Id) is not { } protocol) return new(null, [planner.Shelf.NotFound(plan.Protocol.Id)]);
-        var prepared = planner.Prepared(protocol);
+        var ready = planner.Prepared(protocol);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
         var measured = MeasurePass.Run(plan.Specimen);
         if (measured.Value is not { } body) return new(null, measured.Findings);
-        var drafted = DraftPass.Run(body, prepared, bench, plan.Choices);
+        var drafted = DraftPass.Run(body, ready, bench, plan.Choices);
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. drafted.Findings]);
 
         var wishes = plan.Wishes ?? PlanWishes.None;
         var basis = ProvisionPass.Run(draft, bench, start.Date, wishes).Draft;
-        var effects = LogEffects.Of(basis, log, new(bench, celsius => At(celsius, body, prepared, bench, plan.Choices)));
+        var effects = LogEffects.Of(basis, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices)));
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
         var provisioned = ProvisionPass.Run(effects.Draft, bench, start.Date, wishes);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
+        var scheduled = SchedulePass.Run(provisioned, bench, prepared.Hours, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
         var (reviewed, _) = ReviewPass.Run(scheduled, provisioned, bench, [.. measured.Findings, .. drafted.Findings, .. effects.Findings, .. provisioned.Findings, .. scheduled.Findings]);
         var anew = reviewed.Value! with
         {
