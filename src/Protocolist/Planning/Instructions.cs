@@ -25,10 +25,16 @@ internal static class Instructions
         StageKind.House => House(step),
         StageKind.Mount => Mount(step, draft),
         StageKind.Seal => Seal(step, draft),
-        StageKind.Label => [.. step.Stage.Texts("fields").Select(f => $"Label: {f}."), "One label inside in the fluid, one outside; soft pencil or carbon ink on cotton-rag paper."],
+        StageKind.Label => Label(step),
         StageKind.Discard => step.Details.TryGetValue("to", out var to) ? [$"{step.Stage.Text("of") ?? "The spent fluid"}: {to}."] : [],
         _ => [],
     };
+
+    private static IEnumerable<string> Label(DraftStep step) =>
+    [
+        .. step.Stage.Texts("fields").Select(f => $"Label: {f}."),
+        $"One label inside in the fluid, one outside; {step.Details.GetValueOrDefault("written-with", "soft pencil or carbon ink")} on cotton-rag paper.",
+    ];
 
     private static IEnumerable<string> Inject(DraftStep step)
     {

@@ -67,6 +67,7 @@ internal static class ReviewPass
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
         Details = draft.Details,
+        Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,
     };
 

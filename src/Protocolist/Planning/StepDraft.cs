@@ -16,7 +16,7 @@ internal static class StepDraft
     private const double LongestSeconds = 100 * 365.25 * 86400;
 
     /// <summary>Settings that go into the instructions as they are.</summary>
-    private static readonly string[] Told = ["temperature", "below-brim", "over-specimen", "closure", "on", "running", "renew", "every", "after", "to", "side"];
+    private static readonly string[] Told = ["temperature", "below-brim", "over-specimen", "closure", "on", "running", "renew", "every", "after", "to", "side", "written-with"];
 
     public static DraftStep Of(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
     {
