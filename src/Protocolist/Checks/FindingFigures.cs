@@ -20,5 +20,5 @@ internal static class FindingFigures
 
     /// <summary>Adds the same setting's figure of several steps.</summary>
     public static Finding ByEach(this Finding finding, IEnumerable<ReviewStep> steps, string setting) =>
-        finding with { Figures = finding.Figures.AddRange(steps.Select(s => $"{s.Id}.{setting}")) };
+        finding with { Figures = [.. finding.Figures.Union(steps.Select(s => $"{s.Id}.{setting}"))] };
 }

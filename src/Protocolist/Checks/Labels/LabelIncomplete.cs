@@ -38,12 +38,12 @@ internal static class LabelIncomplete
         if (specimen.FoundOn is null && specimen.DiedAt is null) missing = missing.Add(Date);
         if (string.IsNullOrWhiteSpace(specimen.Where)) missing = missing.Add(Place);
         if (string.IsNullOrWhiteSpace(specimen.CollectedBy)) missing = missing.Add(Collector);
-        if (plan.House is { Fluid.Name: var fluid } && !Says(plan.Plan.Label, fluid)) missing = missing.Add(TheFluid.With(("fluid", fluid)));
+        if (plan.House is { Fluid.Name: var fluid } && !Names(plan.Plan.Label, fluid)) missing = missing.Add(TheFluid.With(("fluid", fluid)));
         if (missing.IsEmpty) return [];
         return [Finding.Warning("label-incomplete", Lacks.With(Argument.Messages("missing", missing)), FindOut)];
     }
 
-    private static bool Says(ImmutableArray<string> label, string fluid)
+    private static bool Names(ImmutableArray<string> label, string fluid)
     {
         foreach (var line in label)
         {

@@ -7,7 +7,7 @@ namespace Protocolist.Checks.Labels;
 /// <summary>Labels are written with what fluid does not take away.</summary>
 internal static class LabelMedia
 {
-    private static readonly Phrase WashedOff = new("label-media", "'{step}' writes with {medium}, which fluid takes away");
+    private static readonly Phrase WashedOff = new("label-media", "'{step}' asks for {medium}, which fluid takes away");
     private static readonly Phrase PencilOrInk = new("label-media.remedy", "soft pencil or carbon ink on cotton-rag paper");
 
     public static PlanCheck Check { get; } = new(
