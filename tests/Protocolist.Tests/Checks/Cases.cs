@@ -124,7 +124,7 @@ internal static class Cases
     public static ReviewCase Written(this ReviewCase plan, Func<Plan, Plan> change) => plan with { Plan = change(plan.Plan) };
 
     public static ReviewCase Told(this ReviewCase plan, string id, Severity severity = Severity.Warning) =>
-        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, Message.Text("told"), Message.Text("do"))] };
+        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, Said.Of("told"), Said.Of("do"))] };
 
     public static ReviewCase Shelf_holds(this ReviewCase plan, params StockItem[] items) => plan.On(b => b with { Stock = [.. b.Stock, .. items] });
 

@@ -110,9 +110,9 @@ public class HouseCheckTests
     {
         var plan = Cases.Good.Lasts("wash", NodaTime.Duration.FromHours(23));
         var explained = Explanation.Of(plan.Plan with { Findings = [.. AllChecks.Review(plan)] }, "wash-too-short").Value!;
-        Assert.Equal("warning", explained.Figure.Value);
-        Assert.Contains("USGS", explained.Figure.Source, StringComparison.Ordinal);
-        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Figure.Id));
+        Assert.Equal("warning", explained.Value.ToString());
+        Assert.Contains("USGS", explained.Source, StringComparison.Ordinal);
+        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Id));
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public class HouseCheckTests
     {
         var all = Cases.Good.Steps.SelectMany(s => s.Step.Cautions).ToList();
         Assert.Equal(all.Count, all.Distinct().Count());
-        Assert.Contains(all, c => c.StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.Contains("may cause cancer (H350)", StringComparison.Ordinal));
-        Assert.Contains(all, c => c.Contains("OSHA", StringComparison.Ordinal) && c.Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.Contains("2019", StringComparison.Ordinal));
-        Assert.Single(all, c => c.Contains("safety data sheet", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.ToString().Contains("may cause cancer (H350)", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().Contains("OSHA", StringComparison.Ordinal) && c.ToString().Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.ToString().Contains("2019", StringComparison.Ordinal));
+        Assert.Single(all, c => c.ToString().Contains("safety data sheet", StringComparison.Ordinal));
     }
 }

@@ -37,7 +37,7 @@ internal static class PeopleAndLabelEdges
         Warns("formaldehyde-in-the-air", ["ppm of formaldehyde"], () => Aired(2, 0.2, false), () => Aired(2, 0, false)),
         Warns("formaldehyde-in-the-air", ["in 'house'"], () => Aired(2, 0.2, false).Fluid("house", "formaldehyde 8 % w/v"), () => Aired(2, 0.2, false)),
         Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Fluid("fix", "ethanol 80 %vol")),
-        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample })),
+        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample, Work = Protocolist.Plans.PlainWork.Instance })),
         Warns("formalin-to-the-drain", ["a plan with 3 L of formalin"], () => Drained(Good).Fluid("half", "neutral buffered formalin 10 %").Step("half", s => s with { Step = s.Step with { Volume = Volume.FromLiters(1) } }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } }), () => Drained(Good).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } })),
         Warns("formalin-without-hood", ["'fix' injects formalin, which sprays back"], () => Injects(s => s with { Step = s.Step with { Volume = null } }), () => Injects(s => s with { Kind = StageKind.Immerse })),
         Warns("formalin-without-hood", ["'fix' injects"], () => Injects(s => s), () => Injects(s => s).Fluid("fix", "ethanol 80 %vol")),
@@ -74,7 +74,7 @@ internal static class PeopleAndLabelEdges
         Warns("label-inside-and-outside", ["no step labels what 'house' puts away"], () => Good.Without("label"), () => Good.Without("label").Without("house")),
         Warns("label-media", ["'label' asks for ball-point pen"], () => Writes("ball-point pen"), () => Writes("soft pencil")),
         Warns("label-media", ["'label' asks for thermal print"], () => Writes("thermal print"), () => Writes("carbon ink")),
-        Warns("label-media", ["'label' asks for inkjet print"], () => Writes("inkjet print"), () => Writes("inkjet print").Step("label", s => s with { Kind = StageKind.Sample })),
+        Warns("label-media", ["'label' asks for inkjet print"], () => Writes("inkjet print"), () => Writes("")),
     ];
 
     private static ReviewCase Made(double litres) => Mixed(("ethanol 70 %vol", litres));
@@ -105,7 +105,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Injects(Func<ReviewStep, ReviewStep> change) =>
         Good.On(b => b with { Air = b.Air! with { HasHood = false } }).Step("fix", s => change(s with { Kind = StageKind.Inject }));
 
-    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Details = s.Details.SetItem("to", "drained where local rules allow") });
+    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") });
 
     private static ReviewCase Thrown(string destination) =>
         Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
@@ -122,5 +122,5 @@ internal static class PeopleAndLabelEdges
 
     private static ReviewCase Undated(NodaTime.LocalDate? found) => Good.Specimen(s => s with { FoundOn = found, DiedAt = null });
 
-    private static ReviewCase Writes(string medium) => Good.Step("label", s => s with { Details = s.Details.SetItem("written-with", medium) });
+    private static ReviewCase Writes(string medium) => Good.Step("label", s => s with { Work = new LabelWork([], medium) });
 }

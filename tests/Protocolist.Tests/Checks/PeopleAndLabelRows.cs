@@ -49,7 +49,7 @@ internal static class PeopleAndLabelRows
         Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
 
     private static Protocolist.Checks.ReviewCase Discarded(string to) =>
-        Good.Step("spent", s => s with { Details = s.Details.SetItem("to", to) });
+        Good.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", to) });
 
     private static Protocolist.Checks.ReviewCase Writes(string medium) => With("id: label, ", $"id: label, written-with: {medium}, ");
 }

@@ -50,8 +50,8 @@ internal static class VesselAndTimeEdges
         Notes("closure-contradicts-vessel", ["snap lid"], () => Closes("snap lid", Closure.Open), () => Closes("snap lid", Closure.SnapLid)),
         Notes("closure-contradicts-vessel", ["tape"], () => Closes("tape", Closure.GroundStopper), () => Closes("tape", Closure.Open)),
         Notes("closure-contradicts-vessel", ["silicone"], () => Closes("neutral-cure silicone", Closure.WireBail), () => Closes("wax", Closure.WireBail)),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Step = s.Step with { Instructions = ["Let it Cure Open for two days."] } })),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Details = s.Details.SetItem("closure", "screw lid") })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Step = s.Step with { Instructions = [Said.Of("Let it Cure Open for two days.")] } })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("screw lid", null) })),
         Notes("vessel-material-unknown", ["what the wall and the lid of the 2 L jar are made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.ScrewLid), () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.Open)),
         Notes("vessel-material-unknown", ["what the wall of the 2 L jar is made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Polypropylene, Closure.ScrewLid), () => Made(VesselMaterial.Glass, VesselMaterial.Polypropylene, Closure.ScrewLid)),
         Notes("tank-glass-to-measure", ["under a frame"], () => VesselAndTimeRows.Tank(350, null, 2000), () => VesselAndTimeRows.Tank(350, null, 600)),
@@ -80,8 +80,8 @@ internal static class VesselAndTimeEdges
         Warns("body-waits", ["ice tears a body of jelly apart"], () => Waits(Condition.Fresh, 13).Group("jellyfish"), () => Waits(Condition.Fresh, 13)),
         Warns("body-waits", ["bristle worms break up in ice"], () => Waits(Condition.Fresh, 13).Group("polychaete"), () => Waits(Condition.Fresh, 13).Group("earthworm")),
         Warns("body-waits", ["bloated, 20 °C in the room"], () => Waits(Condition.Bloated, 13), () => Waits(Condition.Frozen, 13)),
-        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("cold", s => s with { Step = s.Step with { State = "done" } })),
-        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("fix", s => s with { Step = s.Step with { State = "begun" } })),
+        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("cold", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Done } })),
+        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("fix", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Begun } })),
         Warns("body-waits", ["that keeps it until then"], () => Waits(Condition.Fresh, 70.5), () => Waits(Condition.Fresh, 70.6)),
         Warns("body-waits", ["the body (thawed"], () => Waits(Condition.Thawed, 23).Specimen(s => s with { DiedAt = Fish.DiedAt }), () => Waits(Condition.Thawed, 22).Specimen(s => s with { DiedAt = Fish.DiedAt })),
         Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Specimen(s => s with { DiedAt = Fish.DiedAt })),
@@ -100,12 +100,12 @@ internal static class VesselAndTimeEdges
     {
         Vessel = null,
         VesselAdvice = "get one 30 cm deep",
-        VesselReasons = [.. reasons.Select(r => Finding.Error(r, r == "vessel-too-shallow" ? "it stands out" : "it is 2 cm too wide", ""))],
+        VesselReasons = [.. reasons.Select(r => Finding.Error(r, Said.Of(r == "vessel-too-shallow" ? "it stands out" : "it is 2 cm too wide"), Said.Of("")))],
     });
 
     private static ReviewCase Reasons(int count) => Lacks("house").Step("house", s => s with
     {
-        VesselReasons = [.. Enumerable.Range(1, count).SelectMany(i => Enumerable.Repeat(Finding.Error("vessel-too-narrow", $"reason {i}", ""), 2))],
+        VesselReasons = [.. Enumerable.Range(1, count).SelectMany(i => Enumerable.Repeat(Finding.Error("vessel-too-narrow", Said.Of($"reason {i}"), Said.Of("")), 2))],
     });
 
     /// <summary>Some share of the headspace that the heat of the bench asks for.</summary>
@@ -117,7 +117,7 @@ internal static class VesselAndTimeEdges
     }
 
     private static ReviewCase Closes(string with, Closure vessel) =>
-        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Details = s.Details.SetItem("closure", with) });
+        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(with, null) });
 
     private static ReviewCase Made(VesselMaterial wall, VesselMaterial lid, Closure closure) =>
         House(v => v with { Vessel = v.Vessel with { Wall = wall, Lid = lid, Closure = closure } });
@@ -137,7 +137,7 @@ internal static class VesselAndTimeEdges
     }
 
     private static ReviewCase Sealed(double hours) =>
-        Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
+        Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) });
 
     private static ReviewCase Unwatched(double hours) => Good.Lasts("fix", Duration.FromHours(hours)).Step("fix", s => s with { WatchEvery = null });
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -43,9 +44,7 @@ internal static class HoldTooLong
     }
 
     /// <summary>Where the protocol says at what temperature, there; else in the cold of the bench.</summary>
-    private static (Temperature At, string Figure) Held(ReviewCase plan, ReviewStep step)
-    {
-        var own = $"{step.Id}.temperature";
-        return plan.ValueOf(own) is { } value ? (Temperature.FromKelvins(value.Quantity.High), own) : (plan.Bench.Temperatures.Cold, "bench.cold");
-    }
+    private static (Temperature At, string Figure) Held(ReviewCase plan, ReviewStep step) => step.Work is HoldWork { Temperature.High: var kelvins }
+        ? (Temperature.FromKelvins(kelvins), $"{step.Id}.temperature")
+        : (plan.Bench.Temperatures.Cold, "bench.cold");
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Protocols;
+using Protocolist.Plans;
 
 namespace Protocolist.Checks.Labels;
 
@@ -24,9 +24,7 @@ internal static class LabelMedia
         ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Label) continue;
-            var medium = step.Detail("written-with");
-            if (medium is "" or "soft pencil" or "carbon ink") continue;
+            if (step.Work is not LabelWork { WrittenWith: not ("" or "soft pencil" or "carbon ink") and var medium }) continue;
             found = found.Add(Finding.Warning("label-media", WashedOff.With(Argument.Id("step", step.Id), ("medium", medium)), PencilOrInk).At(step));
         }
 

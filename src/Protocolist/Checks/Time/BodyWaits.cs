@@ -114,14 +114,14 @@ internal static class BodyWaits
         public static Wait? Of(ReviewCase plan)
         {
             if (plan.Specimen.Condition == Condition.Frozen || plan.Plan.EarliestStart is not { } asked) return null;
-            if (plan.FirstFixing is not { Step: { Start: { } fixedAt, State: "planned" } } fixing) return null;
+            if (plan.FirstFixing is not { Step: { Start: { } fixedAt, State: StepState.Planned } } fixing) return null;
             Step? first = null;
             foreach (var step in plan.Steps)
             {
                 if (step.Step.Start is { } start && (first is null || start.ToInstant() < first.Start!.Value.ToInstant())) first = step.Step;
             }
 
-            return first is { State: "planned", Start: { } begins } && begins.ToInstant() > asked.ToInstant() ? new(asked, begins, fixing, fixedAt) : null;
+            return first is { State: StepState.Planned, Start: { } begins } && begins.ToInstant() > asked.ToInstant() ? new(asked, begins, fixing, fixedAt) : null;
         }
     }
 }
