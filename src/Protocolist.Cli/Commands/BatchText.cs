@@ -14,7 +14,7 @@ internal static class BatchText
 {
     private static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static string[] Heading { get; } = ["row", "line", "specimen", "protocol", "startable", "start", "end", "hands-on minutes", "vessel", "cost", "currency", "errors", "warnings", "faults"];
+    public static string[] Heading { get; } = ["row", "line", "specimen", "protocol", "startable", "start", "end", "hands-on minutes", "vessel", "cost", "currency", "errors", "warnings", "faults", "digest"];
 
     public static string Line(BatchRow row)
     {
@@ -32,7 +32,7 @@ internal static class BatchText
     [
         Invariant($"{row.Number}"), Invariant($"{row.Line}"), row.SpecimenId, row.Plan?.Protocol.Id ?? "", row.Startable ? "yes" : "no", Moment(row.Plan?.Start), Moment(row.Plan?.End),
         Invariant($"{row.HandsOn.TotalMinutes:0}"), row.FinalVessel ?? "", row.Total?.Amount.ToString(CultureInfo.InvariantCulture) ?? "", row.Total?.Currency ?? "",
-        Invariant($"{row.Count(Severity.Error)}"), Invariant($"{row.Count(Severity.Warning)}"), string.Join("; ", Errors(row).Select(f => f.ToString())),
+        Invariant($"{row.Count(Severity.Error)}"), Invariant($"{row.Count(Severity.Warning)}"), string.Join("; ", Errors(row).Select(f => f.ToString())), row.Digest,
     ];
 
     public static string Json(BatchRow row)

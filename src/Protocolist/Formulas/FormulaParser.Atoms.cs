@@ -59,7 +59,7 @@ internal sealed partial class FormulaParser
         var start = _scan.At;
         var name = _scan.Name();
         if (_scan.Peek() == '(') return Call(name, start);
-        if (scope.Names.TryGetValue(name, out var type)) return new NameNode(name, type, start, name.Length);
+        if (scope.Names.TryGetValue(name, out var type)) return scope.NodeOf(name, type, start, name.Length);
         return Fail("unknown-value", $"'{Excerpt.Of(name)}' is not defined here", UnknownRemedy(name), start, name.Length);
     }
 

@@ -45,7 +45,7 @@ internal static class CareWriting
         if (step.Work is SealWork { Renew: { } renewed } && Months(renewed) is { } renew)
             yield return new($"{step.Id}-renew", $"renew the {(step.Work is SealWork { Closure.Length: > 0 } given ? given.Closure : "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
         if (step.Work is not CareWork care) yield break;
-        var look = step.Stage.Texts("look-for");
+        var look = step.Stage.LookFor;
         var what = look.Length > 0 ? $"{step.Title}: {string.Join("; ", look)}" : step.Title.ToString();
         var every = Months(care.Every);
         if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);

@@ -22,7 +22,7 @@ internal static class CautionWriting
         var first = true;
         foreach (var step in draft.Steps)
         {
-            IEnumerable<Message> all = [.. first ? Animal(draft) : [], .. step.Stage.Texts("cautions").Select(Message.Text), .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
+            IEnumerable<Message> all = [.. first ? Animal(draft) : [], .. step.Stage.Cautions, .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
             cautions[step.Id] = [.. all.Where(said.Add)];
             first = false;
         }
@@ -32,7 +32,7 @@ internal static class CautionWriting
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
     private static IEnumerable<Message> Animal(Draft draft) =>
-        [.. draft.Protocol.Cautions.Select(Message.Text), .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text))];
+        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text))];
 
     private static IEnumerable<Message> Fluid(DraftStep step)
     {

@@ -3,6 +3,7 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Notation;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -23,10 +24,12 @@ internal static class ExampleCheck
         findings.AddRange(body.Findings.Where(f => f.Severity == Severity.Error).Select(f => f with { Where = example.Span }));
         if (body.Value is null) return findings;
         if (Outside(body.Value, protocol.Class) is { } outside) return [.. findings, outside with { Where = example.Span }];
-        var choices = protocol.Choices.ToImmutableSortedDictionary(c => c.Name, c => example.Choose.GetValueOrDefault(c.Name, c.Options[0]), StringComparer.Ordinal);
-        var inputs = new PlanInputs(body.Value, BenchTemperatures.Usual, choices, ImmutableDictionary<string, FormulaValue>.Empty);
-        foreach (var value in protocol.Values) inputs = inputs.With(value.Name, value.Expression.Evaluate(inputs.AsFormulaInputs()));
-        findings.AddRange(example.Expectations.Select(e => Judge(e, protocol, inputs)).OfType<Finding>());
+        var slots = protocol.Scope.Slots;
+        var table = SpecimenValues.Table(slots.Count, body.Value, BenchTemperatures.Usual);
+        foreach (var choice in protocol.Choices) table[slots[$"choice.{choice.Name}"]] = FormulaValue.Of(example.Choose.GetValueOrDefault(choice.Name, choice.Options[0]));
+        var inputs = new FormulaInputs(table);
+        foreach (var value in protocol.Values) table[slots[value.Name]] = value.Expression.Evaluate(inputs);
+        findings.AddRange(example.Expectations.Select(e => Judge(e, protocol, table)).OfType<Finding>());
         return findings;
     }
 
@@ -37,7 +40,7 @@ internal static class ExampleCheck
         if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", $"the example is {Phrases.One(body.Group.Name)}, and the class is of the group '{taxon.Group}'", "correct the example, or 'for'");
         foreach (var (key, limit) in taxon.Limits)
         {
-            var size = PlanInputs.Measure(body, "specimen." + key).Middle;
+            var size = SpecimenValues.Measure(body, "specimen." + key).Middle;
             if (!SpecimenClass.Within(limit, size))
                 return Finding.Error("example-outside-class", $"the example's {key.Replace('-', ' ')}, {Measurable.Text(size, limit.Dimension)}, is outside the class, {Measurable.Text(limit)}", "correct the example, or widen 'for'");
         }
@@ -45,10 +48,10 @@ internal static class ExampleCheck
         return null;
     }
 
-    private static Finding? Judge(Expectation expectation, Protocol protocol, PlanInputs inputs)
+    private static Finding? Judge(Expectation expectation, Protocol protocol, FormulaValue[] table)
     {
-        if (protocol.Stages.FirstOrDefault(s => s.Id == expectation.Name) is { } named) return Presence(expectation, named, inputs);
-        var actual = Actual(expectation.Name, protocol, inputs);
+        if (protocol.Stages.FirstOrDefault(s => s.Id == expectation.Name) is { } named) return Presence(expectation, named, table);
+        var actual = Actual(expectation.Name, protocol, table);
         if (actual.Kind != FormulaKind.Quantity)
         {
             return string.Equals(actual.ToString(), expectation.Text, StringComparison.Ordinal) ? null : Failed(expectation, actual.ToString());
@@ -62,18 +65,18 @@ internal static class ExampleCheck
     private static bool Holds(QuantityRange expected, QuantityRange actual) =>
         actual.Low >= expected.Low - (Math.Abs(expected.Low) * Slack) && (actual.High <= expected.High + (Math.Abs(expected.High) * Slack));
 
-    private static FormulaValue Actual(string name, Protocol protocol, PlanInputs inputs)
+    private static FormulaValue Actual(string name, Protocol protocol, FormulaValue[] table)
     {
-        if (inputs.Values.TryGetValue(name, out var value)) return value;
+        if (protocol.Values.Any(v => v.Name == name)) return table[protocol.Scope.Slots[name]];
         var dot = name.IndexOf('.', StringComparison.Ordinal);
         var stage = protocol.Stages.First(s => s.Id == name[..dot]);
-        return stage.Expression(name[(dot + 1)..])!.Evaluate(inputs.AsFormulaInputs());
+        return stage.Expression(name[(dot + 1)..])!.Evaluate(new FormulaInputs(table));
     }
 
     /// <summary>As the draft has it: a stage is left out only where its condition surely fails.</summary>
-    private static Finding? Presence(Expectation expectation, StageDefinition stage, PlanInputs inputs)
+    private static Finding? Presence(Expectation expectation, StageDefinition stage, FormulaValue[] table)
     {
-        var present = stage.Expression("when")?.Evaluate(inputs.AsFormulaInputs()).Truth != Truth.No ? "present" : "absent";
+        var present = stage.Expression("when")?.Evaluate(new FormulaInputs(table)).Truth != Truth.No ? "present" : "absent";
         return present == expectation.Text ? null : Failed(expectation, present);
     }
 

@@ -1,6 +1,7 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -28,17 +29,9 @@ internal static class ProtocolCheck
     private static IEnumerable<Finding> FluidNames(Protocol protocol) =>
         from stage in protocol.Stages
         where stage.Expression("fluid") is not null
-        from name in WordsOf(stage.Expression("fluid")!, protocol)
+        from name in PreparedProtocol.FluidWordsOf(stage.Expression("fluid")!, protocol)
         from finding in Fluid.Read(name, stage.Expression("fluid")!.Span).Findings
         select finding;
-
-    private static IEnumerable<string> WordsOf(Expression expression, Protocol protocol) => expression switch
-    {
-        CaseExpression cases => cases.Cases.SelectMany(c => WordsOf(c.Value, protocol)),
-        FormulaExpression { Formula.Root: WordNode word } => [word.Word],
-        FormulaExpression { Formula.Root: NameNode name } => protocol.Scope.Selectable.GetValueOrDefault(name.Name, name.Type.Words),
-        _ => [],
-    };
 
     /// <summary>Body regions that the class's group does not have.</summary>
     private static IEnumerable<Finding> Regions(Subject subject) =>

@@ -14,7 +14,7 @@ internal static class SelectPass
     public static Checked<Protocol> Run(BodyMeasure body, Shelf shelf)
     {
         var ofGroup = shelf.Protocols.Where(p => p.Class.IsForSpecimens && body.Group.IsA(p.Class.Group)).ToList();
-        var serving = ofGroup.Where(p => Misfits(p.Class, body).IsEmpty).GroupBy(p => Rank(p.Class)).MaxBy(g => g.Key)?.ToList() ?? [];
+        var serving = ofGroup.Where(p => Fits(p.Class, body)).GroupBy(p => Rank(p.Class)).MaxBy(g => g.Key)?.ToList() ?? [];
         if (serving.Count == 1)
         {
             var chosen = serving[0];
@@ -28,25 +28,36 @@ internal static class SelectPass
     public static Protocol? For(Specimen specimen, Shelf shelf) => MeasurePass.Run(specimen).Value is { } body ? Run(body, shelf).Value : null;
 
     /// <summary>How near a class is: depth of its group in the tree first, then how many things it limits.</summary>
-    private static (int Depth, int Limits) Rank(SpecimenClass c) => (TaxonGroups.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
+    internal static (int Depth, int Limits) Rank(SpecimenClass c) => (TaxonGroups.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
+
+    /// <summary>Whether a body is of a class, the group aside.</summary>
+    internal static bool Fits(SpecimenClass c, BodyMeasure body)
+    {
+        foreach (var limit in c.Limits)
+            if (!SpecimenClass.Within(limit.Value, MeasureOf(body, limit.Key))) return false;
+        foreach (var word in c.Words)
+            if (!word.Value.Contains(Drafting.SpecimenValues.Trait(body.Specimen, word.Key))) return false;
+        return true;
+    }
 
     /// <summary>What keeps a body out of a class.</summary>
     private static ImmutableArray<string> Misfits(SpecimenClass c, BodyMeasure body) =>
     [
         .. c.Limits.Where(l => !SpecimenClass.Within(l.Value, MeasureOf(body, l.Key)))
             .Select(l => $"{l.Key} {Measurable.Text(MeasureOf(body, l.Key), l.Value.Dimension)} is outside {Measurable.Text(l.Value)}"),
-        .. c.Words.Where(w => !w.Value.Contains(PlanInputs.Trait(body.Specimen, w.Key)))
-            .Select(w => $"{w.Key} is {PlanInputs.Trait(body.Specimen, w.Key)}, not {string.Join(" or ", w.Value)}"),
+        .. c.Words.Where(w => !w.Value.Contains(Drafting.SpecimenValues.Trait(body.Specimen, w.Key)))
+            .Select(w => $"{w.Key} is {Drafting.SpecimenValues.Trait(body.Specimen, w.Key)}, not {string.Join(" or ", w.Value)}"),
     ];
 
-    private static double MeasureOf(BodyMeasure body, string key) => PlanInputs.Measure(body, "specimen." + key).Middle;
+    private static double MeasureOf(BodyMeasure body, string key) => Drafting.SpecimenValues.Measure(body, "specimen." + key).Middle;
 
     private static string Describe(BodyMeasure body) =>
         $"{body.Group.Name}, {Measurable.Text(body.Mass.Nominal.Kilograms, Dimension.OfMass)}, {Measurable.Text(body.Length.Nominal.Meters, Dimension.OfLength)}";
 
     private static Checked<Protocol> Tie(List<Protocol> serving, BodyMeasure body)
     {
-        var names = string.Join(" and ", serving.Select(p => $"'{p.Id}' ({p.Class})"));
+        var more = serving.Count > MostNamed ? $" and {serving.Count - MostNamed} more" : "";
+        var names = string.Join(" and ", serving.Take(MostNamed).Select(p => $"'{p.Id}' ({p.Class})")) + more;
         return new(null, [Finding.Error("several-protocols", $"{names} serve {Describe(body)} equally well", "narrow the class of one of them", serving[0].Span)]);
     }
 

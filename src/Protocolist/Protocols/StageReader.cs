@@ -54,8 +54,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
         named.Finish(RenamedKeys.OfStages);
         if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
-        var stage = new StageDefinition(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
-        return stage with { Covers = CoverageWords.Of(stage.Texts("covers")) };
+        return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
     }
 
     private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)

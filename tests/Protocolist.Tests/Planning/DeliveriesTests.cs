@@ -15,7 +15,7 @@ public class DeliveriesTests
         FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n{more}");
 
     private static Plan Of(string bench, Condition? condition = Condition.Frozen, string stages = Fixed) =>
-        Planner.Plan(new(Mammal("1.03 kg") with { Condition = condition }, Shelf(("one", "{group: mammal}", stages)), PlanFixture.Bench(bench), Monday)).Value!;
+        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday)).Value!;
 
     private static LocalDateTime? Start(Plan plan, string step) => plan.Step(step)!.Start?.LocalDateTime;
 

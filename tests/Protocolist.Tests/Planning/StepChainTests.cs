@@ -16,7 +16,7 @@ public class StepChainTests
         FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n");
 
     private static Plan Of(string bench, Condition? condition = Condition.Frozen, string stages = Fixed, LocalDate? by = null) =>
-        Planner.Plan(new(Mammal("1.03 kg") with { Condition = condition }, Shelf(("one", "{group: mammal}", stages)), PlanFixture.Bench(bench), Monday) { By = by }).Value!;
+        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday) { By = by }).Value!;
 
     private static LocalDateTime? Start(Plan plan, string step) => plan.Step(step)!.Start?.LocalDateTime;
 
@@ -73,7 +73,7 @@ public class StepChainTests
     [Fact]
     public void Late_window_is_told_with_what_has_gone_by()
     {
-        var plan = Planner.Plan(new(Mammal("1.03 kg") with { Condition = Condition.Fresh, DiedAt = Instant.FromUtc(2027, 3, 1, 3, 0) }, Shelf(("one", "{group: mammal}", "stages:\n  - {stage: task, id: look, last: 1 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h, since-death: 5 h}\n")), PlanFixture.Bench("zone: UTC\n"), Monday)).Value!;
+        var plan = new Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: task, id: look, last: 1 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h, since-death: 5 h}\n"))).Plan(new(Mammal("1.03 kg") with { Condition = Condition.Fresh, DiedAt = Instant.FromUtc(2027, 3, 1, 3, 0) }, PlanFixture.Bench("zone: UTC\n"), Monday)).Value!;
         var late = Assert.Single(plan.Findings, f => f.Id == "too-long-after-death");
 
         Assert.Equal("warning too-long-after-death: 'fix' should begin within 5 h of death, and 6 h have gone by already; begin at once, and judge by sight and smell whether the body is still fit for fluid", late.ToString());

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Planning.Drafting;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
@@ -71,7 +72,7 @@ public class BundledProtocolsTests
     {
         var protocol = Shelf.Find(id)!;
         if (TaxonGroups.Find(protocol.Class.Group) is not { IsGelatinous: true }) return;
-        var draft = DraftPass.Run(Body(protocol.Examples[0], id), protocol, Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
+        var draft = DraftPass.Run(Body(protocol.Examples[0], id), new(protocol), Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
         Assert.DoesNotContain(draft.Steps, s => s.Fluid is { IsAlcohol: true });
     }
 

@@ -31,9 +31,12 @@ public sealed class JointNeeds
 
     /// <summary>Takes up what was kept.</summary>
     /// <param name="state">What <see cref="State"/> gave.</param>
+    /// <exception cref="ArgumentException">An amount or a count is negative or endless.</exception>
     public JointNeeds(JointNeedsState state)
     {
         ArgumentNullException.ThrowIfNull(state);
+        if (state.Litres.Values.Any(l => !(l >= 0 && double.IsFinite(l))) || state.Uses.Values.Concat(state.Vessels.Values).Append(state.ApartMinor).Any(n => n < 0))
+            throw new ArgumentException("An amount or a count is negative or endless.", nameof(state));
         foreach (var (fluid, amount) in state.Litres) litres[fluid] = amount;
         foreach (var (thing, count) in state.Uses) uses[thing] = count;
         foreach (var (vessel, count) in state.Vessels) vessels[vessel] = count;

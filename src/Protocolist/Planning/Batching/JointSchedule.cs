@@ -55,7 +55,7 @@ public sealed class JointSchedule
         taken = after;
         if (dated.Value is not { } schedule) return new(null, dated.Findings);
         var zone = bench.Opening.Zone;
-        return new([.. schedule.Jobs.Select(j => new JointStep(row.SpecimenId, j.Id, draft.Steps.First(s => s.Id == j.Id).Stage.Title, j.Start.InZone(zone).ToOffsetDateTime(), j.End.InZone(zone).ToOffsetDateTime()))], dated.Findings);
+        return new([.. schedule.Jobs.Select(j => new JointStep(row.SpecimenId, j.Id, draft.Steps.First(s => s.Id == j.Id).Title.ToString(), j.Start.InZone(zone).ToOffsetDateTime(), j.End.InZone(zone).ToOffsetDateTime()))], dated.Findings);
     }
 
     /// <summary>A person while hands are on it; a vessel of treatment from start to end. The final vessel is not given back, so that it is counted and not booked.</summary>

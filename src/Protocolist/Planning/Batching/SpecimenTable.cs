@@ -12,6 +12,9 @@ internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Sp
 {
     /// <summary>Where its number stands; where the row begins, if it has none.</summary>
     public SourceSpan IdAt { get; init; }
+
+    /// <summary>The row's cells as 32 hex digits.</summary>
+    public required string Digest { get; init; }
 }
 
 /// <summary>A table of specimens, read row by row with the rules of specimen files; every finding names its line and column.</summary>
@@ -41,6 +44,8 @@ internal sealed class SpecimenTable
 
     public string File => table.File;
 
+    public string HeadingDigest => table.HeadingDigest;
+
     /// <summary>The rows, one at a time; can be gone through once.</summary>
     public IEnumerable<SpecimenRow> Rows() => table.Rows().Select(Read);
 
@@ -48,7 +53,7 @@ internal sealed class SpecimenTable
     {
         var id = First(row, SpecimenColumns.Id);
         var name = id?.Text.Trim() ?? "";
-        if (!row.IsSound) return new(row.Number, row.Line, name, null, row.Findings);
+        if (!row.IsSound) return new(row.Number, row.Line, name, null, row.Findings) { Digest = row.Digest };
         var findings = row.Findings.ToList();
         if (id is null) findings.Add(Finding.Error("missing-id", "the row has no number for its specimen", "give each specimen a number of its own", SourceSpan.At(table.File, row.Line, 1)));
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
@@ -67,7 +72,7 @@ internal sealed class SpecimenTable
         var specimen = SpecimenReader.ReadInline(node, name, "", findings);
         var unread = findings.Skip(before).Any(f => f.Severity == Severity.Error) || findings.Any(f => f.Severity == Severity.Error);
         findings.AddRange(ValidatorFindings.Of(Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
-        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1) };
+        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1), Digest = row.Digest };
 
         void Add(string key, string value, CsvField field)
         {

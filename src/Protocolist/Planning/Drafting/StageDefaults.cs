@@ -1,7 +1,7 @@
 using NodaTime;
 using Protocolist.Protocols;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
 /// <summary>What a step takes where its protocol does not say. All of it common practice, to be overridden by 'hands-on' and 'within'.</summary>
 internal static class StageDefaults

@@ -10,10 +10,10 @@ using UnitsNet;
 using static System.FormattableString;
 using Duration = NodaTime.Duration;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
 /// <summary>The model's word beside the protocol's: how long this body takes to be fixed to the core, as it is cut and injected.</summary>
-internal static class FixationReckoning
+internal static class FixationTime
 {
     public const string FigureId = "model.fixation";
 

@@ -1,11 +1,12 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Notation;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 /// <summary>The model's word beside the protocol's: how long a body takes to be fixed to the core.</summary>
-public class FixationReckoningTests
+public class FixationTimeTests
 {
     private static Plan Of(string stages, string mass = "1 kg", string group = "mammal") => Plan(Mammal(mass) with { Group = group }, Shelf(("one", $"{{group: {group}}}", "stages:\n" + stages))).Value!;
 

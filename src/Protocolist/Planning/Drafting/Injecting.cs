@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Formulas;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -7,24 +8,24 @@ using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using static System.FormattableString;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
 /// <summary>The protocol's dose and sites, shared out over the regions of the body.</summary>
-internal static class Injection
+internal static class Injecting
 {
-    public static InjectWork Plan(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
+    public static InjectWork Plan(StepDrafting step)
     {
-        var dose = StepDraft.Quantity(stage, "dose", inputs);
+        var dose = step.Quantity(StageKey.Dose);
         if (dose is { IsFinite: false } or { Low: <= 0 }) return new([], null);
-        double? perKilogram = dose is { } d ? d.Middle * 1e6 / PlanInputs.Measure(body, "specimen.lot-mass").Middle : null;
-        var planned = InjectionPlan.For(body, perKilogram, Sites(stage, inputs));
-        findings.AddRange(planned.Findings.Select(f => f with { Subject = stage.Id, Where = stage.Span }));
+        var body = step.Body;
+        double? perKilogram = dose is { } d ? d.Middle * 1e6 / SpecimenValues.Measure(body, "specimen.lot-mass").Middle : null;
+        var planned = InjectionPlan.For(body, perKilogram, Sites(step.Stage.Sites, step.Inputs));
+        foreach (var finding in planned.Findings) step.Findings.Add(finding with { Subject = step.Stage.Id, Where = step.Stage.Span });
         return planned.Value is { } plan ? new([.. plan.Regions.Select(r => Site(r, plan.Syringe, body.Count))], plan) : new([], null);
     }
 
-    private static Dictionary<string, SiteVolume>? Sites(StageDefinition stage, PlanInputs inputs) => stage.Find("sites") is SitesSetting sites
-        ? sites.Sites.ToDictionary(s => s.Region, s => Millilitres(s.PerSite.Evaluate(inputs.AsFormulaInputs()).Quantity), StringComparer.Ordinal)
-        : null;
+    private static Dictionary<string, SiteVolume>? Sites(SitesSetting? sites, FormulaInputs inputs) =>
+        sites?.Sites.ToDictionary(s => s.Region, s => Millilitres(s.PerSite.Evaluate(inputs).Quantity), StringComparer.Ordinal);
 
     private static SiteVolume Millilitres(QuantityRange volume) => new(volume.Low * 1e6, volume.High * 1e6);
 

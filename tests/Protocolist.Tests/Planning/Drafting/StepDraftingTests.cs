@@ -1,11 +1,12 @@
 using NodaTime;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 /// <summary>What a stage's settings come to in its step.</summary>
-public class StepDraftTests
+public class StepDraftingTests
 {
     private static Step Of(string stage, string bench = "zone: UTC\n") => Plan(Mammal("1.03 kg"), Shelf(("one", "{group: mammal}", $"stages:\n  - {{{stage}, id: it}}\n")), bench).Value!.Step("it")!;
 

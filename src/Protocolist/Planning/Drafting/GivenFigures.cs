@@ -6,16 +6,14 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
-/// <summary>The figures that formulas start from: the body's measures, the choices, the bench.</summary>
+/// <summary>The figures that formulas start from: the body's measures, and the bench.</summary>
 internal static class GivenFigures
 {
     private static readonly Phrase AsGiven = new("figure.given", "given");
     private static readonly Phrase LotMassRule = new("figure.lot-mass", "mass of one animal, or of the lot where it was weighed together");
     private static readonly Phrase OfGroup = new("figure.group", "the group '{group}'");
-    private static readonly Phrase Chosen = new("figure.chosen", "chosen");
-    private static readonly Phrase Default = new("figure.default", "the protocol's default");
     private static readonly Phrase OfBench = new("figure.bench", "the bench");
     private static readonly Phrase Estimated = new("figure.estimated", "estimated; it may be {range}");
 
@@ -27,28 +25,30 @@ internal static class GivenFigures
     private static readonly ImmutableArray<(string Trait, FigureOrigin Origin)> Traits =
         [.. ((string[])["condition", "life-stage", "intended-use"]).Select(t => (t, new FigureOrigin($"specimen.{t}", [], "") { Rule = AsGiven }))];
 
-    public static IEnumerable<Figure> Of(BodyMeasure body, Bench bench, Protocol protocol, ImmutableSortedDictionary<string, string> wanted, ImmutableSortedDictionary<string, string> choices)
+    public static void AddBody(BodyMeasure body, List<Figure> figures)
     {
-        yield return Measure(body, "specimen.mass", body.Mass, m => m.Kilograms);
-        yield return Measure(body, "specimen.volume", body.Volume, v => v.CubicMeters);
-        yield return Measure(body, "specimen.lot-volume", body.LotVolume, v => v.CubicMeters);
-        yield return Measure(body, "specimen.length", body.Length, l => l.Meters);
-        yield return Measure(body, "specimen.half-thickness", body.HalfThickness, l => l.Meters);
-        yield return LotMass.Of(PlanInputs.Measure(body, LotMass.Id));
-        yield return Count.Of(PlanInputs.Measure(body, Count.Id));
-        yield return new FigureOrigin("specimen.water-share", [], body.Group.WaterFraction.Source) { Rule = OfGroup.With(Argument.Id("group", body.Group.Id)) }
-            .Of(PlanInputs.Measure(body, "specimen.water-share"));
-        foreach (var (trait, origin) in Traits) yield return origin.Of(PlanInputs.Trait(body.Specimen, trait));
-        foreach (var (name, option) in choices)
-            yield return new FigureOrigin($"choice.{name}", [], protocol.ToString()) { Rule = wanted.ContainsKey(name) ? Chosen : Default }.Of(option);
-        yield return RoomTemperature.Of(bench.Temperatures.Room.Kelvins, Dimension.OfTemperature);
-        yield return ColdTemperature.Of(bench.Temperatures.Cold.Kelvins, Dimension.OfTemperature);
+        figures.Add(Measure(body, "specimen.mass", body.Mass, m => m.Kilograms));
+        figures.Add(Measure(body, "specimen.volume", body.Volume, v => v.CubicMeters));
+        figures.Add(Measure(body, "specimen.lot-volume", body.LotVolume, v => v.CubicMeters));
+        figures.Add(Measure(body, "specimen.length", body.Length, l => l.Meters));
+        figures.Add(Measure(body, "specimen.half-thickness", body.HalfThickness, l => l.Meters));
+        figures.Add(LotMass.Of(SpecimenValues.Measure(body, LotMass.Id)));
+        figures.Add(Count.Of(SpecimenValues.Measure(body, Count.Id)));
+        figures.Add(new FigureOrigin("specimen.water-share", [], body.Group.WaterFraction.Source) { Rule = OfGroup.With(Argument.Id("group", body.Group.Id)) }
+            .Of(SpecimenValues.Measure(body, "specimen.water-share")));
+        foreach (var (trait, origin) in Traits) figures.Add(origin.Of(SpecimenValues.Trait(body.Specimen, trait)));
+    }
+
+    public static void AddBench(Bench bench, List<Figure> figures)
+    {
+        figures.Add(RoomTemperature.Of(bench.Temperatures.Room.Kelvins, Dimension.OfTemperature));
+        figures.Add(ColdTemperature.Of(bench.Temperatures.Cold.Kelvins, Dimension.OfTemperature));
     }
 
     private static Figure Measure<T>(BodyMeasure body, string name, Estimate<T> estimate, Func<T, double> si)
         where T : struct
     {
-        var point = PlanInputs.Measure(body, name);
+        var point = SpecimenValues.Measure(body, name);
         var range = new QuantityRange(Math.Min(si(estimate.Low), si(estimate.High)), Math.Max(si(estimate.Low), si(estimate.High)), point.Dimension);
         return new FigureOrigin(name, [], estimate.Source) { Rule = estimate.How, Note = estimate.IsMeasured ? default : Estimated.With(("range", range)) }.Of(point);
     }

@@ -1,11 +1,12 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
-public class PlanInputsTests
+public class SpecimenValuesTests
 {
     private static BodyMeasure Body(Specimen specimen) => BodyMeasure.Of(specimen).Value!;
 
@@ -24,13 +25,13 @@ public class PlanInputsTests
         Assert.Equal((0.67, Dimension.None), Of("specimen.water-share"));
         Assert.Equal((Math.Round(body.HalfThickness.Nominal.Meters, 9), Dimension.OfLength), Of("specimen.half-thickness"));
 
-        (double, Dimension) Of(string name) => (Math.Round(PlanInputs.Measure(body, name).Middle, 9), PlanInputs.Measure(body, name).Dimension);
+        (double, Dimension) Of(string name) => (Math.Round(SpecimenValues.Measure(body, name).Middle, 9), SpecimenValues.Measure(body, name).Dimension);
     }
 
     /// <summary>Three animals of at most 2.06 kg that weigh 5 kg together, not 6.18.</summary>
     [Fact]
     public void Mass_of_a_lot_is_the_weighed_one_where_there_is_one() =>
-        Assert.Equal(5, PlanInputs.Measure(Body(Mammal("2.06 kg") with { Count = 3, LotMass = UnitsNet.Mass.FromKilograms(5) }), "specimen.lot-mass").Middle, 9);
+        Assert.Equal(5, SpecimenValues.Measure(Body(Mammal("2.06 kg") with { Count = 3, LotMass = UnitsNet.Mass.FromKilograms(5) }), "specimen.lot-mass").Middle, 9);
 
     [Fact]
     public void Traits_are_words_of_the_protocols_and_unknown_where_nothing_is_said()
@@ -40,14 +41,14 @@ public class PlanInputsTests
         Assert.Equal(["chilled", "juvenile", "tissue-for-dna-first"], Words(known));
         Assert.Equal(["unknown", "unknown", "unknown"], Words(Mammal("1 kg")));
 
-        static string[] Words(Specimen specimen) => [.. ((string[])["condition", "life-stage", "intended-use"]).Select(t => PlanInputs.Trait(specimen, t))];
+        static string[] Words(Specimen specimen) => [.. ((string[])["condition", "life-stage", "intended-use"]).Select(t => SpecimenValues.Trait(specimen, t))];
     }
 
     [Fact]
     public void Name_that_is_none_is_the_callers_fault()
     {
-        Assert.Contains("'specimen.colour' is not a measure of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Measure(Body(Mammal("1 kg")), "specimen.colour")).Message.ToString(), StringComparison.Ordinal);
-        Assert.Contains("'colour' is not a trait of a specimen.", Assert.Throws<ArgumentException>(() => PlanInputs.Trait(Mammal("1 kg"), "colour")).Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("'specimen.colour' is not a measure of a specimen.", Assert.Throws<ArgumentException>(() => SpecimenValues.Measure(Body(Mammal("1 kg")), "specimen.colour")).Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("'colour' is not a trait of a specimen.", Assert.Throws<ArgumentException>(() => SpecimenValues.Trait(Mammal("1 kg"), "colour")).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

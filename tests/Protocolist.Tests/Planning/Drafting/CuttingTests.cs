@@ -1,7 +1,8 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 /// <summary>Cuts of a mammal of 1 kg: by custom about 12.5 mm long and 30 mm apart (the group's row), else as the protocol says.</summary>
 public class CuttingTests

@@ -1,9 +1,10 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 /// <summary>What the draft refuses, in words.</summary>
 public class DraftWordsTests

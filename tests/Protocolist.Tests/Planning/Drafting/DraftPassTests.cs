@@ -1,7 +1,8 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Findings;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 public class DraftPassTests
 {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
@@ -6,16 +5,31 @@ using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
-/// <summary>What the names of a formula stand for, for one specimen on one bench with its choices made.</summary>
-internal sealed record PlanInputs(BodyMeasure Body, BenchTemperatures Temperatures, ImmutableSortedDictionary<string, string> Choices, ImmutableDictionary<string, FormulaValue> Values)
+/// <summary>What the names of <see cref="SpecimenScope"/> stand for, for one specimen on one bench. Amounts are planned with nominal measures; their ranges are shown beside.</summary>
+internal static class SpecimenValues
 {
-    public FormulaInputs AsFormulaInputs() => new(Find);
+    /// <summary>The table of values with those filled in that every protocol has, in the order of <see cref="SpecimenScope.Names"/>; the rest is for choices and values.</summary>
+    public static FormulaValue[] Table(int size, BodyMeasure body, BenchTemperatures temperatures)
+    {
+        var table = new FormulaValue[size];
+        for (var i = 0; i < SpecimenScope.Names.Length; i++) table[i] = Of(SpecimenScope.Names[i].Name, body, temperatures);
+        return table;
+    }
 
-    public PlanInputs With(string name, FormulaValue value) => this with { Values = Values.SetItem(name, value) };
+    /// <summary>The value of a name.</summary>
+    public static FormulaValue Of(string name, BodyMeasure body, BenchTemperatures temperatures) => name switch
+    {
+        "bench.temperature" => FormulaValue.Of(QuantityRange.Point(temperatures.Room.Kelvins, Dimension.OfTemperature)),
+        "bench.cold" => FormulaValue.Of(QuantityRange.Point(temperatures.Cold.Kelvins, Dimension.OfTemperature)),
+        "specimen.condition" => FormulaValue.Of(Trait(body.Specimen, "condition")),
+        "specimen.life-stage" => FormulaValue.Of(Trait(body.Specimen, "life-stage")),
+        "specimen.intended-use" => FormulaValue.Of(Trait(body.Specimen, "intended-use")),
+        _ => FormulaValue.Of(Measure(body, name)),
+    };
 
-    /// <summary>A measure of the body. Amounts are planned with the nominal value; its range is shown beside it.</summary>
+    /// <summary>A measure of the body.</summary>
     public static QuantityRange Measure(BodyMeasure body, string name) => name switch
     {
         "specimen.mass" => Point(body.Mass.Nominal.Kilograms, Dimension.OfMass),
@@ -37,19 +51,6 @@ internal sealed record PlanInputs(BodyMeasure Body, BenchTemperatures Temperatur
         "intended-use" => specimen.IntendedUse is { } use ? EnumWords<IntendedUse>.Of(use) : SpecimenScope.Unknown,
         _ => throw new ArgumentException($"'{name}' is not a trait of a specimen.", nameof(name)),
     };
-
-    private FormulaValue Find(string name)
-    {
-        if (Values.TryGetValue(name, out var value)) return value;
-        if (name.StartsWith("choice.", StringComparison.Ordinal)) return FormulaValue.Of(Choices[name["choice.".Length..]]);
-        return name switch
-        {
-            "bench.temperature" => FormulaValue.Of(Point(Temperatures.Room.Kelvins, Dimension.OfTemperature)),
-            "bench.cold" => FormulaValue.Of(Point(Temperatures.Cold.Kelvins, Dimension.OfTemperature)),
-            "specimen.condition" or "specimen.life-stage" or "specimen.intended-use" => FormulaValue.Of(Trait(Body.Specimen, name["specimen.".Length..])),
-            _ => FormulaValue.Of(Measure(Body, name)),
-        };
-    }
 
     private static QuantityRange Point(double si, Dimension dimension) => QuantityRange.Point(si, dimension);
 }

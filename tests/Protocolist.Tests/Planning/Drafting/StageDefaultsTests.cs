@@ -1,7 +1,8 @@
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
 using Protocolist.Protocols;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Drafting;
 
 /// <summary>What a step takes where its protocol is silent: common practice, so kept as a table.</summary>
 public class StageDefaultsTests
