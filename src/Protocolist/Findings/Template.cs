@@ -52,9 +52,15 @@ internal static class Template
 
     private static string Choose(string[] words, double number) => words[number == 1 ? 0 : Math.Min(1, words.Length - 1)];
 
-    private static string Cased(string text, string format) => format == "sentence" && text.Length > 0
-        ? string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), ".")
-        : text;
+    private static string Cased(string text, string format) => format switch
+    {
+        "sentence" when text.Length > 0 => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
+        "a" => WithArticle(text),
+        _ => text,
+    };
+
+    /// <summary>A noun with its article: <c>an eel</c>.</summary>
+    public static string WithArticle(string noun) => noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
 
     private static string Joined(in Argument list, string format, Message message, Language language)
     {

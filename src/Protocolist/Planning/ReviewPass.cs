@@ -68,6 +68,7 @@ internal static class ReviewPass
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
         Work = draft.Work,
+        Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,
     };
 

@@ -56,12 +56,15 @@ internal sealed record HoldWork(QuantityRange? Temperature) : StepWork
 
 /// <summary>Labels.</summary>
 /// <param name="Fields">What they say, in the protocol's words.</param>
-internal sealed record LabelWork(ImmutableArray<string> Fields) : StepWork
+/// <param name="WrittenWith">What the protocol writes them with; empty where it leaves that to custom.</param>
+internal sealed record LabelWork(ImmutableArray<string> Fields, string WrittenWith) : StepWork
 {
     private static readonly Phrase Field = new("label.field", "Label: {field}.");
-    private static readonly Phrase Media = new("label.media", "One label inside in the fluid, one outside; soft pencil or carbon ink on cotton-rag paper.");
+    private static readonly Phrase Media = new("label.media", "One label inside in the fluid, one outside; {medium} on cotton-rag paper.");
+    private static readonly Phrase ByCustom = new("label.media.by-custom", "soft pencil or carbon ink");
 
-    public override IEnumerable<Message> Instructions(StepFacts step) => [.. Fields.Select(f => Field.With(("field", f))), Media];
+    public override IEnumerable<Message> Instructions(StepFacts step) =>
+        [.. Fields.Select(f => Field.With(("field", f))), Media.With(WrittenWith.Length > 0 ? ("medium", WrittenWith) : ("medium", ByCustom))];
 }
 
 /// <summary>Seeing to spent fluid.</summary>

@@ -30,7 +30,7 @@ internal static class Cases
         for: {group: animal, mass: 1 mg to 100 kg}
         stages:
           - {stage: hold, id: cold, last: at most 24 h}
-          - {stage: sample, id: record, how: Photograph both sides for colour.}
+          - {stage: sample, id: record, how: Photograph both sides for colour., covers: colours}
           - {stage: slit, id: slit, places: [abdomen], length: 10 mm, depth: 5 mm, count: 1}
           - {stage: pose, id: pose}
           - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 20 d, watch: {every: 1 d, signs: {soft: re-inject}}}

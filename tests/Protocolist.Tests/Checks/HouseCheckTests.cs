@@ -85,7 +85,7 @@ public class HouseCheckTests
         var found = AllChecks.Review(plan);
         Assert.Equal(Severity.Warning, found.Single(f => f.Id == "rabies-prone").Severity);
         Assert.Contains(found, f => f.Id == "check-cannot-be-lowered");
-        Assert.Contains(Weighing.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
+        Assert.Contains(SeverityChanges.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
     }
 
     [Fact]
@@ -101,8 +101,8 @@ public class HouseCheckTests
     [Fact]
     public void Unknown_check_and_taken_id_are_errors_of_the_file()
     {
-        Assert.Contains(Weighing.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
-        Assert.Contains(Weighing.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
     }
 
     [Fact]

@@ -69,6 +69,23 @@ public class ReviewStepTests
     }
 
     [Fact]
+    public void Plan_covers_what_any_of_its_stages_declares_and_no_more()
+    {
+        var plan = With("covers: colours", "covers: [parasites, tissue]");
+        Assert.Equal(Coverage.Parasites | Coverage.Tissue, plan.Steps.First(s => s.Id == "record").Covers);
+        Assert.True(plan.Covers(Coverage.Parasites));
+        Assert.False(plan.Covers(Coverage.Colours));
+        Assert.True(Good.Covers(Coverage.Colours));
+    }
+
+    [Fact]
+    public void First_of_a_kind_is_the_one_that_comes_before_the_others()
+    {
+        Assert.Equal("half", Good.First(StageKind.Bath)!.Id);
+        Assert.Null(Good.First(StageKind.Mount));
+    }
+
+    [Fact]
     public void Place_of_no_step_is_before_the_first()
     {
         Assert.Equal(0, Good.IndexOf(Good.Steps[0]));

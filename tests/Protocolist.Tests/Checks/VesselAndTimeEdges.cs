@@ -15,6 +15,8 @@ namespace Protocolist.Tests.Checks;
 /// <summary>The limits of the checks about vessels and time.</summary>
 internal static class VesselAndTimeEdges
 {
+    private static readonly Phrase Full = new("a-test", "'{vessel}' weighs {mass:0 kg} full");
+
     public static Edge[] All =>
     [
         Fails("ratio-too-low", ["gives 2.9 volumes", "3 is the least"], () => Ratio(2.9), () => Ratio(3)),
@@ -54,7 +56,8 @@ internal static class VesselAndTimeEdges
         Notes("vessel-material-unknown", ["what the wall of the 2 L jar is made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Polypropylene, Closure.ScrewLid), () => Made(VesselMaterial.Glass, VesselMaterial.Polypropylene, Closure.ScrewLid)),
         Notes("tank-glass-to-measure", ["under a frame"], () => VesselAndTimeRows.Tank(350, null, 2000), () => VesselAndTimeRows.Tank(350, null, 600)),
         Warns("joint-load", ["the silicone along the", "0.14 MPa is the most"], () => Thin(0.141), () => Thin(0.14)),
-        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(2, 60, 1, 50), () => Weighed(1, 60, 2, 50)),
+        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(60, 50), () => Weighed(50, 55)),
+        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(50, 60), () => Weighed(50, 60, "tub-91")),
         Warns("nobody-watches", ["'fix' lasts 4 d"], () => Unwatched(96), () => Unwatched(96).Step("fix", s => s with { Kind = StageKind.Bath })),
         Notes("first-look-missing", ["takes up 29 mL of water"], () => Good.Written(p => p with { Care = [new("look", null, 6, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 6, "")], End = null })),
         Notes("first-look-missing", ["takes up 29 mL of water"], () => Looked(80), () => Looked(80).Written(p => p with { Care = [.. p.Care, new("look soon", p.End!.Value.Date.PlusDays(20), null, "")] })),
@@ -151,21 +154,16 @@ internal static class VesselAndTimeEdges
     };
 
     private static ReviewCase Gaps(int count) =>
-        Good with { Earlier = [.. Enumerable.Range(1, count).Select(i => Finding.Warning("inspection-gap", Said.Of($"nobody can look on day {i}"), Said.Of("come in")) with { Subject = "fix" })] };
+        Good with { Earlier = [.. Enumerable.Range(1, count).Select(i => Finding.Warning("inspection-gap", Message.Text($"nobody can look on day {i}"), Message.Text("come in")) with { Subject = "fix" })] };
 
-    private static ReviewCase Heavy(params string[] steps) =>
-        Good with { Earlier = [.. steps.Select(s => Finding.Warning("vessel-too-heavy-to-lift", Said.Of("'tub-90' weighs 60 kg full"), Said.Of("fill it where it stands")) with { Subject = s })] };
+    private static ReviewCase Heavy(params string[] steps) => Good with { Earlier = [.. steps.Select(s => Weighs("tub-90", 60, s))] };
 
-    /// <summary>The same tub in two steps, once the heavier in the first and once in the last.</summary>
-    private static ReviewCase Weighed(double fix, double saysFix, double house, double saysHouse) =>
-        Good.Step("fix", s => s with { Vessel = s.Vessel! with { TotalMass = Mass.FromKilograms(fix) } }).Step("house", s => s with { Vessel = s.Vessel! with { TotalMass = Mass.FromKilograms(house) } }) with
-        {
-            Earlier =
-            [
-                Finding.Warning("vessel-too-heavy-to-lift", Said.Of($"'tub-90' weighs {saysFix} kg full"), Said.Of("fill it where it stands")) with { Subject = "fix" },
-                Finding.Warning("vessel-too-heavy-to-lift", Said.Of($"'tub-90' weighs {saysHouse} kg full"), Said.Of("fill it where it stands")) with { Subject = "house" },
-            ],
-        };
+    /// <summary>Tubs in two steps, of so many kg.</summary>
+    private static ReviewCase Weighed(double fix, double house, string other = "tub-90") =>
+        Good with { Earlier = [Weighs("tub-90", fix, "fix"), Weighs(other, house, "house")] };
+
+    private static Finding Weighs(string vessel, double kilograms, string step) =>
+        Finding.Warning("vessel-too-heavy-to-lift", Full.With(Argument.Id("vessel", vessel), ("mass", Mass.FromKilograms(kilograms))), Message.Text("fill it where it stands")) with { Subject = step };
 
     private static ReviewCase Bought(params (string Item, int Days, string[] For)[] all) =>
         Good.Written(p => p with { Purchases = [.. all.Select(a => new PlannedPurchase(a.Item, "5 L", 1, null, a.Days) { For = [.. a.For] })] });

@@ -91,6 +91,11 @@ public class InstructionsTests
         Says("stage: label, fields: [number and name, place]"));
 
     [Fact]
+    public void Labels_tell_what_they_are_written_with_where_the_protocol_says_so() => Assert.Equal(
+        ["One label inside in the fluid, one outside; carbon ink on cotton-rag paper."],
+        Says("stage: label, written-with: carbon ink"));
+
+    [Fact]
     public void Spent_fluid_says_whose_it_is_and_where_it_goes()
     {
         Assert.Equal(["The spent fluid: collected as hazardous waste."], Says("stage: discard, to: collected as hazardous waste"));

@@ -8,8 +8,8 @@ namespace Protocolist.Planning.Drafting;
 /// <summary>The settings of a stage that a step is made from, each in its place.</summary>
 internal enum StageKey
 {
-    After, BelowBrim, Changes, Closure, Count, Depth, Dose, Every, Fluid, HandsOn, Last, Length, On, OverSpecimen, Ratio, Renew, Running, Side, SinceCollection, SinceDeath, Spacing, Temperature, To,
-    Wait, Within,
+    After, BelowBrim, Changes, Closure, Count, Depth, Dose, Every, Fluid, HandsOn, Last, Length, On, OverSpecimen, Ratio, Renew, Running, Side,
+    SinceCollection, SinceDeath, Spacing, Temperature, To, Wait, Within, WrittenWith,
 }
 
 /// <summary>A setting with a value that depends on the specimen or the choices, and the figure that it becomes.</summary>
@@ -40,6 +40,7 @@ internal sealed record PreparedStage
         Places = definition.Texts("places");
         PlacesSpan = definition.Find("places")?.Span ?? Span;
         Fields = definition.Texts("fields");
+        Covers = CoverageWords.Of(definition.Texts("covers"));
         Of = definition.Text("of") ?? "";
     }
 
@@ -81,6 +82,9 @@ internal sealed record PreparedStage
     public SourceSpan PlacesSpan { get; }
 
     public ImmutableArray<string> Fields { get; }
+
+    /// <summary>What it declares to see to besides.</summary>
+    public Coverage Covers { get; }
 
     public string Of { get; }
 

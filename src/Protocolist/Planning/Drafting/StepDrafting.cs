@@ -75,7 +75,7 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
         StageKind.House => new HouseWork(Length(StageKey.BelowBrim), Length(StageKey.OverSpecimen)),
         StageKind.Mount => new MountWork(Word(StageKey.On)),
         StageKind.Seal => new SealWork(Word(StageKey.Closure), Quantity(StageKey.Renew)),
-        StageKind.Label => new LabelWork(stage.Fields),
+        StageKind.Label => new LabelWork(stage.Fields, Word(StageKey.WrittenWith)),
         StageKind.Discard => new DiscardWork(stage.Of, Word(StageKey.To)),
         StageKind.Inspect or StageKind.TopUp => new CareWork(Quantity(StageKey.After), Quantity(StageKey.Every)),
         _ => PlainWork.Instance,

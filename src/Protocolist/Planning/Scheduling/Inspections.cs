@@ -17,8 +17,9 @@ internal readonly record struct Inspections(Duration Every, Duration AtMost, Dur
 
     /// <summary>Dates the visits; the start and the end of the soak count as visits too.</summary>
     /// <returns>
-    /// The starts of the visits. Each is the first open moment at or after the rhythm's turn (none shortly before the end); where the limit forbids waiting so long, the last opening
-    /// before it, early enough that the next opening still comes in time. The error <c>inspection-gap</c> stands where the bench is closed for longer than the limit.
+    /// The starts of the visits. Each is the first open moment at or after the rhythm's turn (none shortly before the end); where the limit forbids
+    /// waiting so long, the last opening before it, early enough that the next opening still comes in time. The error <c>inspection-gap</c> stands where
+    /// the bench is closed for longer than the limit.
     /// </returns>
     public (ImmutableArray<Instant> Visits, ImmutableArray<Finding> Findings) During(Interval soak, OpenMinutes open)
     {

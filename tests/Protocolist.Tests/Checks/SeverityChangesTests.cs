@@ -4,7 +4,7 @@ using static Protocolist.Tests.Checks.Cases;
 
 namespace Protocolist.Tests.Checks;
 
-public class WeighingTests
+public class SeverityChangesTests
 {
     [Fact]
     public void Each_finding_takes_the_severity_of_its_own_check_and_of_no_other()
@@ -49,11 +49,11 @@ public class WeighingTests
     [Fact]
     public void Faults_of_a_file_are_told_in_words_at_their_line()
     {
-        var unknown = Assert.Single(Weighing.Faults(More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol));
+        var unknown = Assert.Single(SeverityChanges.Faults(More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol));
         Assert.Equal("there is no check 'rabbits-prone'", unknown.Message.ToString());
         Assert.Contains("rabies-prone", unknown.Remedy.ToString(), StringComparison.Ordinal);
 
-        var taken = Assert.Single(Weighing.Faults(More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol));
+        var taken = Assert.Single(SeverityChanges.Faults(More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol));
         Assert.Equal("'cramped' is the id of a bundled check", taken.Message.ToString());
         Assert.Equal("give the check of the house another id", taken.Remedy.ToString());
         Assert.True(taken.Where.Line > 7);
@@ -63,7 +63,7 @@ public class WeighingTests
     public void Check_of_the_house_can_be_weighed_like_a_bundled_one()
     {
         const string own = "checks:\n  long-enough: {when: fix.last < 21 d, severity: warning, message: m, remedy: r}\nseverities:\n  long-enough: {as: error, because: so}";
-        Assert.Empty(Weighing.Faults(More(own).Protocol));
+        Assert.Empty(SeverityChanges.Faults(More(own).Protocol));
         Assert.Equal(Severity.Error, AllChecks.Review(More(own)).Single(f => f.Id == "long-enough").Severity);
     }
 
