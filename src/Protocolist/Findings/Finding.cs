@@ -57,6 +57,6 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
         if (Where.IsKnown || !string.IsNullOrEmpty(Where.File)) text.Append(Where.ToString()).Append(": ");
         text.Append(Severity.ToString().ToLowerInvariant()).Append(' ').Append(Id).Append(": ").Append(Message);
         if (Remedy.Length > 0) text.Append("; ").Append(Remedy);
-        return text.ToString();
+        return ShownText.Line(text.ToString());
     }
 }

@@ -10,6 +10,9 @@ namespace Protocolist.Quantities;
 /// </remarks>
 public static class QuantityText
 {
+    /// <summary>In SI units; beyond every quantity of a bench, and what is made of quantities up to it can still be reckoned with and printed.</summary>
+    private const double MostSi = 1e15;
+
     /// <summary>Reads a quantity or a range.</summary>
     /// <param name="text">The text.</param>
     /// <param name="expected">What it must measure; an empty dimension asks for a bare number.</param>
@@ -79,7 +82,7 @@ public static class QuantityText
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
-        if (!double.IsFinite(literal.Si)) return new("bad-number", "this number is too long or too large", "give at most 15 figures", at, digits);
+        if (!(Math.Abs(literal.Si) <= MostSi)) return new("bad-number", "this number is too long or too large", "give at most 15 figures", at, digits);
         if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", start, end - start);
         return null;
     }
