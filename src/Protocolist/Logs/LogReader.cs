@@ -57,8 +57,8 @@ public static class LogReader
             Signs = [.. fields.Texts("signs").Where(s => IsSign(s, findings)).Select(s => s.Value)],
             Place = fields.Scalar("place")?.Value ?? "",
             Used = fields.Quantity("used", Dimension.OfVolume) is { } used ? Volume.FromCubicMeters(used.Middle) : null,
-            Skipped = fields.Scalar("skipped")?.Value,
-            Note = fields.Scalar("note")?.Value ?? "",
+            Skipped = fields.Prose("skipped")?.Value,
+            Note = fields.Prose("note")?.Value ?? "",
             Where = step?.Span ?? fields.Span,
         };
         fields.Finish();

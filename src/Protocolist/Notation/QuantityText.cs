@@ -29,6 +29,8 @@ public static class QuantityText
     private static readonly Phrase RangeWithDash2Remedy = new("range-with-dash.2.remedy", "write '2 to 5 mL'");
     private static readonly Phrase UnexpectedText3 = new("unexpected-text.3", "'{word}' makes no sense after the quantity");
     private static readonly Phrase UnexpectedText3Remedy = new("unexpected-text.3.remedy", "write 'a to b', 'a ± b', 'at least a' or 'at most a'");
+    /// <summary>In SI units; beyond every quantity of a bench, and what is made of quantities up to it can still be reckoned with and printed.</summary>
+    private const double MostSi = 1e15;
 
     /// <summary>Reads a quantity or a range.</summary>
     /// <param name="text">The text.</param>
@@ -99,7 +101,7 @@ public static class QuantityText
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
-        if (!double.IsFinite(literal.Si)) return new("bad-number", BadNumber2, BadNumberRemedy, at, digits);
+        if (!(Math.Abs(literal.Si) <= MostSi)) return new("bad-number", BadNumber2, BadNumberRemedy, at, digits);
         if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", BelowAbsoluteZero.With(("temperature", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol}")), BelowAbsoluteZeroRemedy, start, end - start);
         return null;
     }

@@ -37,8 +37,8 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         var checks = house.Checks(fields, scope, stages);
         var severities = HouseCheckReader.Severities(fields);
         var examples = new ExampleReader(choices, new(() => NamesIn(root)), book, findings).Read(fields.List("examples"), values, stages);
-        var summary = fields.Scalar("summary")?.Value ?? "";
-        var cautions = fields.Texts("cautions");
+        var summary = fields.Prose("summary")?.Value ?? "";
+        var cautions = fields.Paragraphs("cautions");
         if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
         fields.Finish(RenamedKeys.OfProtocols);
 
@@ -90,7 +90,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         {
             foreach (var entry in table.Entries)
             {
-                if (table.Required(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
+                if (table.RequiredProse(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
             }
         }
 

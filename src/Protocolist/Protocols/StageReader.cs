@@ -80,7 +80,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
     private TextSetting? Texts(string key, MappingEntry entry)
     {
-        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Texts(key);
+        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Paragraphs(key);
         return texts.IsEmpty ? null : new(key, [.. texts.Select(t => t.Value)], entry.Key.Span);
     }
 
