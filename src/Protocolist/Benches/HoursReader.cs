@@ -12,8 +12,8 @@ internal static class HoursReader
     private static readonly Phrase UnknownDayRemedy = new("unknown-day.remedy", "write 'mon', or 'mon-fri'");
     private static readonly Phrase BadHours = new("bad-hours", "'{text}' is not a span of hours");
     private static readonly Phrase BadHoursRemedy = new("bad-hours.remedy", "write '08:30 to 17:00'");
-    private static readonly Phrase BadDate = new("bad-date", "'{text}' is not a day of the year");
-    private static readonly Phrase BadDateRemedy = new("bad-date.remedy", "write month and day as 12-25");
+    private static readonly Phrase BadDate = new("bad-date.year", "'{text}' is not a day of the year");
+    private static readonly Phrase BadDateRemedy = new("bad-date.year.remedy", "write month and day as 12-25");
 
     private static readonly (string Word, IsoDayOfWeek Day)[] Days =
     [

@@ -11,7 +11,7 @@ internal sealed partial class FormulaParser
     private static readonly Phrase FormulaTooDeep = new("formula-too-deep", "the formula is nested more than {deepest} deep");
     private static readonly Phrase FormulaTooDeepRemedy = new("formula-too-deep.remedy", "name its parts under 'values'");
     private static readonly Phrase UnlikeQuantities = new("unlike-quantities", "cannot {verb} {type} and {type-2}");
-    private static readonly Phrase UnlikeQuantitiesRemedy = new("unlike-quantities.remedy", "both sides must measure the same kind of thing");
+    private static readonly Phrase UnlikeQuantitiesRemedy = new("unlike-quantities.sides.remedy", "both sides must measure the same kind of thing");
     private static readonly Phrase NotAQuantity = new("not-a-quantity", "a quantity is wanted, and this is {type}");
     private static readonly Phrase NotAQuantityRemedy = new("not-a-quantity.remedy", "use a quantity or a name of one");
     private static readonly Phrase TemperatureArithmetic = new(

@@ -18,7 +18,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
     private static readonly Phrase NotComparable = new("not-comparable", "{type} and {type-2} cannot be compared by size");
     private static readonly Phrase NotComparableRemedy = new("not-comparable.remedy", "words are compared with 'is' and 'is not'");
     private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
-    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.remedy", "put the lower end first");
+    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
     private static readonly Phrase ToleranceOfTemperature = new("temperature-arithmetic.tolerance", "a tolerance of temperature cannot be told from a temperature");
     private static readonly Phrase ToleranceOfTemperatureRemedy = new("temperature-arithmetic.tolerance.remedy", "write the range as 'a to b'");
     private static readonly Phrase BoundNotAQuantity = new("not-a-quantity.bound", "a bound must be a quantity, and this is {type}");

@@ -7,11 +7,11 @@ namespace Protocolist.Notation;
 internal readonly record struct Literal(double Number, Unit? Unit)
 {
     private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
-    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.remedy", "put the lower end first");
+    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
     private static readonly Phrase UnlikeTolerance = new("unlike-quantities.tolerance", "a tolerance of temperature cannot be told from a temperature");
     private static readonly Phrase UnlikeToleranceRemedy = new("unlike-quantities.tolerance.remedy", "write the range as 'a to b'");
     private static readonly Phrase BadNumber = new("bad-number", "this number is too large");
-    private static readonly Phrase BadNumberRemedy = new("bad-number.remedy", "give at most 15 figures");
+    private static readonly Phrase BadNumberRemedy = new("bad-number.figures.remedy", "give at most 15 figures");
     private static readonly Phrase UnlikeEnds = new("unlike-quantities.ends", "one end is {dimension}, the other {other}");
     private static readonly Phrase UnlikeEndsRemedy = new("unlike-quantities.ends.remedy", "give both ends in units of one kind");
 

@@ -11,7 +11,7 @@ namespace Protocolist.Planning;
 /// <summary>What can be said of a protocol before any animal is at stake.</summary>
 internal static class ProtocolCheck
 {
-    private static readonly Phrase UnknownRegion = new("unknown-region", "'{stage}' names '{name}', which {group} does not have");
+    private static readonly Phrase UnknownRegion = new("unknown-region.stage", "'{stage}' names '{name}', which {group} does not have");
     private static readonly Phrase Unsourced = new("unsourced", "the value '{name}' has no source");
     private static readonly Phrase UnsourcedRemedy = new("unsourced.remedy", "add 'source:', be it 'common practice' or 'from memory'");
     private static readonly Phrase UnsourcedStage = new("unsourced.stage", "the stage '{stage}' has no source");
