@@ -25,7 +25,7 @@ public class BundledProtocolsTests
     [Fact]
     public void Every_bundled_protocol_passes_the_strict_check()
     {
-        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true);
+        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true, proveAll: true);
         Assert.Equal([], findings.Select(f => $"{f.Where} {f.Id}: {f.Message.ToString()}"));
     }
 

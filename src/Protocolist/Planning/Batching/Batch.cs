@@ -69,7 +69,6 @@ public sealed class Batch
 
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
-    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
     private readonly NumbersSeen seen = new();
     private readonly IEnumerator<SpecimenRow> rows;
     private readonly Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make;
@@ -78,7 +77,6 @@ public sealed class Batch
     {
         (this.table, this.request, this.make) = (table, request, make);
         rows = table.Rows().GetEnumerator();
-        choices = request.Planner.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>Reads the heading of a table of specimens.</summary>
@@ -174,12 +172,16 @@ public sealed class Batch
         }
     }
 
+    /// <summary>Those choices that a protocol leaves.</summary>
+    private ImmutableSortedDictionary<string, string> ChoicesFor(Protocol protocol) =>
+        request.Choices.RemoveRange(request.Choices.Where(c => !protocol.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).Select(c => c.Key));
+
     private BatchRow Planned(SpecimenRow row)
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
         if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
-            plan = plan with { Choices = choices[protocol.Id] };
+            plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.
