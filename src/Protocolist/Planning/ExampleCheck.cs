@@ -13,6 +13,15 @@ namespace Protocolist.Planning;
 /// <summary>Runs a protocol's worked example: what it expects must hold what the protocol gives for that specimen.</summary>
 internal static class ExampleCheck
 {
+    private static readonly Phrase ExampleOutsideClass = new("example-outside-class", "the example is {example}, and the class is of the group '{group}'");
+    private static readonly Phrase ExampleOutsideClassRemedy = new("example-outside-class.remedy", "correct the example, or 'for'");
+    private static readonly Phrase TooLargeOrSmall = new("example-outside-class.size", "the example's {measure}, {size}, is outside the class, {limit}");
+    private static readonly Phrase TooLargeOrSmallRemedy = new("example-outside-class.size.remedy", "correct the example, or widen 'for'");
+    private static readonly Phrase WrongDimension = new("wrong-dimension", "'{name}' is {dimension}, and '{expected}' is {expected-dimension}");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.remedy", "give it in a fitting unit");
+    private static readonly Phrase ExampleFails = new("example-fails", "'{name}' is expected to be {expected} here, and comes out as {actual}");
+    private static readonly Phrase ExampleFailsRemedy = new("example-fails.remedy", "correct the protocol, or the example if its source says so");
+
     /// <summary>Rounding of what handbooks print: an expectation is met within a hundredth part.</summary>
     private const double Slack = 0.01;
 
@@ -37,12 +46,12 @@ internal static class ExampleCheck
     private static Finding? Outside(BodyMeasure body, SpecimenClass taxon)
     {
         if (!taxon.IsForSpecimens) return null;
-        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", $"the example is {Phrases.One(body.Group.Name)}, and the class is of the group '{taxon.Group}'", "correct the example, or 'for'");
+        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", ExampleOutsideClass.With(("example", Phrases.One(body.Group.Name)), ("group", taxon.Group)), ExampleOutsideClassRemedy);
         foreach (var (key, limit) in taxon.Limits)
         {
             var size = SpecimenValues.Measure(body, "specimen." + key).Middle;
             if (!SpecimenClass.Within(limit, size))
-                return Finding.Error("example-outside-class", $"the example's {key.Replace('-', ' ')}, {Measurable.Text(size, limit.Dimension)}, is outside the class, {Measurable.Text(limit)}", "correct the example, or widen 'for'");
+                return Finding.Error("example-outside-class", TooLargeOrSmall.With(("measure", key.Replace('-', ' ')), Argument.Of("size", size, limit.Dimension), ("limit", limit)), TooLargeOrSmallRemedy);
         }
 
         return null;
@@ -58,7 +67,7 @@ internal static class ExampleCheck
         }
 
         if (QuantityText.Read(expectation.Text, out var expected) is { } fault) return Finding.Error(fault.Id, fault.Message, fault.Remedy, expectation.Span);
-        if (expected.Dimension != actual.Quantity.Dimension) return Finding.Error("wrong-dimension", $"'{expectation.Name}' is {actual.Quantity.Dimension}, and '{expectation.Text}' is {expected.Dimension}", "give it in a fitting unit", expectation.Span);
+        if (expected.Dimension != actual.Quantity.Dimension) return Finding.Error("wrong-dimension", WrongDimension.With(("name", expectation.Name), ("dimension", actual.Quantity.Dimension.ToString()), ("expected", expectation.Text), ("expected-dimension", expected.Dimension.ToString())), WrongDimensionRemedy, expectation.Span);
         return Holds(expected, actual.Quantity) ? null : Failed(expectation, Measurable.Text(actual.Quantity));
     }
 
@@ -81,5 +90,5 @@ internal static class ExampleCheck
     }
 
     private static Finding Failed(Expectation expectation, string actual) =>
-        Finding.Error("example-fails", $"'{expectation.Name}' is expected to be {expectation.Text} here, and comes out as {actual}", "correct the protocol, or the example if its source says so", expectation.Span);
+        Finding.Error("example-fails", ExampleFails.With(("name", expectation.Name), ("expected", expectation.Text), ("actual", actual)), ExampleFailsRemedy, expectation.Span);
 }

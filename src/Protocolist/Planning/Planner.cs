@@ -3,9 +3,11 @@ using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Comparing;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Revising;
+using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
@@ -23,6 +25,7 @@ public sealed class Planner
     {
         ArgumentNullException.ThrowIfNull(shelf);
         Shelf = shelf;
+        Classes = new(shelf);
         _prepared = shelf.Protocols.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p)), StringComparer.Ordinal);
     }
 
@@ -50,7 +53,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(bench);
-        return Reviser.Revise(plan, log, this, bench.Bench);
+        return Reviser.Revise(plan, log, this, bench);
     }
 
     /// <summary>Plans every lawful way to preserve one specimen. What the request has chosen or wishes already stays as it is.</summary>
@@ -65,6 +68,9 @@ public sealed class Planner
         return Comparison.Of(request, this);
     }
 
+    /// <summary>The protocols by the groups that they are for.</summary>
+    internal ClassIndex Classes { get; }
+
     /// <summary>A protocol of the shelf, ready to be planned with.</summary>
     internal PreparedProtocol Prepared(Protocol protocol) => _prepared[protocol.Id].Value;
 
@@ -77,12 +83,12 @@ public sealed class Planner
         var bench = request.Bench.Bench;
         var measured = MeasurePass.Run(request.Specimen);
         if (measured.Value is not { } body) return new(new(null, measured.Findings));
-        var selected = by is null ? SelectPass.Run(body, Shelf) : new(by, []);
+        var selected = by is null ? SelectPass.Run(body, Classes) : new(by, []);
         if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
         var drafted = DraftPass.Run(body, Prepared(protocol), bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
         var provisioned = ProvisionPass.Run(draft, bench, request.Start.Date, request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(request.Start) { By = request.By });
+        var scheduled = SchedulePass.Run(provisioned, bench, request.Bench.Hours, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,
             provisioned,

@@ -1,4 +1,6 @@
+using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 
 namespace Protocolist.Planning;
 
@@ -8,12 +10,17 @@ public sealed class PreparedBench
 {
     /// <summary>Prepares a bench.</summary>
     /// <param name="bench">The bench.</param>
-    public PreparedBench(Bench bench)
+    /// <param name="days">The days on which the steps of the plans will lie, for many plans: their opening hours are worked out here. Null for a single plan; a plan beyond the days costs more time, no more.</param>
+    public PreparedBench(Bench bench, DateInterval? days = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
         Bench = bench;
+        Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
     }
 
     /// <summary>The bench as it was given.</summary>
     public Bench Bench { get; }
+
+    /// <summary>The opening hours.</summary>
+    internal OpenMinutes Hours { get; }
 }

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -16,7 +17,7 @@ internal static class ReviewPass
     {
         var review = Case(scheduled, provisioned, bench, found);
         ImmutableArray<Finding> findings = [.. Sorted(AllChecks.Review(review))];
-        return (new(review.Plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings), review);
+        return (new(review.Plan with { Findings = findings }, findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>

@@ -15,6 +15,8 @@ public class BundledProtocolsTests
 {
     private static readonly Shelf Shelf = Shelf.Bundled();
 
+    private static readonly Protocolist.Planning.Selecting.ClassIndex Index = new(Shelf);
+
     /// <summary>Those that serve specimens; the rest is only extended.</summary>
     private static readonly ImmutableArray<Protocol> Classes = [.. Shelf.Protocols.Where(p => p.IsForSpecimens)];
 
@@ -50,7 +52,7 @@ public class BundledProtocolsTests
     {
         foreach (var example in Shelf.Find(id)!.Examples)
         {
-            var selected = SelectPass.Run(Body(example, id), Shelf);
+            var selected = Protocolist.Planning.Selecting.SelectPass.Run(Body(example, id), Index);
             Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message.ToString()))));
         }
     }
@@ -97,7 +99,7 @@ public class BundledProtocolsTests
     public void A_size_on_a_boundary_belongs_to_one_class(string group, string size, string id)
     {
         var specimen = SpecimenReader.Read(new("test", $"format: 1\nspecimen: S\ngroup: {group}\n{size}\n")).Value!;
-        var selected = SelectPass.Run(BodyMeasure.Of(specimen).Value!, Shelf);
+        var selected = Protocolist.Planning.Selecting.SelectPass.Run(BodyMeasure.Of(specimen).Value!, Index);
         Assert.Equal(id, selected.Value?.Id);
     }
 

@@ -54,6 +54,15 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
 /// <summary>Many specimens from a table, one plan a row. A row is forgotten before the next is read, but for some 40 bytes by which its number is known again.</summary>
 public sealed class Batch
 {
+    private static readonly Phrase MissingRows = new("missing-rows", "the table ends after row {count}, and more rows than that are done");
+    private static readonly Phrase MissingRowsRemedy = new("missing-rows.remedy", "put the rows back that were taken out, or begin anew without --resume");
+    private static readonly Phrase EditedRow = new("edited-row", "row {number} is done and was edited since, or a row was put in or taken out before it");
+    private static readonly Phrase EditedRowRemedy = new("edited-row.remedy", "undo the edit, or begin anew without --resume; rows may be added at the end");
+    private static readonly Phrase UnforeseenFault = new(
+        "unforeseen-fault",
+        "an unforeseen fault of the program, not of yours, ended the planning of this row");
+    private static readonly Phrase UnforeseenFaultRemedy = new("unforeseen-fault.remedy", "report it with this row; the other rows are planned");
+
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
     private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
@@ -97,11 +106,11 @@ public sealed class Batch
         foreach (var digest in done)
         {
             if (!rows.MoveNext())
-                return Finding.Error("missing-rows", $"the table ends after row {count}, and more rows than that are done", "put the rows back that were taken out, or begin anew without --resume", SourceSpan.At(table.File, 1, 1));
+                return Finding.Error("missing-rows", MissingRows.With(("count", count)), MissingRowsRemedy, SourceSpan.At(table.File, 1, 1));
             count++;
             var row = rows.Current;
             if (row.Digest != digest)
-                return Finding.Error("edited-row", $"row {row.Number} is done and was edited since, or a row was put in or taken out before it", "undo the edit, or begin anew without --resume; rows may be added at the end", SourceSpan.At(table.File, row.Line, 1));
+                return Finding.Error("edited-row", EditedRow.With(("number", row.Number)), EditedRowRemedy, SourceSpan.At(table.File, row.Line, 1));
 
             // The numbers of rows that were done before count too.
             seen.Again(row.Id, row.Number, row.IdAt);
@@ -134,8 +143,8 @@ public sealed class Batch
         {
             var told = Finding.Error(
                 "unforeseen-fault",
-                "an unforeseen fault of the program, not of yours, ended the planning of this row",
-                "report it with this row; the other rows are planned",
+                UnforeseenFault,
+                UnforeseenFaultRemedy,
                 SourceSpan.At(table.File, row.Line, 1));
             return new(row.Number, row.Line, row.Id, null, row.Findings.Add(told)) { Fault = fault };
         }
@@ -145,7 +154,8 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Planner.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+            plan = plan with { Choices = choices[protocol.Id] };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.

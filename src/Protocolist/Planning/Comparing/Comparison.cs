@@ -11,6 +11,13 @@ namespace Protocolist.Planning.Comparing;
 /// <param name="Ways">The planner's own way first; then by choices, in the order of the protocol's options, then by vessel and stock.</param>
 public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, ImmutableArray<ComparedWay> Ways)
 {
+    private static readonly Phrase OneAtATime = new(
+        "one-at-a-time",
+        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A");
+    private static readonly Phrase OneAtATimeRemedy = new("one-at-a-time.remedy", "settle some with --choose, --vessel or --supply to see the rest combined");
+    private static readonly Phrase WaysNotAllCompared = new("ways-not-all-compared", "{count} ways are too many; the first {most-ways} are compared");
+    private static readonly Phrase WaysNotAllComparedRemedy = new("ways-not-all-compared.remedy", "settle some with --choose, --vessel or --supply");
+
     /// <summary>Ways that are planned at most.</summary>
     public const int MostWays = 256;
 
@@ -34,9 +41,9 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         var isCombined = all <= MostCombined;
         var requests = (isCombined ? bases.SelectMany(Variation.Combined) : bases.Select(b => b.Request).Concat(Variation.OneAtATime(bases[0]))).ToList();
         if (!isCombined)
-            findings.Add(Finding.Note("one-at-a-time", $"there are {all} ways in all, more than the {MostCombined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A", "settle some with --choose, --vessel or --supply to see the rest combined"));
+            findings.Add(Finding.Note("one-at-a-time", OneAtATime.With(("all", all), ("most-combined", MostCombined)), OneAtATimeRemedy));
         if (requests.Count > MostWays)
-            findings.Add(Finding.Note("ways-not-all-compared", $"{requests.Count} ways are too many; the first {MostWays} are compared", "settle some with --choose, --vessel or --supply"));
+            findings.Add(Finding.Note("ways-not-all-compared", WaysNotAllCompared.With(("count", requests.Count), ("most-ways", MostWays)), WaysNotAllComparedRemedy));
         ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
             .Select(r => (Request: r, Made: Made(r, bases, planner)))
             .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
@@ -53,7 +60,7 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
             var chosen = request with { Choices = choices };
             var made = planner.Make(chosen);
             if (made.Plan.Value is not null) bases.Add(new(chosen, made, [.. Variation.AlternativesOf(chosen, made)]));
-            else findings.Add(Finding.Note("choice-cannot-be-planned", $"{string.Join(", ", choices.Select(c => $"{c.Key} {c.Value}"))}: {made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error)?.Message ?? "no plan"}", ""));
+            else findings.Add(Finding.Note("choice-cannot-be-planned", CannotBePlanned.With(Argument.Texts("choices", choices.Select(c => $"{c.Key} {c.Value}")), ("why", Why(made)))));
         }
 
         return bases;
@@ -61,6 +68,12 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
 
     private static MadePlan Made(PlanRequest request, List<Variation> bases, Planner planner) =>
         bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? planner.Make(request);
+
+    private static Message Why(MadePlan made) =>
+        made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error) is { } error ? error.Message : NoPlan;
+
+    private static readonly Phrase CannotBePlanned = new("choice-cannot-be-planned", "{choices}: {why}");
+    private static readonly Phrase NoPlan = new("choice-cannot-be-planned.no-plan", "no plan");
 
     /// <summary>A way of making a fluid may be there for one vessel's volume and not for another's: a used fixative that does not suffice, for one.</summary>
     private static bool IsUnmet(Plan plan) => plan.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit");

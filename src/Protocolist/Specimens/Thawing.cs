@@ -1,7 +1,9 @@
 using NodaTime;
 using Protocolist.Findings;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
-namespace Protocolist.Planning.Scheduling;
+namespace Protocolist.Specimens;
 
 /// <summary>The simple body that a frozen specimen comes nearest to.</summary>
 internal enum ThawShape
@@ -46,10 +48,21 @@ internal static class Thawing
 {
     public const string Source = "Plank's equation (Góral et al. 2016)";
 
+    private static readonly Phrase NeverThaws = new("never-thaws", "at {around:0.# °C} a frozen body does not thaw");
+    private static readonly Phrase ThawCool = new("never-thaws.remedy", "thaw at 2 to 15 °C");
+
+    // Cold, never warm: O'Shea 2003, Large Squid Fixing and Preservation Notes; Neumann, NHCOLL-L 2011. 20 °C is the upper end O'Shea gives.
+    private const double WarmestC = 20;
+    private static readonly Phrase Warm = new("thawing-warm", "at {around:0.# °C} the outside rots while the inside is still frozen");
+    private static readonly Phrase ThawCold = new("thawing-warm.remedy", "thaw cold, never in warm water; a cold shower or running cold water shortens it");
+
     private const double IceHeat = 333_600; // J/kg, heat of melting of ice, CRC Handbook (from memory)
     private const double MeltingC = -1; // tissue melts from about -1 °C on; textbooks of food freezing, from memory
     private const double Density = 1050; // kg/m3, soft animals within 5 %
-    private const double Conductivity = 0.5; // W/(m K), thawed lean tissue: protein of 0.342 in series with three parts of water comes to 0.49, published meats lie within 7 % of that (Agricultural and Biological Chemistry 46:5, 1982, p. 1235; by its abstract); the band of 10 % is the project's
+
+    // W/(m K), thawed lean tissue: protein of 0.342 in series with three parts of water comes to 0.49, published meats lie within 7 % of that
+    // (Agricultural and Biological Chemistry 46:5, 1982, p. 1235; by its abstract); the band of 10 % is the project's.
+    private const double Conductivity = 0.5;
     private const double WarmingBesides = 1.2;
 
     /// <summary>The time for a body to thaw through.</summary>
@@ -61,28 +74,24 @@ internal static class Thawing
     /// <returns>A band, and the warning <c>thawing-warm</c> above 20 °C; the error <c>never-thaws</c> and no time where it stays frozen.</returns>
     public static ThawTime Of(double halfThicknessM, ThawShape shape, ThawMedium medium, double mediumC, double waterShare = 0.75)
     {
+        var around = Temperature.FromDegreesCelsius(mediumC);
         if (mediumC <= MeltingC + 0.5)
-        {
-            return new(Duration.Zero, Duration.Zero, Duration.Zero, [Finding.Error("never-thaws", FormattableString.Invariant($"at {mediumC:0.#} °C a frozen body does not thaw"), "thaw at 2 to 15 °C")]);
-        }
-
+            return new(Duration.Zero, Duration.Zero, Duration.Zero, [Finding.Error(NeverThaws.Id, NeverThaws.With(("around", around)), ThawCool)]);
         var (poor, usual, good) = Transfer(medium);
         return new(
             Plank(good, Conductivity * 1.1),
             Plank(usual, Conductivity),
             Plank(poor, Conductivity * 0.9) * WarmingBesides,
-            mediumC <= 20 ? [] : [Warm(mediumC)]);
+            mediumC <= WarmestC ? [] : [Finding.Warning(Warm.Id, Warm.With(("around", around)), ThawCold)]);
 
         Duration Plank(double h, double k)
         {
             var e = (double)shape;
-            var seconds = Density * waterShare * IceHeat / (mediumC - MeltingC) * ((halfThicknessM / (e * h)) + (halfThicknessM * halfThicknessM / (2 * e * k)));
+            var way = (halfThicknessM / (e * h)) + (halfThicknessM * halfThicknessM / (2 * e * k));
+            var seconds = Density * waterShare * IceHeat / (mediumC - MeltingC) * way;
             return Duration.FromMinutes(Math.Ceiling(seconds / 60));
         }
     }
-
-    /// <summary>Half the thickness of a long body of a given mass, in metres: a cylinder <paramref name="slenderness"/> times as long as thick.</summary>
-    public static double HalfThickness(double massKg, double slenderness) => 0.5 * Math.Cbrt(4 * massKg / Density / (Math.PI * slenderness));
 
     // W/(m2 K), poor to good; textbook ranges of free and forced convection at these temperatures, from memory.
     private static (double Poor, double Usual, double Good) Transfer(ThawMedium medium) => medium switch
@@ -91,10 +100,4 @@ internal static class Thawing
         ThawMedium.StillWater => (60, 100, 200),
         _ => (150, 300, 600),
     };
-
-    // Cold, never warm: O'Shea 2003, Large Squid Fixing and Preservation Notes; Neumann, NHCOLL-L 2011. 20 °C is the upper end O'Shea gives.
-    private static Finding Warm(double mediumC) => Finding.Warning(
-        "thawing-warm",
-        FormattableString.Invariant($"at {mediumC:0.#} °C the outside rots while the inside is still frozen"),
-        "thaw cold, never in warm water; a cold shower or running cold water shortens it");
 }

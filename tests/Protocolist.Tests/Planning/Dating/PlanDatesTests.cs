@@ -3,7 +3,7 @@ using Protocolist.Benches.Stock;
 using Protocolist.Specimens;
 using Protocolist.Tests.Planning.Revising;
 
-namespace Protocolist.Tests.Planning.Scheduling;
+namespace Protocolist.Tests.Planning.Dating;
 
 public class PlanDatesTests
 {

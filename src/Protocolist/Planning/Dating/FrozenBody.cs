@@ -1,6 +1,5 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -8,12 +7,17 @@ using Protocolist.Specimens;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Dating;
 
 /// <summary>The thawing of this body by its size, where the protocol's own time would leave it frozen inside.</summary>
 internal static class FrozenBody
 {
     private const string FigureId = "model.thawing";
+
+    private static readonly Phrase Front = new("model.thawing", "a front of melting through the half-thickness, at {temperature}");
+    private static readonly Phrase ThawsLonger = new("thaws-longer", "a body this thick takes {time} to thaw through at {cold}, and '{step}' lasts so long");
+    private static readonly Phrase FeelIt =
+        new("thaws-longer.remedy", "feel whether it bends before going on; a cold running shower shortens it, warm water spoils it");
 
     public static Draft Thawed(Draft draft, Bench bench, List<Finding> findings)
     {
@@ -25,11 +29,12 @@ internal static class FrozenBody
             var time = Thawing.Of(draft.Body.HalfThickness.Nominal.Meters, ShapeOf(draft.Body), medium, celsius, draft.Body.Group.WaterFraction.Nominal);
             findings.AddRange(time.Findings.Select(f => f with { Subject = step.Id }));
             if (time.Most == Duration.Zero) continue;
-            var figure = FigureOf(time, bench.Temperatures.Cold);
-            draft = draft with { Figures = draft.Figures.Add(figure), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
+            var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
+            draft = draft with { Figures = draft.Figures.Add(FigureOf(range, bench.Temperatures.Cold)), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
             if (time.Likely > step.Least)
             {
-                findings.Add(Finding.Note("thaws-longer", $"a body this thick takes {figure.Value} to thaw through at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}, and '{step.Id}' lasts so long", "feel whether it bends before going on; a cold running shower shortens it, warm water spoils it") with { Subject = step.Id });
+                var message = ThawsLonger.With(("time", range), ("cold", bench.Temperatures.Cold), Argument.Id("step", step.Id));
+                findings.Add(Finding.Note(ThawsLonger.Id, message, FeelIt) with { Subject = step.Id });
             }
         }
 
@@ -42,11 +47,8 @@ internal static class FrozenBody
         return step with { Least = least, Most = step.Most is { } most ? Duration.Max(most, Duration.Max(time.Most, least)) : null, Figures = step.Figures.Add(FigureId) };
     }
 
-    private static readonly Phrase Front = new("model.thawing", "a front of melting through the half-thickness, at {temperature}");
-
-    private static Figure FigureOf(ThawTime time, Temperature around) =>
-        new FigureOrigin(FigureId, ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Rule = Front.With(("temperature", around)) }
-            .Of(new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime));
+    private static Figure FigureOf(QuantityRange time, Temperature around) =>
+        new FigureOrigin(FigureId, ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Rule = Front.With(("temperature", around)) }.Of(time);
 
     /// <summary>A body less than half as high as it is wide lies like a slab; one about as long as thick is round. The project's choice.</summary>
     private static ThawShape ShapeOf(BodyMeasure body)

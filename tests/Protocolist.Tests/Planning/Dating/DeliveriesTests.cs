@@ -1,10 +1,11 @@
 using NodaTime;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Dating;
 
 /// <summary>What must be bought holds the step up that runs out of it. The body has 1 L; work may start on Monday the first of March at nine.</summary>
 public class DeliveriesTests

@@ -4,7 +4,7 @@ using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Dating;
 
 /// <summary>From death to the first work, and thawing by size.</summary>
 public class TimesBeforeWorkTests

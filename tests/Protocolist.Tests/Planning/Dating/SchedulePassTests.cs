@@ -1,7 +1,7 @@
 using NodaTime;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Dating;
 
 public class SchedulePassTests
 {

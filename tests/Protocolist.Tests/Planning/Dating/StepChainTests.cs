@@ -5,7 +5,7 @@ using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
-namespace Protocolist.Tests.Planning;
+namespace Protocolist.Tests.Planning.Dating;
 
 /// <summary>Open steps one after another as the scheduler has them: what waits, what may not wait, and by when all is over. The body has 1 L; work may start on Monday the first of March at nine.</summary>
 public class StepChainTests

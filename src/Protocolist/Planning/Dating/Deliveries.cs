@@ -3,17 +3,25 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Planning.Scheduling;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Dating;
 
 /// <summary>When something that a step needs is there.</summary>
 internal sealed record Delivery(string Item, int LeadDays, Instant At, string Step)
 {
-    public Finding ComesTooLate(DateTimeZone zone) => Finding.Warning(
+    private static readonly Phrase TooLate = new(
         "delivery-comes-too-late",
-        $"{Item} is bought with {LeadDays} {(LeadDays == 1 ? "day" : "days")} of waiting, until {Wording.Of(At, zone)}; the body cannot wait so long for '{Step}' within the protocol's windows, and the dates take it as there in time",
-        "borrow it or fetch it sooner; else keep the body on ice for a day or two at most, or freeze it now and thaw it when the delivery is there (freezing spoils tissue); do not cut it before all is at hand") with
+        "{item} is bought with {days} {days|day|days} of waiting, until {at}; the body cannot wait so long for '{step}' within the protocol's windows, "
+        + "and the dates take it as there in time");
+    private static readonly Phrase BorrowIt = new(
+        "delivery-comes-too-late.remedy",
+        "borrow it or fetch it sooner; else keep the body on ice for a day or two at most, or freeze it now and thaw it when the delivery is there "
+        + "(freezing spoils tissue); do not cut it before all is at hand");
+
+    public Finding ComesTooLate(DateTimeZone zone) => Finding.Warning(
+        TooLate.Id,
+        TooLate.With(("item", Item), ("days", LeadDays), Argument.At("at", At, zone), Argument.Id("step", Step)),
+        BorrowIt) with
     { Subject = Step };
 }
 
@@ -21,27 +29,29 @@ internal sealed record Delivery(string Item, int LeadDays, Instant At, string St
 internal static class Deliveries
 {
     /// <summary>
-    /// For each open step the last delivery that it waits for. What is on the shelf goes to the first steps; the step at which it runs
+    /// For each open step the last delivery that it waits for, and empty where none waits. What is on the shelf goes to the first steps; the step at which it runs
     /// out waits. Lead times are calendar days from the start of the plan; what comes is there in the morning.
     /// </summary>
-    public static ImmutableDictionary<string, Delivery> Of(Provisioned provisioned, IEnumerable<DraftStep> open, LocalDate ordered, Bench bench)
+    public static ImmutableArray<Delivery?> Of(Provisioned provisioned, List<DraftStep> open, LocalDate ordered, Bench bench)
     {
-        var deliveries = ImmutableDictionary.CreateBuilder<string, Delivery>(StringComparer.Ordinal);
+        if (!provisioned.Purchases.Any(p => p.LeadDays > 0)) return [];
+        var deliveries = new Delivery?[open.Count];
         var stock = StockBook.Of(bench.Stock);
-        var waiting = open.Where(s => s.Progress is null).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var bought in provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Item, StringComparer.Ordinal))
         {
             var days = bought.Max(p => p.LeadDays);
             var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
             var left = stock.OnHand(bought.Key, ordered);
-            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, IsVessel(s, bought) ? 1 : Share(s, provisioned.Recipes, bought.Key))).Where(s => s.Item2 > 0))
+            foreach (var step in provisioned.Draft.Steps)
             {
+                var part = IsVessel(step, bought) ? 1 : Share(step, provisioned.Recipes, bought.Key);
+                if (part <= 0) continue;
                 left -= part;
-                if (left < 0 && waiting.Contains(step) && (!deliveries.TryGetValue(step, out var other) || other.At < at)) deliveries[step] = new(bought.Key, days, at, step);
+                if (left < 0 && open.FindIndex(s => s.Id == step.Id && s.Progress is null) is >= 0 and var i && !(deliveries[i]?.At >= at)) deliveries[i] = new(bought.Key, days, at, step.Id);
             }
         }
 
-        return deliveries.ToImmutable();
+        return Array.TrueForAll(deliveries, d => d is null) ? [] : [.. deliveries];
     }
 
     /// <summary>Whether it is the step's vessel that is bought.</summary>
