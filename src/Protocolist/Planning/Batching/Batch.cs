@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 
 namespace Protocolist.Planning.Batching;
 
@@ -63,6 +64,9 @@ public sealed class Batch
         "an unforeseen fault of the program, not of yours, ended the planning of this row");
     private static readonly Phrase UnforeseenFaultRemedy = new("unforeseen-fault.remedy", "report it with this row; the other rows are planned");
 
+    /// <summary>Rows that are planned together: enough to keep every core busy, few enough to be kept twice.</summary>
+    private const int MostInBlock = 128;
+
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
     private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
@@ -119,16 +123,36 @@ public sealed class Batch
         return null;
     }
 
-    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
-    /// <returns>One result for each row that is not passed over.</returns>
+    /// <summary>
+    /// Plans the rows on all cores, in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number
+    /// that comes again is a warning, <c>repeated-number</c>, that names both rows.
+    /// </summary>
+    /// <returns>One result for each row that is not passed over. The table is read at most 256 rows ahead.</returns>
     public IEnumerable<BatchRow> Rows()
     {
-        while (rows.MoveNext())
+        // While one block is looked at the next is planned. The first are small, so that a table that is written by hand is answered row by row.
+        var size = 1;
+        var ahead = Begin(size);
+        while (ahead is not null)
+        {
+            var planned = ahead.GetAwaiter().GetResult();
+            size = Math.Min(2 * size, MostInBlock);
+            ahead = Begin(size);
+            foreach (var row in planned) yield return row;
+        }
+    }
+
+    /// <summary>Reads so many rows and begins to plan them; null at the end of the table.</summary>
+    private Task<BatchRow[]>? Begin(int size)
+    {
+        var block = new List<SpecimenRow>(size);
+        while (block.Count < size && rows.MoveNext())
         {
             var row = rows.Current;
-            var again = seen.Again(row.Id, row.Number, row.IdAt);
-            yield return Guarded(again is null ? row : row with { Findings = row.Findings.Insert(0, again) }) with { Digest = row.Digest };
+            block.Add(seen.Again(row.Id, row.Number, row.IdAt) is { } again ? row with { Findings = row.Findings.Insert(0, again) } : row);
         }
+
+        return block.Count == 0 ? null : Task.Run(() => AllCores.Each(block, row => Guarded(row) with { Digest = row.Digest }));
     }
 
     private BatchRow Guarded(SpecimenRow row)
