@@ -33,6 +33,7 @@ internal static class CommandLine
     /// <summary>The same, with other commands.</summary>
     internal static int Run(RootCommand root, string[] words, Surroundings around)
     {
+        if (around.Output is not ShownWriter) (around.Output, around.Error) = (new ShownWriter(around.Output), new ShownWriter(around.Error));
         try
         {
             var parsed = root.Parse(words, Words);
@@ -49,7 +50,7 @@ internal static class CommandLine
         catch (Exception fault)
         {
             Tell($"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; please report it with the files, and with what {Exits.FaultDetails} prints");
-            if (words.Contains(Exits.FaultDetails)) Tell(fault.ToString());
+            foreach (var line in words.Contains(Exits.FaultDetails) ? fault.ToString().Split('\n') : []) Tell(line);
             return Exits.Fault;
         }
 

@@ -73,7 +73,7 @@ internal static class BatchCommand
         foreach (var row in batch.Rows())
         {
             fault ??= output.Add(row);
-            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) around.Error.WriteLine(ours);
+            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) around.Error.Write($"{ours}\n");
             dated?.Add(row);
             if (fault is not null || stop.Asked) break;
         }

@@ -32,7 +32,7 @@ public static class PlanJson
     public static string Write(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return JsonSerializer.Serialize(plan, Context.Plan) + "\n";
+        return ShownText.Lines(JsonSerializer.Serialize(plan, Context.Plan)) + "\n";
     }
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>

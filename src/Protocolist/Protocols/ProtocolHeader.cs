@@ -16,12 +16,12 @@ internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan Ext
     public static ProtocolHeader? Read(Checked<DocumentNode> document, List<Finding> findings)
     {
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, "a protocol", findings) is not { } fields) return null;
+        if (document.Value is null || Fields.Of(document.Value, Named.Protocol, findings) is not { } fields) return null;
         if (!FormatVersion.Check(fields, Format, findings)) return null;
         if (fields.Required("protocol") is not { } id) return null;
         if (!Names.IsKebab(id.Value))
         {
-            findings.Add(Names.NotKebab("a protocol's id", id));
+            findings.Add(Names.NotKebab(Named.ProtocolId, id));
             return null;
         }
 

@@ -8,6 +8,18 @@ namespace Protocolist.Protocols;
 /// <summary>All protocols at hand: the bundled ones, and house folders laid over them. Immutable; safe to share between threads.</summary>
 public sealed class Shelf
 {
+    private static readonly Phrase UnknownProtocol = new("unknown-protocol", "there is no protocol '{id}' on the shelf");
+    private static readonly Phrase DuplicateProtocol = new("duplicate-protocol", "'{protocol}' is the id of {file} too");
+    private static readonly Phrase DuplicateProtocolRemedy = new("duplicate-protocol.remedy", "give one of them another id");
+    private static readonly Phrase OverriddenProtocol = new("overridden-protocol", "'{id}' takes the place of the one in {file}");
+    private static readonly Phrase CircularExtends = new("circular-extends", "'{wanted}' extends itself, and there is no other '{wanted}' below it");
+    private static readonly Phrase CircularExtendsRemedy = new("circular-extends.remedy", "remove 'extends', or name another protocol");
+    private static readonly Phrase NothingToExtend = new("unknown-protocol.extended", "there is no protocol '{wanted}' to extend");
+    private static readonly Phrase CircularChain = new("circular-extends.chain", "'{protocol}' extends itself by way of {others:', }");
+    private static readonly Phrase CircularChainRemedy = new("circular-extends.chain.remedy", "remove one 'extends'");
+    private static readonly Phrase ExtendsTooDeep = new("extends-too-deep", "'{protocol}' extends more than {longest-line} protocols in a line");
+    private static readonly Phrase ExtendsTooDeepRemedy = new("extends-too-deep.remedy", "flatten the line");
+
     private const int LongestLine = 8;
 
     private readonly FrozenDictionary<string, Protocol> _byId;
@@ -68,7 +80,7 @@ public sealed class Shelf
     /// <param name="id">The id that was asked for.</param>
     /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
     public Finding NotFound(string id) =>
-        Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
+        Finding.Error("unknown-protocol", UnknownProtocol.With(("id", id)), Suggestion.For(id, [.. _byId.Keys]));
 
     /// <summary>A protocol with all that it extends merged into it; null where that, or a file on the way, could not be read.</summary>
     private static Checked<Protocol> ReadOne(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, ProtocolReader reader)
@@ -87,7 +99,7 @@ public sealed class Shelf
         {
             if (ProtocolHeader.Read(file.Document, findings) is not { } header) continue;
             if (layer.TryAdd(header.Id, header)) continue;
-            findings.Add(Finding.Error("duplicate-protocol", $"'{header.Id}' is the id of {layer[header.Id].Span.File} too", "give one of them another id", header.Span));
+            findings.Add(Finding.Error("duplicate-protocol", DuplicateProtocol.With(("protocol", header.Id), ("file", layer[header.Id].Span.File)), DuplicateProtocolRemedy, header.Span));
         }
 
         return layer;
@@ -100,7 +112,7 @@ public sealed class Shelf
             var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].ContainsKey(id)).ToList();
             var top = layers[depths[^1]][id];
             foreach (var under in depths.SkipLast(1).Where(d => layers[d][id].Span.File != top.Span.File))
-                findings.Add(Finding.Note("overridden-protocol", $"'{id}' takes the place of the one in {layers[under][id].Span.File}", where: top.Span));
+                findings.Add(Finding.Note("overridden-protocol", OverriddenProtocol.With(("id", id), ("file", layers[under][id].Span.File)), where: top.Span));
             yield return (top, depths[^1]);
         }
     }
@@ -118,20 +130,20 @@ public sealed class Shelf
             if (from < 0)
             {
                 findings.Add(wanted == line[^1].Id
-                    ? Finding.Error("circular-extends", $"'{wanted}' extends itself, and there is no other '{wanted}' below it", "remove 'extends', or name another protocol", line[^1].ExtendsSpan)
-                    : Finding.Error("unknown-protocol", $"there is no protocol '{wanted}' to extend", Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
+                    ? Finding.Error("circular-extends", CircularExtends.With(("wanted", wanted)), CircularExtendsRemedy, line[^1].ExtendsSpan)
+                    : Finding.Error("unknown-protocol", NothingToExtend.With(("wanted", wanted)), Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
                 return null;
             }
 
             if (!seen.Add((wanted, from)))
             {
-                findings.Add(Finding.Error("circular-extends", $"'{header.Id}' extends itself by way of {string.Join(", ", line.Skip(1).Select(h => $"'{h.Id}'"))}", "remove one 'extends'", line[^1].ExtendsSpan));
+                findings.Add(Finding.Error("circular-extends", CircularChain.With(("protocol", header.Id), Argument.Ids("others", line.Skip(1).Select(h => h.Id))), CircularChainRemedy, line[^1].ExtendsSpan));
                 return null;
             }
 
             if (line.Count >= LongestLine)
             {
-                findings.Add(Finding.Error("extends-too-deep", $"'{header.Id}' extends more than {LongestLine} protocols in a line", "flatten the line", header.ExtendsSpan));
+                findings.Add(Finding.Error("extends-too-deep", ExtendsTooDeep.With(("protocol", header.Id), ("longest-line", LongestLine)), ExtendsTooDeepRemedy, header.ExtendsSpan));
                 return null;
             }
 

@@ -10,6 +10,16 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck
 {
+    private static readonly Phrase OneOf = new("one-of-size", "{group} of {measure} {size}");
+    private static readonly Phrase OverlappingClasses = new("overlapping-classes", "'{own}' ({class}) and '{them}' ({their-class}) both serve {body}");
+    private static readonly Phrase OverlappingClassesRemedy = new(
+        "overlapping-classes.remedy",
+        "let one class end where the other begins, or limit one of them by life stage or use");
+    private static readonly Phrase GapBetweenClasses = new(
+        "gap-between-classes",
+        "no protocol serves {body}: '{before}' ends at {reached} and '{protocol}' begins at {low}");
+    private static readonly Phrase GapBetweenClassesRemedy = new("gap-between-classes.remedy", "let one class begin where the other ends");
+
     /// <summary>Overlaps that are told of one class; where there are more, they have one cause.</summary>
     private const int MostOverlaps = 3;
 
@@ -40,7 +50,7 @@ internal static class ShelfCheck
                 if (Shared(own, them, bodies) is not { } body) continue;
                 told++;
                 var measure = ClassBounds.MainMeasure(them.Class).Measure;
-                yield return Finding.Error("overlapping-classes", $"'{own.Id}' ({own.Class}) and '{them.Id}' ({them.Class}) both serve {Text(body, measure, group)}", "let one class end where the other begins, or limit one of them by life stage or use", Place(files.Contains(them.File) ? them : own, measure));
+                yield return Finding.Error("overlapping-classes", OverlappingClasses.With(("own", own.Id), ("class", own.Class.Said()), ("them", them.Id), ("their-class", them.Class.Said()), ("body", Text(body, measure, group))), OverlappingClassesRemedy, Place(files.Contains(them.File) ? them : own, measure));
             }
         }
     }
@@ -90,15 +100,15 @@ internal static class ShelfCheck
             {
                 var stretch = ClassBounds.MainMeasure(protocol.Class).Stretch;
                 if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, index).Findings.Any(f => f.Id == "no-protocol"))
-                    yield return Finding.Warning("gap-between-classes", $"no protocol serves {Text(body, line.Key, group)}: '{before.Id}' ends at {Measurable.Text(reached, stretch.Dimension)} and '{protocol.Id}' begins at {Measurable.Text(stretch.Low, stretch.Dimension)}", "let one class begin where the other ends", Place(files.Contains(protocol.File) ? protocol : before, line.Key));
+                    yield return Finding.Warning("gap-between-classes", GapBetweenClasses.With(("body", Text(body, line.Key, group)), ("before", before.Id), Argument.Of("reached", reached, stretch.Dimension), ("protocol", protocol.Id), Argument.Of("low", stretch.Low, stretch.Dimension)), GapBetweenClassesRemedy, Place(files.Contains(protocol.File) ? protocol : before, line.Key));
                 if (stretch.High <= reached) continue;
                 (reached, before) = (stretch.High, protocol);
             }
         }
     }
 
-    private static string Text(BodyMeasure body, string measure, TaxonGroup group) =>
-        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(Drafting.SpecimenValues.Measure(body, "specimen." + measure))}";
+    private static Message Text(BodyMeasure body, string measure, TaxonGroup group) =>
+        OneOf.With(("group", Phrases.One(group.Name)), ("measure", measure.Replace('-', ' ')), ("size", Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
 
     private static SourceSpan Place(Protocol protocol, string measure) =>
         protocol.Places.GetValueOrDefault($"for.{measure}", protocol.Places.GetValueOrDefault("for", protocol.Span));
