@@ -1,4 +1,3 @@
-using System.Globalization;
 using Protocolist.Findings;
 using Protocolist.Notation;
 using Protocolist.Quantities;

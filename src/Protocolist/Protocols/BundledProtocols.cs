@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using Protocolist.Reading;
 
 namespace Protocolist.Protocols;

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Planning.Drafting;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 

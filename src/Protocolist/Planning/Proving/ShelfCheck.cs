@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Proving;

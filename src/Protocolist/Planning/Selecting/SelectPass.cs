@@ -1,7 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Selecting;

@@ -1,5 +1,5 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Notation;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 

@@ -1,5 +1,5 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;

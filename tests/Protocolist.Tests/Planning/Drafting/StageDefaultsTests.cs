@@ -1,5 +1,5 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 
 namespace Protocolist.Tests.Planning.Drafting;
