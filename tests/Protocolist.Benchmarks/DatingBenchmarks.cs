@@ -5,7 +5,6 @@ using Protocolist.Benches.Opening;
 using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 

@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Planning.Drafting;
 using static Protocolist.Tests.Planning.PlanFixture;
 
 namespace Protocolist.Tests.Planning.Drafting;

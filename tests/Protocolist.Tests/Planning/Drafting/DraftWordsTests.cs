@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;

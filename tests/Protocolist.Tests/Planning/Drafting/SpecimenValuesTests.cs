@@ -1,4 +1,3 @@
-using Protocolist.Planning;
 using Protocolist.Planning.Drafting;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

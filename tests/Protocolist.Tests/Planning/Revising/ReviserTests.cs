@@ -1,7 +1,6 @@
 using NodaTime;
 using Protocolist.Logs;
 using Protocolist.Planning;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Reading;
 
