@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
