@@ -29,6 +29,9 @@ internal static partial class Fixture
 
     public static Specimen LargeMammal { get; } = SpecimenReader.Read(Read("large-mammal.yaml")).Value!;
 
+    /// <summary>Small enough that many baths of it need no purchase.</summary>
+    public static Specimen SmallMammal { get; } = LargeMammal with { Mass = UnitsNet.Mass.FromGrams(20), HeadBodyLength = null, TotalLength = null, Girth = null };
+
     public static Bench Bench { get; } = BenchReader.Read(Read("bench.yaml"), DateTimeZoneProviders.Tzdb).Value!;
 
     /// <summary>The bundled protocols as texts.</summary>

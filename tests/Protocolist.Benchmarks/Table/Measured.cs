@@ -69,7 +69,7 @@ internal static class Measured
         Grows(sheet, "rows of a batch", [250, 1000, 4000], n => Once(() => BatchRun.Run(Rows(n), shelf)));
         Grows(sheet, "stages of a protocol, one plan", [16, 32, 64, 128], n =>
         {
-            var request = new PlanRequest(Fixture.LargeMammal, Shelf.Of([[Fixture.Chain((int)n)]]), Fixture.Bench, Fixture.Start);
+            var request = new PlanRequest(Fixture.SmallMammal, Shelf.Of([[Fixture.Chain((int)n)]]), Fixture.Bench, Fixture.Start);
             return Cost.Of(() => Planner.Plan(request)).Processor;
         });
         SourceText[][] shelves = [.. ((int[])[16, 8, 4, 2, 1]).Select(share => Fixture.OneIn(share).ToArray())];
