@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Fluids.Mixing;
 using UnitsNet;
@@ -45,13 +46,13 @@ public class FluidsBenchmarks
     public double IsopropanolStrengthOfDensity() => IsopropanolWater.MassFraction(density, 20);
 
     [Benchmark]
-    public double WaterDensity() => Water.Density(celsius);
+    public double WaterDensity() => WaterDensity.Of(celsius);
 
     [Benchmark]
-    public double SeaWaterDensity() => SeaWater.Density(35, celsius);
+    public double SeaWaterDensity() => SeaWaterDensity.Of(35, celsius);
 
     [Benchmark]
-    public double FormaldehydeDensity() => Formaldehyde.Density(0.04, 0.013, celsius);
+    public double FormaldehydeDensity() => FormaldehydeWater.Density(0.04, 0.013, celsius);
 
     [Benchmark]
     public double SlabAverage() => Diffusion.Average(DiffusionShape.Slab, share);

@@ -15,7 +15,7 @@ internal static class FinalVessel
         if (HouseOf(draft) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var body = draft.Body;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
-        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, FluidInVessel.KindOf(fluid), body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
     public static VesselClosing? ClosingFor(Draft draft, DraftStep seal)
@@ -24,7 +24,7 @@ internal static class FinalVessel
 
         // A protocol that seals with silicone means for good; anything else is opened again.
         var openedAgain = seal.Details.GetValueOrDefault("closure") != "neutral-cure silicone";
-        return Closing.Choose(vessel, FluidInVessel.KindOf(fluid), openedAgain, FluidInVessel.AlcoholMassFraction(fluid));
+        return Closing.Choose(vessel, fluid, openedAgain);
     }
 
     private const double FilledAt = 20;

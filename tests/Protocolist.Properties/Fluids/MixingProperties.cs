@@ -82,12 +82,12 @@ public class MixingProperties
         var celsius = request.At.DegreesCelsius;
         var litres = request.Volume.Liters;
         var perLitre = target.DensityAt(celsius) / 1000;
-        var formaldehyde = recipe.Parts.Sum(p => p.Fluid is null ? 0 : p.Mass.Kilograms * p.Fluid.Composition.Formaldehyde);
+        var formaldehyde = recipe.Parts.Sum(p => p.Fluid is null ? 0 : p.Mass.Kilograms * p.Fluid.Composition[Solute.Formaldehyde]);
         var salts = recipe.Parts.Sum(p => p.Fluid is not null
-            ? p.Mass.Kilograms * p.Fluid.Composition.BufferSalts
+            ? p.Mass.Kilograms * p.Fluid.Composition[Solute.BufferSalts]
             : target.Buffering is Buffering.MarbleChips ? 0 : p.Mass.Kilograms * p.Salt!.AnhydrousMolarMass / p.Salt.MolarMass);
-        var wholeSalts = target.Composition.BufferSalts * perLitre * litres;
-        return Near(formaldehyde, litres * perLitre * target.Composition.Formaldehyde, 1e-7).Label("formaldehyde")
+        var wholeSalts = target.Composition[Solute.BufferSalts] * perLitre * litres;
+        return Near(formaldehyde, litres * perLitre * target.Composition[Solute.Formaldehyde], 1e-7).Label("formaldehyde")
             .And((recipe.Parts.Any(p => p.Salt is not null) ? Near(salts, wholeSalts, 1e-6) : salts >= wholeSalts * (1 - 2e-6)).Label($"salts {salts} of {wholeSalts}"))
             .And(Near(recipe.Mass.Kilograms / (litres / 1000), target.DensityAt(celsius), 0.02).Label("density near the named fluid's"))
             .And(Kept(request, recipe).Label("amounts on hand"));
@@ -101,7 +101,7 @@ public class MixingProperties
         return RecipeSolver.Solve(more).Value is { } again && again.Parts.Length <= recipe.Parts.Length;
     });
 
-    private static double Share(Fluid fluid) => fluid.Composition.Ethanol + fluid.Composition.Isopropanol;
+    private static double Share(Fluid fluid) => fluid.Composition[Solute.Ethanol] + fluid.Composition[Solute.Isopropanol];
 
     private static bool Kept(MixRequest request, Recipe recipe) => recipe.Parts.Where(p => p.Fluid is { IsWater: false }).GroupBy(p => p.Name).All(group =>
     {

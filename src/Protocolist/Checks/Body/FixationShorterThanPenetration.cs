@@ -29,7 +29,7 @@ internal static class FixationShorterThanPenetration
         var lies = steps.Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
         // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
         if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) yield break;
-        if (lies.TotalHours < fixation.Time.LowHours && plan.House?.Fluid?.Kind != immerse.Fluid?.Kind)
+        if (lies.TotalHours < fixation.Time.LowHours && plan.House?.Fluid?.Substance != immerse.Fluid?.Substance)
         {
             var (said, least) = Telling.Apart(lies.TotalHours, fixation.Time.LowHours);
             yield return Finding.Warning(

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
