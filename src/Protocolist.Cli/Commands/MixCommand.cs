@@ -50,7 +50,7 @@ internal static class MixCommand
     }
 
     /// <summary>The stock that is usually at hand, where none is given.</summary>
-    private static ImmutableArray<StockFluid> Usual(Fluid target) => target.Substance.UsualStock is { } stock ? [new(stock)] : [];
+    private static ImmutableArray<StockFluid> Usual(Fluid target) => [.. target.UsualStocks.Select(s => new StockFluid(s))];
 
     private static (ImmutableArray<StockFluid> Stocks, ImmutableArray<Salt> Salts) Shelf(string[] texts, FluidInput input)
     {

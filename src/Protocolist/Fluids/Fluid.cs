@@ -66,6 +66,10 @@ public sealed partial record Fluid
     /// <summary>What gives it its strength, percent by mass; null where it has none.</summary>
     public double? MassPercent => Substance.Active is { } active ? MassPercentOf(active) : null;
 
+    /// <summary>The stocks that are usually at hand to make it from, water and salts aside; none for water.</summary>
+    public ImmutableArray<Fluid> UsualStocks =>
+        Substance.UsualStock is { } stock ? [stock, .. Substance.AdditionsTo(this).Select(a => a.Liquid)] : [];
+
     /// <summary>Ethanol, percent by volume at 20 °C; null without ethanol.</summary>
     public double? EthanolVolumePercent => Substance.VolumePercent(this, Solute.Ethanol);
 

@@ -144,6 +144,9 @@ public abstract class Substance
     /// <summary>The water that a fluid of it is made up with where none is listed.</summary>
     internal abstract Fluid DiluentOf(Fluid target);
 
+    /// <summary>What goes into a fluid of it in fixed amounts beside what gives it its strength, water and buffer salts; none for most.</summary>
+    internal virtual ImmutableArray<Addition> AdditionsTo(Fluid target) => [];
+
     /// <summary>Whether its salts fall out in alcohol and cloud it.</summary>
     internal virtual bool CloudsAlcohol { get; init; }
 

@@ -5,7 +5,8 @@ namespace Protocolist.Fluids.Densities;
 /// Source: the relation of Volk and Kähler 2018, Experiments in Fluids 59, 75, fitted from 15 to 30 °C; its water is replaced by CIPM water, at most
 /// 0.16 kg/m³ denser, so that the dilute end meets the other tables. It agrees within 0.4 kg/m³ with Bosart and Snoddy's specific gravities (Lange's
 /// Handbook, 15th edition); the CRC Handbook's 102nd edition is lower by up to 1.0 from 10 to 60 %. Strengths by volume have the base of 20 °C.
-/// The functions take fractions, not percent, and do not check their arguments.
+/// The functions take fractions, not percent, and do not check their arguments. In the last hundredth of a percent the relation turns, by 0.02 kg/m³:
+/// inverses are good to that.
 /// </remarks>
 internal static class GlycerolWater
 {

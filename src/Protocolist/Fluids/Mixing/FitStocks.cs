@@ -14,9 +14,11 @@ internal sealed class FitStocks
 
     private readonly double[] _density;
 
-    private FitStocks(ImmutableArray<StockFluid> stocks, ImmutableArray<Finding> unfit, MixRequest request)
+    private FitStocks(
+        ImmutableArray<StockFluid> stocks, ImmutableArray<(StockFluid Stock, double KilogramsPerLitre)> added, ImmutableArray<Finding> unfit,
+        MixRequest request)
     {
-        (Stocks, Unfit) = (stocks, unfit);
+        (Stocks, Added, Unfit) = (stocks, added, unfit);
         var celsius = request.At.DegreesCelsius;
         var active = request.Target.Substance.Active!;
         var count = stocks.Length;
@@ -39,6 +41,12 @@ internal sealed class FitStocks
 
     /// <summary>Stocks that may go in, in the order given, water last where it was added.</summary>
     public ImmutableArray<StockFluid> Stocks { get; }
+
+    /// <summary>What goes in beside them in fixed amounts, for a litre at 20 °C.</summary>
+    public ImmutableArray<(StockFluid Stock, double KilogramsPerLitre)> Added { get; }
+
+    /// <summary>The first of what goes in in fixed amounts that no stock serves for.</summary>
+    public Fluid? Missing { get; private init; }
 
     /// <summary>Warnings about stocks that may not go in.</summary>
     public ImmutableArray<Finding> Unfit { get; }
@@ -65,9 +73,19 @@ internal sealed class FitStocks
         var fit = ImmutableArray.CreateBuilder<StockFluid>();
         var unfit = ImmutableArray.CreateBuilder<Finding>();
         var diluent = request.Target.Substance.DiluentOf(request.Target);
+        var additions = request.Target.Substance.AdditionsTo(request.Target);
+        var added = ImmutableArray.CreateBuilder<(StockFluid, double)>(additions.Length);
+        Fluid? missing = null;
+        foreach (var addition in additions)
+        {
+            if (ForAddition(addition, request.Stocks) is { } stock) added.Add((stock, addition.KilogramsPerLitre(stock.Fluid)));
+            else missing ??= addition.Liquid;
+        }
+
         var hasWater = false;
         foreach (var stock in request.Stocks.IsDefault ? [] : request.Stocks)
         {
+            if (IsForAddition(stock, additions)) continue;
             if (Objection(request.Target, stock) is { } finding)
             {
                 unfit.Add(finding);
@@ -87,7 +105,7 @@ internal sealed class FitStocks
         }
 
         if (!hasWater) fit.Add(new(diluent));
-        return new(fit.DrainToImmutable(), unfit.DrainToImmutable(), request);
+        return new(fit.DrainToImmutable(), added.DrainToImmutable(), unfit.DrainToImmutable(), request) { Missing = missing };
     }
 
     /// <summary>A stock that is the target itself, and enough of it: the masses, or null.</summary>
@@ -107,6 +125,29 @@ internal sealed class FitStocks
         }
 
         return null;
+    }
+
+    private static bool IsForAddition(StockFluid stock, ImmutableArray<Addition> additions)
+    {
+        foreach (var addition in additions)
+        {
+            if (addition.Liquid.Substance.Active == stock.Fluid.Substance.Active) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The liquid itself where it is among the stocks, else the first that serves in its place.</summary>
+    private static StockFluid? ForAddition(Addition addition, ImmutableArray<StockFluid> stocks)
+    {
+        StockFluid? other = null;
+        foreach (var stock in stocks.IsDefault ? [] : stocks)
+        {
+            if (stock.Fluid == addition.Liquid) return stock;
+            if (stock.Fluid.Substance.Active == addition.Liquid.Substance.Active && Objection(addition.Liquid, stock) is null) other ??= stock;
+        }
+
+        return other;
     }
 
     private static bool IsSalt(Fluid water) => water.Salinity > 0;

@@ -115,6 +115,27 @@ public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, Immutab
         return this with { Volume = volume, Parts = parts.MoveToImmutable(), Contraction = Volume.FromCubicMeters(Contraction.CubicMeters * factor) };
     }
 
+    /// <summary>Whether the stocks hold what it takes; if not, only <see cref="RecipeSolver.Solve"/> tells how it is made from them all the same.</summary>
+    /// <param name="stocks">What is on hand; a liquid that is not among them is had without limit.</param>
+    /// <returns>Whether each of its liquids is there in one bottle.</returns>
+    public bool IsCoveredBy(ImmutableArray<StockFluid> stocks)
+    {
+        foreach (var part in Parts)
+        {
+            var (isListed, isThere) = (false, false);
+            foreach (var stock in stocks)
+            {
+                if (stock.Fluid != part.Fluid || stock.Name != part.Name) continue;
+                isListed = true;
+                isThere |= stock.OnHand is null || stock.OnHand.Value >= part.Volume;
+            }
+
+            if (isListed && !isThere) return false;
+        }
+
+        return true;
+    }
+
     /// <summary>Splits a large mixture into equal batches that a vessel holds.</summary>
     /// <param name="vessel">What the vessel holds.</param>
     /// <returns>How many batches, and the recipe of each.</returns>

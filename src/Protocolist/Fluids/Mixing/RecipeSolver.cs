@@ -12,7 +12,7 @@ namespace Protocolist.Fluids.Mixing;
 /// </remarks>
 public static class RecipeSolver
 {
-    private const int MostRounds = 40;
+    private const int MostRounds = 39;
 
     private static readonly Phrase CannotBeMixed = new("volume-out-of-range", "{volume:mix} cannot be mixed");
     private static readonly Phrase GiveVolume = new("volume-out-of-range.remedy", "give how much is wanted, such as '1 L'");
@@ -48,20 +48,20 @@ public static class RecipeSolver
 
         var stocks = FitStocks.For(request);
         var salts = new SaltParts(request);
-        var blend = Blend(request, stocks, salts, out var freshLitres);
+        var blend = stocks.Missing is null ? Blend(request, stocks, salts) : null;
         ImmutableArray<Finding> unfit = request.StocksAreNamed || stocks.Unfit.IsEmpty ? stocks.Unfit : [.. stocks.Unfit.Where(FitStocks.IsAboutCloudy)];
-        if (blend is null)
+        if (blend is not { } blended || Shortage.OfAdded(request, stocks, blended.AddedLitres) is not null)
         {
             var errors = unfit.Where(f => f.Severity is Severity.Warning).Select(f => f with { Severity = Severity.Error });
-            return new(null, [.. errors, Shortage.Of(request, stocks)]);
+            return new(null, [.. errors, Shortage.Of(request, stocks, blend?.AddedLitres ?? 0)]);
         }
 
         var findings = ImmutableArray.CreateBuilder<Finding>();
         findings.AddRange(unfit);
-        Expired(stocks, blend, findings);
-        var missing = freshLitres > 0 ? salts.Missing : null;
+        Expired(stocks, blended.Masses, findings);
+        var missing = blended.FreshLitres > 0 ? salts.Missing : null;
         if (missing is not null) findings.Add(NotOnShelf(target, missing));
-        return new(missing is null ? Written(request, stocks, blend, salts, freshLitres) : null, findings.DrainToImmutable());
+        return new(missing is null ? Written(request, stocks, blended, salts) : null, findings.DrainToImmutable());
     }
 
     /// <summary>
@@ -85,36 +85,51 @@ public static class RecipeSolver
     }
 
     /// <summary>Mass of the whole and share of fresh salts hang on what is taken, and that on them: a few rounds settle it to the last digits.</summary>
-    private static double[]? Blend(MixRequest request, FitStocks stocks, SaltParts salts, out double freshLitres)
+    private static Blended? Blend(MixRequest request, FitStocks stocks, SaltParts salts)
     {
         var (target, celsius, litres) = (request.Target, request.At.DegreesCelsius, request.Volume.Liters);
         var kilogramsPerLitre = target.DensityAt(celsius) / 1000;
         var mass = litres * kilogramsPerLitre;
-        freshLitres = 0;
-        if (stocks.Ready(target, mass) is { } ready) return ready;
+        if (stocks.Ready(target, mass) is { } ready) return new(ready, 0, 0);
 
         // Grams per litre are at 20 °C: the volume that it would have there.
-        var litresAt20 = salts.AreCalledFor ? litres * kilogramsPerLitre * 1000 / target.DensityAt(20.0) : 0;
-        var activePerLitre = target.Composition[target.Substance.Active!] * kilogramsPerLitre;
+        var litresAt20 = salts.AreCalledFor || !stocks.Added.IsEmpty ? litres * kilogramsPerLitre * 1000 / target.DensityAt(20.0) : 0;
+        var activeMass = litres * (target.Composition[target.Substance.Active!] * kilogramsPerLitre);
         var saltsPerLitre = target.Composition[Solute.BufferSalts] * kilogramsPerLitre;
-        freshLitres = litresAt20;
-        double[]? blend = null;
-        for (var round = 0; round < MostRounds; round++)
+        var freshLitres = salts.AreCalledFor ? litresAt20 : 0;
+        var (compositions, masses, added) = WithAdded(stocks, litresAt20);
+        for (var i = stocks.Stocks.Length; i < masses.Length; i++) activeMass -= masses[i] * compositions[i][target.Substance.Active!];
+        for (var round = 0; ; round++)
         {
             var weighed = salts.Dissolved * freshLitres;
-            blend = Filled(stocks, mass - weighed, litres * activePerLitre);
+            var blend = Filled(stocks, mass - weighed - added, activeMass);
             if (blend is null) return null;
-            var liquids = Composition.Mix(stocks.Compositions, blend);
+            blend.CopyTo(masses.AsSpan());
+            var liquids = Composition.Mix(compositions, masses);
             if (saltsPerLitre > 0) freshLitres = litresAt20 * Math.Max(0, 1 - liquids[Solute.BufferSalts] * (mass - weighed) / (saltsPerLitre * litres));
             var anhydrous = salts.Anhydrous * freshLitres;
             var whole = liquids.WithSalts(mass - weighed, anhydrous, weighed - anhydrous);
             var next = litres * target.Substance.Density(whole, celsius) / 1000;
             var change = Math.Abs(next - mass);
             mass = next;
-            if (change < 1e-13 * mass && round > 0) break;
+            if ((change < 1e-13 * mass && round > 0) || round == MostRounds) return new(blend, freshLitres, stocks.Added.IsEmpty ? 0 : litresAt20);
+        }
+    }
+
+    /// <summary>All that is poured together: room for what is taken of the stocks, and what is added to it in fixed amounts.</summary>
+    private static (Composition[] Compositions, double[] Masses, double Added) WithAdded(FitStocks stocks, double litresAt20)
+    {
+        var masses = new double[stocks.Stocks.Length + stocks.Added.Length];
+        if (stocks.Added.IsEmpty) return (stocks.Compositions, masses, 0);
+        var (compositions, added, at) = (new Composition[masses.Length], 0.0, stocks.Stocks.Length);
+        stocks.Compositions.CopyTo(compositions.AsSpan());
+        foreach (var (stock, perLitre) in stocks.Added)
+        {
+            (compositions[at], masses[at]) = (stock.Fluid.Composition, perLitre * litresAt20);
+            added += masses[at++];
         }
 
-        return blend;
+        return (compositions, masses, added);
     }
 
     /// <summary>What must be used up, and the solver's choice for the rest.</summary>
@@ -132,24 +147,23 @@ public static class RecipeSolver
         return blend;
     }
 
-    private static Recipe Written(MixRequest request, FitStocks stocks, double[] blend, SaltParts salts, double freshLitres)
+    private static Recipe Written(MixRequest request, FitStocks stocks, Blended blended, SaltParts salts)
     {
         var parts = ImmutableArray.CreateBuilder<RecipePart>();
-        var poured = 0.0;
-        foreach (var diluent in (ReadOnlySpan<bool>)[false, true])
-        {
-            for (var i = 0; i < blend.Length; i++)
-            {
-                var stock = stocks.Stocks[i];
-                if (blend[i] <= 0 || stock.Fluid.IsWater != diluent) continue;
-                var volume = blend[i] / stocks.DensityOf(i);
-                poured += volume;
-                parts.Add(new(stock.Name, Volume.FromCubicMeters(volume), Mass.FromKilograms(blend[i])) { Fluid = stock.Fluid });
-            }
-        }
-
-        if (freshLitres > 0) parts.AddRange(salts.For(freshLitres, request.Volume.Liters));
+        var (celsius, poured) = (request.At.DegreesCelsius, 0.0);
+        var masses = blended.Masses;
+        for (var i = 0; i < masses.Length; i++) Pour(stocks.Stocks[i], masses[i], stocks.DensityOf(i), isWater: false);
+        foreach (var (stock, perLitre) in stocks.Added) Pour(stock, perLitre * blended.AddedLitres, stock.Fluid.DensityAt(celsius), isWater: false);
+        for (var i = 0; i < masses.Length; i++) Pour(stocks.Stocks[i], masses[i], stocks.DensityOf(i), isWater: true);
+        if (blended.FreshLitres > 0) parts.AddRange(salts.For(blended.FreshLitres, request.Volume.Liters));
         return new(request.Target, request.Volume, request.At, parts.DrainToImmutable(), Volume.FromCubicMeters(poured - request.Volume.CubicMeters));
+
+        void Pour(StockFluid stock, double kilograms, double density, bool isWater)
+        {
+            if (kilograms <= 0 || stock.Fluid.IsWater != isWater) return;
+            poured += kilograms / density;
+            parts.Add(new(stock.Name, Volume.FromCubicMeters(kilograms / density), Mass.FromKilograms(kilograms)) { Fluid = stock.Fluid });
+        }
     }
 
     private static Checked<Recipe> OfWater(MixRequest request)
@@ -175,6 +189,12 @@ public static class RecipeSolver
         Salts.All.Any(s => s.Anhydrous == salt.Anhydrous && s != salt)
             ? GetItOrAnother.With(("salt", salt.Name), ("anhydrous", salt.Anhydrous))
             : GetIt.With(("salt", salt.Name)));
+
+    /// <summary>What is taken.</summary>
+    /// <param name="Masses">Of each stock, kg.</param>
+    /// <param name="FreshLitres">Litres at 20 °C that get salts of their own.</param>
+    /// <param name="AddedLitres">Litres at 20 °C that get what goes in in fixed amounts.</param>
+    private readonly record struct Blended(double[] Masses, double FreshLitres, double AddedLitres);
 
     private static Checked<Recipe> Fault(string id, Message message, Message remedy) => new(null, [Finding.Error(id, message, remedy)]);
 }

@@ -21,10 +21,26 @@ internal static class Shortage
     private static readonly Phrase NotExactly = new("stock-short.exactly", "the amounts given do not meet {target} exactly");
     private static readonly Phrase GiveAnyMore = new("stock-short.exactly.remedy", "give more of any one of them");
 
-    public static Finding Of(MixRequest request, FitStocks shelf)
+    /// <summary>What goes in in a fixed amount and is there in a smaller one; null where there is enough.</summary>
+    public static Finding? OfAdded(MixRequest request, FitStocks shelf, double addedLitres)
+    {
+        foreach (var (stock, perLitre) in shelf.Added)
+        {
+            var needed = Volume.FromCubicMeters(perLitre * addedLitres / stock.Fluid.DensityAt(request.At.DegreesCelsius));
+            if (stock.OnHand is not { } onHand || onHand.CubicMeters >= needed.CubicMeters * (1 - 1e-9)) continue;
+            Argument target = ("target", request.Target.Name), volume = ("volume", request.Volume);
+            return Finding.Error("stock-short", TooLittle.With(volume, target, ("more", needed - onHand), ("stock", stock.Name)), GetMore);
+        }
+
+        return null;
+    }
+
+    public static Finding Of(MixRequest request, FitStocks shelf, double addedLitres)
     {
         var (target, celsius) = (request.Target, request.At.DegreesCelsius);
         Argument fluid = ("target", target.Name), volume = ("volume", request.Volume);
+        if (shelf.Missing is { } missing) return Finding.Error("stock-missing", NoStock.With(fluid), GiveStock.With(("stock", missing.Name)));
+        if (OfAdded(request, shelf, addedLitres) is { } added) return added;
         var mass = request.Volume.CubicMeters * target.DensityAt(celsius);
         var wanted = mass * target.Composition[target.Substance.Active!];
         var stocks = Enumerable.Range(0, shelf.Stocks.Length).Where(i => shelf.Blendables[i].Share > 0 && shelf.Blendables[i].Most > 0).ToArray();
