@@ -15,8 +15,8 @@ internal static class ExampleCheck
 {
     private static readonly Phrase ExampleOutsideClass = new("example-outside-class", "the example is {example}, and the class is of the group '{group}'");
     private static readonly Phrase ExampleOutsideClassRemedy = new("example-outside-class.remedy", "correct the example, or 'for'");
-    private static readonly Phrase ExampleOutsideClass2 = new("example-outside-class.2", "the example's {measure}, {size}, is outside the class, {limit}");
-    private static readonly Phrase ExampleOutsideClass2Remedy = new("example-outside-class.2.remedy", "correct the example, or widen 'for'");
+    private static readonly Phrase TooLargeOrSmall = new("example-outside-class.size", "the example's {measure}, {size}, is outside the class, {limit}");
+    private static readonly Phrase TooLargeOrSmallRemedy = new("example-outside-class.size.remedy", "correct the example, or widen 'for'");
     private static readonly Phrase WrongDimension = new("wrong-dimension", "'{name}' is {dimension}, and '{expected}' is {expected-dimension}");
     private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.remedy", "give it in a fitting unit");
     private static readonly Phrase ExampleFails = new("example-fails", "'{name}' is expected to be {expected} here, and comes out as {actual}");
@@ -51,7 +51,7 @@ internal static class ExampleCheck
         {
             var size = SpecimenValues.Measure(body, "specimen." + key).Middle;
             if (!SpecimenClass.Within(limit, size))
-                return Finding.Error("example-outside-class", ExampleOutsideClass2.With(("measure", key.Replace('-', ' ')), Argument.Of("size", size, limit.Dimension), ("limit", limit)), ExampleOutsideClass2Remedy);
+                return Finding.Error("example-outside-class", TooLargeOrSmall.With(("measure", key.Replace('-', ' ')), Argument.Of("size", size, limit.Dimension), ("limit", limit)), TooLargeOrSmallRemedy);
         }
 
         return null;
