@@ -48,7 +48,9 @@ internal static class Suggestion
         for (var j = 0; j < width; j++) rows[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
-            Span<int> row = rows.Slice(i % 3 * width, width), before = rows.Slice((i + 2) % 3 * width, width), twoBefore = rows.Slice((i + 1) % 3 * width, width);
+            var row = rows.Slice(i % 3 * width, width);
+            var before = rows.Slice((i + 2) % 3 * width, width);
+            var twoBefore = rows.Slice((i + 1) % 3 * width, width);
             row[0] = i;
             var letter = char.ToLowerInvariant(a[i - 1]);
             for (var j = 1; j < width; j++)

@@ -109,7 +109,7 @@ public class MixingProperties
         if (whole.Value is not { } recipe) return (litre.Value is null && litre.HasErrors).Label("no recipe for a litre either");
         var scaled = litre.Value!.InVolume(request.Volume);
         var litres = request.Volume.Liters;
-        return (scaled.Volume == request.Volume && scaled.Target == recipe.Target && scaled.At == recipe.At).Label("what it is")
+        return (scaled.Volume.CubicMeters == request.Volume.CubicMeters && scaled.Target == recipe.Target && scaled.At.Kelvins == recipe.At.Kelvins).Label("what it is")
             .And(scaled.Parts.Select(p => p.Name).SequenceEqual(recipe.Parts.Select(p => p.Name)).Label("the same parts"))
             .And(scaled.Parts.Zip(recipe.Parts).All(p => Near(p.First.Mass.Kilograms, p.Second.Mass.Kilograms, 1e-12)).Label("masses"))
             .And(scaled.Parts.Zip(recipe.Parts).All(p => Near(p.First.Volume?.Liters ?? 0, p.Second.Volume?.Liters ?? 0, 1e-12)).Label("volumes"))
