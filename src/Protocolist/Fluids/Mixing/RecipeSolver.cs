@@ -48,7 +48,7 @@ public static class RecipeSolver
 
         var stocks = FitStocks.For(request);
         var salts = new SaltParts(request);
-        var blend = stocks.Missing is null ? Blend(request, stocks, salts) : null;
+        var blend = Blend(request, stocks, salts);
         ImmutableArray<Finding> unfit = request.StocksAreNamed || stocks.Unfit.IsEmpty ? stocks.Unfit : [.. stocks.Unfit.Where(FitStocks.IsAboutCloudy)];
         if (blend is not { } blended || Shortage.OfAdded(request, stocks, blended.AddedLitres) is not null)
         {
@@ -91,6 +91,7 @@ public static class RecipeSolver
         var kilogramsPerLitre = target.DensityAt(celsius) / 1000;
         var mass = litres * kilogramsPerLitre;
         if (stocks.Ready(target, mass) is { } ready) return new(ready, 0, 0);
+        if (stocks.Missing is not null) return null;
 
         // Grams per litre are at 20 °C: the volume that it would have there.
         var litresAt20 = salts.AreCalledFor || !stocks.Added.IsEmpty ? litres * kilogramsPerLitre * 1000 / target.DensityAt(20.0) : 0;
