@@ -34,7 +34,7 @@ internal static class ReadingRules
         if (Strength(entry, work) is { } read) Weak(work, entry, at, read);
         if (Of(entry, ReadingKind.Ph) is { } ph && work.Find(entry.Step) is { Fluid.HasFormaldehyde: true } fixing && ph < AcidBelow)
         {
-            var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == "acid").Remedy ?? "change-fluid";
+            var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == Sign.Acid).Remedy ?? Remedy.ChangeFluid;
             SignRules.Remedy(work, fixing, remedy, at, Acid.With(("ph", ph), Argument.At("at", at, work.Zone), ("least", AcidBelow)), entry);
         }
 
@@ -63,7 +63,7 @@ internal static class ReadingRules
         var because = WeakRead.With(("read", read), Argument.At("at", at, work.Zone), ("expected", expected));
         if (!host.IsSoak)
         {
-            SignRules.Remedy(work, host, "restore-strength", at, because, entry);
+            SignRules.Remedy(work, host, Remedy.RestoreStrength, at, because, entry);
         }
         else if (host.Progress?.Ended is { } ended && at >= ended)
         {
@@ -72,7 +72,7 @@ internal static class ReadingRules
         else
         {
             work.Change(host.Id, s => s with { EndNotBefore = SignRules.Later(s.EndNotBefore, at + s.Least), Most = null });
-            SignRules.Remedy(work, host, "change-fluid", at, because, entry);
+            SignRules.Remedy(work, host, Remedy.ChangeFluid, at, because, entry);
         }
     }
 

@@ -25,7 +25,7 @@ internal static class WeakerStep
         foreach (var percent in (ReadOnlySpan<double>)[weak, (weak + strong) / 2, strong])
         {
             var fluid = host.Fluid.Substance.Of(Math.Round(percent), StrengthBasis.Volume);
-            work.Insert(host.Id, "weaker-step", id => host with
+            work.Insert(host.Id, Remedy.WeakerStep.Word, id => host with
             {
                 Stage = RemedyStep.Stage(id, StageKind.Bath, host),
                 Title = OnceMore.With(("fluid", fluid.Name)),
