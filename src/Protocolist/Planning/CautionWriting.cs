@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Vessels;

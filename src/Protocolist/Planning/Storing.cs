@@ -2,7 +2,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Purchasing;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
 using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 
