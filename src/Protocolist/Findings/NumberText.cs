@@ -9,13 +9,13 @@ internal static class NumberText
     /// <summary>No number needs more decimals to be told from its limit.</summary>
     private const int MostDecimals = 6;
 
-    private static readonly Unit Celsius = UnitTable.Get("degC");
-
     /// <summary>A bare number: <c>0.#</c>, <c>0 vs limit</c>, <c>times</c>; with up to six decimals where nothing is said.</summary>
     public static string Of(in Argument number, string format, in Message message)
     {
         if (format == "times") return number.Number switch { 1 => "once", 2 => "twice", var n => $"{Rounded(n, "0")} times" };
-        return Against(format, message) is (var plain, { } other) ? Apart(number.Number, other.Number, DecimalsOf(plain)) : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
+        return Against(format, message) is (var plain, { } other)
+            ? Apart(number.Number, other.Number, DecimalsOf(plain))
+            : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
     }
 
     /// <summary>A quantity: rounded to what can be measured out, in a unit that is asked for, on a clock, or against a limit.</summary>
@@ -25,12 +25,20 @@ internal static class NumberText
         if (format == "clock") return Clock(argument.Quantity.Middle);
         if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
         var space = format.LastIndexOf(' ');
-        if (space < 0) return Rounded(argument.Quantity.Middle, format);
-        var (number, symbol) = (format[..space], format[(space + 1)..]);
-        var unit = symbol == "°C" ? Celsius : UnitTable.Get(symbol);
-        var low = Rounded(unit.FromSi(argument.Quantity.Low), number);
-        var high = Rounded(unit.FromSi(argument.Quantity.High), number);
-        return low == high ? $"{low} {symbol}" : $"{low} to {high} {symbol}";
+        var (number, symbol) = space < 0 ? (format, "") : (format[..space], format[(space + 1)..]);
+        var unit = UnitOf(symbol);
+        var low = Rounded(unit is { } l ? l.FromSi(argument.Quantity.Low) : argument.Quantity.Low, number);
+        var high = Rounded(unit is { } h ? h.FromSi(argument.Quantity.High) : argument.Quantity.High, number);
+        return (low == high ? low : $"{low} to {high}") + (symbol.Length > 0 ? $" {symbol}" : "");
+    }
+
+    /// <summary>The unit that a place names: a symbol of the list, one over another, or days in full; null for none.</summary>
+    private static Unit? UnitOf(string symbol)
+    {
+        if (symbol.Length == 0) return null;
+        var over = symbol.IndexOf('/', StringComparison.Ordinal);
+        if (over > 0) return UnitTable.Get(symbol[..over]).Per(UnitTable.Get(symbol[(over + 1)..]));
+        return UnitTable.Get(symbol == "days" ? "d" : symbol);
     }
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
@@ -84,7 +92,19 @@ internal static class NumberText
     }
 
     private static Unit? Fine(Dimension dimension) =>
-        dimension == Dimension.OfVolume ? UnitTable.Get("L") : dimension == Dimension.OfLength ? UnitTable.Get("mm") : dimension == Dimension.OfMass ? UnitTable.Get("kg") : null;
+        dimension == Dimension.OfVolume ? UnitTable.Get("L")
+        : dimension == Dimension.OfLength ? UnitTable.Get("mm")
+        : dimension == Dimension.OfMass ? UnitTable.Get("kg")
+        : null;
 
-    private static string Rounded(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Rounded(double value, string format) =>
+        format == "two" ? TwoFigures(value) : value.ToString(format, CultureInfo.InvariantCulture);
+
+    /// <summary>How an estimate is written: 76, 0.85 or 12000. Two figures are all that it is worth.</summary>
+    private static string TwoFigures(double value)
+    {
+        if (value is not (> 1e-12 and < 1e15)) return value.ToString(CultureInfo.InvariantCulture);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(value)) - 1);
+        return ((decimal)(Math.Round(value / step) * step)).ToString("0.############", CultureInfo.InvariantCulture);
+    }
 }

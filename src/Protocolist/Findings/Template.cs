@@ -50,9 +50,13 @@ internal static class Template
 
     private static string Choose(string[] words, double number) => words[number == 1 ? 0 : Math.Min(1, words.Length - 1)];
 
-    private static string Cased(string text, string format) => format == "sentence" && text.Length > 0
-        ? string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), ".")
-        : text;
+    private static string Cased(string text, string format) => format switch
+    {
+        _ when text.Length == 0 => text,
+        "sentence" => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
+        "a" => string.Concat("aeioAEIO".Contains(text[0], StringComparison.Ordinal) ? "an " : "a ", text),
+        _ => text,
+    };
 
     private static string Joined(in Argument list, string format, Message message, Language language)
     {
