@@ -31,7 +31,7 @@ internal static class CautionWriting
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
     private static IEnumerable<string> Animal(Draft draft) =>
-        [.. draft.Protocol.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => c.Text)];
+        [.. draft.Protocol.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => c.Text.ToString())];
 
     private static IEnumerable<string> Fluid(DraftStep step)
     {

@@ -24,7 +24,7 @@ internal static class Cutting
         {
             var usual = custom?.Regions.FirstOrDefault(r => r.Region.IsNamed(p));
             return new PlannedCut(
-                body.Group.Regions.FirstOrDefault(r => r.IsNamed(p))?.Name ?? p,
+                body.Group.Regions.FirstOrDefault(r => r.IsNamed(p))?.Name.ToString() ?? p,
                 count > 0 ? count : usual?.Count ?? 0,
                 LengthOf(stage, "length", inputs) ?? Millimetres(usual?.LengthMm),
                 LengthOf(stage, "depth", inputs) ?? Millimetres(usual?.DepthMm),

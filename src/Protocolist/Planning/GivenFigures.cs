@@ -33,7 +33,7 @@ internal static class GivenFigures
     {
         var point = PlanInputs.Measure(body, name);
         var range = new QuantityRange(Math.Min(si(estimate.Low), si(estimate.High)), Math.Max(si(estimate.Low), si(estimate.High)), point.Dimension);
-        return Given(name, point, estimate.How, estimate.Source) with
+        return Given(name, point, estimate.How.ToString(), estimate.Source) with
         {
             Note = estimate.IsMeasured ? "" : $"estimated; it may be {Measurable.Text(range)}",
         };

@@ -38,7 +38,7 @@ internal static class Injection
     {
         var fills = Syringe.For(region.SiteMl, region.TotalMl);
         return new(
-            region.Region.Name,
+            region.Region.Name.ToString(),
             region.Sites * count,
             Volume.FromMilliliters(region.SiteRange.LowMl),
             Volume.FromMilliliters(region.SiteMl),
@@ -46,7 +46,7 @@ internal static class Injection
             Volume.FromMilliliters(region.TotalMl * count),
             Invariant($"{(syringe ?? fills).SizeMl} mL syringe, {region.NeedleGauge} G needle of {region.NeedleLengthMm} mm"))
         {
-            At = region.Region.InjectAt,
+            At = region.Region.InjectAt?.ToString() ?? "",
         };
     }
 }

@@ -92,7 +92,7 @@ public class BodyTextTests
         yield return Invariant($"  mass {body.Mass.Nominal.Grams:0.###} g: {body.Mass.How}");
         yield return Invariant($"  volume {body.Volume.Nominal.Milliliters:0.###} mL: {body.Volume.How}");
         yield return Invariant($"  length {body.Length.Nominal.Millimeters:0.##} mm: {body.Length.How}");
-        yield return Invariant($"  total {body.TotalLength.Nominal.Millimeters:0.##} mm: {body.TotalLength.How}; surface: {body.Surface.How}");
+        yield return Invariant($"  total {body.TotalLength.Nominal.Millimeters:0.##} mm: {body.TotalLength.How}");
         yield return Invariant($"  half {body.HalfThickness.Nominal.Millimeters:0.###} mm: {body.HalfThickness.How}; height: {body.Height.How}");
         yield return $"  regions: {string.Join("; ", body.Regions.Select(r => $"{r.Region.Name}, {r.Mass.How}, {r.HalfThickness.How}"))}";
         var injections = InjectionPlan.For(body);
