@@ -70,7 +70,7 @@ internal static class CareWriting
     private static ClosingMethod? ClosingOf(Draft draft)
     {
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
-        return FinalVessel.ClosingFor(draft, seal)?.Method ?? seal.Details.GetValueOrDefault("closure") switch
+        return FinalVessel.ClosingFor(draft, seal)?.Way.Method ?? seal.Details.GetValueOrDefault("closure") switch
         {
             "tape" => ClosingMethod.Tape,
             "screw lid" or "snap lid" => ClosingMethod.OwnLid,

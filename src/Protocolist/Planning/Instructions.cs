@@ -72,7 +72,7 @@ internal static class Instructions
         if (step.Vessel is { } v)
         {
             yield return Invariant($"{v.Vessel.Name}, {v.Arrangement}: {Text(v.FluidVolume)} of {fluid}, up to {v.LevelAfter.Millimeters:0} mm of {v.Vessel.Shape.Height.Millimeters:0} mm inside height; fluid to specimen {Measurable.Text(v.Ratio, Dimension.None)} : 1.");
-            foreach (var sentence in Vessels.Mounting.FillingSteps(v)) yield return sentence;
+            foreach (var sentence in Vessels.Mounting.FillingSteps(v)) yield return sentence.ToString();
             if (v.SealedPressure is { } pressure && pressure.Kilopascals >= 1)
                 yield return Invariant($"Sealed tight, the hottest day puts about {pressure.Kilopascals:0} kPa on the lid.");
         }
@@ -92,8 +92,8 @@ internal static class Instructions
         }
 
         if (FinalVessel.MountFor(draft) is not { } mount) yield break;
-        yield return $"{Sentence(mount.Reason)}";
-        foreach (var sentence in mount.Steps) yield return sentence;
+        yield return $"{Sentence(mount.Reason.ToString())}";
+        foreach (var sentence in mount.Steps) yield return sentence.ToString();
         if (!mount.Materials.IsEmpty) yield return $"Needed: {string.Join(", ", mount.Materials)}.";
     }
 
@@ -105,10 +105,10 @@ internal static class Instructions
             yield break;
         }
 
-        yield return Sentence(closing.Reason);
-        foreach (var sentence in closing.Steps) yield return sentence;
-        if (closing.CuresOpen > NodaTime.Duration.Zero) yield return Invariant($"Leave it to cure open for {closing.CuresOpen.TotalHours:0} h before the lid goes on for good.");
-        if (closing.Port is { } port) yield return Sentence(port.Advice);
+        yield return Sentence(closing.Way.Reason.ToString());
+        foreach (var sentence in closing.Way.Steps) yield return sentence.ToString();
+        if (closing.Way.CuresOpen > NodaTime.Duration.Zero) yield return Invariant($"Leave it to cure open for {closing.Way.CuresOpen.TotalHours:0} h before the lid goes on for good.");
+        if (closing.Port is { } port) yield return Sentence(port.Advice.ToString());
     }
 
     private static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.') + ".";

@@ -65,7 +65,7 @@ internal static class ReviewPass
     {
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
-        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
+        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice.ToString() ?? "get a vessel that holds it" : "",
         Details = draft.Details,
         WatchEvery = draft.Watch?.Every,
     };

@@ -29,7 +29,8 @@ public static class FluidInVessel
         return celsius => fluid.DensityAt(celsius);
     }
 
-    /// <summary>Its vapour pressure over temperature. Isopropanol is taken as ethanol of the same mass fraction, which evaporates more: the safe side.</summary>
+    /// <summary>Its vapour pressure over temperature.</summary>
+    /// <remarks>Isopropanol is taken as ethanol of the same mass fraction, which evaporates more: the safe side.</remarks>
     /// <param name="fluid">The fluid.</param>
     /// <returns>kPa of °C.</returns>
     /// <exception cref="ArgumentNullException">The fluid is null.</exception>

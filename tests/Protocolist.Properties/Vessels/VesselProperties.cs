@@ -53,7 +53,7 @@ public class VesselProperties
     [Property(Arbitrary = [typeof(VesselProperties)], MaxTest = 300)]
     public bool What_is_to_be_bought_would_do(Case @case)
     {
-        var needed = VesselFit.Choose(Request(@case), []).Value!.Needed;
+        var needed = VesselFit.Choose(Request(@case), []).Value!.Needed!;
         return new VesselShape?[] { needed.Jar, needed.Tub }.OfType<VesselShape>()
             .All(shape => VesselFit.Choose(Request(@case), [new("new", "new", shape, VesselMaterial.Glass, 1)]).Value!.Chosen is not null);
     }

@@ -58,9 +58,9 @@ public class VesselFitTests
         Assert.Equal("no-vessel-fits", finding.Id);
         Assert.Contains("480 x 160 x 150 mm", finding.Message.ToString(), StringComparison.Ordinal);
         Assert.Contains("buy or build a jar of at least", finding.Remedy.ToString(), StringComparison.Ordinal);
-        var tub = result.Value.Needed.Tub!;
+        var tub = result.Value.Needed!.Tub!;
         Assert.InRange(tub.Length.Millimeters, 500, 800);
-        Assert.Contains(VesselFit.Choose(Request(hare, ContactFluid.Formalin, VesselUse.Treating, null), [new("new", "new", tub, VesselMaterial.Glass, 1)]).Value!.Chosen!.Arrangement, new[] { "lying", "upright" });
+        Assert.Contains(VesselFit.Choose(Request(hare, ContactFluid.Formalin, VesselUse.Treating, null), [new("new", "new", tub, VesselMaterial.Glass, 1)]).Value!.Chosen!.Arrangement.ToString(), new[] { "lying", "upright" });
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public class VesselFitTests
     {
         var result = VesselFit.Choose(Request(s_frog, ContactFluid.Formalin, VesselUse.Treating, null), []);
         Assert.Equal("no-vessel-at-hand", Assert.Single(result.Findings).Id);
-        Assert.NotNull(result.Value!.Needed.Jar);
+        Assert.NotNull(result.Value!.Needed!.Jar);
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public class VesselFitTests
     {
         var snake = new PosedSpecimen.Coiled("snake", Ml(600), Mm(1200), Mm(25));
         var fit = Choose(snake, ContactFluid.StrongAlcohol, VesselUse.Keeping, 0.05, Jar("jar", 150, 200), Jar("narrow", 110, 260));
-        Assert.Equal("coiled in 4 layers", fit.Chosen?.Arrangement);
+        Assert.Equal("coiled in 4 layers", fit.Chosen?.Arrangement.ToString());
         Assert.Equal("vessel-too-narrow", Assert.Single(fit.Rejected).Reasons[0].Id);
     }
 
@@ -106,7 +106,7 @@ public class VesselFitTests
         Assert.Null(soft.Chosen);
         Assert.Contains("380 x 300 x 40 mm as posed, lying)", Assert.Single(soft.Rejected).Reasons[0].Message.ToString(), StringComparison.Ordinal);
         Assert.Contains("as posed, lying or upright or on edge)", Assert.Single(Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, s_small).Rejected).Reasons[0].Message.ToString(), StringComparison.Ordinal);
-        Assert.Equal("on edge", Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, narrow).Chosen?.Arrangement);
+        Assert.Equal(Arrangement.OnEdge, Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, narrow).Chosen?.Arrangement.Phrase);
 
         static PosedSpecimen Ray(bool hardened) => PosedSpecimen.Flat("ray", Ml(900), Mm(380), Mm(300), Mm(40), hardened);
     }

@@ -124,7 +124,7 @@ public class VesselTextTests
             foreach (var reason in rejected.Reasons) yield return $"  not {rejected.Vessel.Id}: {reason}";
         }
 
-        if (fit.Chosen is null) yield return $"  {fit.Needed.Advice}";
+        if (fit.Chosen is null) yield return $"  {fit.Needed!.Advice}";
     }
 
     private static Vessel Jar(string id, double diameter, double height) =>
