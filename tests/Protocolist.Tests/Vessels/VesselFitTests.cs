@@ -164,6 +164,27 @@ public class VesselFitTests
         Assert.True(fit.Chosen.LevelHottest <= s_litre.Shape.Height);
     }
 
+    /// <summary>20 mm below the brim of 160 mm is an eighth of the inside, more than the tenth that the rule asks of strong alcohol; 10 mm is less.</summary>
+    [Theory]
+    [InlineData(20, 0.125)]
+    [InlineData(10, 0.1)]
+    public void A_vessel_is_filled_no_higher_than_asked_below_the_brim(double belowBrim, double headspace)
+    {
+        var request = Request(s_frog, ContactFluid.StrongAlcohol, VesselUse.Keeping, null) with { BelowBrim = Mm(belowBrim) };
+        var fit = VesselFit.Choose(request, [s_litre]).Value!.Chosen!;
+        Assert.Equal(headspace, fit.HeadspaceVolume / s_litre.Shape.Inside, 1e-9);
+    }
+
+    [Fact]
+    public void What_keeps_a_body_out_and_what_would_do_heed_the_gap_below_the_brim()
+    {
+        var request = Request(s_frog, ContactFluid.Formalin, VesselUse.Keeping, null) with { BelowBrim = Mm(90), LeastRatio = 5 };
+        var none = VesselFit.Choose(request, [s_small]);
+        Assert.Equal("vessel-too-small-for-ratio", Assert.Single(none.Value!.Rejected).Reasons[^1].Id);
+        Assert.NotNull(VesselFit.Choose(request, [new("new", "new", none.Value.Needed!.Jar!, VesselMaterial.Glass, 1)]).Value!.Chosen);
+        Assert.NotNull(VesselFit.Choose(request with { BelowBrim = null }, [s_small]).Value!.Chosen);
+    }
+
     /// <summary>70 % alcohol from 20 to 35 °C with 10 % of headspace: 39 kPa from 20 to 40 °C by hand, a little less here; no warning. With 3 % there is one.</summary>
     [Fact]
     public void A_sealed_jar_of_alcohol_is_warned_of_when_its_headspace_is_small()
