@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Protocolist.Tests.EndToEnd;
 
 namespace Protocolist.Tests;
 
@@ -23,7 +22,7 @@ internal static partial class KeptText
     /// <summary>Compares with the file of that path below the tests' folder, line endings aside, and shows the first line that differs.</summary>
     public static void Holds(string path, string text)
     {
-        var file = BuiltProgram.Repository(["tests", "Protocolist.Tests", .. path.Split('/')]);
+        var file = Repository.File(["tests", "Protocolist.Tests", .. path.Split('/')]);
         var now = text.ReplaceLineEndings("\n").TrimEnd('\n') + "\n";
         if (Environment.GetEnvironmentVariable("PROTOCOLIST_KEEP") == "1")
         {

@@ -23,23 +23,25 @@ internal static class NumberText
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
-        if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
-        var space = format.LastIndexOf(' ');
-        var (number, symbol) = space < 0 ? (format, "") : (format[..space], format[(space + 1)..]);
+        if (format == "time") return TimeOfDay(argument.Quantity.Middle);
+        var (plain, other) = Against(format, message);
+        var space = plain.LastIndexOf(' ');
+        if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Range(argument.Quantity.Low, argument.Quantity.High, plain);
+        var (number, symbol) = (plain[..space], plain[(space + 1)..]);
         var unit = UnitOf(symbol);
-        var low = Rounded(unit is { } l ? l.FromSi(argument.Quantity.Low) : argument.Quantity.Low, number);
-        var high = Rounded(unit is { } h ? h.FromSi(argument.Quantity.High) : argument.Quantity.High, number);
-        return (low == high ? low : $"{low} to {high}") + (symbol.Length > 0 ? $" {symbol}" : "");
+        return other is { } told
+            ? $"{Apart(unit.FromSi(argument.Quantity.Middle), unit.FromSi(told.Quantity.Middle), DecimalsOf(number))} {symbol}"
+            : $"{Range(unit.FromSi(argument.Quantity.Low), unit.FromSi(argument.Quantity.High), number)} {symbol}";
     }
 
-    /// <summary>The unit that a place names: a symbol of the list, one over another, or days in full; null for none.</summary>
-    private static Unit? UnitOf(string symbol)
-    {
-        if (symbol.Length == 0) return null;
-        var over = symbol.IndexOf('/', StringComparison.Ordinal);
-        if (over > 0) return UnitTable.Get(symbol[..over]).Per(UnitTable.Get(symbol[(over + 1)..]));
-        return UnitTable.Get(symbol == "days" ? "d" : symbol);
-    }
+    /// <summary>The unit that a place names: a symbol of the list, one over another, or days in full.</summary>
+    private static Unit UnitOf(string symbol) =>
+        symbol == "days" ? UnitTable.Get("d")
+        : symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..]))
+        : UnitTable.Get(symbol);
+
+    private static string Range(double low, double high, string format) =>
+        Rounded(low, format) is var from && Rounded(high, format) is var to && from == to ? from : $"{from} to {to}";
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
     private static string Clock(double seconds)
@@ -47,6 +49,13 @@ internal static class NumberText
         var minutes = (long)Math.Ceiling((seconds / 60) - 1e-9);
         (long Count, string Unit)[] parts = [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")];
         return minutes <= 0 ? "no time" : Spelt(parts);
+    }
+
+    /// <summary>Time since midnight: <c>08:30</c>; the end of a day is <c>24:00</c>.</summary>
+    private static string TimeOfDay(double seconds)
+    {
+        var minutes = (int)(seconds / 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60:00}:{minutes % 60:00}");
     }
 
     private static string Spelt(IEnumerable<(long Count, string Unit)> parts) =>

@@ -9,9 +9,11 @@ namespace Protocolist.Findings;
 /// <item>Without more, a quantity is rounded to what a person can measure out.</item>
 /// <item><c>{about:two g}</c> with two figures: all that an estimate is worth.</item>
 /// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact;
-/// <c>{time:vs limit}</c> the same for a quantity.</item>
+/// <c>{time:vs limit}</c> the same for a quantity; <c>{room:0.# °C vs least}</c> for one in that unit.</item>
 /// <item><c>{time:clock}</c> a time in days, hours and minutes; <c>{count:times}</c> once, twice, 3 times.</item>
-/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day.</item>
+/// <item><c>{from:time}</c> a time since midnight as a clock shows it: 08:30, and 24:00 for the end of the day.</item>
+/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day; <c>{at:offset}</c> with its offset
+/// from UTC, <c>{at:zoned}</c> with the shortest form of it.</item>
 /// <item><c>{steps:and}</c> several joined by commas and a last "and"; <c>{steps:; }</c> joined by those characters;
 /// a quotation mark first, <c>{steps:'and}</c>, puts each in quotes.</item>
 /// <item><c>{reason:sentence}</c> with a capital and a full stop; <c>{group:a}</c> with the article: <c>an eel</c>.</item>
@@ -30,6 +32,12 @@ public sealed class Phrase
         ArgumentNullException.ThrowIfNull(english);
         (Id, English) = (id, english);
     }
+
+    /// <summary>A phrase of which only the words that it came to are at hand, as in a plan that was read.</summary>
+    internal static Phrase OfWords(string id, string words) => new(id, words) { IsWords = true };
+
+    /// <summary>Whether the English is words that were filled in already.</summary>
+    internal bool IsWords { get; private init; }
 
     /// <summary>Its id; empty for text that is nobody's to translate.</summary>
     public string Id { get; }

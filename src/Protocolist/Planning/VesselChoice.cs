@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
@@ -52,11 +53,13 @@ internal static class VesselChoice
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
             Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
             ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
-            BelowBrim = use == VesselUse.Keeping ? StepLength(step, "below-brim") : null,
+            BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
-        return StepLength(step, "over-specimen") is { } over ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = over } } : request;
+        return step.Work is HouseWork { OverSpecimen: { } over }
+            ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) } }
+            : request;
     }
 
     private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)
@@ -74,8 +77,4 @@ internal static class VesselChoice
 
         return new PosedSpecimen.Boxed(name, volume, length, width, height);
     }
-
-    /// <summary>A length that the protocol gives for the step.</summary>
-    private static Length? StepLength(DraftStep step, string key) =>
-        step.Lengths.TryGetValue(key, out var range) ? Length.FromMeters(range.Middle) : null;
 }

@@ -25,8 +25,8 @@ internal static class SpecimenRules
     private static readonly Length LongestAnimal = Length.FromMeters(60); // a siphonophore or bootlace worm: from memory
     private static readonly Volume LargestAnimal = Volume.FromCubicMeters(220);
 
-    private static readonly Phrase MissingId = new("missing-id", "the specimen has no id");
-    private static readonly Phrase MissingIdRemedy = new("missing-id.remedy", "give id: the catalogue or field number");
+    private static readonly Phrase MissingId = new("missing-id.specimen", "the specimen has no id");
+    private static readonly Phrase MissingIdRemedy = new("missing-id.remedy-specimen", "give id: the catalogue or field number");
     private static readonly Phrase BelowOne = new("count-below-one", "count is {count}, and must be 1 or more");
     private static readonly Phrase BelowOneRemedy = new("count-below-one.remedy", "count the animals");
     private static readonly Phrase NotPositive = new("not-positive", "{name} is {value}, and must be a number above 0");

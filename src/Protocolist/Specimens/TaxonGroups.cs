@@ -22,7 +22,7 @@ public static class TaxonGroups
         Tree.SelectMany(g => g.Taxa.Select(t => (Taxon: t, Group: g)))
             .ToFrozenDictionary(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase);
 
-    private static readonly Phrase UnknownGroup = new("unknown-group", "'{group}' is no taxon group known here");
+    private static readonly Phrase UnknownGroup = new("unknown-group.specimen", "'{group}' is no taxon group known here");
     private static readonly Phrase Against = new(
         "group-against-taxon", "group '{group}' and higher taxon '{taxon}', which means '{meant}', cannot both be right");
     private static readonly Phrase AgainstRemedy = new("group-against-taxon.remedy", "correct one of them");

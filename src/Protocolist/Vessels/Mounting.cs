@@ -50,9 +50,9 @@ public static class Mounting
         new("fill.bubbles", "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.");
     private static readonly Phrase Top = new("fill.top", "Top up to {level:0 mm}, with {fluid} of fluid in all; {headspace} stay empty.");
 
-    private static readonly Phrase Millilitres = new("fill.amount-mL", "{volume:0 mL}");
-    private static readonly Phrase FewLitres = new("fill.amount-few-L", "{volume:0.0# L}");
-    private static readonly Phrase Litres = new("fill.amount-L", "{volume:0.# L}");
+    private static readonly Phrase Millilitres = new("fill.amount-ml", "{volume:0 mL}");
+    private static readonly Phrase FewLitres = new("fill.amount-few-litres", "{volume:0.0# L}");
+    private static readonly Phrase Litres = new("fill.amount-litres", "{volume:0.# L}");
 
     private static readonly Phrase GlassPlate = new("mount.glass-plate", "a glass plate with ground edges");
     private static readonly Phrase GlassOrAcrylicPlate = new("mount.glass-or-acrylic-plate", "a glass (or acrylic) plate with ground edges");

@@ -20,8 +20,8 @@ internal static class SmallestVessel
         "needed-vessel.treating", "buy or build {sizes:, or }; glass, polypropylene or polyethylene, with a lid that fits");
     private static readonly Phrase JarOf = new("needed-vessel.jar", "a jar of at least {diameter:0} x {height:0} mm inside ({holds})");
     private static readonly Phrase TubOf = new("needed-vessel.tub", "a tub or tank of at least {length:0} x {width:0} x {height:0} mm inside ({holds})");
-    private static readonly Phrase Millilitres = new("needed-vessel.holds-mL", "{volume:0 mL}");
-    private static readonly Phrase Litres = new("needed-vessel.holds-L", "{volume:0.0 L}");
+    private static readonly Phrase Millilitres = new("needed-vessel.holds-ml", "{volume:0 mL}");
+    private static readonly Phrase Litres = new("needed-vessel.holds-litres", "{volume:0.0 L}");
 
     public static NeededVessel For(FitDemand demand)
     {

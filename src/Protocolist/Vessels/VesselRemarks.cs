@@ -22,10 +22,8 @@ internal static class VesselRemarks
         "'{vessel}' closes with a wire bail, which held alcohol worst in a survey of 2596 jars (Diptera collection, Natural History Museum London, 2025)");
     private static readonly Phrase WireBailRemedy =
         new("closure-not-for-keeping.remedy-wire-bail", "use a screw lid with a foam or PTFE-faced liner");
-    private static readonly Phrase TooHeavyForOne = new(
-        "vessel-too-heavy-to-lift.one", "'{vessel}' weighs {mass:0.0 kg} full; one person should lift {limit:0 kg} at most");
-    private static readonly Phrase TooHeavyForTwo = new(
-        "vessel-too-heavy-to-lift", "'{vessel}' weighs {mass:0.0 kg} full; two people should lift {limit:0 kg} at most");
+    private static readonly Phrase Heavy = new(
+        "vessel-too-heavy-to-lift", "'{vessel}' weighs {mass:0.0 kg} full; {people|one person|two people} should lift {limit:0 kg} at most");
     private static readonly Phrase CarryRemedy = new("vessel-too-heavy-to-lift.remedy-carried", "use a trolley or hoist, or a smaller vessel");
     private static readonly Phrase LiftRemedy = new("vessel-too-heavy-to-lift.remedy", "fill it where it stands, and drain it before it is moved");
     private static readonly Phrase Shelf = new("vessel-too-heavy-for-shelf", "'{vessel}' weighs {mass:0.0 kg} full; the shelf bears {bears:0.0 kg}");
@@ -93,8 +91,11 @@ internal static class VesselRemarks
             ("part", MaterialNames.Of(part)), Id(vessel), ("material", MaterialNames.Of(material)), ("reason", verdict.Reason), ("source", verdict.Source));
     }
 
-    private static Message TooHeavy(in Fit fit, FitDemand demand) => (demand.Request.Carriers == 1 ? TooHeavyForOne : TooHeavyForTwo).With(
-        Id(fit.Vessel.Vessel), ("mass", fit.TotalMass), ("limit", Lifting.Limit(demand.Request.Carriers)));
+    private static Message TooHeavy(in Fit fit, FitDemand demand)
+    {
+        var carriers = demand.Request.Carriers;
+        return Heavy.With(Id(fit.Vessel.Vessel), ("mass", fit.TotalMass), ("people", carriers), ("limit", Lifting.Limit(carriers)));
+    }
 
     private static Message Sealed(in Fit fit, Vessel vessel) => fit.SealedPressure is { } kilopascals
         ? Pressure.With(Id(vessel), ("pressure", UnitsNet.Pressure.FromKilopascals(kilopascals)))
