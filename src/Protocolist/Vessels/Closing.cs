@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -126,10 +127,9 @@ public static class Closing
     /// <param name="fitted">The filled vessel.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="openedAgain">Whether it will be opened again, for study or for change of fluid.</param>
-    /// <param name="ethanolMassFraction">Ethanol by mass, 0 for formalin and water; taken for isopropanol too.</param>
     /// <returns>The closing.</returns>
     /// <exception cref="ArgumentNullException">The vessel is null.</exception>
-    public static VesselClosing Choose(FittedVessel fitted, ContactFluid fluid, bool openedAgain, double ethanolMassFraction)
+    public static VesselClosing Choose(FittedVessel fitted, Fluid fluid, bool openedAgain)
     {
         ArgumentNullException.ThrowIfNull(fitted);
         var vessel = fitted.Vessel;
@@ -138,17 +138,17 @@ public static class Closing
         {
             Closure.GroundStopper => new(Stopper, rate, null),
             Closure.ScrewLid or Closure.SnapLid or Closure.WireBail => new(OwnLid, rate, null),
-            _ => new(openedAgain ? Tape : Silicone, rate, PortOf(fitted, fluid, ethanolMassFraction, openedAgain)),
+            _ => new(openedAgain ? Tape : Silicone, rate, PortOf(fitted, fluid, openedAgain)),
         };
     }
 
-    private static PortAdvice PortOf(FittedVessel fitted, ContactFluid fluid, double ethanolMassFraction, bool openedAgain)
+    private static PortAdvice PortOf(FittedVessel fitted, Fluid fluid, bool openedAgain)
     {
         // 6 mm through a lid of 6 mm: what a glazier drills easily (common practice).
         var hole = Length.FromMillimeters(6);
-        var open = Evaporation.OpenPortPerYear(hole, hole, ethanolMassFraction, Temperature.FromDegreesCelsius(20));
+        var open = Evaporation.OpenPortPerYear(hole, hole, fluid, Temperature.FromDegreesCelsius(20));
         var isTight = !(fitted.SealedPressure?.Kilopascals <= PressureForPort);
-        var isWorthwhile = !openedAgain && (isTight || fluid is ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol);
+        var isWorthwhile = !openedAgain && (isTight || fluid.Substance.IsVolatile);
         if (!isWorthwhile) return new(open, false, NoPort.With(("loss", open)));
         var spared = fitted.SealedPressure is { } pressure ? SealPressure.With(("pressure", pressure)) : FullPush;
         return new(open, true, Drill.With(("pressure", spared), ("loss", open)));

@@ -23,7 +23,7 @@ internal readonly record struct Fit(PreparedVessel Vessel, Filling Filling, doub
     {
         var request = demand.Request;
         var filling = Filling.Of(vessel.Room, demand);
-        var remarks = vessel.Remarks(request.Fluid, request.Use) | filling.Against;
+        var remarks = vessel.Remarks(request.Fluid.Substance, request.Use) | filling.Against;
         if (filling.Against != FitRemark.None) return new(vessel, filling, 0, null, remarks);
 
         var total = (vessel.EmptyMass ?? 0) + (filling.Fluid * demand.Density) + demand.BodyMass;

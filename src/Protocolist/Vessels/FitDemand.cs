@@ -68,7 +68,7 @@ internal sealed class FitDemand
     public double? SealedPressure(double headspaceShare)
     {
         if (Hottest.Equals(FilledAt)) return headspaceShare > 0 ? 0 : null;
-        var vapour = Request.VapourPressure ?? Headspace.UsualVapour(Request.Fluid);
-        return Headspace.GaugeKilopascals(headspaceShare, Growth, vapour(FilledAt), vapour(Hottest), FilledAt, Hottest);
+        var (cold, hot) = (Request.Fluid.VapourPressureAt(FilledAt), Request.Fluid.VapourPressureAt(Hottest));
+        return Headspace.GaugeKilopascals(headspaceShare, Growth, cold, hot, FilledAt, Hottest);
     }
 }

@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -17,16 +18,14 @@ public static class Headspace
 
     private const double Kelvin = 273.15; // 0 °C in kelvins (SI Brochure)
 
-    private static readonly Func<double, double> Alcohol70 = FluidInVessel.VapourOfAlcohol(0.6239); // 70 % by volume, OIML R 22
-
     /// <summary>The share of the inside kept empty: 5 % for fluids that are mostly water, 10 % for alcohol of 60 % by volume and more.</summary>
     /// <remarks>
     /// Worked out from the pressure in a sealed jar from 15 to 35 °C (<see cref="GaugePressure"/>): with 5 % of headspace water reaches 0.2 bar and 70 %
     /// alcohol 0.7 bar; with 10 % alcohol stays below 0.4 bar. Practice differs: 3 to 5 % is common, and some museums fill to the top.
     /// </remarks>
-    /// <param name="fluid">The kind of fluid.</param>
+    /// <param name="fluid">The fluid.</param>
     /// <returns>A share, 0.05 or 0.10.</returns>
-    public static double Rule(ContactFluid fluid) => fluid == ContactFluid.StrongAlcohol ? 0.10 : 0.05;
+    public static double Rule(Fluid fluid) => fluid.Substance.NeedsWideHeadspace(fluid) ? 0.10 : 0.05;
 
     /// <summary>By what share a fluid grows between two temperatures.</summary>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
@@ -60,7 +59,7 @@ public static class Headspace
     /// <remarks>The enclosed air by the ideal gas law, and the fluid's vapour.</remarks>
     /// <param name="headspace">Share of the inside left empty at closing, 0 to 1.</param>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
-    /// <param name="vapour">Vapour pressure in kPa of the temperature in °C; see <see cref="Vapour"/>.</param>
+    /// <param name="vapour">Vapour pressure in kPa of the temperature in °C; see <see cref="Fluids.Contact.Vapour"/>.</param>
     /// <param name="cold">Temperature at closing.</param>
     /// <param name="hot">The hottest day.</param>
     /// <returns>The gauge pressure; <c>null</c> where the fluid would fill the vessel and burst it, or the seal gives way.</returns>
@@ -85,8 +84,4 @@ public static class Headspace
         var air = (Atmosphere - vapourCold) * headspace / left * (hotC + Kelvin) / (coldC + Kelvin);
         return air + vapourHot - Atmosphere;
     }
-
-    /// <summary>Vapour pressure (kPa over °C) where nothing better is known of a fluid: that of water, or of alcohol of 70 % by volume.</summary>
-    internal static Func<double, double> UsualVapour(ContactFluid fluid) =>
-        fluid is ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol ? Alcohol70 : Vapour.Water;
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -119,7 +121,7 @@ public static class Mounting
     /// <param name="length">The body's length.</param>
     /// <param name="insideHeight">The vessel's inside height.</param>
     /// <returns>The mount, with materials that the fluid does not attack.</returns>
-    public static Mount Choose(Bearing bearing, bool showsOneSide, ContactFluid use, Length length, Length insideHeight) => (bearing, showsOneSide) switch
+    public static Mount Choose(Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) => (bearing, showsOneSide) switch
     {
         (Bearing.Sinks, false) => Free,
         (Bearing.Floats, false) => Weighted,
@@ -131,7 +133,7 @@ public static class Mounting
 
     // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
     // cotton weakens over decades (common practice).
-    private static Mount TiedIn(ContactFluid fluid) =>
+    private static Mount TiedIn(Fluid fluid) =>
         MaterialFitness.Judge(VesselMaterial.Acrylic, VesselPart.Mount, fluid) is { Grade: MaterialGrade.Lasting }
             ? Tied with { Materials = [GlassOrAcrylicPlate, Thread, Needle] }
             : Tied;

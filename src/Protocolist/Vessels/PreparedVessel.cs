@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 
 namespace Protocolist.Vessels;
 
@@ -6,15 +8,15 @@ namespace Protocolist.Vessels;
 /// <remarks>Immutable; safe to share between threads.</remarks>
 internal sealed class PreparedVessel
 {
-    /// <summary>What each fluid has against its materials and its closure; for one bath, then for keeping.</summary>
-    private readonly ImmutableArray<(FitRemark Treating, FitRemark Keeping)> _remarks;
+    /// <summary>What each bundled substance has against its materials and its closure; for one bath, then for keeping.</summary>
+    private readonly ImmutableArray<(Substance Substance, FitRemark Treating, FitRemark Keeping)> _remarks;
 
     public PreparedVessel(Vessel vessel)
     {
         Vessel = vessel;
         Room = Room.Of(vessel.Shape);
         EmptyMass = vessel.EmptyMass?.Kilograms;
-        _remarks = [.. Enum.GetValues<ContactFluid>().Select(fluid => (Of(vessel, fluid, VesselUse.Treating), Of(vessel, fluid, VesselUse.Keeping)))];
+        _remarks = [.. SubstanceCatalogue.Bundled.All.Select(substance => Of(vessel, substance))];
     }
 
     public Vessel Vessel { get; }
@@ -26,31 +28,41 @@ internal sealed class PreparedVessel
 
     public static PreparedVessel[] Of(IEnumerable<Vessel> vessels) => [.. vessels.Select(v => new PreparedVessel(v))];
 
-    public FitRemark Remarks(ContactFluid fluid, VesselUse use) => use == VesselUse.Keeping ? _remarks[(int)fluid].Keeping : _remarks[(int)fluid].Treating;
-
-    private static FitRemark Of(Vessel vessel, ContactFluid fluid, VesselUse use)
+    public FitRemark Remarks(Substance substance, VesselUse use)
     {
-        var isKept = use == VesselUse.Keeping;
-        var remarks = vessel.Count <= 0 ? FitRemark.NotAtHand : FitRemark.None;
-        if (vessel.EmptyMass is null) remarks |= FitRemark.MassUnknown;
-        remarks |= Touching(vessel.Wall, VesselPart.Wall, FitRemark.WallUnfit, FitRemark.WallNotForKeeping);
-        if (vessel.Closure != Closure.Open) remarks |= Touching(vessel.Lid, VesselPart.Lid, FitRemark.LidUnfit, FitRemark.LidNotForKeeping);
-        remarks |= Touching(vessel.Seal, VesselPart.Seal, FitRemark.SealUnfit, FitRemark.SealNotForKeeping);
-        return isKept ? remarks | Closing(vessel.Closure, fluid) : remarks;
+        foreach (var known in _remarks)
+        {
+            if (ReferenceEquals(known.Substance, substance)) return For(use, known);
+        }
 
-        FitRemark Touching(VesselMaterial material, VesselPart part, FitRemark unfit, FitRemark notForKeeping) =>
-            MaterialFitness.Judge(material, part, fluid)?.Grade switch
-            {
-                MaterialGrade.Unfit => unfit,
-                MaterialGrade.ForAWhile when isKept => notForKeeping,
-                _ => FitRemark.None,
-            };
+        return For(use, Of(Vessel, substance));
     }
 
-    private static FitRemark Closing(Closure closure, ContactFluid fluid) => closure switch
+    private static FitRemark For(VesselUse use, (Substance, FitRemark Treating, FitRemark Keeping) remarks) =>
+        use == VesselUse.Keeping ? remarks.Keeping : remarks.Treating;
+
+    private static (Substance Substance, FitRemark Treating, FitRemark Keeping) Of(Vessel vessel, Substance substance)
+    {
+        var remarks = vessel.Count <= 0 ? FitRemark.NotAtHand : FitRemark.None;
+        if (vessel.EmptyMass is null) remarks |= FitRemark.MassUnknown;
+        var keeping = Closing(vessel.Closure, substance);
+        Touch(vessel.Wall, VesselPart.Wall, FitRemark.WallUnfit, FitRemark.WallNotForKeeping);
+        if (vessel.Closure != Closure.Open) Touch(vessel.Lid, VesselPart.Lid, FitRemark.LidUnfit, FitRemark.LidNotForKeeping);
+        Touch(vessel.Seal, VesselPart.Seal, FitRemark.SealUnfit, FitRemark.SealNotForKeeping);
+        return (substance, remarks, remarks | keeping);
+
+        void Touch(VesselMaterial material, VesselPart part, FitRemark unfit, FitRemark notForKeeping)
+        {
+            var grade = MaterialFitness.Judge(material, part, substance)?.Grade;
+            if (grade == MaterialGrade.Unfit) remarks |= unfit;
+            if (grade == MaterialGrade.ForAWhile) keeping |= notForKeeping;
+        }
+    }
+
+    private static FitRemark Closing(Closure closure, Substance substance) => closure switch
     {
         Closure.Open or Closure.LooseLid => FitRemark.NoSealingLid,
-        Closure.WireBail when fluid is ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol => FitRemark.WireBail,
+        Closure.WireBail when substance.IsVolatile => FitRemark.WireBail,
         _ => FitRemark.None,
     };
 }

@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using Protocolist.Vessels.Glass;
 using UnitsNet;
@@ -55,7 +56,7 @@ public class VesselTextTests
         let request = FitRequest.For(body, Fluid.Read(fluid).Value!, use)
         from tight in (bool[])[false, true]
         let asked = tight
-            ? Tight with { Specimen = body, Fluid = request.Fluid, Density = request.Density, VapourPressure = request.VapourPressure, Use = use }
+            ? Tight with { Specimen = body, Fluid = request.Fluid, Density = request.Density, Use = use }
             : request
         select ($"{body.Name} in {fluid}, {use}{(tight ? ", carried, hot, to the brim" : "")}", Told(asked))));
 

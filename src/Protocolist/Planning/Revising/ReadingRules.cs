@@ -49,10 +49,10 @@ internal static class ReadingRules
         var reading = entry.Readings.FirstOrDefault(r => r.What == ReadingKind.Strength);
         if (reading?.Value.Dimension == Dimension.OfShareByVolume) return 100 * reading.Value.Middle;
         if (reading is not null)
-            return fluid.Kind == FluidKind.Ethanol ? Fluid.Ethanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent : Fluid.Isopropanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent;
+            return fluid.Substance.Of(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent;
         if (Of(entry, ReadingKind.Density) is not { } density) return null;
         var at = Of(entry, ReadingKind.Temperature) is { } kelvins ? Temperature.FromKelvins(kelvins) : work.Setting.Bench.Temperatures.Room;
-        return AlcoholStrength.FromDensity(fluid.Kind, Density.FromKilogramsPerCubicMeter(density), at).Value?.VolumePercent;
+        return AlcoholStrength.FromDensity(fluid.Substance, Density.FromKilogramsPerCubicMeter(density), at).Value?.VolumePercent;
     }
 
     private static void Weak(StepsInWork work, LogEntry entry, Instant at, double read)

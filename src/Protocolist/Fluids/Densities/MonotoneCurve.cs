@@ -1,7 +1,9 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 /// <summary>A curve through tabulated points that rises or falls wherever the points do: cubic Hermite pieces with limited slopes.</summary>
-/// <remarks>Source of the method: Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300 (harmonic-mean slopes), with one-sided three-point slopes at the ends.</remarks>
+/// <remarks>
+/// Source of the method: Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300 (harmonic-mean slopes), with one-sided three-point slopes at the ends.
+/// </remarks>
 internal sealed class MonotoneCurve
 {
     private readonly double[] x;

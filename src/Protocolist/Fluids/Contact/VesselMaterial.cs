@@ -1,4 +1,4 @@
-namespace Protocolist.Vessels;
+namespace Protocolist.Fluids.Contact;
 
 /// <summary>What walls, lids, seals and mounts are made of.</summary>
 public enum VesselMaterial

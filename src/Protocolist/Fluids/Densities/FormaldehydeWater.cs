@@ -1,8 +1,8 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 /// <summary>Formaldehyde in water, with or without the methanol that keeps it clear: density and content on every basis.</summary>
 /// <remarks>Formaldehyde counts as CH2O, whatever its hydrates and chains. The functions take mass fractions and °C and do not check them.</remarks>
-internal static class Formaldehyde
+internal static class FormaldehydeWater
 {
     /// <summary>CH2O, g/mol (IUPAC abridged atomic weights).</summary>
     public const double MolarMass = 30.026;
@@ -46,7 +46,7 @@ internal static class Formaldehyde
         var strengthOfEffect = MethanolEffectInWater + (1 - MethanolEffectInWater) * Math.Min(formaldehyde / ReferenceStock, 1);
         var at18 = MethanolFree.At(formaldehyde) + strengthOfEffect * MethanolEffect.At(methanol);
         // The table's own water is 998.6: dividing by it lets the dilute end meet the water formula.
-        return at18 / 998.6 * Water.Density(celsius) * (1 - ExtraExpansion * (formaldehyde + methanol) * (celsius - 18));
+        return at18 / 998.6 * WaterDensity.Of(celsius) * (1 - ExtraExpansion * (formaldehyde + methanol) * (celsius - 18));
     }
 
     /// <summary>CH2O in g per litre of solution (ten times the % w/v).</summary>

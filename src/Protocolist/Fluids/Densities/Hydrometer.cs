@@ -1,4 +1,4 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 /// <summary>What a glass hydrometer reads away from the temperature for which it was made.</summary>
 /// <remarks>Cubic expansion of hydrometer glass 25e-6 per K: OIML R 44 (alcoholometers and alcohol hydrometers).</remarks>

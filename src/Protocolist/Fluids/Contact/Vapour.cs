@@ -1,4 +1,4 @@
-namespace Protocolist.Vessels;
+namespace Protocolist.Fluids.Contact;
 
 /// <summary>Vapour pressures over water and over ethanol in water, in kPa of the temperature in °C. Good to some percent from 0 to 60 °C.</summary>
 /// <remarks>
@@ -39,4 +39,13 @@ public static class Vapour
 
     private static double Antoine(double a, double b, double c, double temperatureC) =>
         Math.Pow(10, a - b / (c + temperatureC)) * KilopascalsPerMmHg;
+}
+
+/// <summary>The vapours over a fluid, kPa.</summary>
+/// <param name="Alcohol">Of the alcohol in it.</param>
+/// <param name="Water">Of its water.</param>
+internal readonly record struct Vapours(double Alcohol, double Water)
+{
+    /// <summary>What a sealed vessel feels.</summary>
+    public double Sum => Alcohol + Water;
 }

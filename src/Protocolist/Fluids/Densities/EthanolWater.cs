@@ -1,4 +1,4 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 /// <summary>Density of ethanol and water by mass fraction and temperature, and every strength that follows from it.</summary>
 /// <remarks>

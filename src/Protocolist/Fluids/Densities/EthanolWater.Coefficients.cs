@@ -1,4 +1,4 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 // The coefficients of OIML R 22 (1975), as in the annex of Council Directive 76/766/EEC.
 // Two misprints circulate that no density table can show, being worth 1e-5 and 3e-12 kg/m³: C1,1 with 1.69334..., and C2,3 ending in ...536933.

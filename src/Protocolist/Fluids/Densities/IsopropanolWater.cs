@@ -1,4 +1,4 @@
-namespace Protocolist.Fluids;
+namespace Protocolist.Fluids.Densities;
 
 /// <summary>Density of isopropanol (2-propanol) and water, from a table, with the error that the table bears.</summary>
 /// <remarks>
@@ -30,9 +30,9 @@ internal static class IsopropanolWater
 
     private static readonly MonotoneCurve At20 = new(
         [0, 0.0958, 0.2139, 0.3317, 0.4302, 0.5307, 0.6522, 0.7435, 0.8509, 0.9035, 1],
-        [Water.Density(20), 982.93, 968.47, 945.90, 924.18, 898.68, 870.03, 848.28, 822.82, 808.66, PureAt20]);
+        [WaterDensity.Of(20), 982.93, 968.47, 945.90, 924.18, 898.68, 870.03, 848.28, 822.82, 808.66, PureAt20]);
 
-    private static readonly double WaterAt20 = Water.Density(20);
+    private static readonly double WaterAt20 = WaterDensity.Of(20);
 
     /// <summary>Density, kg/m³; see <see cref="DensityError"/>.</summary>
     /// <param name="massFraction">Isopropanol by mass, 0 to 1.</param>
@@ -85,6 +85,6 @@ internal static class IsopropanolWater
     private static double Shrinkage(double massFraction, double celsius)
     {
         var share = massFraction * (ShareLinear - (ShareLinear - 1) * massFraction);
-        return Math.Exp((1 - share) * Math.Log(Water.Density(celsius) / WaterAt20) - share * PureExpansion * (celsius - 20));
+        return Math.Exp((1 - share) * Math.Log(WaterDensity.Of(celsius) / WaterAt20) - share * PureExpansion * (celsius - 20));
     }
 }

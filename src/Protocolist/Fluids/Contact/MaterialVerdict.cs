@@ -1,4 +1,6 @@
-namespace Protocolist.Vessels;
+using Protocolist.Findings;
+
+namespace Protocolist.Fluids.Contact;
 
 /// <summary>Which part of a vessel a material serves as.</summary>
 public enum VesselPart
@@ -33,4 +35,4 @@ public enum MaterialGrade
 /// <param name="Grade">How it bears the fluid.</param>
 /// <param name="Reason">Why.</param>
 /// <param name="Source">Who says so.</param>
-public sealed record MaterialVerdict(MaterialGrade Grade, string Reason, string Source);
+public sealed record MaterialVerdict(MaterialGrade Grade, Phrase Reason, string Source);
