@@ -50,7 +50,9 @@ internal static class BatchCommand
         var table = files.Open(path);
         if (table.Value is not { } bytes) return around.Unread(table.Findings);
         using var csv = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
-        var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
+        var request = new BatchRequest(inputs.Shelf, bench, start) { Choices = choices };
+        if (request.Validate().Any(f => f.Severity == Severity.Error)) return around.Unread(request.Validate());
+        var opened = Batch.Open(csv, path, request);
         if (opened.Value is not { } batch) return around.Unread(opened.Findings);
         foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 

@@ -39,7 +39,7 @@ internal static class ExplainCommand
         return Exits.Done;
     }
 
-    private static void Write(Explanation explanation, int depth, TextWriter output)
+    internal static void Write(Explanation explanation, int depth, TextWriter output)
     {
         var figure = explanation.Figure;
         var indent = new string(' ', depth * 2);

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
@@ -13,9 +11,6 @@ namespace Protocolist.Benches;
 /// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
 internal static class StockReader
 {
-    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
-    private const int MostLeadDays = 3650;
-
     private static readonly (string Key, StockKind Kind)[] Kinds =
     [
         ("fluid", StockKind.Fluid),
@@ -24,22 +19,13 @@ internal static class StockReader
         ("tool", StockKind.Tool),
     ];
 
-    public static ImmutableArray<StockItem> Read(Fields bench, List<Finding> findings)
+    /// <summary>The items, each with the mapping it was read from.</summary>
+    public static ImmutableArray<(StockItem Item, MappingNode Node)> Read(Fields bench, List<Finding> findings)
     {
-        var items = ImmutableArray.CreateBuilder<StockItem>();
+        var items = ImmutableArray.CreateBuilder<(StockItem, MappingNode)>();
         foreach (var node in bench.List("stock"))
         {
-            if (Fields.Of(node, "a stock item", findings) is not { } fields) continue;
-            if (Item(fields, findings) is not { } item) continue;
-            if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", $"two stock items are called '{item.Id}'", "give one of them another id", item.Where));
-
-            // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
-            var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
-            findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
-
-            // A fluid of unknown strength is left out with a warning of the validator's; the rest of the bench serves.
-            if (item.Kind == StockKind.Fluid && item.IsStrengthKnown) findings.AddRange(Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd(), item.Where).Findings);
-            items.Add(item);
+            if (Fields.Of(node, "a stock item", findings) is { } fields && Item(fields, findings) is { } item) items.Add((item, (MappingNode)node));
         }
 
         return items.DrainToImmutable();
@@ -61,9 +47,8 @@ internal static class StockReader
         foreach (var entry in table.Entries)
         {
             var (code, text) = (entry.Key.Value, table.Scalar(entry.Key.Value)?.Value);
-            if (Money.MinorUnits(code) is null) findings.Add(Finding.Error("unknown-currency", $"'{code}' is not the code of a currency", "give its ISO 4217 code, such as USD", entry.Key.Span));
-            else if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate) && rate is > 0 and < 1_000_000) rates[code] = rate;
-            else findings.Add(Finding.Error("bad-rate", $"'{text}' is not a rate of exchange", "write how much of the bench's currency one of it buys, as 0.92", entry.Key.Span));
+            if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate)) rates[code] = rate;
+            else if (text is not null) findings.Add(Finding.Error("bad-rate", $"'{Excerpt.Of(text)}' is not a rate of exchange", "write how much of the bench's currency one of it buys, as 0.92", entry.Key.Span));
         }
 
         table.Finish();
@@ -141,7 +126,7 @@ internal static class StockReader
     {
         if (fields.Quantity("lead", Dimension.OfTime) is not { } lead) return 0;
         var days = Math.Ceiling(lead.High / 86400);
-        if (lead.Low >= 0 && days <= MostLeadDays) return (int)days;
+        if (lead.Low >= 0 && days <= StockItemValidator.MostLeadDays) return (int)days;
         findings.Add(Finding.Error("absurd-time", $"a supplier does not take {Measurable.Text(lead)}", "give the time from the order to the delivery, such as 5 d", fields.Entry("lead")!.Value.Span));
         return 0;
     }

@@ -31,16 +31,24 @@ public static class LogReader
         var times = new LogTimes(zone, findings);
         var specimen = fields.Required("log");
         var written = times.Read(fields, "written");
-        var entries = ImmutableArray.CreateBuilder<LogEntry>();
+        var entries = new List<(LogEntry Entry, MappingNode Node)>();
         foreach (var node in fields.List("entries"))
         {
-            if (Fields.Of(node, "an entry", findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add(read);
+            if (Fields.Of(node, "an entry", findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add((read, (MappingNode)node));
         }
 
         fields.Finish();
-        var log = new WorkLog(specimen?.Value ?? "", entries.DrainToImmutable()) { Written = written };
+        var log = new WorkLog(specimen?.Value ?? "", [.. entries.Select(e => e.Entry)]) { Written = written };
+        findings.AddRange(specimen is null ? [] : new WorkLogValidator().Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         findings.AddRange(LogOrder.Check(log, zone));
         return new(specimen is null ? null : log, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+
+        // What could not be read of the list is left out, so that the numbers of entries and of lines are not the same.
+        SourceSpan Place(string path)
+        {
+            var (list, index, below) = ValidatorFindings.Numbered(path);
+            return list == nameof(WorkLog.Entries) ? ValidatorFindings.Place(below, entries[index].Node) : specimen.Span;
+        }
     }
 
     private static LogEntry? Entry(Fields fields, LogTimes times, List<Finding> findings)

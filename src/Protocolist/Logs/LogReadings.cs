@@ -19,11 +19,15 @@ internal static class LogReadings
         ("mass", ReadingKind.Mass, [Dimension.OfMass], 0, 1e5, "7.4 kg"),
     ];
 
+    /// <summary>Whether an instrument can have shown this.</summary>
+    public static bool CanBe(ReadingKind what, QuantityRange value) =>
+        Array.Exists(Known, k => k.What == what && k.In.Contains(value.Dimension) && value.Low >= k.Least && value.High <= k.Most);
+
     public static ImmutableArray<LogReading> Of(Fields? fields)
     {
         if (fields is null) return [];
         var readings = ImmutableArray.CreateBuilder<LogReading>();
-        foreach (var (key, what, dimensions, least, most, example) in Known)
+        foreach (var (key, what, dimensions, _, _, example) in Known)
         {
             if (fields.Scalar(key) is not { } scalar) continue;
             if (QuantityText.Read(scalar.Value, out var value) is { } fault)
@@ -36,7 +40,7 @@ internal static class LogReadings
                     ? Finding.Error("reading-without-unit", $"the reading of {key}, '{Excerpt.Of(scalar.Value)}', has no unit", $"write it with its unit, as '{example}'", scalar.Span)
                     : Finding.Error("wrong-dimension", $"'{key}' must be {string.Join(" or ", dimensions.Select(d => d.ToString()))}, and '{Excerpt.Of(scalar.Value)}' is {value.Dimension}", $"write it as '{example}'", scalar.Span));
             }
-            else if (value.Low < least || value.High > most)
+            else if (!CanBe(what, value))
             {
                 fields.Findings.Add(Finding.Error("reading-impossible", $"a {key} of '{Excerpt.Of(scalar.Value)}' cannot be", "read the instrument again, and check the unit", scalar.Span));
             }

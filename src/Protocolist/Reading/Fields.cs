@@ -12,12 +12,6 @@ namespace Protocolist.Reading;
 /// </summary>
 internal sealed class Fields(MappingNode mapping, string what, List<Finding> findings)
 {
-    /// <summary>Longer than any name, place or number; a name of that length is not read, it is a fault.</summary>
-    private const int LongestLine = 1_000;
-
-    /// <summary>Three printed pages.</summary>
-    private const int LongestProse = 10_000;
-
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
     public SourceSpan Span => mapping.Span;
@@ -68,28 +62,20 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         return null;
     }
 
-    /// <summary>A number, a name or a place stands on one line, or it could pass for lines of a sheet that say something else.</summary>
     private ScalarNode? OneLine(ScalarNode scalar, string key)
     {
         // Text folded under its key ends with a line break that nobody wrote.
-        var value = scalar.Value.AsSpan().TrimEnd('\n');
-        var isLine = value.IndexOfAny('\n', '\t') < 0;
-        if (isLine && value.Length <= LongestLine) return value.Length == scalar.Value.Length ? scalar : scalar with { Value = value.ToString() };
-        findings.Add(isLine
-            ? TooLong(key, LongestLine, scalar)
-            : Finding.Error("not-one-line", $"a line break or a tab stands in '{key}'", "write it on one line", scalar.Span));
-        return null;
+        var value = scalar.Value.TrimEnd('\n');
+        return Told(scalar, TextRules.OfLine(key, value)) ? null : value.Length == scalar.Value.Length ? scalar : scalar with { Value = value };
     }
 
-    private ScalarNode? Prose(ScalarNode scalar, string key)
+    private ScalarNode? Prose(ScalarNode scalar, string key) => Told(scalar, TextRules.OfProse(key, scalar.Value)) ? null : scalar;
+
+    private bool Told(ScalarNode scalar, (string Id, string Message, string Remedy)? fault)
     {
-        if (scalar.Value.Length <= LongestProse) return scalar;
-        findings.Add(TooLong(key, LongestProse, scalar));
-        return null;
+        if (fault is { } wrong) findings.Add(Finding.Error(wrong.Id, wrong.Message, wrong.Remedy, scalar.Span));
+        return fault is not null;
     }
-
-    private static Finding TooLong(string key, int most, ScalarNode scalar) =>
-        Finding.Error("text-too-long", string.Create(CultureInfo.InvariantCulture, $"'{key}' has {scalar.Value.Length} characters; {most} is the most"), "shorten it", scalar.Span);
 
     private string Needs(string key) => $"{what} needs '{key}'";
 

@@ -25,8 +25,8 @@ internal static class ScalarReading
     public static LocalDate? Date(ScalarNode scalar, List<Finding> findings)
     {
         var parsed = LocalDatePattern.Iso.Parse(scalar.Value);
-        if (parsed.Success) return parsed.Value;
-        findings.Add(Finding.Error("bad-date", $"'{scalar.Value}' is not a date", "write year, month and day as 2027-03-01", scalar.Span));
+        if (parsed.Success && Calendar.Has(parsed.Value)) return parsed.Value;
+        findings.Add(parsed.Success ? Calendar.Fault(parsed.Value.Year, scalar.Span) : Finding.Error("bad-date", $"'{Excerpt.Of(scalar.Value)}' is not a date", "write year, month and day as 2027-03-01", scalar.Span));
         return null;
     }
 

@@ -9,8 +9,6 @@ namespace Protocolist.Specimens;
 /// <remarks>All of one animal; of a lot, the largest. Nominal volume and half-thickness never fall as the mass given grows.</remarks>
 public sealed record BodyMeasure
 {
-    private static readonly SpecimenValidator Validator = new();
-
     /// <summary>The specimen as given.</summary>
     public required Specimen Specimen { get; init; }
 
@@ -53,7 +51,7 @@ public sealed record BodyMeasure
     /// <summary>Measures a specimen on paper.</summary>
     /// <param name="specimen">What was measured.</param>
     /// <returns>
-    /// The measure, or null where group or size is missing or impossible. Findings: those of <see cref="SpecimenValidator"/>, and
+    /// The measure, or null where group or size is missing or impossible. Findings: those of <see cref="Specimens.Specimen.Validate"/>, and
     /// <c>mass-against-length</c>, <c>mass-against-displacement</c>, <c>girth-against-mass</c>, <c>thickness-against-mass</c>,
     /// <c>lot-heavier-than-its-animals</c>, <c>two-lengths</c> (contradictions, with the likely slip), <c>size-reckoned</c> and
     /// <c>length-of-another-kind</c> (notes).
@@ -61,7 +59,7 @@ public sealed record BodyMeasure
     public static Checked<BodyMeasure> Of(Specimen specimen)
     {
         ArgumentNullException.ThrowIfNull(specimen);
-        var findings = Validator.Check(specimen).ToBuilder();
+        var findings = specimen.Validate().ToBuilder();
         var group = TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Value;
         if (group is null || findings.Any(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, findings.ToImmutable());
         return Reckon(specimen, group, findings);

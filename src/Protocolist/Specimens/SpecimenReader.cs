@@ -93,10 +93,13 @@ public static class SpecimenReader
         foreach (var pattern in (ReadOnlySpan<OffsetDateTimePattern>)[OffsetDateTimePattern.ExtendedIso, OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mmo<G>")])
         {
             var parsed = pattern.Parse(text);
-            if (parsed.Success) return parsed.Value.ToInstant();
+            if (!parsed.Success) continue;
+            if (Calendar.Has(parsed.Value.Date)) return parsed.Value.ToInstant();
+            findings.Add(Calendar.Fault(parsed.Value.Year, scalar.Span));
+            return null;
         }
 
-        findings.Add(Finding.Error("bad-time", $"'{scalar.Value}' is not a moment", "write date, time and distance from UTC, as 2027-03-01T06:30+00:00", scalar.Span));
+        findings.Add(Finding.Error("bad-time", $"'{Excerpt.Of(scalar.Value)}' is not a moment", "write date, time and distance from UTC, as 2027-03-01T06:30+00:00", scalar.Span));
         return null;
     }
 }

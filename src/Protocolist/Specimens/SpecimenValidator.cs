@@ -1,8 +1,9 @@
-using System.Collections.Immutable;
 using System.Linq.Expressions;
 using System.Text.Json;
 using FluentValidation;
 using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -12,39 +13,57 @@ namespace Protocolist.Specimens;
 /// <remarks>
 /// Every rule carries a kebab-case error code and, as its state, the remedy. Codes: <c>missing-id</c>, <c>count-below-one</c>,
 /// <c>not-positive</c>, <c>absurd-size</c>, <c>no-measurement</c>, <c>part-longer-than-whole</c>, <c>thickness-over-width</c>,
-/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, and those of <see cref="TaxonGroups.Resolve"/>.
+/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, <c>absurd-date</c>, <c>absurd-count</c>, <c>absurd-lot</c>,
+/// <c>not-one-line</c>, <c>unreadable-character</c>, <c>text-too-long</c>, <c>unknown-word</c>, and those of <see cref="TaxonGroups.Resolve"/>.
 /// What contradicts itself only for a known group is found by <see cref="BodyMeasure"/>.
 /// </remarks>
-public sealed class SpecimenValidator : AbstractValidator<Specimen>
+internal sealed class SpecimenValidator : AbstractValidator<Specimen>
 {
     // The largest animal that ever lived, a blue whale, is under 200 t and 34 m: from memory.
     private static readonly Mass HeaviestAnimal = Mass.FromTonnes(200);
     private static readonly Length LongestAnimal = UnitsNet.Length.FromMeters(60); // a siphonophore or bootlace worm: from memory
     private static readonly Volume LargestAnimal = Volume.FromCubicMeters(220);
 
-    /// <summary>Sets the rules up.</summary>
+    /// <summary>No museum jars more at once; beyond it sums of fluids leave what stock is counted in. The project's choice.</summary>
+    private static readonly Mass HeaviestLot = Mass.FromTonnes(500);
+
+    private const int MostAnimals = 1_000_000;
+
     public SpecimenValidator()
     {
         RuleFor(s => s.Id).NotEmpty()
             .WithErrorCode("missing-id").WithMessage("the specimen has no id").WithState(_ => "give id: the catalogue or field number");
         RuleFor(s => s.Count).GreaterThanOrEqualTo(1)
             .WithErrorCode("count-below-one").WithMessage(s => Invariant($"count is {s.Count}, and must be 1 or more")).WithState(_ => "count the animals");
+        RuleFor(s => s.Count).LessThanOrEqualTo(MostAnimals)
+            .WithErrorCode("absurd-count").WithMessage(s => Invariant($"count is {s.Count}, and {MostAnimals} is the most")).WithState(_ => "plan for a part of the lot");
+        Texts();
+        Known(s => s.Sex);
+        Known(s => s.LifeStage);
+        Known(s => s.Condition);
+        Known(s => s.IntendedUse);
+        RuleFor(s => s.FoundOn).IsSane();
+        RuleFor(s => s.DiedAt).IsSane();
 
-        Sized(s => s.Mass, m => m.Kilograms, HeaviestAnimal.Kilograms, "kg");
-        Sized(s => s.DisplacementVolume, v => v.Liters, LargestAnimal.Liters, "L");
-        Positive(s => s.LotMass, m => m.Kilograms);
-        Sized(s => s.Length, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.TotalLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.StandardLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.SnoutVentLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.HeadBodyLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.CarapaceLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.MantleLength, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.DiscWidth, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.Girth, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.Width, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.Height, Centimetres, LongestAnimal.Centimeters, "cm");
-        Sized(s => s.Thickness, Centimetres, LongestAnimal.Centimeters, "cm");
+        Sized(s => s.Mass, m => m.Kilograms, HeaviestAnimal.Kilograms, Dimension.OfMass);
+        Sized(s => s.DisplacementVolume, v => v.CubicMeters, LargestAnimal.CubicMeters, Dimension.OfVolume);
+        Positive(s => s.LotMass, m => m.Kilograms, Dimension.OfMass);
+        RuleFor(s => s.Count).Must((s, _) => !(LotOf(s) > HeaviestLot.Kilograms))
+            .WithErrorCode("absurd-lot")
+            .WithMessage(s => Invariant($"{s.Count} animals together would weigh {Measurable.Text(LotOf(s), Dimension.OfMass)}, more than is ever planned at once ({HeaviestLot.Kilograms:0} kg)"))
+            .WithState(_ => "check the count and the units; the measurements are those of one animal");
+        Sized(s => s.Length, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.TotalLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.StandardLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.SnoutVentLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.HeadBodyLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.CarapaceLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.MantleLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.DiscWidth, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.Girth, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.Width, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.Height, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
+        Sized(s => s.Thickness, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
 
         RuleFor(s => s.Mass).Must((s, _) => HasSize(s))
             .WithErrorCode("no-measurement").WithMessage("nothing says how large the animal is")
@@ -86,35 +105,42 @@ public sealed class SpecimenValidator : AbstractValidator<Specimen>
         });
     }
 
-    /// <summary>Validates and says the result as findings; <see cref="Finding.Subject"/> is the property in kebab-case, as in a specimen file.</summary>
-    /// <param name="specimen">The specimen.</param>
-    /// <returns>The findings, in the order of the rules; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Check(Specimen specimen) =>
-    [
-        .. Validate(specimen).Errors.Select(e => new Finding(
-            e.ErrorCode,
-            e.Severity == FluentValidation.Severity.Error ? Findings.Severity.Error : Findings.Severity.Warning,
-            e.ErrorMessage,
-            e.CustomState as string ?? "")
-        {
-            Subject = JsonNamingPolicy.KebabCaseLower.ConvertName(e.PropertyName),
-        }),
-    ];
+    private void Texts()
+    {
+        RuleFor(s => s.Id).IsLine();
+        RuleFor(s => s.Group).IsLine();
+        RuleFor(s => s.ScientificName).IsLine();
+        RuleFor(s => s.HigherTaxon).IsLine();
+        RuleFor(s => s.Where).IsLine();
+        RuleFor(s => s.HowObtained).IsLine();
+        RuleFor(s => s.CollectedBy).IsLine();
+        RuleForEach(s => s.Permits).IsLine();
+        RuleFor(s => s.Notes).IsProse();
+    }
 
-    private void Positive<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number)
+    private void Known<T>(Expression<Func<Specimen, T?>> property)
+        where T : struct, Enum =>
+        RuleFor(property).Must(w => w is not { } word || Enum.IsDefined(word))
+            .WithErrorCode("unknown-word").WithMessage(s => $"'{Words(property)}' has a value that there is no word for").WithState(_ => "give one of its values");
+
+    /// <summary>All animals together, by whichever is given; NaN where nothing is.</summary>
+    private static double LotOf(Specimen specimen) =>
+        Math.Max(specimen.LotMass?.Kilograms ?? 0, specimen.Count * (specimen.Mass?.Kilograms ?? (specimen.DisplacementVolume?.CubicMeters * 1000) ?? 0));
+
+    private void Positive<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, Dimension dimension)
         where T : struct =>
         RuleFor(property).Must(v => v is null || (number(v.Value) > 0 && double.IsFinite(number(v.Value))))
             .WithErrorCode("not-positive")
-            .WithMessage(s => Invariant($"{Words(property)} is {Number(property, number, s):0.####}, and must be a number above 0"))
+            .WithMessage(s => $"{Words(property)} is {Measurable.Text(Number(property, number, s), dimension)}, and must be above 0")
             .WithState(_ => "measure it, or leave it out: what is missing is estimated");
 
-    private void Sized<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, double most, string unit)
+    private void Sized<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, double most, Dimension dimension)
         where T : struct
     {
-        Positive(property, number);
+        Positive(property, number, dimension);
         RuleFor(property).Must(v => v is null || !double.IsFinite(number(v.Value)) || number(v.Value) <= most)
             .WithErrorCode("absurd-size")
-            .WithMessage(s => Invariant($"{Words(property)} is {Number(property, number, s):0} {unit}, more than any animal ({most:0} {unit})"))
+            .WithMessage(s => $"{Words(property)} is {Measurable.Text(Number(property, number, s), dimension)}, more than any animal ({Measurable.Text(most, dimension)})")
             .WithState(_ => "check the unit and the decimal point");
     }
 
@@ -146,8 +172,6 @@ public sealed class SpecimenValidator : AbstractValidator<Specimen>
     private static double Number<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, Specimen specimen)
         where T : struct =>
         property.Compile()(specimen) is { } value ? number(value) : double.NaN;
-
-    private static double Centimetres(Length length) => length.Centimeters;
 
     private static string Cm(Length? length) =>
         length is null ? "(none)" : Invariant($"{length.Value.Centimeters:0.##} cm");

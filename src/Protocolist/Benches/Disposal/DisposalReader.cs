@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -31,8 +32,16 @@ internal static class DisposalReader
         var read = Quantities.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
+        if (Misfit(key, isSolid, price) is not { } fault) return price;
+        findings.Add(Finding.Error(fault.Id, fault.Message, fault.Remedy, text.Span));
+        return null;
+    }
+
+    /// <summary>Why a price cannot be one for a sort of waste.</summary>
+    public static (string Id, string Message, string Remedy)? Misfit(string key, bool isSolid, Price price)
+    {
+        if (price.Rate > StockItemValidator.MostPrice) return ("absurd-price", $"disposal cannot cost {price}", "check the figure and the currency");
         var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
-        if (!fits) findings.Add(Finding.Error("priced-by-another-measure", $"'{key}' waste is {(isSolid ? "counted" : "measured by volume")}, and {price} is no price for that", isSolid ? "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'" : "give a price by volume, as 3.20 EUR/L", text.Span));
-        return fits ? price : null;
+        return fits ? null : ("priced-by-another-measure", $"'{key}' waste is {(isSolid ? "counted" : "measured by volume")}, and {price} is no price for that", isSolid ? "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'" : "give a price by volume, as 3.20 EUR/L");
     }
 }

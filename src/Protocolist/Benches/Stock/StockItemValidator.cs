@@ -1,20 +1,43 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using FluentValidation;
 using NodaTime;
-using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Reading;
+using static System.FormattableString;
 using Severity = FluentValidation.Severity;
 
 namespace Protocolist.Benches.Stock;
 
 /// <summary>Checks one <see cref="StockItem"/>: error codes are finding ids, the state of a failure is its remedy.</summary>
 /// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.</remarks>
-public sealed class StockItemValidator : AbstractValidator<StockItem>
+internal sealed class StockItemValidator : AbstractValidator<StockItem>
 {
+    /// <summary>A thousand cubic metres, a thousand tonnes or a million million pieces: no bench holds more, and sums of such amounts stay whole numbers.</summary>
+    public const long MostOnHand = 1_000_000_000_000;
+
+    /// <summary>Of a pack or a unit, in the currency itself: no supply of a bench costs more, and sums of such prices stay whole coins.</summary>
+    public const decimal MostPrice = 10_000_000;
+
+    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
+    public const int MostLeadDays = 3650;
+
     /// <summary>Makes the validator.</summary>
-    /// <param name="on">The day on which the stock would be used.</param>
-    public StockItemValidator(LocalDate on)
+    /// <param name="day">The day on which the stock would be used; null where that is not known, and only its own dates can be held against each other.</param>
+    public StockItemValidator(LocalDate? day)
     {
+        LocalDate On(StockItem item) => day ?? item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue;
+        RuleFor(i => i.Id).IsLine();
+        RuleFor(i => i.Substance).IsLine();
+        RuleFor(i => i.Strength).IsLine();
+        RuleFor(i => i.Hydrate).IsLine();
+        RuleFor(i => i.Buffering).IsLine();
+        RuleFor(i => i.OpenedOn).IsSane();
+        RuleFor(i => i.Expires).IsSane();
+        RuleFor(i => i.OnHand).Must(a => a.Units <= MostOnHand).As("absurd-amount", i => $"'{i.Id}' cannot have {i.OnHand} on hand", "give an amount that a bench can hold");
+        RuleFor(i => i.Worth).Must((i, p) => p is null || Measures(p.Per) == i.OnHand.Kind)
+            .As("priced-by-another-measure", i => $"'{i.Id}' is not measured as its worth of {i.Worth} is", "give the worth by volume, by mass or by the piece, as the stock is counted");
+        RuleFor(i => i.Worth).Must(p => p is null or { Rate: <= MostPrice }).As("absurd-price", i => $"'{i.Id}' cannot be worth {i.Worth}", "check the figure and the currency");
+        RuleFor(i => i.Spent).Must(s => s is not { Ph: { } ph } || ph is >= 0 and <= 14).As("absurd-ph", i => Invariant($"'{i.Id}' cannot read pH {i.Spent?.Ph:0.##}"), "measure it again");
         RuleFor(i => i.Id).Must(id => !string.IsNullOrWhiteSpace(id)).As("stock-without-id", _ => "a stock item has no id", "give it a short name in kebab-case");
         RuleFor(i => i.Substance).Must(s => !string.IsNullOrWhiteSpace(s)).As("stock-without-substance", i => $"'{i.Id}' does not say what it is", "name the fluid, salt or thing, for example 'ethanol 96 %vol'");
         RuleFor(i => i.OnHand).Must(a => a.Units >= 0).As("negative-stock", i => $"'{i.Id}' has {i.OnHand} on hand", "count what is there; write 0 when it is used up");
@@ -22,9 +45,9 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
             .As("amount-of-another-kind", i => $"'{i.Id}' is a {Word(i.Kind)}, but its amount is {i.OnHand}", "give fluids by volume or mass, salts by mass, things by number");
         RuleFor(i => i.Strength).Must((i, _) => i.IsStrengthKnown)
             .As("unknown-strength", i => $"nobody can tell how strong '{i.Id}' ({i.Substance}) is; it is left out", "read its label or measure its density, and write the strength, for example '37 %mass'", Severity.Warning);
-        RuleFor(i => i.Expires).Must((i, _) => !i.IsExpired(on))
-            .As("expired-stock", i => $"'{i.Id}' expired on {Day(i.Expires)}, before {Day(on)}; it is left out", "discard it as waste of its class, or write the new date if it was tested", Severity.Warning);
-        RuleFor(i => i.OpenedOn).Must(d => d is null || d <= on).As("opened-in-the-future", i => $"'{i.Id}' is said to be opened on {Day(i.OpenedOn)}, after {Day(on)}", "correct the date");
+        RuleFor(i => i.Expires).Must((i, _) => !i.IsExpired(On(i)))
+            .As("expired-stock", i => $"'{i.Id}' expired on {Day(i.Expires)}, before {Day(On(i))}; it is left out", "discard it as waste of its class, or write the new date if it was tested", Severity.Warning);
+        RuleFor(i => i.OpenedOn).Must((i, d) => d is null || d <= On(i)).As("opened-in-the-future", i => $"'{i.Id}' is said to be opened on {Day(i.OpenedOn)}, after {Day(On(i))}", "correct the date");
         RuleFor(i => i.Uses).Must(n => n >= 0).As("negative-uses", i => $"'{i.Id}' has been used {i.Uses.ToString(CultureInfo.InvariantCulture)} times", "write 0 for fresh stock");
         RuleFor(i => i.Uses).Must((i, n) => n == 0 || i.Spent is not null || i.Kind != StockKind.Fluid)
             .As("spent-fluid-unseen", i => $"'{i.Id}' has been used {i.Uses} times, but nothing says whether it is clear and what its pH is", "look at it, measure its pH, and note both", Severity.Warning);
@@ -36,37 +59,24 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
         {
             pack.RuleFor(p => p.Price).Must(p => p is not null).As("pack-without-price", p => $"the pack of {p.Size} has no price; it is never bought", "write what one pack costs, for example '12.50 EUR'", Severity.Warning);
             pack.RuleFor(p => p.Price).Must(p => p is null or { Minor: >= 0 }).As("negative-price", p => $"the pack of {p.Size} costs {p.Price}", "write 0 or more");
+            pack.RuleFor(p => p.Price).Must(p => p is null or { Amount: <= MostPrice }).As("absurd-price", p => $"the pack of {p.Size} cannot cost {p.Price}", "check the figure and the currency");
+            pack.RuleFor(p => p.Size).Must(s => s.Units <= MostOnHand).As("absurd-amount", p => $"a pack cannot hold {p.Size}", "write what one pack holds");
             pack.RuleFor(p => p.Size).Must(s => s.Units > 0).As("empty-pack", p => $"a pack holds {p.Size}", "write what one pack holds");
+            pack.RuleFor(p => p.LeadDays).Must(d => d <= MostLeadDays)
+                .As("absurd-time", p => Invariant($"the pack of {p.Size} does not take {p.LeadDays} days"), "give the time from the order to the delivery, such as 5 d");
             pack.RuleFor(p => p.LeadDays).Must(d => d >= 0).As("negative-lead-time", p => $"the pack of {p.Size} arrives {p.LeadDays.ToString(CultureInfo.InvariantCulture)} days after the order", "write 0 or more days");
         });
         RuleForEach(i => i.Packs).Must((i, p) => p.Size.Kind == i.OnHand.Kind)
             .As("pack-of-another-kind", i => $"a pack of '{i.Id}' is not measured as its stock of {i.OnHand} is", "give the stock and its packs all by volume, all by mass or all by number");
     }
 
-    /// <summary>Checks an item and says what was found in the house's own terms.</summary>
-    /// <param name="item">The item.</param>
-    /// <param name="on">The day on which the stock would be used.</param>
-    /// <returns>Findings, each at the item's place; the path of the property, such as <c>Packs[1].Price</c>, is their subject.</returns>
-    public static ImmutableArray<Finding> Check(StockItem item, LocalDate on) =>
-    [
-        .. new StockItemValidator(on).Validate(item).Errors.Select(failure => new Finding(
-            failure.ErrorCode,
-            failure.Severity == Severity.Error ? Findings.Severity.Error : Findings.Severity.Warning,
-            failure.ErrorMessage,
-            failure.CustomState as string ?? "") { Where = item.Where, Subject = failure.PropertyName }),
-        .. item.Spent?.Doubts(item) ?? [],
-    ];
-
-    /// <summary>Checks a whole bench's stock: each item, and that no two share an id.</summary>
-    /// <param name="items">The items.</param>
-    /// <param name="on">The day on which the stock would be used.</param>
-    /// <returns>Findings in the order of the items; <c>stock-id-twice</c> stands at the second one.</returns>
-    public static ImmutableArray<Finding> Check(IEnumerable<StockItem> items, LocalDate on)
+    private static AmountKind? Measures(PriceUnit per) => per switch
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        return [.. items.SelectMany(i => seen.Add(i.Id) ? Check(i, on)
-            : Check(i, on).Add(Finding.Error("stock-id-twice", $"two stock items are called '{i.Id}'", "give each bottle a name of its own", i.Where)))];
-    }
+        PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre => AmountKind.Volume,
+        PriceUnit.Kilogram or PriceUnit.Gram or PriceUnit.Milligram => AmountKind.Mass,
+        PriceUnit.Piece => AmountKind.Count,
+        _ => null,
+    };
 
     private static string Day(LocalDate? day) => day?.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture) ?? "";
 
@@ -77,5 +87,8 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
 internal static class StockRules
 {
     public static IRuleBuilderOptions<T, TProperty> As<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, string> message, string remedy, Severity severity = Severity.Error) =>
+        rule.WithErrorCode(id).WithMessage(message).WithState(_ => remedy).WithSeverity(severity);
+
+    public static IRuleBuilderOptions<T, TProperty> As<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, TProperty, string> message, string remedy, Severity severity = Severity.Error) =>
         rule.WithErrorCode(id).WithMessage(message).WithState(_ => remedy).WithSeverity(severity);
 }

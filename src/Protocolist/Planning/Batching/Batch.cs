@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 
 namespace Protocolist.Planning.Batching;
 
@@ -14,6 +15,10 @@ namespace Protocolist.Planning.Batching;
 /// <param name="Start">The earliest start of every plan.</param>
 public sealed record BatchRequest(Shelf Shelf, Bench Bench, LocalDateTime Start)
 {
+    /// <summary>What is wrong with what is asked, the bench included, in the same words as of files.</summary>
+    /// <returns>Findings; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate() => [.. Calendar.Has(Start.Date) ? [] : (Finding[])[Calendar.Fault(Start.Year, default)], .. Bench.Validate()];
+
     /// <summary>Choices that every plan takes whose protocol leaves them.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 }
