@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Benchmarks;

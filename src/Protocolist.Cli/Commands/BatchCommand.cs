@@ -4,6 +4,7 @@ using NodaTime;
 using NodaTime.Text;
 using Protocolist.Cli.Files;
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Reading.Csv;
 using Protocolist.Sheets;
@@ -50,9 +51,7 @@ internal static class BatchCommand
         var table = files.Open(path);
         if (table.Value is not { } bytes) return around.Unread(table.Findings);
         using var csv = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
-        var request = new BatchRequest(inputs.Shelf, bench, start) { Choices = choices };
-        if (request.Validate().Any(f => f.Severity == Severity.Error)) return around.Unread(request.Validate());
-        var opened = Batch.Open(csv, path, request);
+        var opened = Batch.Open(csv, path, new(new Planner(inputs.Shelf), new PreparedBench(bench), start) { Choices = choices });
         if (opened.Value is not { } batch) return around.Unread(opened.Findings);
         foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 

@@ -38,8 +38,8 @@ internal static class CompareJson
         json.WriteStartObject();
         json.WriteString("id", finding.Id);
         json.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
-        json.WriteString("message", finding.Message);
-        json.WriteString("remedy", finding.Remedy);
+        json.WriteString("message", finding.Message.ToString());
+        json.WriteString("remedy", finding.Remedy.ToString());
         json.WriteString("where", finding.Where.ToString());
         if (finding.Subject.Length > 0) json.WriteString("subject", finding.Subject);
         json.WriteEndObject();

@@ -69,7 +69,7 @@ internal static class CompareText
         foreach (var group in found)
         {
             var example = group.First().Finding;
-            Add(text, $"{Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count)}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message}{(group.Select(f => f.Finding.Message).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "")}", "  ");
+            Add(text, $"{Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count)}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message.ToString()}{(group.Select(f => f.Finding.Message.ToString()).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "")}", "  ");
         }
     }
 

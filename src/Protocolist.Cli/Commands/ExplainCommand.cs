@@ -41,14 +41,13 @@ internal static class ExplainCommand
 
     internal static void Write(Explanation explanation, int depth, TextWriter output)
     {
-        var figure = explanation.Figure;
         var indent = new string(' ', depth * 2);
-        output.WriteLine($"{indent}{figure.Id} = {figure.Value}");
-        output.WriteLine($"{indent}  from: {figure.Formula}");
+        output.WriteLine($"{indent}{explanation.Id} = {explanation.Value}");
+        output.WriteLine($"{indent}  from: {explanation.How}");
         foreach (var part in explanation.Parts) output.WriteLine($"{indent}  with: {part.Text} = {part.Value}");
-        if (figure.Source.Length > 0) output.WriteLine($"{indent}  source: {figure.Source}");
-        if (figure.Note.Length > 0) output.WriteLine($"{indent}  note: {figure.Note}");
-        if (figure.Where.Length > 0) output.WriteLine($"{indent}  at: {figure.Where}");
+        if (explanation.Source.Length > 0) output.WriteLine($"{indent}  source: {explanation.Source}");
+        if (!explanation.Note.IsEmpty) output.WriteLine($"{indent}  note: {explanation.Note}");
+        if (explanation.Where.ToString() is { Length: > 0 } where) output.WriteLine($"{indent}  at: {where}");
         foreach (var input in explanation.Inputs) Write(input, depth + 1, output);
     }
 }

@@ -48,8 +48,8 @@ internal static class FluidJson
             writer.WriteStartObject();
             writer.WriteString("id", finding.Id);
             writer.WriteString("severity", finding.Severity.ToString().ToLowerInvariant());
-            writer.WriteString("message", finding.Message);
-            writer.WriteString("remedy", finding.Remedy);
+            writer.WriteString("message", finding.Message.ToString());
+            writer.WriteString("remedy", finding.Remedy.ToString());
             writer.WriteEndObject();
         }
 

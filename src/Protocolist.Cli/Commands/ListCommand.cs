@@ -28,7 +28,7 @@ internal static class ListCommand
         if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
-            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Speaks.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
+            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
             "fluids" => Fluid.Examples.Select(f => (f, "")),
             "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name)),
             _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),

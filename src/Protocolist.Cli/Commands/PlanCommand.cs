@@ -41,9 +41,7 @@ internal static class PlanCommand
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
         if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var request = new PlanRequest(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by };
-        if (request.Validate().Any(f => f.Severity == Severity.Error)) return around.Unread(request.Validate());
-        var made = Planner.Plan(request);
+        var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
         if (options.GetValue(Out) is not { } path) around.Output.Write(text);

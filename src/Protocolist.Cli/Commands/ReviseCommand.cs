@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -51,7 +52,7 @@ internal static class ReviseCommand
         var log = plan is null ? null : around.Files.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, zoneAt, findings)), findings);
         if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var revised = Reviser.Revise(plan, log, shelf, bench);
+        var revised = new Planner(shelf).Revise(plan, log, new PreparedBench(bench));
         if (revised.Value is not { } revision) return around.Unread(revised.Findings);
         foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) around.Error.WriteLine(finding);
         if (Write(around, revision, options.GetValue(Format)!, options.GetValue(Out)) is { } fault) return around.Unread([fault]);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Vessels.Glass;
 using UnitsNet;

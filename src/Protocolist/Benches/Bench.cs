@@ -4,7 +4,7 @@ using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using Protocolist.Reading;
 using Protocolist.Vessels;
 using UnitsNet;

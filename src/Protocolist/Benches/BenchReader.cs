@@ -11,6 +11,9 @@ namespace Protocolist.Benches;
 /// <summary>Reads bench files.</summary>
 public static class BenchReader
 {
+    private static readonly Phrase UnknownZoneRemedy = new("unknown-zone.remedy", "give the id of an IANA time zone, such as Atlantic/Azores");
+    private static readonly Phrase UnknownZone = new("unknown-zone", "there is no time zone '{zone}'");
+
     private const int Format = 1;
 
     /// <summary>Reads a bench from YAML.</summary>
@@ -24,7 +27,7 @@ public static class BenchReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, "a bench", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Bench, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
         var name = fields.Required("bench");
         var zone = Zone(fields, zones, findings);
         var opening = HoursReader.Read(fields, zone ?? DateTimeZone.Utc, findings);
@@ -72,14 +75,14 @@ public static class BenchReader
     {
         if (fields.Required("zone") is not { } id) return null;
         if (zones.GetZoneOrNull(id.Value) is { } zone) return zone;
-        findings.Add(Finding.Error("unknown-zone", $"there is no time zone '{id.Value}'", Suggestion.Nearest(id.Value, zones.Ids) is { } near ? $"did you mean '{near}'?" : "give the id of an IANA time zone, such as Atlantic/Azores", id.Span));
+        findings.Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", id.Value)), Suggestion.Nearest(id.Value, zones.Ids) is { } near ? Suggestion.Of(near) : UnknownZoneRemedy, id.Span));
         return null;
     }
 
     private static BenchTemperatures Temperatures(Fields fields, List<Finding> findings)
     {
         var usual = BenchTemperatures.Usual;
-        if (fields.Nested("temperatures", "'temperatures'") is not { } table) return usual;
+        if (fields.Nested("temperatures") is not { } table) return usual;
         Temperature Of(string key, Temperature otherwise) =>
             table.Quantity(key, Dimension.OfTemperature) is { } range ? Temperature.FromKelvins(range.Middle) : otherwise;
         var temperatures = new BenchTemperatures(Of("room", usual.Room), Of("cold", usual.Cold), Of("coldest", usual.Coldest), Of("hottest", usual.Hottest));
@@ -89,7 +92,7 @@ public static class BenchReader
 
     private static BenchAir? Air(Fields fields)
     {
-        if (fields.Nested("air", "'air'") is not { } table) return null;
+        if (fields.Nested("air") is not { } table) return null;
         var room = table.Quantity("room", Dimension.OfVolume);
         var changes = table.Quantity("changes-per-hour", Dimension.None);
         var hood = table.YesNo("hood") ?? false;

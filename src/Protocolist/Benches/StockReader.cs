@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
@@ -11,6 +12,15 @@ namespace Protocolist.Benches;
 /// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
 internal static class StockReader
 {
+    private static readonly Phrase BadRate = new("bad-rate.text", "'{text}' is not a rate of exchange");
+    private static readonly Phrase BadRateRemedy = new("bad-rate.text.remedy", "write how much of the bench's currency one of it buys, as 0.92");
+    private static readonly Phrase NeedsKind = new("missing-key.stock-kind", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'");
+    private static readonly Phrase NeedsKindRemedy = new("missing-key.stock-kind.remedy", "add 'fluid: ethanol 96 %vol', or the like");
+    private static readonly Phrase AbsurdTime = new("absurd-time", "a supplier does not take {lead}");
+    private static readonly Phrase AbsurdTimeRemedy = new("absurd-time.remedy", "give the time from the order to the delivery, such as 5 d");
+    private static readonly Phrase AbsurdAmount = new("absurd-amount", "'{key}' cannot be {amount}");
+    private static readonly Phrase AbsurdAmountRemedy = new("absurd-amount.remedy", "give one amount that a bench can hold");
+
     private static readonly (string Key, StockKind Kind)[] Kinds =
     [
         ("fluid", StockKind.Fluid),
@@ -25,7 +35,7 @@ internal static class StockReader
         var items = ImmutableArray.CreateBuilder<(StockItem, MappingNode)>();
         foreach (var node in bench.List("stock"))
         {
-            if (Fields.Of(node, "a stock item", findings) is { } fields && Item(fields, findings) is { } item) items.Add((item, (MappingNode)node));
+            if (Fields.Of(node, Named.StockItem, findings) is { } fields && Item(fields, findings) is { } item) items.Add((item, (MappingNode)node));
         }
 
         return items.DrainToImmutable();
@@ -34,7 +44,7 @@ internal static class StockReader
     public static Price? Price(Fields fields, string key, List<Finding> findings)
     {
         if (fields.Scalar(key) is not { } scalar) return null;
-        var price = Quantities.Price.Read(scalar.Value, scalar.Span);
+        var price = Notation.Price.Read(scalar.Value, scalar.Span);
         findings.AddRange(price.Findings);
         return price.Value;
     }
@@ -43,12 +53,12 @@ internal static class StockReader
     public static ImmutableDictionary<string, decimal> ExchangeRates(Fields fields, List<Finding> findings)
     {
         var rates = ImmutableDictionary.CreateBuilder<string, decimal>();
-        if (fields.Nested("exchange-rates", "'exchange-rates'") is not { } table) return rates.ToImmutable();
+        if (fields.Nested("exchange-rates") is not { } table) return rates.ToImmutable();
         foreach (var entry in table.Entries)
         {
             var (code, text) = (entry.Key.Value, table.Scalar(entry.Key.Value)?.Value);
             if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate)) rates[code] = rate;
-            else if (text is not null) findings.Add(Finding.Error("bad-rate", $"'{Excerpt.Of(text)}' is not a rate of exchange", "write how much of the bench's currency one of it buys, as 0.92", entry.Key.Span));
+            else if (text is not null) findings.Add(Finding.Error("bad-rate", BadRate.With(("text", Excerpt.Of(text))), BadRateRemedy, entry.Key.Span));
         }
 
         table.Finish();
@@ -60,7 +70,7 @@ internal static class StockReader
         var named = Kinds.Select(k => (k.Kind, Name: fields.Scalar(k.Key))).Where(k => k.Name is not null).ToList();
         if (named.Count != 1)
         {
-            findings.Add(Finding.Error("missing-key", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'", "add 'fluid: ethanol 96 %vol', or the like", fields.Span));
+            findings.Add(Finding.Error("missing-key", NeedsKind, NeedsKindRemedy, fields.Span));
             return null;
         }
 
@@ -108,10 +118,10 @@ internal static class StockReader
         var packs = ImmutableArray.CreateBuilder<Pack>();
         foreach (var node in item.List("packs"))
         {
-            if (Fields.Of(node, "a pack", findings) is not { } fields) continue;
+            if (Fields.Of(node, Named.Pack, findings) is not { } fields) continue;
             fields.Required("size");
             var size = Amount(fields, "size", kind, findings);
-            var price = fields.Scalar("price") is { } text ? Money.Read(text.Value, text.Span) : null;
+            var price = fields.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
             if (price is not null) findings.AddRange(price.Findings);
             var lead = LeadDays(fields, findings);
             fields.Finish();
@@ -126,8 +136,8 @@ internal static class StockReader
     {
         if (fields.Quantity("lead", Dimension.OfTime) is not { } lead) return 0;
         var days = Math.Ceiling(lead.High / 86400);
-        if (lead.Low >= 0 && days <= StockItemValidator.MostLeadDays) return (int)days;
-        findings.Add(Finding.Error("absurd-time", $"a supplier does not take {Measurable.Text(lead)}", "give the time from the order to the delivery, such as 5 d", fields.Entry("lead")!.Value.Span));
+        if (lead.Low >= 0 && days <= StockLimits.MostLeadDays) return (int)days;
+        findings.Add(Finding.Error("absurd-time", AbsurdTime.With(("lead", lead)), AbsurdTimeRemedy, fields.Entry("lead")!.Value.Span));
         return 0;
     }
 
@@ -138,7 +148,7 @@ internal static class StockReader
         var most = kind == AmountKind.Volume ? 1e3 : kind == AmountKind.Mass ? 1e6 : 1e9;
         if (!range.IsPoint || Math.Abs(range.High) > most || kind == AmountKind.Count && range.Low != Math.Floor(range.Low))
         {
-            findings.Add(Finding.Error("absurd-amount", string.Create(CultureInfo.InvariantCulture, $"'{key}' cannot be {Measurable.Text(range)}"), "give one amount that a bench can hold", fields.Entry(key)!.Value.Span));
+            findings.Add(Finding.Error("absurd-amount", AbsurdAmount.With(("key", key), ("amount", range)), AbsurdAmountRemedy, fields.Entry(key)!.Value.Span));
             return null;
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Vessels;
@@ -10,13 +11,18 @@ namespace Protocolist.Benches;
 /// <summary>Reads the vessels of a bench file.</summary>
 internal static class VesselReader
 {
+    private static readonly Phrase VesselWithoutShape = new(
+        "vessel-without-shape",
+        "the inside of a vessel is a diameter and a height, or a length, a width and a height");
+    private static readonly Phrase VesselWithoutShapeRemedy = new("vessel-without-shape.remedy", "measure it inside");
+
     /// <summary>The vessels and those in use, each with the mapping it was read from.</summary>
     public static ImmutableArray<(Vessel Vessel, MappingNode Node)> Read(Fields bench, List<(VesselInUse Use, MappingNode Node)> inUse, List<Finding> findings)
     {
         var vessels = ImmutableArray.CreateBuilder<(Vessel, MappingNode)>();
         foreach (var node in bench.List("vessels"))
         {
-            if (Fields.Of(node, "a vessel", findings) is not { } fields) continue;
+            if (Fields.Of(node, Named.Vessel, findings) is not { } fields) continue;
             var id = fields.Required("id");
             var inside = Inside(fields, findings);
             var name = fields.Scalar("name");
@@ -47,7 +53,7 @@ internal static class VesselReader
     {
         foreach (var node in vessel.List("in-use"))
         {
-            if (Fields.Of(node, "'in-use'", vessel.Findings) is not { } use) continue;
+            if (Fields.Of(node, Named.Key("in-use"), vessel.Findings) is not { } use) continue;
             var count = use.Whole("count", 1, 100_000) ?? 1;
             var until = use.Date("until");
             use.Finish();
@@ -57,14 +63,14 @@ internal static class VesselReader
 
     private static Money? Priced(ScalarNode text, List<Finding> findings)
     {
-        var price = Money.Read(text.Value, text.Span);
+        var price = MoneyText.Read(text.Value, text.Span);
         findings.AddRange(price.Findings);
         return price.Value;
     }
 
     private static VesselShape? Inside(Fields vessel, List<Finding> findings)
     {
-        if (vessel.Nested("inside", "'inside'") is not { } inside)
+        if (vessel.Nested("inside") is not { } inside)
         {
             vessel.Required("inside");
             return null;
@@ -77,7 +83,7 @@ internal static class VesselReader
         inside.Finish();
         if (diameter is { } d && height is { } h && length is null && width is null) return new VesselShape.Cylinder(d, h);
         if (length is { } l && width is { } w && height is { } high && diameter is null) return new VesselShape.Box(l, w, high);
-        findings.Add(Finding.Error("vessel-without-shape", "the inside of a vessel is a diameter and a height, or a length, a width and a height", "measure it inside", inside.Span));
+        findings.Add(Finding.Error("vessel-without-shape", VesselWithoutShape, VesselWithoutShapeRemedy, inside.Span));
         return null;
     }
 

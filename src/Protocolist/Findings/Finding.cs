@@ -8,7 +8,7 @@ namespace Protocolist.Findings;
 /// <param name="Severity">How much it weighs.</param>
 /// <param name="Message">What is the case, with this input's own numbers.</param>
 /// <param name="Remedy">What to do about it; empty only where the message says it already.</param>
-public sealed record Finding(string Id, Severity Severity, string Message, string Remedy)
+public sealed record Finding(string Id, Severity Severity, Message Message, Message Remedy)
 {
     /// <summary>The place in the input file, where there is one.</summary>
     public SourceSpan Where { get; init; }
@@ -28,7 +28,7 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     /// <param name="remedy">What to do.</param>
     /// <param name="where">The place, where known.</param>
     /// <returns>A finding of <see cref="Severity.Error"/>.</returns>
-    public static Finding Error(string id, string message, string remedy, SourceSpan where = default) =>
+    public static Finding Error(string id, Message message, Message remedy, SourceSpan where = default) =>
         new(id, Severity.Error, message, remedy) { Where = where };
 
     /// <summary>Makes a warning.</summary>
@@ -37,7 +37,7 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     /// <param name="remedy">What to do.</param>
     /// <param name="where">The place, where known.</param>
     /// <returns>A finding of <see cref="Severity.Warning"/>.</returns>
-    public static Finding Warning(string id, string message, string remedy, SourceSpan where = default) =>
+    public static Finding Warning(string id, Message message, Message remedy, SourceSpan where = default) =>
         new(id, Severity.Warning, message, remedy) { Where = where };
 
     /// <summary>Makes a note.</summary>
@@ -46,7 +46,7 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     /// <param name="remedy">What to do, if anything.</param>
     /// <param name="where">The place, where known.</param>
     /// <returns>A finding of <see cref="Severity.Note"/>.</returns>
-    public static Finding Note(string id, string message, string remedy = "", SourceSpan where = default) =>
+    public static Finding Note(string id, Message message, Message remedy = default, SourceSpan where = default) =>
         new(id, Severity.Note, message, remedy) { Where = where };
 
     /// <summary>One line: place, severity, id, message, remedy.</summary>
@@ -55,8 +55,8 @@ public sealed record Finding(string Id, Severity Severity, string Message, strin
     {
         var text = new StringBuilder();
         if (Where.IsKnown || !string.IsNullOrEmpty(Where.File)) text.Append(Where.ToString()).Append(": ");
-        text.Append(Severity.ToString().ToLowerInvariant()).Append(' ').Append(Id).Append(": ").Append(Message);
-        if (Remedy.Length > 0) text.Append("; ").Append(Remedy);
+        text.Append(Severity.ToString().ToLowerInvariant()).Append(' ').Append(Id).Append(": ").Append(Message.ToString());
+        if (!Remedy.IsEmpty) text.Append("; ").Append(Remedy.ToString());
         return ShownText.Line(text.ToString());
     }
 }

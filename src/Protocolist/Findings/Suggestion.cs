@@ -23,14 +23,20 @@ internal static class Suggestion
         return tied ? null : best;
     }
 
+    private static readonly Phrase DidYouMean = new("did-you-mean", "did you mean '{name}'?");
+    private static readonly Phrase NothingFits = new("nothing-can-stand-here", "nothing can stand here");
+    private static readonly Phrase KnownHere = new("known-here", "known here: {names}");
+    private static readonly Phrase SeeTheGuide = new("see-the-guide", "see the authoring guide for the names known here");
+
+    /// <summary>"Did you mean" that name.</summary>
+    public static Message Of(string name) => DidYouMean.With(("name", name));
+
     /// <summary>A remedy: the near name if there is one, else the whole list when it is short enough to read.</summary>
-    public static string For(string misspelt, IReadOnlyCollection<string> known)
+    public static Message For(string misspelt, IReadOnlyCollection<string> known)
     {
-        if (Nearest(misspelt, known) is { } near) return $"did you mean '{near}'?";
-        if (known.Count is 0) return "nothing can stand here";
-        return known.Count <= 24
-            ? $"known here: {string.Join(", ", known.Order(StringComparer.Ordinal))}"
-            : "see the authoring guide for the names known here";
+        if (Nearest(misspelt, known) is { } near) return Of(near);
+        if (known.Count is 0) return NothingFits;
+        return known.Count <= 24 ? KnownHere.With(Argument.Texts("names", known.Order(StringComparer.Ordinal))) : SeeTheGuide;
     }
 
     /// <summary>Edits (insert, delete, replace, swap of neighbours) between two words.</summary>

@@ -168,7 +168,7 @@ internal static class FluidName
     private static Checked<Fluid> Leftover(string text, FluidNameParts parts, SourceSpan where, string remedy = "leave it out") =>
         Fault("unexpected-text", $"'{parts.Extra}' makes no sense in '{text}'", remedy, where);
 
-    private static Checked<Fluid> Fault(string id, string message, string remedy, SourceSpan where) => new(null, [Finding.Error(id, message, remedy, where)]);
+    private static Checked<Fluid> Fault(string id, Message message, Message remedy, SourceSpan where) => new(null, [Finding.Error(id, message, remedy, where)]);
 
-    private static string FluidSuggestion(string words) => words.Length == 0 ? "write a fluid such as 'ethanol 70 %vol'" : Suggestion.For(words, FluidWords.Canonical);
+    private static Message FluidSuggestion(string words) => words.Length == 0 ? "write a fluid such as 'ethanol 70 %vol'" : Suggestion.For(words, FluidWords.Canonical);
 }

@@ -1,4 +1,4 @@
-using Protocolist.Quantities;
+using Protocolist.Notation;
 
 namespace Protocolist.Formulas;
 

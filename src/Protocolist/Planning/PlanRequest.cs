@@ -3,7 +3,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
@@ -11,16 +10,34 @@ namespace Protocolist.Planning;
 
 /// <summary>Everything a plan is made from. The same request always gives the same plan.</summary>
 /// <param name="Specimen">The dead animal, or the lot of alike ones.</param>
-/// <param name="Shelf">The protocols to choose from.</param>
-/// <param name="Bench">The workplace; its zone is the plan's.</param>
+/// <param name="Bench">The workplace, prepared; its zone is the plan's.</param>
 /// <param name="Start">The earliest moment at which work may begin, on the bench's clocks.</param>
-public sealed record PlanRequest(Specimen Specimen, Shelf Shelf, Bench Bench, LocalDateTime Start)
+public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDateTime Start)
 {
     private static readonly PlanRequestValidator Validator = new();
 
+    /// <summary>Asks for one plan on a bench that is prepared for it alone. For many plans prepare the bench once.</summary>
+    /// <param name="specimen">The dead animal, or the lot of alike ones.</param>
+    /// <param name="bench">The workplace.</param>
+    /// <param name="start">The earliest moment at which work may begin.</param>
+    public PlanRequest(Specimen specimen, Bench bench, LocalDateTime start)
+        : this(specimen, new PreparedBench(bench), start)
+    {
+    }
+
+    /// <summary>The dead animal, or the lot of alike ones.</summary>
+    public Specimen Specimen { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Specimen ?? throw new ArgumentNullException(nameof(Specimen));
+
+    /// <summary>The workplace, prepared; its zone is the plan's.</summary>
+    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Bench ?? throw new ArgumentNullException(nameof(Bench));
+
     /// <summary>What is wrong with what is asked, the specimen and the bench, in the same words as of files.</summary>
     /// <returns>Findings, each with the property's path as its subject; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Validate() => [.. ValidatorFindings.Of(Validator, this), .. Specimen.Validate(), .. Bench.Validate()];
+    public ImmutableArray<Finding> Validate() => [.. ValidatorFindings.Of(Validator, this), .. Specimen.Validate(), .. Bench.Findings];
+
+    /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and the plan is marked not to be started.</summary>
+    internal ImmutableArray<Finding> Refusals() =>
+        [.. ValidatorFindings.Of(Validator, this).Concat(Specimen.BeyondLimits()).Concat(Bench.Findings).Where(f => f.Severity == Severity.Error)];
 
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableSortedDictionary<string, string>.Empty;

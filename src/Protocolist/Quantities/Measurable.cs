@@ -86,7 +86,7 @@ public static class Measurable
             return (unit, step);
         }
 
-        var fitting = UnitText.Fitting(si, dimension);
+        var fitting = WrittenUnits.Fitting(si, dimension);
         return (fitting, OneIn(3, fitting.FromSi(si)));
     }
 

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
-using Protocolist.Findings;
 
 namespace Protocolist.Quantities;
 
@@ -24,7 +23,7 @@ public sealed record Money : IComparable<Money>
     public string Currency { get; }
 
     /// <summary>The amount in the currency itself: <c>12.50</c> for 1250 cents.</summary>
-    public decimal Amount => Minor / Scale(Currency);
+    public decimal Amount => Minor / ScaleOf(Currency);
 
     /// <summary>Makes money from an amount that is a whole number of smallest units.</summary>
     /// <param name="amount">The amount, such as 12.5.</param>
@@ -33,7 +32,7 @@ public sealed record Money : IComparable<Money>
     /// <exception cref="ArgumentException">The code is not in ISO 4217, or the amount is finer than its smallest unit, or beyond ten million million smallest units.</exception>
     public static Money Of(decimal amount, string currency)
     {
-        var minor = amount * Scale(currency);
+        var minor = amount * ScaleOf(currency);
         return minor == decimal.Truncate(minor) && Math.Abs(minor) <= MostMinor
             ? new Money((long)minor, currency)
             : throw new ArgumentException($"{amount} {currency} is finer than the smallest unit, or too large.", nameof(amount));
@@ -46,7 +45,7 @@ public sealed record Money : IComparable<Money>
     /// <exception cref="ArgumentException">The code is not in ISO 4217.</exception>
     public static Money OfMinor(long minor, string currency)
     {
-        _ = Scale(currency);
+        _ = ScaleOf(currency);
         return Within(minor, currency);
     }
 
@@ -56,7 +55,7 @@ public sealed record Money : IComparable<Money>
     /// <returns>The money.</returns>
     /// <exception cref="ArgumentException">The code is not in ISO 4217.</exception>
     public static Money Rounded(decimal amount, string currency) =>
-        Within((Int128)decimal.Round(Math.Clamp(amount, -Furthest, Furthest) * Scale(currency), 0, MidpointRounding.AwayFromZero), currency);
+        Within((Int128)decimal.Round(Math.Clamp(amount, -Furthest, Furthest) * ScaleOf(currency), 0, MidpointRounding.AwayFromZero), currency);
 
     /// <summary>No money, in a currency.</summary>
     /// <param name="currency">An ISO 4217 code.</param>
@@ -68,21 +67,6 @@ public sealed record Money : IComparable<Money>
     /// <param name="currency">The currency of the sum, which an empty list needs too.</param>
     /// <returns>The sum.</returns>
     public static Money Sum(IEnumerable<Money> parts, string currency) => parts.Aggregate(Zero(currency), (sum, part) => sum + part);
-
-    /// <summary>Reads text such as <c>12.50 EUR</c>: a plain number with a decimal point, a space, a code.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="where">Its place, for the findings.</param>
-    /// <returns>The money, or findings <c>price-without-currency</c>, <c>unknown-currency</c>, <c>finer-than-the-smallest-coin</c>, <c>not-money</c>.</returns>
-    public static Checked<Money> Read(string text, SourceSpan where = default)
-    {
-        var (amount, currency, finding) = Split(text, where);
-        if (finding is not null) return new(null, [finding]);
-        var minor = amount * Scale(currency);
-        if (Math.Abs(minor) > MostMinor) return new(null, [NotMoney(text, where)]);
-        return minor == decimal.Truncate(minor)
-            ? new(new Money((long)minor, currency), [])
-            : new(null, [Finding.Error("finer-than-the-smallest-coin", $"'{text}' has more decimals than {currency} has ({MinorUnits(currency)})", $"round it, for example to {Rounded(amount, currency)}", where)]);
-    }
 
     /// <summary>How many decimals a currency has: 2 for EUR, 0 for JPY, 3 for KWD; null for a code that is not in ISO 4217.</summary>
     /// <param name="currency">A code.</param>
@@ -144,31 +128,12 @@ public sealed record Money : IComparable<Money>
     /// <inheritdoc/>
     public int CompareTo(Money? other) => other is null ? 1 : Minor.CompareTo(other.In(Currency));
 
-    /// <summary><c>12.50 EUR</c>, with all decimals of the currency; <see cref="Read"/> reads it back.</summary>
+    /// <summary><c>12.50 EUR</c>, with all decimals of the currency.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
         Amount.ToString("F" + MinorUnits(Currency), CultureInfo.InvariantCulture) + " " + Currency;
 
-    /// <summary>Splits "number code"; the code is known when there is no finding.</summary>
-    internal static (decimal Amount, string Currency, Finding? Finding) Split(string text, SourceSpan where)
-    {
-        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (words.Length is 0 or > 2 || !TryNumber(words[0], out var amount)) return (0, "", NotMoney(text, where));
-        if (words.Length == 1)
-            return (amount, "", Finding.Error("price-without-currency", $"'{text}' names no currency", $"write the ISO 4217 code after it, for example '{words[0]} EUR'", where));
-        return MinorUnits(words[1]) is null
-            ? (amount, "", Finding.Error("unknown-currency", $"'{words[1]}' is not an ISO 4217 currency code", "write three capitals such as EUR, GBP or JPY", where))
-            : (amount, words[1], null);
-    }
-
-    private static bool TryNumber(string text, out decimal number) =>
-        decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number)
-        && Math.Abs(number) <= MostMinor;
-
-    private static Finding NotMoney(string text, SourceSpan where) =>
-        Finding.Error("not-money", $"'{text}' is not an amount of money", "write a number with a decimal point, a space and a currency, for example '12.50 EUR'", where);
-
-    private static decimal Scale(string currency) => MinorUnits(currency) switch
+    internal static decimal ScaleOf(string currency) => MinorUnits(currency) switch
     {
         0 => 1,
         2 => 100,

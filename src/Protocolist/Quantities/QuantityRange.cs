@@ -62,7 +62,7 @@ public readonly record struct QuantityRange
     /// <returns>False when the dimensions differ.</returns>
     public bool Contains(QuantityRange other) => Dimension == other.Dimension && Low <= other.Low && other.High <= High;
 
-    /// <summary>Exact text that <see cref="QuantityText"/> reads back as an equal range.</summary>
+    /// <summary>Exact text that reading reads back as an equal range.</summary>
     /// <returns>Text such as <c>2 to 5 mL</c>.</returns>
-    public override string ToString() => QuantityText.Exact(this);
+    public override string ToString() => ExactText.Of(this);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using Protocolist.Findings;
 
 namespace Protocolist.Quantities;
 
@@ -84,21 +83,6 @@ internal static class UnitTable
         ("% v/v", "%vol"), ("%v/v", "%vol"), ("% m/m", "%mass"), ("%m/m", "%mass"), ("% w/w", "%mass"), ("%w/w", "%mass"),
     ];
 
-    /// <summary>Spellings that are refused with an explanation, because they mean two things.</summary>
-    public static readonly FrozenDictionary<string, string> Ambiguous = new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        ["gal"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-        ["fl oz"] = "say 'US fl oz' (29.57 mL) or 'imp fl oz' (28.41 mL)",
-        ["ML"] = "that is a million litres; a millilitre is 'mL'",
-        ["M"] = "say 'mol/L' for a molar strength, 'min' or 'mo' for a time, 'm' for a length",
-        ["Ml"] = "that is a million litres; a millilitre is 'mL'",
-        ["C"] = "say 'degC'",
-        ["F"] = "say 'degF'",
-        ["deg"] = "say 'degC' or 'degF'",
-        ["gallon"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-        ["gallons"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-    }.ToFrozenDictionary(StringComparer.Ordinal);
-
     /// <summary>Words in full, which are not read: the list of symbols is closed. The remedy names the symbol.</summary>
     private static readonly FrozenDictionary<string, string> InFull = FrozenDictionary.ToFrozenDictionary<(string Word, string Symbol), string, string>(
         [
@@ -129,13 +113,9 @@ internal static class UnitTable
     /// <summary>A unit of the list that is known to be there.</summary>
     public static Unit Get(string symbol) => BySymbol[symbol];
 
-    /// <summary>What to write in place of a word that is no unit.</summary>
-    public static string RemedyFor(string word)
-    {
-        if (InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol)) return $"write '{symbol}'";
-        if (word.Length > 1 && BySymbol.ContainsKey(word[..^1])) return $"did you mean '{word[..^1]}'?";
-        return Suggestion.Nearest(word, All.Select(u => u.Symbol)) is { } near ? $"did you mean '{near}'?" : "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like";
-    }
+    /// <summary>The unit that a word in full, such as "grams", stands for; null where it is none.</summary>
+    public static string? SymbolFor(string word) =>
+        InFull.TryGetValue(word, out var symbol) || InFull.TryGetValue(word.TrimEnd('s'), out symbol) ? symbol : null;
 
     /// <summary>The longest unit that starts at <paramref name="at"/> and does not run on into a longer word; its length, or 0.</summary>
     public static int Match(ReadOnlySpan<char> text, int at, out Unit unit)

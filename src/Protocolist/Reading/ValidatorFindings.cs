@@ -6,7 +6,7 @@ using Protocolist.Findings;
 
 namespace Protocolist.Reading;
 
-/// <summary>What a validator of objects says, as findings: the error code is the id, the state of a failure its remedy.</summary>
+/// <summary>What a validator of objects says, as findings: the error code is the id, the state of a failure what is said.</summary>
 internal static class ValidatorFindings
 {
     /// <summary>Keys of our files that are not called as their property is.</summary>
@@ -15,6 +15,30 @@ internal static class ValidatorFindings
         new("shape", "inside"), new("opened-on", "opened"), new("lead-days", "lead"), new("loss-per-year", "loses-a-year"), new("vessels-in-use", "in-use"),
         new("opening", "hours"), new("disposal-prices", "disposal"), new("waste-rules", "waste"),
     ]);
+
+    /// <summary>What a rule says where it is broken: message and remedy as facts, the id as its error code.</summary>
+    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, Message> message, Func<T, Message> remedy) =>
+        rule.WithErrorCode(id).WithMessage(id).WithState(value => new Told(message(value), remedy(value)));
+
+    /// <summary>The same of a rule for each item of a list, or of one whose words tell the value.</summary>
+    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, TProperty, Message> message, Message remedy) =>
+        rule.WithErrorCode(id).WithMessage(id).WithState((value, property) => new Told(message(value, property), remedy));
+
+    /// <summary>One broken rule as a finding without a place.</summary>
+    public static Finding Of(ValidationFailure failure)
+    {
+        var told = failure.CustomState switch
+        {
+            Told state => state,
+            Message remedy => new(failure.ErrorMessage, remedy),
+            var remedy => new(failure.ErrorMessage, remedy as string ?? ""),
+        };
+        return new(failure.ErrorCode, SeverityOf(failure), told.Message, told.Remedy);
+    }
+
+    /// <summary>A broken rule of another object, under a property of this one.</summary>
+    public static ValidationFailure Failure(Finding finding, string property) =>
+        new(property, finding.Id) { ErrorCode = finding.Id, CustomState = new Told(finding.Message, finding.Remedy), Severity = (FluentValidation.Severity)(2 - (int)finding.Severity) };
 
     /// <summary>Of an object that comes from no file; the subject is the property's path in kebab-case, such as <c>stock[2].packs[0].price</c>.</summary>
     public static ImmutableArray<Finding> Of<T>(AbstractValidator<T> validator, T value) =>
@@ -56,16 +80,14 @@ internal static class ValidatorFindings
             : (path[..bracket], index, path[(end + 1)..].TrimStart('.'));
     }
 
-    public static Finding Of(ValidationFailure failure)
+    private static Findings.Severity SeverityOf(ValidationFailure failure) => failure.Severity switch
     {
-        var severity = failure.Severity switch
-        {
-            FluentValidation.Severity.Error => Findings.Severity.Error,
-            FluentValidation.Severity.Warning => Findings.Severity.Warning,
-            _ => Findings.Severity.Note,
-        };
-        return new(failure.ErrorCode, severity, failure.ErrorMessage, failure.CustomState as string ?? "");
-    }
+        FluentValidation.Severity.Error => Findings.Severity.Error,
+        FluentValidation.Severity.Warning => Findings.Severity.Warning,
+        _ => Findings.Severity.Note,
+    };
 
     private static string Kebab(string path) => string.Join('.', path.Split('.').Select(JsonNamingPolicy.KebabCaseLower.ConvertName));
+
+    private sealed record Told(Message Message, Message Remedy);
 }

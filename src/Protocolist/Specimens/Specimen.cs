@@ -14,6 +14,7 @@ namespace Protocolist.Specimens;
 public sealed record Specimen
 {
     private static readonly SpecimenValidator Validator = new();
+    private static readonly SpecimenLimits Limits = new();
 
     /// <summary>The catalogue or field number.</summary>
     public required string Id { get; init; }
@@ -111,6 +112,9 @@ public sealed record Specimen
     /// <summary>What can be said of it without knowing its group: values that cannot be, and values that contradict each other; the same, in the same words, as of a file.</summary>
     /// <returns>Findings, each with the property as its subject, in kebab-case as a specimen file has it; empty where nothing is wrong.</returns>
     public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
+
+    /// <summary>Those of them that nothing can be reckoned with.</summary>
+    internal ImmutableArray<Finding> BeyondLimits() => ValidatorFindings.Of(Limits, this);
 
     /// <summary>The measured length of the given kind, where there is one; <see cref="Length"/> is not looked at.</summary>
     /// <param name="kind">Which length.</param>

@@ -13,8 +13,7 @@ namespace Protocolist.Specimens;
 /// <remarks>
 /// Every rule carries a kebab-case error code and, as its state, the remedy. Codes: <c>missing-id</c>, <c>count-below-one</c>,
 /// <c>not-positive</c>, <c>absurd-size</c>, <c>no-measurement</c>, <c>part-longer-than-whole</c>, <c>thickness-over-width</c>,
-/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, <c>absurd-date</c>, <c>absurd-count</c>, <c>absurd-lot</c>,
-/// <c>not-one-line</c>, <c>unreadable-character</c>, <c>text-too-long</c>, <c>unknown-word</c>, and those of <see cref="TaxonGroups.Resolve"/>.
+/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, those of <see cref="SpecimenLimits"/>, and those of <see cref="TaxonGroups.Resolve"/>.
 /// What contradicts itself only for a known group is found by <see cref="BodyMeasure"/>.
 /// </remarks>
 internal sealed class SpecimenValidator : AbstractValidator<Specimen>
@@ -24,34 +23,23 @@ internal sealed class SpecimenValidator : AbstractValidator<Specimen>
     private static readonly Length LongestAnimal = UnitsNet.Length.FromMeters(60); // a siphonophore or bootlace worm: from memory
     private static readonly Volume LargestAnimal = Volume.FromCubicMeters(220);
 
-    /// <summary>No museum jars more at once; beyond it sums of fluids leave what stock is counted in. The project's choice.</summary>
-    private static readonly Mass HeaviestLot = Mass.FromTonnes(500);
+    private static readonly Phrase NotPositive = new("not-positive", "{name} is {value}, and must be a number above 0");
+    private static readonly Phrase NotPositiveRemedy = new("not-positive.remedy", "measure it, or leave it out: what is missing is estimated");
+    private static readonly Phrase Absurd = new("absurd-size", "{name} is {value}, more than any animal ({most})");
+    private static readonly Phrase AbsurdRemedy = new("absurd-size.remedy", "check the unit and the decimal point");
 
-    private const int MostAnimals = 1_000_000;
-
+    /// <summary>Sets the rules up.</summary>
     public SpecimenValidator()
     {
+        Include(new SpecimenLimits());
         RuleFor(s => s.Id).NotEmpty()
             .WithErrorCode("missing-id").WithMessage("the specimen has no id").WithState(_ => "give id: the catalogue or field number");
         RuleFor(s => s.Count).GreaterThanOrEqualTo(1)
             .WithErrorCode("count-below-one").WithMessage(s => Invariant($"count is {s.Count}, and must be 1 or more")).WithState(_ => "count the animals");
-        RuleFor(s => s.Count).LessThanOrEqualTo(MostAnimals)
-            .WithErrorCode("absurd-count").WithMessage(s => Invariant($"count is {s.Count}, and {MostAnimals} is the most")).WithState(_ => "plan for a part of the lot");
-        Texts();
-        Known(s => s.Sex);
-        Known(s => s.LifeStage);
-        Known(s => s.Condition);
-        Known(s => s.IntendedUse);
-        RuleFor(s => s.FoundOn).IsSane();
-        RuleFor(s => s.DiedAt).IsSane();
 
         Sized(s => s.Mass, m => m.Kilograms, HeaviestAnimal.Kilograms, Dimension.OfMass);
         Sized(s => s.DisplacementVolume, v => v.CubicMeters, LargestAnimal.CubicMeters, Dimension.OfVolume);
         Positive(s => s.LotMass, m => m.Kilograms, Dimension.OfMass);
-        RuleFor(s => s.Count).Must((s, _) => !(LotOf(s) > HeaviestLot.Kilograms))
-            .WithErrorCode("absurd-lot")
-            .WithMessage(s => Invariant($"{s.Count} animals together would weigh {Measurable.Text(LotOf(s), Dimension.OfMass)}, more than is ever planned at once ({HeaviestLot.Kilograms:0} kg)"))
-            .WithState(_ => "check the count and the units; the measurements are those of one animal");
         Sized(s => s.Length, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
         Sized(s => s.TotalLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
         Sized(s => s.StandardLength, l => l.Meters, LongestAnimal.Meters, Dimension.OfLength);
@@ -95,53 +83,25 @@ internal sealed class SpecimenValidator : AbstractValidator<Specimen>
             var specimen = context.InstanceToValidate;
             foreach (var finding in TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Findings)
             {
-                context.AddFailure(new FluentValidation.Results.ValidationFailure(finding.Id == "unknown-higher-taxon" ? nameof(Specimen.HigherTaxon) : nameof(Specimen.Group), finding.Message)
-                {
-                    ErrorCode = finding.Id,
-                    CustomState = finding.Remedy,
-                    Severity = finding.Severity == Findings.Severity.Error ? FluentValidation.Severity.Error : FluentValidation.Severity.Warning,
-                });
+                context.AddFailure(ValidatorFindings.Failure(finding, finding.Id == "unknown-higher-taxon" ? nameof(Specimen.HigherTaxon) : nameof(Specimen.Group)));
             }
         });
     }
 
-    private void Texts()
-    {
-        RuleFor(s => s.Id).IsLine();
-        RuleFor(s => s.Group).IsLine();
-        RuleFor(s => s.ScientificName).IsLine();
-        RuleFor(s => s.HigherTaxon).IsLine();
-        RuleFor(s => s.Where).IsLine();
-        RuleFor(s => s.HowObtained).IsLine();
-        RuleFor(s => s.CollectedBy).IsLine();
-        RuleForEach(s => s.Permits).IsLine();
-        RuleFor(s => s.Notes).IsProse();
-    }
-
-    private void Known<T>(Expression<Func<Specimen, T?>> property)
-        where T : struct, Enum =>
-        RuleFor(property).Must(w => w is not { } word || Enum.IsDefined(word))
-            .WithErrorCode("unknown-word").WithMessage(s => $"'{Words(property)}' has a value that there is no word for").WithState(_ => "give one of its values");
-
-    /// <summary>All animals together, by whichever is given; NaN where nothing is.</summary>
-    private static double LotOf(Specimen specimen) =>
-        Math.Max(specimen.LotMass?.Kilograms ?? 0, specimen.Count * (specimen.Mass?.Kilograms ?? (specimen.DisplacementVolume?.CubicMeters * 1000) ?? 0));
-
     private void Positive<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, Dimension dimension)
         where T : struct =>
         RuleFor(property).Must(v => v is null || (number(v.Value) > 0 && double.IsFinite(number(v.Value))))
-            .WithErrorCode("not-positive")
-            .WithMessage(s => $"{Words(property)} is {Measurable.Text(Number(property, number, s), dimension)}, and must be above 0")
-            .WithState(_ => "measure it, or leave it out: what is missing is estimated");
+            .Says("not-positive", s => NotPositive.With(("name", Words(property)), Argument.Of("value", Number(property, number, s), dimension)), _ => NotPositiveRemedy);
 
     private void Sized<T>(Expression<Func<Specimen, T?>> property, Func<T, double> number, double most, Dimension dimension)
         where T : struct
     {
         Positive(property, number, dimension);
         RuleFor(property).Must(v => v is null || !double.IsFinite(number(v.Value)) || number(v.Value) <= most)
-            .WithErrorCode("absurd-size")
-            .WithMessage(s => $"{Words(property)} is {Measurable.Text(Number(property, number, s), dimension)}, more than any animal ({Measurable.Text(most, dimension)})")
-            .WithState(_ => "check the unit and the decimal point");
+            .Says(
+                "absurd-size",
+                s => Absurd.With(("name", Words(property)), Argument.Of("value", Number(property, number, s), dimension), Argument.Of("most", most, dimension)),
+                _ => AbsurdRemedy);
     }
 
     private void PartOfTotal(Expression<Func<Specimen, Length?>> property, string name)

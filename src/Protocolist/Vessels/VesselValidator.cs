@@ -1,7 +1,4 @@
-using System.Linq.Expressions;
 using FluentValidation;
-using Protocolist.Quantities;
-using Protocolist.Reading;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -10,34 +7,15 @@ namespace Protocolist.Vessels;
 /// <summary>Checks a vessel that a program or a file describes. Error codes are finding ids; the remedy travels in <c>CustomState</c>.</summary>
 internal sealed class VesselValidator : AbstractValidator<Vessel>
 {
-    private const int MostAtHand = 100_000;
-    private const int MostLeadDays = 3650;
-    private const int MostLosses = 12;
-    private const decimal MostPrice = 10_000_000;
-
     /// <summary>Makes the validator; it holds no state and may be shared.</summary>
     public VesselValidator()
     {
+        Include(new VesselLimits());
         RuleFor(v => v.Id)
             .Must(id => !string.IsNullOrWhiteSpace(id))
             .WithErrorCode("vessel-without-id")
             .WithMessage("a vessel has no id")
             .WithState(_ => "give each kind of vessel a short name of its own, such as jar-1-l");
-        RuleFor(v => v.Id).IsLine();
-        RuleFor(v => v.Name).IsLine();
-        Known(v => v.Wall);
-        Known(v => v.Lid);
-        Known(v => v.Seal);
-        Known(v => v.Closure);
-        RuleFor(v => v.Price).Must(p => p is null or { Minor: >= 0 })
-            .WithErrorCode("negative-price").WithMessage(v => $"a vessel cannot cost {v.Price}").WithState(_ => "write what one costs");
-        RuleFor(v => v.Price).Must(p => p is null or { Amount: <= MostPrice })
-            .WithErrorCode("absurd-price").WithMessage(v => $"a vessel cannot cost {v.Price}").WithState(_ => "check the figure and the currency");
-        RuleFor(v => v.LeadDays).InclusiveBetween(0, MostLeadDays)
-            .WithErrorCode("absurd-time").WithMessage(v => Invariant($"vessel '{v.Id}' does not take {v.LeadDays} days to arrive"))
-            .WithState(_ => "give the time from the order to the delivery, such as 5 d");
-        RuleFor(v => v.Count).LessThanOrEqualTo(MostAtHand)
-            .WithErrorCode("vessel-count-absurd").WithMessage(v => Invariant($"vessel '{v.Id}' has a count of {v.Count}; {MostAtHand} is the most")).WithState(_ => "count them");
         RuleFor(v => v.Count)
             .GreaterThanOrEqualTo(0)
             .WithErrorCode("vessel-count-negative")
@@ -57,11 +35,6 @@ internal sealed class VesselValidator : AbstractValidator<Vessel>
         Panes();
     }
 
-    private void Known<T>(Expression<Func<Vessel, T>> property)
-        where T : struct, Enum =>
-        RuleFor(property).Must(w => Enum.IsDefined(w))
-            .WithErrorCode("unknown-word").WithMessage(v => $"vessel '{v.Id}' has a material or a closure that there is no word for").WithState(_ => "give one of its values");
-
     private void Panes() => RuleFor(v => v.Pane)
         .Must(pane => pane is null or { Millimeters: >= 1 and <= 60 })
         .WithErrorCode("vessel-pane-absurd")
@@ -70,7 +43,6 @@ internal sealed class VesselValidator : AbstractValidator<Vessel>
 
     private void Dimensions()
     {
-        Losses();
         RuleFor(v => v.Shape)
             .Must(shape => Sides(shape).All(side => side.Length.Meters is >= 0.005 and <= 5))
             .WithErrorCode("vessel-dimension-absurd")
@@ -84,13 +56,6 @@ internal sealed class VesselValidator : AbstractValidator<Vessel>
             .WithMessage(v => Invariant($"vessel '{v.Id}' is said to hold {v.Capacity!.Value.Milliliters:0.#} mL, but its inside comes to {v.Shape.Inside.Milliliters:0.#} mL"))
             .WithState(_ => "measure again, or fill it with water from a measuring cylinder; a radius given for a diameter makes it four times too small");
     }
-
-    /// <summary>What a vessel loses in a year against what it holds: whoever loses more each month has no lid.</summary>
-    private void Losses() => RuleFor(v => v.LossPerYear)
-        .Must((vessel, loss) => loss is not { Liters: var litres } || litres >= 0 && litres <= MostLosses * vessel.Shape.Inside.Liters)
-        .WithErrorCode("vessel-loss-absurd")
-        .WithMessage(v => $"vessel '{v.Id}' of {Measurable.Text(v.Shape.Inside.CubicMeters, Dimension.OfVolume)} does not lose {Measurable.Text(v.LossPerYear!.Value.CubicMeters, Dimension.OfVolume)} in a year")
-        .WithState(_ => "give what one of it loses in a year, or leave it out");
 
     private static IEnumerable<(string Name, Length Length)> Sides(VesselShape shape) => shape switch
     {

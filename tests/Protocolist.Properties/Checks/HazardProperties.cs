@@ -14,7 +14,7 @@ public class HazardProperties
 
     [Fact]
     public void Removing_a_hazard_wholly_leaves_no_finding_of_it() =>
-        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.Where(h => h.Gone).SelectMany(h => Of(h.Remove(plan), h).Select(f => $"after '{h.Remedy}': {f}")))).Try(250);
+        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.Where(h => h.Gone).SelectMany(h => Of(h.Remove(plan), h).Select(f => $"after '{h.Remedy.ToString()}': {f}")))).Try(250);
 
     /// <summary>The two properties above would hold of checks that never speak; here every hazard is met.</summary>
     [Fact]
@@ -36,7 +36,7 @@ public class HazardProperties
         foreach (var after in Of(hazard.Remove(plan), hazard).GroupBy(f => f.Id))
         {
             var (count, gravest) = before.GetValueOrDefault(after.Key);
-            if (after.Count() > count || after.Max(f => f.Severity) > gravest) yield return $"'{hazard.Remedy}' adds {after.First()}";
+            if (after.Count() > count || after.Max(f => f.Severity) > gravest) yield return $"'{hazard.Remedy.ToString()}' adds {after.First()}";
         }
     }
 

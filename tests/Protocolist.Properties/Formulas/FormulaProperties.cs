@@ -69,8 +69,8 @@ public class FormulaProperties
 
         Assert.InRange(fault!.Offset, 0, text.Length);
         Assert.InRange(fault.Offset + fault.Length, 1, text.Length + 1);
-        Assert.NotEmpty(fault.Message);
-        Assert.NotEmpty(fault.Remedy);
+        Assert.NotEmpty(fault.Message.ToString());
+        Assert.NotEmpty(fault.Remedy.ToString());
     });
 
     [Property(MaxTest = 300)]
@@ -83,7 +83,7 @@ public class FormulaProperties
         {
             var value = Load(sketch).Evaluate(world.One);
             Formula.Parse(damaged, FormulaWorld.Scope, out var fault);
-            return string.Create(CultureInfo.InvariantCulture, $"{value}|{value.Quantity.Low:R}|{value.Quantity.High:R}|{fault?.Message}|{fault?.Remedy}");
+            return string.Create(CultureInfo.InvariantCulture, $"{value}|{value.Quantity.Low:R}|{value.Quantity.High:R}|{fault?.Message.ToString()}|{fault?.Remedy.ToString()}");
         }
     });
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FsCheck;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Properties.Quantities;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Testing;
 
@@ -25,7 +26,7 @@ public class QuantityTextProperties
     [
         .. from a in UnitTable.All
            from b in UnitTable.All
-           where a.Offset == 0 && b.Offset == 0 && UnitText.SiOf(a.Dimension / b.Dimension) is var si && (si.Length == 0 || QuantityText.Read($"1 {si}", out _) is null)
+           where a.Offset == 0 && b.Offset == 0 && WrittenUnits.SiOf(a.Dimension / b.Dimension) is var si && (si.Length == 0 || QuantityText.Read($"1 {si}", out _) is null)
            select a.Per(b),
     ];
 
@@ -73,8 +74,8 @@ public class QuantityTextProperties
         if (QuantityText.Read(text, out _) is not { } fault) return;
         Assert.InRange(fault.Offset, 0, text.Length);
         Assert.InRange(fault.Length, 1, text.Length + 1);
-        Assert.NotEmpty(fault.Message);
-        Assert.NotEmpty(fault.Remedy);
+        Assert.NotEmpty(fault.Message.ToString());
+        Assert.NotEmpty(fault.Remedy.ToString());
     });
 
     [Property(MaxTest = 500, Arbitrary = [typeof(QuantityTextProperties)])]
@@ -85,7 +86,7 @@ public class QuantityTextProperties
         foreach (var culture in Cultures.Awkward) Assert.Equal(here, Cultures.Under(culture, () => Texts(range)));
 
         static string Texts(QuantityRange range) =>
-            string.Create(CultureInfo.InvariantCulture, $"{QuantityText.Exact(range)}|{Measurable.Text(range)}|{range.Dimension}|{QuantityText.Read(QuantityText.Exact(range), out var read)}{read.Low:R}|{QuantityText.Read("5 IN", out _)}|{QuantityText.Read("2,5 i", out _)}");
+            string.Create(CultureInfo.InvariantCulture, $"{ExactText.Of(range)}|{Measurable.Text(range)}|{range.Dimension}|{QuantityText.Read(ExactText.Of(range), out var read)}{read.Low:R}|{QuantityText.Read("5 IN", out _)}|{QuantityText.Read("2,5 i", out _)}");
     }
 
     private static void AssertRoundTrip(QuantityRange range)

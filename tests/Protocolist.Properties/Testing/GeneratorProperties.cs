@@ -60,7 +60,7 @@ public class GeneratorProperties
     {
         var served = SpecimenGenerator.Valid(Bundled).Generator.Some(30 * Bundled.Protocols.Length, 50)
             .Select(f => BodyMeasure.Of(SpecimenReader.Read(f.Source).Value!).Value).OfType<BodyMeasure>()
-            .Select(b => SelectPass.Run(b, Bundled).Value?.Id).ToHashSet();
+            .Select(b => Protocolist.Planning.Selecting.SelectPass.Run(b, new(Bundled)).Value?.Id).ToHashSet();
 
         Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, served));
     }
@@ -71,6 +71,6 @@ public class GeneratorProperties
     private static bool Placed(IEnumerable<Finding> findings, string text)
     {
         var lines = text.Split('\n').Length + 1;
-        return findings.All(f => f.Id.Length > 0 && f.Message.Length > 0 && (!f.Where.IsKnown || (f.Where.Line <= lines && f.Where.Column >= 1)));
+        return findings.All(f => f.Id.Length > 0 && f.Message.ToString().Length > 0 && (!f.Where.IsKnown || (f.Where.Line <= lines && f.Where.Column >= 1)));
     }
 }

@@ -74,7 +74,7 @@ public class BenchReaderTests
 
         var errors = read.Findings.Where(f => f.Severity == Severity.Error).ToList();
         Assert.Contains(errors, f => (id is null || f.Id == id) && f.Where.Line == line && (column is null || f.Where.Column == column));
-        Assert.All(errors, f => Assert.NotEmpty(f.Remedy));
+        Assert.All(errors, f => Assert.NotEmpty(f.Remedy.ToString()));
     }
 
     [Fact]

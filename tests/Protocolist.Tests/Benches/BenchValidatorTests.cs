@@ -5,7 +5,7 @@ using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -72,7 +72,7 @@ public class BenchValidatorTests
     {
         var finding = Assert.Single(bench.Validate());
         Assert.Equal((id, subject), (finding.Id, finding.Subject));
-        Assert.NotEmpty(finding.Remedy);
+        Assert.False(finding.Remedy.IsEmpty);
     }
 
     [Fact]

@@ -65,7 +65,7 @@ public class AllChecksTests
     [InlineData("vessel-too-heavy-to-lift", "vessel-too-heavy-to-lift")]
     public void What_a_pass_found_and_a_check_says_comes_once(string found, string said)
     {
-        var told = AllChecks.Review(Good.Told(found)).Where(f => f.Message == "told").ToList();
+        var told = AllChecks.Review(Good.Told(found)).Where(f => f.Message.ToString() == "told").ToList();
         Assert.Equal(said, Assert.Single(told).Id);
         Assert.Equal(AllChecks.All.Single(c => c.Id == said).Source, told[0].Source);
     }
@@ -78,7 +78,7 @@ public class AllChecksTests
     [InlineData("spent-fluid-ph-unknown")]
     [InlineData("rule-over-promises")]
     [InlineData("stock-expired")]
-    public void What_a_check_looks_at_again_is_not_told_by_the_pass_too(string found) => Assert.DoesNotContain(AllChecks.Review(Good.Told(found)), f => f.Message == "told");
+    public void What_a_check_looks_at_again_is_not_told_by_the_pass_too(string found) => Assert.DoesNotContain(AllChecks.Review(Good.Told(found)), f => f.Message.ToString() == "told");
 
     [Fact]
     public void What_no_check_says_stays_as_the_pass_found_it() =>

@@ -17,12 +17,12 @@ public class BodyWaitsTests
         var finding = Assert.Single(Found(Condition.Fresh, ClosedWeek), f => f.Id == "body-waits");
 
         Assert.Equal(Severity.Warning, finding.Severity);
-        Assert.Contains("fresh, 19 °C in the room", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("waits 4 d from Tue 2027-03-30 09:00", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("nobody can begin before Sat 2027-04-03 09:00", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("3 d at most, which is not enough here", finding.Remedy, StringComparison.Ordinal);
-        Assert.Contains("ice bursts cells", finding.Remedy, StringComparison.Ordinal);
-        Assert.Contains("open the bench on Tue 2027-03-30, though it is closed", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("fresh, 19 °C in the room", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("waits 4 d from Tue 2027-03-30 09:00", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("nobody can begin before Sat 2027-04-03 09:00", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("3 d at most, which is not enough here", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("ice bursts cells", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("open the bench on Tue 2027-03-30, though it is closed", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,14 +35,14 @@ public class BodyWaitsTests
         var saturday = new LocalDateTime(2027, 3, 6, 14, 0);
 
         Assert.DoesNotContain(Found(Condition.Chilled, ClosedWeek, saturday), f => f.Id == "body-waits");
-        Assert.Contains("that keeps it until then", Assert.Single(Found(Condition.Fresh, ClosedWeek, saturday), f => f.Id == "body-waits").Remedy, StringComparison.Ordinal);
+        Assert.Contains("that keeps it until then", Assert.Single(Found(Condition.Fresh, ClosedWeek, saturday), f => f.Id == "body-waits").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_frozen_body_can_wait_and_a_thawed_one_is_not_frozen_again()
     {
         Assert.DoesNotContain(Found(Condition.Frozen, ClosedWeek), f => f.Id == "body-waits");
-        Assert.StartsWith("do not freeze it again", Assert.Single(Found(Condition.Thawed, ClosedWeek), f => f.Id == "body-waits").Remedy, StringComparison.Ordinal);
+        Assert.StartsWith("do not freeze it again", Assert.Single(Found(Condition.Thawed, ClosedWeek), f => f.Id == "body-waits").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public class BodyWaitsTests
         var found = Found(Condition.Fresh, ClosedWeek, died: Instant.FromUtc(2027, 3, 30, 6, 0));
 
         Assert.DoesNotContain(found, f => f.Id == "body-waits");
-        Assert.Contains("open the bench on Tue 2027-03-30", Assert.Single(found, f => f.Id == "too-late-after-death").Remedy, StringComparison.Ordinal);
+        Assert.Contains("open the bench on Tue 2027-03-30", Assert.Single(found, f => f.Id == "too-late-after-death").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Found(Condition condition, string bench, LocalDateTime? start = null, Instant? died = null) =>

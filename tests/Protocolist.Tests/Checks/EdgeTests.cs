@@ -15,7 +15,7 @@ internal sealed record Edge(string Id, Severity Severity, string[] Says, Func<Re
     public static Edge Notes(string id, string[] says, Func<ReviewCase> past, Func<ReviewCase> before) => new(id, Severity.Note, says, past, before);
 
     /// <summary>Whether a finding is this one: of its severity, with all its words in what is the case or what to do.</summary>
-    public bool Is(Finding finding) => finding.Severity == Severity && Says.All(w => $"{finding.Message}\n{finding.Remedy}".Contains(w, StringComparison.Ordinal));
+    public bool Is(Finding finding) => finding.Severity == Severity && Says.All(w => $"{finding.Message.ToString()}\n{finding.Remedy.ToString()}".Contains(w, StringComparison.Ordinal));
 }
 
 public class EdgeTests
@@ -37,7 +37,7 @@ public class EdgeTests
         var row = Edge.All[edge];
         var found = Of(row.Id, row.Past());
         Assert.True(found.Exists(row.Is), $"{name}: {string.Join(" | ", found)}");
-        Assert.All(found, f => Assert.NotEqual("", f.Remedy));
+        Assert.All(found, f => Assert.NotEqual("", f.Remedy.ToString()));
     }
 
     [Theory]

@@ -24,15 +24,15 @@ public class HouseCheckTests
         var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
         Assert.Equal(Severity.Error, found.Severity);
         Assert.Equal(["fix.last", "specimen.mass"], found.Figures.Order());
-        Assert.Contains("20 d", found.Message, StringComparison.Ordinal);
+        Assert.Contains("20 d", found.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void House_check_tells_its_condition_and_what_each_name_in_it_stands_for_here()
     {
         var found = Assert.Single(AllChecks.Review(Cases.More(Check("fix.last < 21 d and specimen.mass > 30 g"))), f => f.Id == "fix-long-enough");
-        Assert.Equal("our large fishes lie three weeks (fix.last < 21 d and specimen.mass > 30 g; here fix.last is 20 d, specimen.mass is 40 g)", found.Message);
-        Assert.Equal("leave it longer", found.Remedy);
+        Assert.Equal("our large fishes lie three weeks (fix.last < 21 d and specimen.mass > 30 g; here fix.last is 20 d, specimen.mass is 40 g)", found.Message.ToString());
+        Assert.Equal("leave it longer", found.Remedy.ToString());
         Assert.Equal("common practice", found.Source);
     }
 
@@ -40,7 +40,7 @@ public class HouseCheckTests
     public void House_check_that_holds_for_a_part_of_a_range_says_so()
     {
         var plan = Cases.More(Check("fix.last < 21 d")) with { ValueOf = _ => Protocolist.Formulas.FormulaValue.Of(new Protocolist.Quantities.QuantityRange(20 * 86400, 22 * 86400, Protocolist.Quantities.Dimension.OfTime)) };
-        Assert.Equal("our large fishes lie three weeks, for a part of the range (fix.last < 21 d; here fix.last is 20 to 22 d)", Assert.Single(HouseChecks.Of(plan)).Message);
+        Assert.Equal("our large fishes lie three weeks, for a part of the range (fix.last < 21 d; here fix.last is 20 to 22 d)", Assert.Single(HouseChecks.Of(plan)).Message.ToString());
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public class HouseCheckTests
     {
         var found = AllChecks.Review(Cases.More("severities:\n  permit-not-noted: {as: error, because: the district asks for one}").Specimen(s => s with { Permits = [] }));
         Assert.Equal(Severity.Error, found.Single(f => f.Id == "permit-not-noted").Severity);
-        Assert.Contains(found, f => f.Id == "severity-changed" && f.Message.Contains("the district asks for one", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.Id == "severity-changed" && f.Message.ToString().Contains("the district asks for one", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -85,7 +85,7 @@ public class HouseCheckTests
         var found = AllChecks.Review(plan);
         Assert.Equal(Severity.Warning, found.Single(f => f.Id == "rabies-prone").Severity);
         Assert.Contains(found, f => f.Id == "check-cannot-be-lowered");
-        Assert.Contains(Weighing.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
+        Assert.Contains(SeverityChanges.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
     }
 
     [Fact]
@@ -94,15 +94,15 @@ public class HouseCheckTests
         var plan = Cases.More("severities:\n  anthrax-signs: {as: warning, because: we are used to it}").Group("mammal").Specimen(s => s with { Notes = "unclotted blood" });
         var found = AllChecks.Review(plan);
         Assert.Equal(Severity.Error, found.Single(f => f.Id == "anthrax-signs").Severity);
-        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered" && f.Message.EndsWith("not lowered to a warning", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.Id == "check-cannot-be-lowered" && f.Message.ToString().EndsWith("not lowered to a warning", StringComparison.Ordinal));
         Assert.DoesNotContain(found, f => f.Id == "severity-changed");
     }
 
     [Fact]
     public void Unknown_check_and_taken_id_are_errors_of_the_file()
     {
-        Assert.Contains(Weighing.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
-        Assert.Contains(Weighing.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
     }
 
     [Fact]
@@ -110,9 +110,9 @@ public class HouseCheckTests
     {
         var plan = Cases.Good.Lasts("wash", NodaTime.Duration.FromHours(23));
         var explained = Explanation.Of(plan.Plan with { Findings = [.. AllChecks.Review(plan)] }, "wash-too-short").Value!;
-        Assert.Equal("warning", explained.Figure.Value);
-        Assert.Contains("USGS", explained.Figure.Source, StringComparison.Ordinal);
-        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Figure.Id));
+        Assert.Equal("warning", explained.Value.ToString());
+        Assert.Contains("USGS", explained.Source, StringComparison.Ordinal);
+        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Id));
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public class HouseCheckTests
     {
         var all = Cases.Good.Steps.SelectMany(s => s.Step.Cautions).ToList();
         Assert.Equal(all.Count, all.Distinct().Count());
-        Assert.Contains(all, c => c.StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.Contains("may cause cancer (H350)", StringComparison.Ordinal));
-        Assert.Contains(all, c => c.Contains("OSHA", StringComparison.Ordinal) && c.Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.Contains("2019", StringComparison.Ordinal));
-        Assert.Single(all, c => c.Contains("safety data sheet", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.ToString().Contains("may cause cancer (H350)", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().Contains("OSHA", StringComparison.Ordinal) && c.ToString().Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.ToString().Contains("2019", StringComparison.Ordinal));
+        Assert.Single(all, c => c.ToString().Contains("safety data sheet", StringComparison.Ordinal));
     }
 }

@@ -36,8 +36,8 @@ public class KeptFindingsTests
 
     private static string Line(Finding f) => $"""
           {f.Severity.ToString().ToLowerInvariant()} {f.Id}{(f.Subject.Length > 0 ? $" at {f.Subject}" : "")}
-            {f.Message}
-            remedy: {f.Remedy}
+            {f.Message.ToString()}
+            remedy: {f.Remedy.ToString()}
             figures: {string.Join(", ", f.Figures)}
             source: {f.Source}
 

@@ -92,7 +92,7 @@ public class BlendSolverTests
     {
         var sixteen = Enumerable.Range(0, 16).Select(i => new Blendable(i / 20.0, Endless, 0)).ToArray();
         Assert.NotNull(BlendSolver.Solve(sixteen, 10, 4));
-        Assert.StartsWith("Too many liquids to search.", Assert.Throws<ArgumentException>(() => BlendSolver.Solve([.. sixteen, new(0.9, Endless, 0)], 10, 4)).Message, StringComparison.Ordinal);
+        Assert.StartsWith("Too many liquids to search.", Assert.Throws<ArgumentException>(() => BlendSolver.Solve([.. sixteen, new(0.9, Endless, 0)], 10, 4)).Message.ToString(), StringComparison.Ordinal);
     }
 
     // A cylinder's and a balance's digits: each step of the reading, just below it and at it.

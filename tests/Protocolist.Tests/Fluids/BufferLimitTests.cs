@@ -35,7 +35,7 @@ public class BufferLimitTests
             text.Append(CultureInfo.InvariantCulture, $"\nmeasured {ph} at 20 degC:\n");
             var found = BufferDiagnosis.Of(ph, Twenty);
             if (found.IsEmpty) text.Append("  (silent)\n");
-            foreach (var f in found) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            foreach (var f in found) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         }
 
         KeptText.Holds("Fluids/kept/buffer-diagnosis.txt", text.ToString());
@@ -170,7 +170,7 @@ public class BufferLimitTests
     [InlineData(1.0001)]
     [InlineData(double.NaN)]
     public void An_assay_that_no_powder_has_is_the_callers_bug(double assay) =>
-        Assert.StartsWith("An assay is a share of the mass, 0.5 to 1.", Assert.Throws<ArgumentOutOfRangeException>(() => Preparations.FromParaformaldehyde(Volume.FromLiters(1), assay)).Message, StringComparison.Ordinal);
+        Assert.StartsWith("An assay is a share of the mass, 0.5 to 1.", Assert.Throws<ArgumentOutOfRangeException>(() => Preparations.FromParaformaldehyde(Volume.FromLiters(1), assay)).Message.ToString(), StringComparison.Ordinal);
 
     // 40 g of CH2O to the litre: 80 g of a powder that is half of it.
     [Fact]

@@ -45,7 +45,7 @@ public class BufferTests
         Assert.Null(read.Value);
         var finding = Assert.Single(read.Findings);
         Assert.Equal("salt-without-hydrate", finding.Id);
-        Assert.Contains("H2O", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("H2O", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -59,7 +59,7 @@ public class BufferTests
     public void Salts_are_read_with_their_hydrate(string text, string formula) => Assert.Equal(formula, Salts.Read(text).Value!.Formula);
 
     [Fact]
-    public void A_misspelt_salt_is_guessed() => Assert.Contains("borax", Assert.Single(Salts.Read("boraks").Findings).Remedy, StringComparison.Ordinal);
+    public void A_misspelt_salt_is_guessed() => Assert.Contains("borax", Assert.Single(Salts.Read("boraks").Findings).Remedy.ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void Every_salt_is_read_back_from_its_name()

@@ -84,7 +84,7 @@ public class DensityTests
         {
             Assert.Null(result.Value);
             var f = Assert.Single(result.Findings);
-            text.Append(FormattableString.Invariant($"{FormattableString.Invariant(when)}\n  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n"));
+            text.Append(FormattableString.Invariant($"{FormattableString.Invariant(when)}\n  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n"));
         }
     }
 
@@ -98,7 +98,7 @@ public class DensityTests
 
     [Fact]
     public void Water_has_no_strength_by_density() =>
-        Assert.StartsWith("Only alcohols have a strength by density.", Assert.Throws<ArgumentOutOfRangeException>(() => AlcoholStrength.FromDensity(FluidKind.Water, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(20))).Message, StringComparison.Ordinal);
+        Assert.StartsWith("Only alcohols have a strength by density.", Assert.Throws<ArgumentOutOfRangeException>(() => AlcoholStrength.FromDensity(FluidKind.Water, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(20))).Message.ToString(), StringComparison.Ordinal);
 
     // A hair off the end by rounding is the end; more is no mixture. 998.20123 and 789.23912 kg/m³ at 20 °C.
     [Fact]

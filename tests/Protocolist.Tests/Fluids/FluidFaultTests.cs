@@ -39,7 +39,7 @@ public class FluidFaultTests
             var read = Fluid.Read(written);
             Assert.NotEmpty(read.Findings);
             text.Append(CultureInfo.InvariantCulture, $"{(written.Length > 100 ? "x, 121 times" : $"\"{written}\"")} gives {read.Value?.Name ?? "nothing"}\n");
-            foreach (var f in read.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            foreach (var f in read.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         }
 
         KeptText.Holds("Fluids/kept/fluid-faults.txt", text.ToString());

@@ -110,7 +110,7 @@ public class FluidMakingTests
         ])
         {
             Assert.NotNull(taken());
-            Assert.Contains("Out of range: ", Assert.Throws<ArgumentOutOfRangeException>(refused).Message, StringComparison.Ordinal);
+            Assert.Contains("Out of range: ", Assert.Throws<ArgumentOutOfRangeException>(refused).Message.ToString(), StringComparison.Ordinal);
         }
     }
 
@@ -118,11 +118,11 @@ public class FluidMakingTests
     [Fact]
     public void What_no_fluid_of_that_kind_can_be_is_the_callers_bug()
     {
-        Assert.StartsWith("No stock of this methanol content is so strong.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(55.4, StrengthBasis.WeightPerVolume, 20)).Message, StringComparison.Ordinal);
+        Assert.StartsWith("No stock of this methanol content is so strong.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(55.4, StrengthBasis.WeightPerVolume, 20)).Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(50, Fluid.FormaldehydeStock(55.336, StrengthBasis.WeightPerVolume, 20).FormaldehydeMassPercent!.Value, 0.001);
-        Assert.StartsWith("A stock's strength is by mass or weight per volume.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(37, StrengthBasis.Volume)).Message, StringComparison.Ordinal);
-        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Ethanol(70, StrengthBasis.WeightPerVolume)).Message, StringComparison.Ordinal);
-        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Isopropanol(70, StrengthBasis.PartsOfStock)).Message, StringComparison.Ordinal);
+        Assert.StartsWith("A stock's strength is by mass or weight per volume.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(37, StrengthBasis.Volume)).Message.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Ethanol(70, StrengthBasis.WeightPerVolume)).Message.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Isopropanol(70, StrengthBasis.PartsOfStock)).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -81,7 +81,7 @@ public class FluidNameTests
         var finding = Assert.Single(read.Findings);
         Assert.Equal(id, finding.Id);
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.Contains(remedy, finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains(remedy, finding.Remedy.ToString(), StringComparison.Ordinal);
         Assert.Equal(3, finding.Where.Line);
     }
 
@@ -95,11 +95,11 @@ public class FluidNameTests
         var read = Fluid.Read(text);
         var finding = Assert.Single(read.Findings);
         Assert.Equal("ambiguous-formalin-strength", finding.Id);
-        Assert.Contains("formalin", finding.Remedy, StringComparison.Ordinal);
-        Assert.Contains("% of stock", finding.Remedy, StringComparison.Ordinal);
-        Assert.Contains("% w/v", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("formalin", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("% of stock", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("% w/v", finding.Remedy.ToString(), StringComparison.Ordinal);
         // Either answer is read without a question.
-        foreach (var answer in finding.Remedy.Split('\'').Where((_, i) => i % 2 == 1)) Assert.Empty(Fluid.Read(answer).Findings);
+        foreach (var answer in finding.Remedy.ToString().Split('\'').Where((_, i) => i % 2 == 1)) Assert.Empty(Fluid.Read(answer).Findings);
     }
 
     [Theory]

@@ -97,7 +97,7 @@ public class JarCorrectionTests
             var done = JarStrength.Bring(Fluid.Read(jar).Value!, Volume.FromLiters(litres), Fluid.Read(target).Value!, new(Fluid.Read(stock).Value!), Volume.FromLiters(room), Twenty, Volume.FromLiters(tissue));
             text.Append(CultureInfo.InvariantCulture, $"{litres} L of {jar} to {target} with {stock}, room for {room} L, {tissue} L in the tissue\n");
             if (done.Value is { } way) text.Append(CultureInfo.InvariantCulture, $"  {way}; then {way.Result.Milliliters:0} mL\n");
-            foreach (var f in done.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            foreach (var f in done.Findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         }
 
         KeptText.Holds("Fluids/kept/jar-strength.txt", text.ToString());

@@ -88,7 +88,7 @@ public class MonotoneCurveTests
     public void A_curve_of_two_points_or_of_unequal_lists_is_the_callers_bug()
     {
         foreach (var make in (Action[])[() => _ = new MonotoneCurve([0, 1], [0, 1]), () => _ = new MonotoneCurve([0, 1, 2], [0, 1]), () => _ = new MonotoneCurve([0, 1, 2], [0, 1, 2, 3])])
-            Assert.StartsWith("A curve needs as many abscissas as ordinates, and three of them.", Assert.Throws<ArgumentException>(make).Message, StringComparison.Ordinal);
+            Assert.StartsWith("A curve needs as many abscissas as ordinates, and three of them.", Assert.Throws<ArgumentException>(make).Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(1, new MonotoneCurve([0, 1, 2], [0, 1, 2]).At(1));
     }
 }

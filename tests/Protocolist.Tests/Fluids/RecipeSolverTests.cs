@@ -112,7 +112,7 @@ public class RecipeSolverTests
     {
         var result = Solve(target, 1, Stock(from));
         Assert.Null(result.Value);
-        Assert.Contains(result.Findings, f => f.Id == id && f.Severity == Severity.Error && f.Remedy.Length > 0);
+        Assert.Contains(result.Findings, f => f.Id == id && f.Severity == Severity.Error && f.Remedy.ToString().Length > 0);
     }
 
     [Fact]
@@ -121,7 +121,7 @@ public class RecipeSolverTests
         var finding = Assert.Single(Solve("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.5)).Findings);
         Assert.Equal("stock-short", finding.Id);
         // 729.2 mL are needed in all.
-        Assert.Contains("229 mL of ethanol 96 %vol", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("229 mL of ethanol 96 %vol", finding.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -101,7 +101,7 @@ public class RecipeTextTests
     // strong one brings 0.4175 g more than the weak one that it takes the place of.
     [Fact]
     public void What_is_lacking_takes_the_place_of_the_weakest_that_there_is() =>
-        Assert.Contains("326 mL of ethanol 96 %vol are lacking", Assert.Single(RecipeSolver.Solve(Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0))).Findings).Message, StringComparison.Ordinal);
+        Assert.Contains("326 mL of ethanol 96 %vol are lacking", Assert.Single(RecipeSolver.Solve(Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0))).Findings).Message.ToString(), StringComparison.Ordinal);
 
     // Fifteen bottles are tried and water beside them; of sixteen the smallest is left out, and that is said.
     [Fact]
@@ -179,7 +179,7 @@ public class RecipeTextTests
     public void A_vessel_that_holds_nothing_is_the_callers_bug(double litres)
     {
         var recipe = RecipeSolver.Solve(Request("distilled water", 1)).Value!;
-        Assert.StartsWith("A vessel holds more than nothing.", Assert.Throws<ArgumentOutOfRangeException>(() => recipe.InBatches(Volume.FromLiters(litres))).Message, StringComparison.Ordinal);
+        Assert.StartsWith("A vessel holds more than nothing.", Assert.Throws<ArgumentOutOfRangeException>(() => recipe.InBatches(Volume.FromLiters(litres))).Message.ToString(), StringComparison.Ordinal);
     }
 
     // Salts go by the litre at 20 °C: a litre at 35 °C is less of it by water's and the solution's expansion.
@@ -223,7 +223,7 @@ public class RecipeTextTests
 
     private static void Tell(StringBuilder text, ImmutableArray<Finding> findings)
     {
-        foreach (var f in findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+        foreach (var f in findings) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         text.Append('\n');
     }
 

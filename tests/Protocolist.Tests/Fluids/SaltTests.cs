@@ -122,7 +122,7 @@ public partial class SaltTests
         {
             var f = Assert.Single(Salts.Read(written, SourceSpan.At("bench.yaml", 4, 7)).Findings);
             Assert.Null(Salts.Read(written).Value);
-            text.Append(CultureInfo.InvariantCulture, $"{f.Where} {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n  {f.Message}\n  remedy: {f.Remedy}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{f.Where} {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n  {f.Message.ToString()}\n  remedy: {f.Remedy.ToString()}\n");
         }
 
         KeptText.Holds("Fluids/kept/salt-faults.txt", text.ToString());
@@ -133,7 +133,7 @@ public partial class SaltTests
     {
         var thrown = Assert.Throws<ArgumentException>(() => Salts.Borax.InPlaceOf(1, Salts.SodiumChloride));
         Assert.Equal("calledFor", thrown.ParamName);
-        Assert.StartsWith("Na2B4O7.10H2O is no hydrate of NaCl.", thrown.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Na2B4O7.10H2O is no hydrate of NaCl.", thrown.Message.ToString(), StringComparison.Ordinal);
     }
 
     private static double Mass(string formula) =>

@@ -1,4 +1,5 @@
 using Protocolist.Formulas;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Formulas;

@@ -55,7 +55,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
 
     private static readonly SourceText[] FishFolder = [.. BundledProtocols.Sources().Where(s => s.Name.Contains("/bases/", StringComparison.Ordinal) || s.Name.Contains("/fishes/", StringComparison.Ordinal))];
 
-    private static readonly Lazy<Shelf> AllProtocols = new(Shelf.Bundled);
+    private static readonly Lazy<Planner> AllProtocols = new(() => new(Shelf.Bundled()));
 
     private static readonly Lazy<Bench> Bench = new(() => BenchReader.Read(new("bench.yaml", BenchText), Zones).Value!);
 
@@ -63,7 +63,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
 
     private static readonly Specimen Wrasse = new() { Id = "W-1", Group = "bony-fish", Mass = UnitsNet.Mass.FromGrams(82), StandardLength = UnitsNet.Length.FromCentimeters(15.5) };
 
-    private static readonly Lazy<Plan> OtterPlan = new(() => Planner.Plan(new(Otter, AllProtocols.Value, Bench.Value, Monday)).Value!);
+    private static readonly Lazy<Plan> OtterPlan = new(() => AllProtocols.Value.Plan(new(Otter, Bench.Value, Monday)).Value!);
 
     public static TheoryData<string> Kinds => ["specimen", "bench", "protocol", "log", "table"];
 
@@ -158,7 +158,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
         "bench" => [.. BenchReader.Read(new("f.yaml", text), Zones).Findings],
         "protocol" => [.. Shelf.Of([[new SourceText("f.yaml", text)]]).Findings],
         "log" => [.. LogReader.Read(new("f.yaml", text), DateTimeZone.Utc).Findings],
-        _ => [.. Batch.Open(new StringReader(text), "f.csv", new(AllProtocols.Value, Bench.Value, Monday)) is var opened && opened.Value is { } batch ? batch.Rows().SelectMany(r => r.Findings) : opened.Findings],
+        _ => [.. Batch.Open(new StringReader(text), "f.csv", new(AllProtocols.Value, new(Bench.Value), Monday)) is var opened && opened.Value is { } batch ? batch.Rows().SelectMany(r => r.Findings) : opened.Findings],
     };
 
     private static IEnumerable<(string Form, string Text)> Written(string kind, string text)
@@ -173,10 +173,10 @@ public sealed class HostileTextTests(ITestOutputHelper output)
                 return [.. Outputs.Of(bench.Findings), .. bench.IsSound ? PlanOf(Otter, AllProtocols.Value, bench.Value) : []];
             case "protocol":
                 var shelf = Shelf.Of([FishFolder, [new SourceText("f.yaml", text)]]);
-                return [.. Outputs.Of(shelf.Findings), .. PlanOf(Wrasse, shelf, Bench.Value), .. shelf.Protocols.Where(p => p.File == "f.yaml").SelectMany(Outputs.Of)];
+                return [.. Outputs.Of(shelf.Findings), .. PlanOf(Wrasse, new(shelf), Bench.Value), .. shelf.Protocols.Where(p => p.File == "f.yaml").SelectMany(Outputs.Of)];
             case "log":
                 var log = LogReader.Read(new("f.yaml", text), DateTimeZone.Utc);
-                var revised = log.IsSound ? Reviser.Revise(OtterPlan.Value, log.Value, AllProtocols.Value, Bench.Value) : new(null, []);
+                var revised = log.IsSound ? AllProtocols.Value.Revise(OtterPlan.Value, log.Value, new(Bench.Value)) : new(null, []);
                 return [.. Outputs.Of([.. log.Findings, .. revised.Findings]), .. revised.Value is { } revision ? Outputs.Of(revision) : []];
             default:
                 return [.. Rows(text).SelectMany(Outputs.Of), .. Outputs.Of(Read(kind, text))];
@@ -184,11 +184,11 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     }
 
     private static IEnumerable<BatchRow> Rows(string table) =>
-        Batch.Open(new StringReader(table), "f.csv", new(AllProtocols.Value, Bench.Value, Monday)).Value?.Rows() ?? [];
+        Batch.Open(new StringReader(table), "f.csv", new(AllProtocols.Value, new(Bench.Value), Monday)).Value?.Rows() ?? [];
 
-    private static IEnumerable<(string Form, string Text)> PlanOf(Specimen specimen, Shelf shelf, Bench bench)
+    private static IEnumerable<(string Form, string Text)> PlanOf(Specimen specimen, Planner planner, Bench bench)
     {
-        var made = Planner.Plan(new(specimen, shelf, bench, Monday));
+        var made = planner.Plan(new(specimen, bench, Monday));
         return [.. Outputs.Of(made.Findings), .. made.Value is { } plan ? Outputs.Of(plan) : []];
     }
 }

@@ -23,7 +23,7 @@ public class LogReaderTests
         var read = SkerryPoint.Log(entries);
         var finding = Assert.Single(read.Findings, f => f.Id == id);
         Assert.Equal((line, column), (finding.Where.Line, finding.Where.Column));
-        Assert.NotEmpty(finding.Remedy);
+        Assert.NotEmpty(finding.Remedy.ToString());
     }
 
     [Fact]

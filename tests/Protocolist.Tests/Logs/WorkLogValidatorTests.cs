@@ -43,7 +43,7 @@ public class WorkLogValidatorTests
     {
         var finding = Assert.Single(new WorkLog("A", [entry]).Validate(DateTimeZone.Utc));
         Assert.Equal(id, finding.Id);
-        Assert.NotEmpty(finding.Remedy);
+        Assert.False(finding.Remedy.IsEmpty);
     }
 
     [Theory]

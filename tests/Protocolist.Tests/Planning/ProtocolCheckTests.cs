@@ -49,7 +49,7 @@ public class ProtocolCheckTests
     public void Every_fluid_that_a_choice_can_lead_to_is_read(string fluid, int faults)
     {
         var text = "choices:\n  f: [formalin 10 %, brandy 40 %]\n  g: [a, b]\nstages:\n  - stage: immerse\n    id: fix\n    ratio: 10\n    last: 24 h\n    source: common practice\n    " + fluid + "\n";
-        var told = FileCheck.Over([], [new SourceText("p.yaml", Head + text)], DateTimeZoneProviders.Tzdb, false).Where(f => f.Severity == Severity.Error && f.Message.Contains("brandy", StringComparison.Ordinal)).ToList();
+        var told = FileCheck.Over([], [new SourceText("p.yaml", Head + text)], DateTimeZoneProviders.Tzdb, false).Where(f => f.Severity == Severity.Error && f.Message.ToString().Contains("brandy", StringComparison.Ordinal)).ToList();
 
         Assert.Equal(faults, told.Count);
         Assert.All(told, f => Assert.Equal(15, f.Where.Line));
@@ -140,7 +140,7 @@ public class ProtocolCheckTests
         Assert.Contains(findings, f => f.Where.File == "a.yaml");
         Assert.Contains(findings, f => f.Where.File == "b.yaml" && f.Id == "unknown-zone");
         Assert.Contains(findings, f => f.Where.File == "c.yaml" && f.Id == "unknown-group");
-        Assert.Contains(findings, f => f.Where.File == "d.yaml" && f.Message.Contains("brandy", StringComparison.Ordinal));
+        Assert.Contains(findings, f => f.Where.File == "d.yaml" && f.Message.ToString().Contains("brandy", StringComparison.Ordinal));
         Assert.Contains(findings, f => f.Where.File == "e.yaml" && f.Severity == Severity.Error);
         Assert.Equal(findings.OrderBy(f => f.Where.File, StringComparer.Ordinal).ThenBy(f => f.Where.Line).ThenBy(f => f.Where.Column).Select(f => f.ToString()), findings.Select(f => f.ToString()));
         Assert.Equal(findings.Length, findings.Select(f => f.ToString()).Distinct().Count());

@@ -15,7 +15,7 @@ public class ReviewPassTests
         Assert.NotEmpty(made.Value.Steps);
         Assert.NotNull(made.Value.Start);
         Assert.Equal(Severity.Error, made.Value.Findings[0].Severity);
-        Assert.Contains("collected-by", Assert.Single(made.Findings, f => f.Id == "missing-provenance").Message, StringComparison.Ordinal);
+        Assert.Contains("collected-by", Assert.Single(made.Findings, f => f.Id == "missing-provenance").Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public class ReviewPassTests
         Assert.Equal(["fix", "house"], plan.Steps.Select(s => s.Id));
         Assert.Null(plan.By);
         Assert.Null(plan.Wishes);
-        Assert.Equal("", Protocolist.Planning.Planner.Plan(new(Mammal("1 kg"), Short, Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
+        Assert.Equal("", new Protocolist.Planning.Planner(Short).Plan(new(Mammal("1 kg"), Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public class ReviewPassTests
         var findings = Plan(Mammal("7 kg") with { CollectedBy = null }, Protocolist.Protocols.Shelf.Bundled()).Value!.Findings;
 
         Assert.Equal(findings.OrderByDescending(f => f.Severity).Select(f => f.ToString()), findings.Select(f => f.ToString()));
-        Assert.Equal(findings.Length, findings.Select(f => (f.Id, f.Message, f.Subject)).Distinct().Count());
+        Assert.Equal(findings.Length, findings.Select(f => (f.Id, f.Message.ToString(), f.Subject)).Distinct().Count());
         Assert.True(findings.Select(f => f.Severity).Distinct().Count() == 3);
     }
 

@@ -41,8 +41,8 @@ public class SelectPassTests
         Assert.Null(made.Value);
         var tie = Assert.Single(made.Findings, f => f.Severity == Severity.Error);
         Assert.Equal("several-protocols", tie.Id);
-        Assert.Contains("'by-mass'", tie.Message, StringComparison.Ordinal);
-        Assert.Contains("'by-volume'", tie.Message, StringComparison.Ordinal);
+        Assert.Contains("'by-mass'", tie.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("'by-volume'", tie.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class SelectPassTests
         Assert.Null(made.Value);
         var none = Assert.Single(made.Findings, f => f.Severity == Severity.Error);
         Assert.Equal("no-protocol", none.Id);
-        Assert.Contains("'large': mass 90 kg is outside 2 to 60 kg", none.Message, StringComparison.Ordinal);
+        Assert.Contains("'large': mass 90 kg is outside 2 to 60 kg", none.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public class SelectPassTests
         var made = Plan(Mammal("7 kg"), Shelf(("birds", "{group: bird}", Fix), ("snails", "{group: gastropod}", Fix)));
 
         Assert.Null(made.Value);
-        Assert.Contains("the nearest are for bird, gastropod", Assert.Single(made.Findings, f => f.Severity == Severity.Error).Message, StringComparison.Ordinal);
+        Assert.Contains("the nearest are for bird, gastropod", Assert.Single(made.Findings, f => f.Severity == Severity.Error).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -71,6 +71,6 @@ public class SelectPassTests
         var shelf = Shelf(("adults", "{group: mammal, life-stage: adult}", Fix));
 
         Assert.NotNull(Plan(Mammal("7 kg") with { LifeStage = Protocolist.Specimens.LifeStage.Adult }, shelf).Value);
-        Assert.Contains("life-stage is unknown, not adult", Plan(Mammal("7 kg"), shelf).Findings[^1].Message, StringComparison.Ordinal);
+        Assert.Contains("life-stage is unknown, not adult", Plan(Mammal("7 kg"), shelf).Findings[^1].Message.ToString(), StringComparison.Ordinal);
     }
 }

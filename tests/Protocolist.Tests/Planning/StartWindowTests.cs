@@ -22,7 +22,7 @@ public class StartWindowTests
         var shelf = Shelf.Of([new SourceText("window.yaml", text)]);
         Assert.Empty(shelf.Findings);
         var fish = new Specimen { Id = "W-1", Group = "bony-fish", Mass = Mass.FromGrams(20), Condition = Condition.Fresh, DiedAt = Died, FoundOn = found };
-        return Planner.Plan(new(fish, shelf, Bench, new LocalDateTime(2027, 3, day, 18, 0))).Value!;
+        return new Planner(shelf).Plan(new(fish, Bench, new LocalDateTime(2027, 3, day, 18, 0))).Value!;
     }
 
     [Theory]
@@ -44,7 +44,7 @@ public class StartWindowTests
         var plan = Plan(window, new(2027, 3, 1));
 
         Assert.Null(plan.Step("fix")!.Start);
-        Assert.Contains("must start by", Assert.Single(plan.Findings, f => f.Id == "no-dates-fit").Message, StringComparison.Ordinal);
+        Assert.Contains("must start by", Assert.Single(plan.Findings, f => f.Id == "no-dates-fit").Message.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -55,6 +55,6 @@ public class StartWindowTests
         var plan = Plan(window, new(2027, 3, 1), day: 3);
 
         Assert.Equal(new LocalDateTime(2027, 3, 4, 8, 0), plan.Step("fix")!.Start!.Value.LocalDateTime);
-        Assert.Contains(says, Assert.Single(plan.Findings, f => f.Id == id).Message, StringComparison.Ordinal);
+        Assert.Contains(says, Assert.Single(plan.Findings, f => f.Id == id).Message.ToString(), StringComparison.Ordinal);
     }
 }

@@ -24,8 +24,8 @@ public class ExplanationTests
 
     [Fact]
     public void Unknown_figure_names_the_nearest() =>
-        Assert.Equal("did you mean 'fix.last'?", Assert.Single(Explanation.Of(Otter(), "fix.lst").Findings).Remedy);
+        Assert.Equal("did you mean 'fix.last'?", Assert.Single(Explanation.Of(Otter(), "fix.lst").Findings).Remedy.ToString());
 
     private static IEnumerable<string> Ids(Explanation of, bool onlyWithInputs = false) =>
-        (onlyWithInputs && of.Inputs.IsEmpty ? [] : (string[])[of.Figure.Id]).Concat(of.Inputs.SelectMany(i => Ids(i, onlyWithInputs)));
+        (onlyWithInputs && of.Inputs.IsEmpty ? [] : (string[])[of.Id]).Concat(of.Inputs.SelectMany(i => Ids(i, onlyWithInputs)));
 }

@@ -31,7 +31,7 @@ public sealed partial class BrokenProtocolsTests
             $"{expected.Groups["line"].Value}:{expected.Groups["column"].Value} {expected.Groups["severity"].Value} {expected.Groups["id"].Value}",
             $"{finding.Where.Line}:{finding.Where.Column} {finding.Severity.ToString().ToLowerInvariant()} {finding.Id}");
         Assert.NotEmpty(expected.Groups["remedy"].Value);
-        Assert.Contains(expected.Groups["remedy"].Value, finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains(expected.Groups["remedy"].Value, finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -50,14 +50,14 @@ public sealed partial class BrokenProtocolsTests
             var source = File.ReadAllText(Path.Combine(Folder, file));
             text.Append(System.Globalization.CultureInfo.InvariantCulture, $"{file}\n");
             foreach (var f in Check(new SourceText(file, source), ExpectLine().Match(source).Groups["strict"].Success))
-                text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Message}\n  remedy: {f.Remedy}\n");
+                text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Message.ToString()}\n  remedy: {f.Remedy.ToString()}\n");
         }
 
         KeptText.Holds("Protocols/kept/broken.txt", text.ToString());
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Check(SourceText source, bool strict) =>
-        FileCheck.Over([Basis()], [source], DateTimeZoneProviders.Tzdb, strict);
+        FileCheck.Over(Basis(), [source], DateTimeZoneProviders.Tzdb, strict);
 
     private static SourceText[] Basis() =>
         [.. Directory.EnumerateFiles(Path.Combine(Folder, "basis"), "*.yaml").Select(f => new SourceText("basis/" + Path.GetFileName(f), File.ReadAllText(f)))];

@@ -63,6 +63,10 @@ public sealed partial class GuideTests
         Assert.Equal(Table("remedies"), Lines("| remedy | what is done |", WatchWords.Remedies.Select(r => $"| `{r.Word}` | {r.Meaning} |")));
     }
 
+    [Fact]
+    public void The_list_of_what_a_stage_can_cover_is_that_of_the_program() =>
+        Assert.Equal(Table("covers"), Lines("| word | what it declares |", CoverageWords.All.Select(w => $"| `{w.Word}` | {w.Meaning} |")));
+
     private static string Kind(FormulaType type) => type.Kind == FormulaKind.Word ? string.Join(", ", type.Words) : type.Dimension == Dimension.None ? "bare number" : type.ToString();
 
     private static string Lines(string head, IEnumerable<string> rows)

@@ -49,7 +49,7 @@ public sealed class WholeRangeTests
 
         var finding = Assert.Single(findings);
         Assert.Equal(id, finding.Id);
-        Assert.Contains(witness!, finding.Message);
+        Assert.Contains(witness!, finding.Message.ToString());
     }
 
     [Fact]
@@ -63,7 +63,7 @@ public sealed class WholeRangeTests
         var finding = Assert.Single(findings);
         Assert.Equal("negative-amount", finding.Id);
         Assert.Equal(Severity.Warning, finding.Severity);
-        var mass = double.Parse(finding.Message.Split("mass ")[1].Split(" g")[0], System.Globalization.CultureInfo.InvariantCulture);
+        var mass = double.Parse(finding.Message.ToString().Split("mass ")[1].Split(" g")[0], System.Globalization.CultureInfo.InvariantCulture);
         Assert.InRange(mass, 60, 80);
     }
 

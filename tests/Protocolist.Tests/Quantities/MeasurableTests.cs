@@ -1,3 +1,4 @@
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Quantities;

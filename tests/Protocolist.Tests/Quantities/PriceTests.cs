@@ -1,4 +1,4 @@
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using UnitsNet;
 
 namespace Protocolist.Tests.Quantities;

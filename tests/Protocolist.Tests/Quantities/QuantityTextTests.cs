@@ -1,3 +1,4 @@
+using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Quantities;
@@ -83,7 +84,7 @@ public class QuantityTextTests
         Assert.False(QuantityText.TryRead(text, Dimension.OfVolume, out _, out var finding));
         Assert.Equal(id, finding!.Id);
         Assert.Equal(column, finding.Where.Column);
-        Assert.Equal(remedy, finding.Remedy);
+        Assert.Equal(remedy, finding.Remedy.ToString());
     }
 
     [Fact]
@@ -91,7 +92,7 @@ public class QuantityTextTests
     {
         Assert.False(QuantityText.TryRead("5 kg", Dimension.OfVolume, out _, out var finding));
         Assert.Equal("wrong-dimension", finding!.Id);
-        Assert.Equal("'5 kg' is a mass; a volume is wanted here", finding.Message);
+        Assert.Equal("'5 kg' is a mass; a volume is wanted here", finding.Message.ToString());
     }
 
     [Fact]

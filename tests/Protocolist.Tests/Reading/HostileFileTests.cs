@@ -86,10 +86,10 @@ public class HostileFileTests
     {
         var (id, line, column, message) = Expected[file];
         var finding = Assert.Single(Read(File.ReadAllBytes(Path.Combine(Folder, file)), file));
-        Assert.Equal((id, line, column, message), (finding.Id, finding.Where.Line, finding.Where.Column, finding.Message));
+        Assert.Equal((id, line, column, message), (finding.Id, finding.Where.Line, finding.Where.Column, finding.Message.ToString()));
         Assert.Equal(file, finding.Where.File);
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.NotEmpty(finding.Remedy);
+        Assert.NotEmpty(finding.Remedy.ToString());
     }
 
     internal static IReadOnlyList<Finding> Read(byte[] bytes, string file)

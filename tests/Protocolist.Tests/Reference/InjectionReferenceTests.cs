@@ -70,7 +70,7 @@ public class InjectionReferenceTests
     {
         var found = BodyFixation.Of(Mammal(7));
         Assert.Equal(54, found.Value!.Time.LowHours / 24, 1.0);
-        Assert.Contains(found.Findings, f => f.Id == "core-will-rot" && f.Message.Contains("it will rot", StringComparison.Ordinal));
+        Assert.Contains(found.Findings, f => f.Id == "core-will-rot" && f.Message.ToString().Contains("it will rot", StringComparison.Ordinal));
     }
 
     // Common practice: slits of about half an inch, 12 to 13 mm, in limbs, tail, neck, abdomen and between the ribs.

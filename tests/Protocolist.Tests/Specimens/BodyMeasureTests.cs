@@ -87,9 +87,9 @@ public class BodyMeasureTests
         var finding = Assert.Single(found.Findings);
         Assert.Equal("mass-against-length", finding.Id);
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.Contains("weighs about 82 g", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("2000 g is given", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("inches", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("weighs about 82 g", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("2000 g is given", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("inches", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -100,7 +100,7 @@ public class BodyMeasureTests
     {
         var finding = Assert.Single(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(massG) }).Findings);
         Assert.Equal("mass-against-length", finding.Id);
-        Assert.Contains(slip, finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains(slip, finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public class BodyMeasureTests
         var lizard = new Specimen { Id = "l", Group = "lizard", Mass = Mass.FromGrams(15), Length = Length.FromMillimeters(240) };
         var finding = Assert.Single(BodyMeasure.Of(lizard).Findings);
         Assert.Equal("mass-against-length", finding.Id);
-        Assert.Contains("total length given as the snout-vent length", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("total length given as the snout-vent length", finding.Remedy.ToString(), StringComparison.Ordinal);
         Assert.Empty(BodyMeasure.Of(lizard with { Length = null, TotalLength = Length.FromMillimeters(240) }).Findings);
     }
 
@@ -120,7 +120,7 @@ public class BodyMeasureTests
         Assert.Empty(BodyMeasure.Of(Otter with { Girth = Length.FromCentimeters(43) }).Findings);
         var finding = Assert.Single(BodyMeasure.Of(Otter with { Girth = Length.FromCentimeters(21) }).Findings);
         Assert.Equal("girth-against-mass", finding.Id);
-        Assert.Contains("half of the girth", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("half of the girth", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public class BodyMeasureTests
         var finding = Assert.Single(BodyMeasure.Of(Otter with { Thickness = Length.FromCentimeters(1.4) }).Findings);
         Assert.Equal("thickness-against-mass", finding.Id);
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.Contains("unit or decimal point of the thickness", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("unit or decimal point of the thickness", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -138,7 +138,7 @@ public class BodyMeasureTests
         Assert.Empty(BodyMeasure.Of(Otter with { DisplacementVolume = Volume.FromLiters(6.9) }).Findings);
         var finding = Assert.Single(BodyMeasure.Of(Otter with { DisplacementVolume = Volume.FromMilliliters(690) }).Findings);
         Assert.Equal("mass-against-displacement", finding.Id);
-        Assert.Contains("decimal point", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("decimal point", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

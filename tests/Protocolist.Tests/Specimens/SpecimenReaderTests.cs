@@ -58,7 +58,7 @@ public class SpecimenReaderTests
         var error = read.Findings.First(f => f.Severity == Severity.Error);
         if (id is not null) Assert.Equal(id, error.Id);
         if (line is not null) Assert.Equal(line, error.Where.Line);
-        Assert.NotEmpty(error.Remedy);
+        Assert.NotEmpty(error.Remedy.ToString());
         Assert.Equal("s.yaml", error.Where.File);
     }
 

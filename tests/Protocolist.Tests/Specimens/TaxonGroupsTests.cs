@@ -142,7 +142,7 @@ public class TaxonGroupsTests
         var finding = Assert.Single(found.Findings);
         Assert.Equal("unknown-higher-taxon", finding.Id);
         Assert.Equal(Severity.Error, finding.Severity);
-        Assert.Contains("Chiroptera", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("Chiroptera", finding.Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public class AirEstimateTests
         Assert.NotEqual(AirControl.RoomAir, estimate.Control);
         Assert.Equal(9, estimate.High.MgPerM3 / estimate.Low.MgPerM3, 1e-9);
         Assert.Contains(estimate.Findings, f => f.Id == "formaldehyde-in-the-air");
-        Assert.Contains("only a measurement", Assert.Single(estimate.Findings, f => f.Id == "air-estimate-is-rough").Remedy, StringComparison.Ordinal);
+        Assert.Contains("only a measurement", Assert.Single(estimate.Findings, f => f.Id == "air-estimate-is-rough").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

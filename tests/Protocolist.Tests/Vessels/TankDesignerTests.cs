@@ -61,7 +61,7 @@ public class TankDesignerTests
     {
         var tank = Design(2500, 800, 800, TankTop.Framed);
         Assert.Equal(25, tank.Value!.LongPane!.Stock!.Value.Millimeters, 1e-9);
-        Assert.Contains("safety factor of 3.7", Assert.Single(tank.Findings, f => f.Id == "stock-glass-just-misses").Message, StringComparison.Ordinal);
+        Assert.Contains("safety factor of 3.7", Assert.Single(tank.Findings, f => f.Id == "stock-glass-just-misses").Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

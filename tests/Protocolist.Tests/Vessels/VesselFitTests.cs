@@ -56,8 +56,8 @@ public class VesselFitTests
         Assert.Null(result.Value!.Chosen);
         var finding = Assert.Single(result.Findings);
         Assert.Equal("no-vessel-fits", finding.Id);
-        Assert.Contains("480 x 160 x 150 mm", finding.Message, StringComparison.Ordinal);
-        Assert.Contains("buy or build a jar of at least", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("480 x 160 x 150 mm", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("buy or build a jar of at least", finding.Remedy.ToString(), StringComparison.Ordinal);
         var tub = result.Value.Needed.Tub!;
         Assert.InRange(tub.Length.Millimeters, 500, 800);
         Assert.Contains(VesselFit.Choose(Request(hare, ContactFluid.Formalin, VesselUse.Treating, null), [new("new", "new", tub, VesselMaterial.Glass, 1)]).Value!.Chosen!.Arrangement, new[] { "lying", "upright" });
@@ -104,8 +104,8 @@ public class VesselFitTests
         var narrow = new Vessel("slim", "slim tank", new VesselShape.Box(Mm(420), Mm(100), Mm(420)), VesselMaterial.Glass, 1);
         var soft = Choose(Ray(false), ContactFluid.Formalin, VesselUse.Treating, null, narrow);
         Assert.Null(soft.Chosen);
-        Assert.Contains("380 x 300 x 40 mm as posed, lying)", Assert.Single(soft.Rejected).Reasons[0].Message, StringComparison.Ordinal);
-        Assert.Contains("as posed, lying or upright or on edge)", Assert.Single(Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, s_small).Rejected).Reasons[0].Message, StringComparison.Ordinal);
+        Assert.Contains("380 x 300 x 40 mm as posed, lying)", Assert.Single(soft.Rejected).Reasons[0].Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("as posed, lying or upright or on edge)", Assert.Single(Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, s_small).Rejected).Reasons[0].Message.ToString(), StringComparison.Ordinal);
         Assert.Equal("on edge", Choose(Ray(true), ContactFluid.Formalin, VesselUse.Treating, null, narrow).Chosen?.Arrangement);
 
         static PosedSpecimen Ray(bool hardened) => PosedSpecimen.Flat("ray", Ml(900), Mm(380), Mm(300), Mm(40), hardened);

@@ -36,8 +36,8 @@ public class VesselValidatorTests
         {
             var fault = Assert.Single(vessel.Validate());
             Assert.Equal(id, fault.Id);
-            Assert.Contains(part, fault.Message, StringComparison.Ordinal);
-            Assert.NotEmpty(fault.Remedy);
+            Assert.Contains(part, fault.Message.ToString(), StringComparison.Ordinal);
+            Assert.False(fault.Remedy.IsEmpty);
         }
     }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Disposal;
@@ -9,10 +9,20 @@ namespace Protocolist.Benches.Disposal;
 /// <summary>Reads what it costs to be rid of waste: <c>disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L, sharps: 0.20 EUR/piece}</c>.</summary>
 internal static class DisposalReader
 {
+    private static readonly Phrase IsCounted = new("priced-by-another-measure", "'{class}' waste is counted, and {price} is no price for that");
+    private static readonly Phrase IsMeasured = new("priced-by-another-measure.volume", "'{class}' waste is measured by volume, and {price} is no price for that");
+    private static readonly Phrase PriceByVolume = new("priced-by-another-measure.volume.remedy", "give a price by volume, as 3.20 EUR/L");
+    private static readonly Phrase PriceByThePiece = new(
+        "priced-by-another-measure.remedy",
+        "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'");
+
+    private static readonly Phrase AbsurdPrice = new("absurd-price.disposal", "disposal cannot cost {price}");
+    private static readonly Phrase AbsurdPriceRemedy = new("absurd-price.disposal.remedy", "check the figure and the currency");
+
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
     {
         var prices = ImmutableDictionary.CreateBuilder<WasteClass, Price>();
-        if (bench.Nested("disposal", "'disposal'") is not { } table) return prices.ToImmutable();
+        if (bench.Nested("disposal") is not { } table) return prices.ToImmutable();
 
         // The two drums that most places have; a class's own word says it more finely and comes after.
         if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
@@ -29,19 +39,22 @@ internal static class DisposalReader
     private static Price? Price(Fields table, string key, bool isSolid, List<Finding> findings)
     {
         if (table.Scalar(key) is not { } text) return null;
-        var read = Quantities.Price.Read(text.Value, text.Span);
+        var read = Notation.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
         if (Misfit(key, isSolid, price) is not { } fault) return price;
-        findings.Add(Finding.Error(fault.Id, fault.Message, fault.Remedy, text.Span));
+        findings.Add(fault with { Where = text.Span });
         return null;
     }
 
     /// <summary>Why a price cannot be one for a sort of waste.</summary>
-    public static (string Id, string Message, string Remedy)? Misfit(string key, bool isSolid, Price price)
+    public static Finding? Misfit(string key, bool isSolid, Price price)
     {
-        if (price.Rate > StockItemValidator.MostPrice) return ("absurd-price", $"disposal cannot cost {price}", "check the figure and the currency");
+        if (price.Rate > StockLimits.MostPrice) return Finding.Error("absurd-price", AbsurdPrice.With(("price", price.ToString())), AbsurdPriceRemedy);
         var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
-        return fits ? null : ("priced-by-another-measure", $"'{key}' waste is {(isSolid ? "counted" : "measured by volume")}, and {price} is no price for that", isSolid ? "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'" : "give a price by volume, as 3.20 EUR/L");
+        return fits ? null : Finding.Error(
+            "priced-by-another-measure",
+            (isSolid ? IsCounted : IsMeasured).With(("class", key), ("price", price.ToString())),
+            isSolid ? PriceByThePiece : PriceByVolume);
     }
 }

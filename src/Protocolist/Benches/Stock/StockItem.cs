@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Stock;

@@ -1,9 +1,6 @@
 using System.Globalization;
 using FluentValidation;
 using NodaTime;
-using Protocolist.Quantities;
-using Protocolist.Reading;
-using static System.FormattableString;
 using Severity = FluentValidation.Severity;
 
 namespace Protocolist.Benches.Stock;
@@ -12,32 +9,12 @@ namespace Protocolist.Benches.Stock;
 /// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.</remarks>
 internal sealed class StockItemValidator : AbstractValidator<StockItem>
 {
-    /// <summary>A thousand cubic metres, a thousand tonnes or a million million pieces: no bench holds more, and sums of such amounts stay whole numbers.</summary>
-    public const long MostOnHand = 1_000_000_000_000;
-
-    /// <summary>Of a pack or a unit, in the currency itself: no supply of a bench costs more, and sums of such prices stay whole coins.</summary>
-    public const decimal MostPrice = 10_000_000;
-
-    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
-    public const int MostLeadDays = 3650;
-
     /// <summary>Makes the validator.</summary>
     /// <param name="day">The day on which the stock would be used; null where that is not known, and only its own dates can be held against each other.</param>
     public StockItemValidator(LocalDate? day)
     {
         LocalDate On(StockItem item) => day ?? item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue;
-        RuleFor(i => i.Id).IsLine();
-        RuleFor(i => i.Substance).IsLine();
-        RuleFor(i => i.Strength).IsLine();
-        RuleFor(i => i.Hydrate).IsLine();
-        RuleFor(i => i.Buffering).IsLine();
-        RuleFor(i => i.OpenedOn).IsSane();
-        RuleFor(i => i.Expires).IsSane();
-        RuleFor(i => i.OnHand).Must(a => a.Units <= MostOnHand).As("absurd-amount", i => $"'{i.Id}' cannot have {i.OnHand} on hand", "give an amount that a bench can hold");
-        RuleFor(i => i.Worth).Must((i, p) => p is null || Measures(p.Per) == i.OnHand.Kind)
-            .As("priced-by-another-measure", i => $"'{i.Id}' is not measured as its worth of {i.Worth} is", "give the worth by volume, by mass or by the piece, as the stock is counted");
-        RuleFor(i => i.Worth).Must(p => p is null or { Rate: <= MostPrice }).As("absurd-price", i => $"'{i.Id}' cannot be worth {i.Worth}", "check the figure and the currency");
-        RuleFor(i => i.Spent).Must(s => s is not { Ph: { } ph } || ph is >= 0 and <= 14).As("absurd-ph", i => Invariant($"'{i.Id}' cannot read pH {i.Spent?.Ph:0.##}"), "measure it again");
+        Include(new StockLimits());
         RuleFor(i => i.Id).Must(id => !string.IsNullOrWhiteSpace(id)).As("stock-without-id", _ => "a stock item has no id", "give it a short name in kebab-case");
         RuleFor(i => i.Substance).Must(s => !string.IsNullOrWhiteSpace(s)).As("stock-without-substance", i => $"'{i.Id}' does not say what it is", "name the fluid, salt or thing, for example 'ethanol 96 %vol'");
         RuleFor(i => i.OnHand).Must(a => a.Units >= 0).As("negative-stock", i => $"'{i.Id}' has {i.OnHand} on hand", "count what is there; write 0 when it is used up");
@@ -59,24 +36,12 @@ internal sealed class StockItemValidator : AbstractValidator<StockItem>
         {
             pack.RuleFor(p => p.Price).Must(p => p is not null).As("pack-without-price", p => $"the pack of {p.Size} has no price; it is never bought", "write what one pack costs, for example '12.50 EUR'", Severity.Warning);
             pack.RuleFor(p => p.Price).Must(p => p is null or { Minor: >= 0 }).As("negative-price", p => $"the pack of {p.Size} costs {p.Price}", "write 0 or more");
-            pack.RuleFor(p => p.Price).Must(p => p is null or { Amount: <= MostPrice }).As("absurd-price", p => $"the pack of {p.Size} cannot cost {p.Price}", "check the figure and the currency");
-            pack.RuleFor(p => p.Size).Must(s => s.Units <= MostOnHand).As("absurd-amount", p => $"a pack cannot hold {p.Size}", "write what one pack holds");
             pack.RuleFor(p => p.Size).Must(s => s.Units > 0).As("empty-pack", p => $"a pack holds {p.Size}", "write what one pack holds");
-            pack.RuleFor(p => p.LeadDays).Must(d => d <= MostLeadDays)
-                .As("absurd-time", p => Invariant($"the pack of {p.Size} does not take {p.LeadDays} days"), "give the time from the order to the delivery, such as 5 d");
             pack.RuleFor(p => p.LeadDays).Must(d => d >= 0).As("negative-lead-time", p => $"the pack of {p.Size} arrives {p.LeadDays.ToString(CultureInfo.InvariantCulture)} days after the order", "write 0 or more days");
         });
         RuleForEach(i => i.Packs).Must((i, p) => p.Size.Kind == i.OnHand.Kind)
             .As("pack-of-another-kind", i => $"a pack of '{i.Id}' is not measured as its stock of {i.OnHand} is", "give the stock and its packs all by volume, all by mass or all by number");
     }
-
-    private static AmountKind? Measures(PriceUnit per) => per switch
-    {
-        PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre => AmountKind.Volume,
-        PriceUnit.Kilogram or PriceUnit.Gram or PriceUnit.Milligram => AmountKind.Mass,
-        PriceUnit.Piece => AmountKind.Count,
-        _ => null,
-    };
 
     private static string Day(LocalDate? day) => day?.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture) ?? "";
 
@@ -87,8 +52,5 @@ internal sealed class StockItemValidator : AbstractValidator<StockItem>
 internal static class StockRules
 {
     public static IRuleBuilderOptions<T, TProperty> As<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, string> message, string remedy, Severity severity = Severity.Error) =>
-        rule.WithErrorCode(id).WithMessage(message).WithState(_ => remedy).WithSeverity(severity);
-
-    public static IRuleBuilderOptions<T, TProperty> As<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, TProperty, string> message, string remedy, Severity severity = Severity.Error) =>
         rule.WithErrorCode(id).WithMessage(message).WithState(_ => remedy).WithSeverity(severity);
 }

@@ -36,5 +36,5 @@ internal static class VesselTooSmall
 
     private static bool Lacks(ReviewStep step) => step.Vessel is null && step.VesselAdvice.Length > 0;
 
-    private static string Reasons(ReviewStep step) => string.Join("; ", step.VesselReasons.Select(r => r.Message).Distinct(StringComparer.Ordinal).Take(MostReasons));
+    private static string Reasons(ReviewStep step) => string.Join("; ", step.VesselReasons.Select(r => r.Message.ToString()).Distinct(StringComparer.Ordinal).Take(MostReasons));
 }

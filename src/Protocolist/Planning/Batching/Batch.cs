@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -10,17 +9,23 @@ using Protocolist.Reading;
 namespace Protocolist.Planning.Batching;
 
 /// <summary>What all rows of a batch share.</summary>
-/// <param name="Shelf">The protocols.</param>
-/// <param name="Bench">The workplace.</param>
+/// <param name="Planner">What makes the plans.</param>
+/// <param name="Bench">The workplace, prepared.</param>
 /// <param name="Start">The earliest start of every plan.</param>
-public sealed record BatchRequest(Shelf Shelf, Bench Bench, LocalDateTime Start)
+public sealed record BatchRequest(Planner Planner, PreparedBench Bench, LocalDateTime Start)
 {
     /// <summary>What is wrong with what is asked, the bench included, in the same words as of files.</summary>
     /// <returns>Findings; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Validate() => [.. Calendar.Has(Start.Date) ? [] : (Finding[])[Calendar.Fault(Start.Year, default)], .. Bench.Validate()];
+    public ImmutableArray<Finding> Validate() => [.. Calendar.Has(Start.Date) ? [] : (Finding[])[Calendar.Fault(Start.Year)], .. Bench.Findings];
+
+    /// <summary>What makes the plans.</summary>
+    public Planner Planner { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Planner ?? throw new ArgumentNullException(nameof(Planner));
+
+    /// <summary>The workplace, prepared.</summary>
+    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Bench ?? throw new ArgumentNullException(nameof(Bench));
 
     /// <summary>Choices that every plan takes whose protocol leaves them.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableSortedDictionary<string, string>.Empty;
 }
 
 /// <summary>One row of a batch: the summary of its plan, or why there is none.</summary>
@@ -46,7 +51,7 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public Duration HandsOn => Plan is null ? Duration.Zero : Plan.Steps.Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
 
     /// <summary>The vessel it ends in; null where none was chosen.</summary>
-    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Stage == "house")?.Vessel;
+    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Vessel;
 
     /// <summary>What the plan costs; null where the bench has no prices.</summary>
     public Money? Total => Plan?.Costs.Total;
@@ -60,9 +65,20 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
 /// <summary>Many specimens from a table, one plan a row. A row is forgotten before the next is read, but for some 40 bytes by which its number is known again.</summary>
 public sealed class Batch
 {
+    private static readonly Phrase MissingRows = new("missing-rows", "the table ends after row {count}, and more rows than that are done");
+    private static readonly Phrase MissingRowsRemedy = new("missing-rows.remedy", "put the rows back that were taken out, or begin anew without --resume");
+    private static readonly Phrase EditedRow = new("edited-row", "row {number} is done and was edited since, or a row was put in or taken out before it");
+    private static readonly Phrase EditedRowRemedy = new("edited-row.remedy", "undo the edit, or begin anew without --resume; rows may be added at the end");
+    private static readonly Phrase UnforeseenFault = new(
+        "unforeseen-fault",
+        "an unforeseen fault of the program, not of yours, ended the planning of this row");
+    private static readonly Phrase UnforeseenFaultRemedy = new("unforeseen-fault.remedy", "report it with this row; the other rows are planned");
+
+    /// <summary>Rows that are planned together: enough to keep every core busy, few enough to be kept twice.</summary>
+    private const int MostInBlock = 128;
+
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
-    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
     private readonly NumbersSeen seen = new();
     private readonly IEnumerator<SpecimenRow> rows;
     private readonly Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make;
@@ -71,21 +87,21 @@ public sealed class Batch
     {
         (this.table, this.request, this.make) = (table, request, make);
         rows = table.Rows().GetEnumerator();
-        choices = request.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>Reads the heading of a table of specimens.</summary>
     /// <param name="csv">The text; the caller closes it after the last row.</param>
     /// <param name="file">Its name, for findings.</param>
     /// <param name="request">Shelf, bench, start and choices.</param>
-    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned.</returns>
-    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, Make);
+    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of <see cref="BatchRequest.Validate"/>.</returns>
+    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Make(asked) is var made ? (made.Plan, made.Draft) : default);
 
     /// <summary>The same, with another planner.</summary>
     internal static Checked<Batch> Open(TextReader csv, string file, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
     {
         ArgumentNullException.ThrowIfNull(csv);
         ArgumentNullException.ThrowIfNull(request);
+        if (request.Validate().Where(f => f.Severity == Severity.Error).ToImmutableArray() is { IsEmpty: false } refusals) return new(null, refusals);
         var opened = SpecimenTable.Open(csv, file);
         return new(opened.Value is { } table ? new(table, request, make) : null, opened.Findings);
     }
@@ -103,11 +119,11 @@ public sealed class Batch
         foreach (var digest in done)
         {
             if (!rows.MoveNext())
-                return Finding.Error("missing-rows", $"the table ends after row {count}, and more rows than that are done", "put the rows back that were taken out, or begin anew without --resume", SourceSpan.At(table.File, 1, 1));
+                return Finding.Error("missing-rows", MissingRows.With(("count", count)), MissingRowsRemedy, SourceSpan.At(table.File, 1, 1));
             count++;
             var row = rows.Current;
             if (row.Digest != digest)
-                return Finding.Error("edited-row", $"row {row.Number} is done and was edited since, or a row was put in or taken out before it", "undo the edit, or begin anew without --resume; rows may be added at the end", SourceSpan.At(table.File, row.Line, 1));
+                return Finding.Error("edited-row", EditedRow.With(("number", row.Number)), EditedRowRemedy, SourceSpan.At(table.File, row.Line, 1));
 
             // The numbers of rows that were done before count too.
             seen.Again(row.Id, row.Number, row.IdAt);
@@ -116,22 +132,36 @@ public sealed class Batch
         return null;
     }
 
-    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
-    /// <returns>One result for each row that is not passed over.</returns>
+    /// <summary>
+    /// Plans the rows on all cores, in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number
+    /// that comes again is a warning, <c>repeated-number</c>, that names both rows.
+    /// </summary>
+    /// <returns>One result for each row that is not passed over. The table is read at most 256 rows ahead.</returns>
     public IEnumerable<BatchRow> Rows()
     {
-        while (rows.MoveNext())
+        // While one block is looked at the next is planned. The first are small, so that a table that is written by hand is answered row by row.
+        var size = 1;
+        var ahead = Begin(size);
+        while (ahead is not null)
         {
-            var row = rows.Current;
-            var again = seen.Again(row.Id, row.Number, row.IdAt);
-            yield return Guarded(again is null ? row : row with { Findings = row.Findings.Insert(0, again) }) with { Digest = row.Digest };
+            var planned = ahead.GetAwaiter().GetResult();
+            size = Math.Min(2 * size, MostInBlock);
+            ahead = Begin(size);
+            foreach (var row in planned) yield return row;
         }
     }
 
-    private static (Checked<Plan> Made, Draft? Draft) Make(PlanRequest request)
+    /// <summary>Reads so many rows and begins to plan them; null at the end of the table.</summary>
+    private Task<BatchRow[]>? Begin(int size)
     {
-        var (made, draft, _) = Planner.Make(request);
-        return (made, draft);
+        var block = new List<SpecimenRow>(size);
+        while (block.Count < size && rows.MoveNext())
+        {
+            var row = rows.Current;
+            block.Add(seen.Again(row.Id, row.Number, row.IdAt) is { } again ? row with { Findings = row.Findings.Insert(0, again) } : row);
+        }
+
+        return block.Count == 0 ? null : Task.Run(() => AllCores.Each(block, row => Guarded(row) with { Digest = row.Digest }));
     }
 
     private BatchRow Guarded(SpecimenRow row)
@@ -146,18 +176,23 @@ public sealed class Batch
         {
             var told = Finding.Error(
                 "unforeseen-fault",
-                "an unforeseen fault of the program, not of yours, ended the planning of this row",
-                "report it with this row; the other rows are planned",
+                UnforeseenFault,
+                UnforeseenFaultRemedy,
                 SourceSpan.At(table.File, row.Line, 1));
             return new(row.Number, row.Line, row.Id, null, row.Findings.Add(told)) { Fault = fault };
         }
     }
 
+    /// <summary>Those choices that a protocol leaves.</summary>
+    private ImmutableSortedDictionary<string, string> ChoicesFor(Protocol protocol) =>
+        request.Choices.RemoveRange(request.Choices.Where(c => !protocol.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).Select(c => c.Key));
+
     private BatchRow Planned(SpecimenRow row)
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
-        var plan = new PlanRequest(specimen, request.Shelf, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && SelectPass.For(specimen, request.Shelf) is { } protocol) plan = plan with { Choices = choices[protocol.Id] };
+        var plan = new PlanRequest(specimen, request.Bench, request.Start);
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+            plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.

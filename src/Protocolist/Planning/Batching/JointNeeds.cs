@@ -16,6 +16,13 @@ namespace Protocolist.Planning.Batching;
 /// <remarks>Not safe for several threads at once.</remarks>
 public sealed class JointNeeds
 {
+    private static readonly Phrase BoughtInRounds = new("bought-in-rounds", "so much is wanted that it is bought in {rounds} equal rounds");
+    private static readonly Phrase BoughtInRoundsRemedy = new("bought-in-rounds.remedy", "order each round when the one before is used up");
+    private static readonly Phrase NotEnoughVessels = new("not-enough-vessels", "{wanted} specimens end in '{id}', and {free} are free");
+    private static readonly Phrase NotEnoughVesselsRemedy = new(
+        "not-enough-vessels.remedy",
+        "get more of them, or let some specimens share a vessel as a lot");
+
     /// <summary>A recipe is solved for so much at most, L; beyond it the purchase is made in equal rounds.</summary>
     private const double MostLitres = 400_000;
 
@@ -58,7 +65,7 @@ public sealed class JointNeeds
         }
 
         foreach (var thing in plan.Materials.Where(m => m.Kind is "tool" or "consumable")) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
-        if (plan.Steps.LastOrDefault(s => s.Stage == "house")?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
+        if (plan.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
     }
 
@@ -71,7 +78,7 @@ public sealed class JointNeeds
         ArgumentNullException.ThrowIfNull(bench);
         var rounds = (long)Math.Max(1, Math.Ceiling(litres.Values.DefaultIfEmpty(0).Sum() / MostLitres));
         var findings = new List<Finding>(Vessels(bench, on));
-        if (rounds > 1) findings.Add(Finding.Note("bought-in-rounds", $"so much is wanted that it is bought in {rounds} equal rounds", "order each round when the one before is used up"));
+        if (rounds > 1) findings.Add(Finding.Note("bought-in-rounds", BoughtInRounds.With(("rounds", rounds)), BoughtInRoundsRemedy));
         var first = Round(bench, on, rounds, findings);
         var later = rounds > 1 ? Round(bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] }, on, rounds, findings) : null;
         var purchases = first.Purchases.Concat(later?.Purchases.Select(p => p with { Count = (int)Math.Min(int.MaxValue, p.Count * (rounds - 1)), Price = p.Price is { } price ? price * (rounds - 1) : null }) ?? [])
@@ -127,7 +134,7 @@ public sealed class JointNeeds
             var free = bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0;
             if (wanted > free && bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;
             if (wanted > free)
-                yield return Finding.Warning("not-enough-vessels", $"{wanted} specimens end in '{id}', and {free} are free", "get more of them, or let some specimens share a vessel as a lot");
+                yield return Finding.Warning("not-enough-vessels", NotEnoughVessels.With(("wanted", wanted), ("id", id), ("free", free)), NotEnoughVesselsRemedy);
         }
     }
 }

@@ -20,6 +20,11 @@ internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Sp
 /// <summary>A table of specimens, read row by row with the rules of specimen files; every finding names its line and column.</summary>
 internal sealed class SpecimenTable
 {
+    private static readonly Phrase MissingColumn = new("missing-column.of", "there is no column {what}");
+    private static readonly Phrase MissingColumnRemedy = new("missing-column.of.remedy", "add {names}");
+    private static readonly Phrase MissingId = new("missing-id", "the row has no number for its specimen");
+    private static readonly Phrase MissingIdRemedy = new("missing-id.remedy", "give each specimen a number of its own");
+
     private static readonly SpecimenValidator Validator = new();
 
     private readonly CsvTable table;
@@ -39,7 +44,7 @@ internal sealed class SpecimenTable
         if (!Has(SpecimenColumns.Quantities.SelectMany(q => q.Columns))) missing.Add(Missing("with a measurement", "such as 'mass (g)' or 'length (mm)'"));
         return new(missing.Count > 0 ? null : new(table), [.. opened.Findings, .. missing]);
 
-        Finding Missing(string what, string names) => Finding.Error("missing-column", $"there is no column {what}", $"add {names}", SourceSpan.At(file, 1, 1));
+        Finding Missing(string what, string names) => Finding.Error("missing-column", MissingColumn.With(("what", what)), MissingColumnRemedy.With(("names", names)), SourceSpan.At(file, 1, 1));
     }
 
     public string File => table.File;
@@ -55,7 +60,7 @@ internal sealed class SpecimenTable
         var name = id?.Text.Trim() ?? "";
         if (!row.IsSound) return new(row.Number, row.Line, name, null, row.Findings) { Digest = row.Digest };
         var findings = row.Findings.ToList();
-        if (id is null) findings.Add(Finding.Error("missing-id", "the row has no number for its specimen", "give each specimen a number of its own", SourceSpan.At(table.File, row.Line, 1)));
+        if (id is null) findings.Add(Finding.Error("missing-id", MissingId, MissingIdRemedy, SourceSpan.At(table.File, row.Line, 1)));
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         foreach (var (key, columns) in SpecimenColumns.Quantities)
         {

@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Quantities;
 using UnitsNet;
 
@@ -64,8 +65,8 @@ public class StockItemValidatorTests
     {
         var finding = Assert.Single(item.Validate(Today));
         Assert.Equal((id, severity), (finding.Id, finding.Severity));
-        Assert.NotEmpty(finding.Message);
-        Assert.NotEmpty(finding.Remedy);
+        Assert.NotEmpty(finding.Message.ToString());
+        Assert.NotEmpty(finding.Remedy.ToString());
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class JointNeedsTests
     private static Bench Shelf96(string onHand, string more = "") => Bench("zone: UTC\ncurrency: EUR\nstock:\n  - {fluid: ethanol 96 %vol, id: e96, on-hand: " + onHand + ", packs: [{size: 5 L, price: 40 EUR, lead: 2 d}]}\n  - {consumable: scalpel blade, id: blades, on-hand: 1, packs: [{size: 10, price: 3 EUR, lead: 1 d}]}\n" + more);
 
     private static Plan One(Bench bench) =>
-        Protocolist.Planning.Planner.Plan(new(Mammal("1.03 kg"), Shelf(("one", "{group: mammal}", "stages:\n  - {stage: slit, id: cut}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n")), bench, Monday)).Value!;
+        new Protocolist.Planning.Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: slit, id: cut}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
 
     private static JointNeeds Of(Bench bench, int plans)
     {
@@ -87,7 +87,7 @@ public class JointNeedsTests
         Assert.Equal(7, list.ApartAtLeast!.Minor);
 
         Assert.DoesNotContain(new JointNeeds(State(400_000)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds");
-        Assert.Contains("2 equal rounds", Assert.Single(new JointNeeds(State(400_001)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds").Message, StringComparison.Ordinal);
+        Assert.Contains("2 equal rounds", Assert.Single(new JointNeeds(State(400_001)).List(bench, Day).Findings, f => f.Id == "bought-in-rounds").Message.ToString(), StringComparison.Ordinal);
     }
 
     private const string Jar = "vessels:\n  - {id: jar, name: tall jar, inside: {diameter: 20 cm, height: 60 cm}, wall: glass, lid: polypropylene, seal: polyethylene, closure: screw-lid, count: 2";
@@ -119,7 +119,7 @@ public class JointNeedsTests
 
         Assert.Null(Assert.Single(list.Purchases).Price);
         Assert.Equal(0, list.Cost!.Minor);
-        Assert.Contains(list.Findings, f => f.Message.Contains("CAD", StringComparison.Ordinal));
+        Assert.Contains(list.Findings, f => f.Message.ToString().Contains("CAD", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -140,7 +140,7 @@ public class JointNeedsTests
 
         var list = new JointNeeds(state).List(Shelf96("1 L"), Day);
 
-        Assert.Equal("1 specimens end in 'gone', and 0 are free", Assert.Single(list.Findings).Message);
+        Assert.Equal("1 specimens end in 'gone', and 0 are free", Assert.Single(list.Findings).Message.ToString());
         Assert.Empty(list.Purchases);
     }
 
@@ -154,7 +154,7 @@ public class JointNeedsTests
         Assert.Equal(plan.Costs.Total, row.Total);
         Assert.Equal(plan.Findings.Count(f => f.Severity == Severity.Warning), row.Count(Severity.Warning));
         Assert.Equal(plan.Startable, row.Startable);
-        Assert.False((row with { Findings = row.Findings.Add(Finding.Error("e", "m", "r")) }).Startable);
+        Assert.False((row with { Findings = row.Findings.Add(Finding.Error("e", Said.Of("m"), Said.Of("r"))) }).Startable);
         var none = new BatchRow(1, 2, "X-1", null, []);
         Assert.Equal((null, null, 0.0, false), (none.FinalVessel, none.Total, none.HandsOn.TotalMinutes, none.Startable));
     }
@@ -168,7 +168,7 @@ public class JointNeedsTests
     {
         var list = new JointNeeds(State(("ethanol 70 %vol", 300_000), ("ethanol 96 %vol", 300_000))).List(Shelf96("0 L"), Day);
 
-        Assert.Contains("2 equal rounds", Assert.Single(list.Findings, f => f.Id == "bought-in-rounds").Message, StringComparison.Ordinal);
+        Assert.Contains("2 equal rounds", Assert.Single(list.Findings, f => f.Id == "bought-in-rounds").Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(Math.Ceiling(((300_000 * 70 / 96.0) + 300_000) / 5), list.Purchases.Where(p => p.Item == "ethanol 96 %vol").Sum(p => p.Count), 100.0);
     }
 
@@ -204,7 +204,7 @@ public class JointNeedsTests
     public void Tools_are_counted_by_their_uses()
     {
         var bench = Bench("zone: UTC\ncurrency: EUR\nstock:\n  - {tool: \"forceps, pointed\", id: forceps, on-hand: 1, lasts-uses: 10, used-so-far: 0, packs: [{size: 1, price: 7 EUR}]}\n");
-        var plan = Protocolist.Planning.Planner.Plan(new(Mammal("1.03 kg"), Shelf(("one", "{group: mammal}", "stages:\n  - {stage: sample, id: s}\n  - {stage: slit, id: cut}\n")), bench, Monday)).Value!;
+        var plan = new Protocolist.Planning.Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: sample, id: s}\n  - {stage: slit, id: cut}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
         var uses = plan.Materials.Single(m => m.Kind == "tool").Uses;
         var needs = new JointNeeds();
         for (var i = 0; i < 25; i++) needs.Add(plan);

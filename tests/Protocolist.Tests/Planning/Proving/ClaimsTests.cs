@@ -117,6 +117,6 @@ public class ClaimsTests
         var choices = string.Concat(Enumerable.Range(1, 10).Select(i => $"  c{i}: [a, b]\n"));
         var stages = string.Concat(Enumerable.Range(1, 10).Select(i => $"  - {{stage: task, id: t{i}, last: {{by: choice.c{i}, a: 1 h, b: {(i == 10 ? "0 h" : "2 h")}}}}}\n"));
         var finding = Assert.Single(Faulty.Check(Faulty.Of(Fish, stages + Fix(Nbf) + House(Nbf), "choices:\n" + choices)));
-        Assert.Equal(("nothing-of-it", "'last' of 't10' comes to nothing for a bony fish of mass 20 g with c10 'b': 0 s"), (finding.Id, finding.Message));
+        Assert.Equal(("nothing-of-it", "'last' of 't10' comes to nothing for a bony fish of mass 20 g with c10 'b': 0 s"), (finding.Id, finding.Message.ToString()));
     }
 }

@@ -41,7 +41,7 @@ internal static class Faulty
         text.Append(System.Globalization.CultureInfo.InvariantCulture, $"{of}\n");
         if (findings.Count == 0) text.Append("  (silent)\n");
         foreach (var f in findings)
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id} at {f.Where.File} {f.Where.Line}:{f.Where.Column}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id} at {f.Where.File} {f.Where.Line}:{f.Where.Column}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         text.Append('\n');
     }
 }

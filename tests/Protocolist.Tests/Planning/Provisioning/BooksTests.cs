@@ -131,7 +131,7 @@ public class BooksTests
         Head("spent");
         Line($"{string.Join(" ", plan.Step("spent")!.Instructions)}");
         Head("findings");
-        foreach (var f in plan.Findings.Where(f => Ours.Contains(f.Id))) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}{(f.Subject.Length > 0 ? $" at {f.Subject}" : "")}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+        foreach (var f in plan.Findings.Where(f => Ours.Contains(f.Id))) text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}{(f.Subject.Length > 0 ? $" at {f.Subject}" : "")}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
         KeptText.Holds($"Planning/Provisioning/kept/{name}.txt", text.ToString());
 
         void Head(string what) => text.Append(CultureInfo.InvariantCulture, $"{what}:\n");

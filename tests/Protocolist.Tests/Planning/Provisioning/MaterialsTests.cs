@@ -39,7 +39,7 @@ public class MaterialsTests
             """));
         Assert.Equal(["opened-early", "opened-late", "full"], plan.Material("ethanol 96 %vol").Draws.Select(d => d.Stock));
         Assert.Equal(9000m, plan.Material("ethanol 96 %vol").Unusable);
-        Assert.Contains(plan.Findings, f => f.Id == "stock-expired" && f.Message.Contains("'stale'", StringComparison.Ordinal));
+        Assert.Contains(plan.Findings, f => f.Id == "stock-expired" && f.Message.ToString().Contains("'stale'", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public class MaterialsTests
     {
         var read = Station.Read("stock:\n  - {fluid: ethanol, id: cleaning, on-hand: 5 L}\n" + Ethanol96);
         var plan = Station.Plan(Station.Whelk, read.Value!);
-        Assert.Contains(read.Findings.Concat(plan.Findings), f => f.Id is "unknown-strength" or "missing-strength" || f.Message.Contains("strength", StringComparison.Ordinal));
+        Assert.Contains(read.Findings.Concat(plan.Findings), f => f.Id is "unknown-strength" or "missing-strength" || f.Message.ToString().Contains("strength", StringComparison.Ordinal));
         Assert.DoesNotContain(plan.Materials.SelectMany(m => m.Draws), d => d.Stock == "cleaning");
     }
 

@@ -53,7 +53,7 @@ public class PlanCostsTests
     {
         var bench = Station.With(Ethanol.Replace("CODE", "EUR", StringComparison.Ordinal));
         var note = Assert.Single(Station.Plan(Station.Whelk, bench).Findings, f => f.Id == "disposal-without-price");
-        Assert.Contains("contaminated solids", note.Message, StringComparison.Ordinal);
+        Assert.Contains("contaminated solids", note.Message.ToString(), StringComparison.Ordinal);
         var priced = Station.Read(Ethanol.Replace("CODE", "EUR", StringComparison.Ordinal) + "\nwaste: {containers: {contaminated-solids: {name: bin G2, holds: 200, price: 26 EUR}, sharps: {name: box S1, holds: 60, price: 9 EUR}}}").Value!;
         var plan = Station.Plan(Station.Whelk, priced);
         Assert.DoesNotContain(plan.Findings, f => f.Id == "disposal-without-price");

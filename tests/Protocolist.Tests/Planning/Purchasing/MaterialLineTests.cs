@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Stock;
+using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Quantities;
 using UnitsNet;

@@ -4,6 +4,7 @@ using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Quantities;
 using UnitsNet;
@@ -54,13 +55,13 @@ public class MoneyFindingsTests
             () => Purchases.Choose(two[0], Amount.Of(1), Euro),
             () => Purchases.Choose(two[0], L(-1), Euro),
         })
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"a caller's mistake\n  {Assert.Throws<ArgumentException>(fault).Message}\n\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"a caller's mistake\n  {Assert.Throws<ArgumentException>(fault).Message.ToString()}\n\n");
         KeptText.Holds("Planning/Purchasing/kept/findings.txt", text.ToString());
 
         void Tell(string of, IEnumerable<Finding> findings)
         {
             text.Append(System.Globalization.CultureInfo.InvariantCulture, $"{of}\n");
-            foreach (var f in findings) text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message}\n    remedy: {f.Remedy}\n");
+            foreach (var f in findings) text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}\n    {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
             text.Append('\n');
         }
     }

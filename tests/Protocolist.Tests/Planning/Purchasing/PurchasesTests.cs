@@ -84,7 +84,7 @@ public class PurchasesTests
         var lacking = Purchases.Choose(products[0], L(1), Euro);
         var finding = Assert.Single(lacking.Findings);
         Assert.Equal(("lacking-and-not-for-sale", Severity.Error), (finding.Id, finding.Severity));
-        Assert.Contains("800 mL of 'none'", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("800 mL of 'none'", finding.Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(L(-0.8), lacking.Value!.Purchases[0].Surplus);
 
         var way = Purchases.Choose([new("n", [new("impossible", [new("none", L(1))]), new("dear", [new("dear", L(1))])])], products, Euro);

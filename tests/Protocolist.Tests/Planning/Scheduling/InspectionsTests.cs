@@ -33,7 +33,7 @@ public class InspectionsTests
 
         var gap = Assert.Single(findings);
         Assert.Equal("inspection-gap", gap.Id);
-        Assert.Equal("nobody can look between Fri 2027-03-05 16:40 and Mon 2027-03-08 09:00 (Europe/Berlin), 2 d 16 h 20 min; the limit is 1 d 12 h", gap.Message);
+        Assert.Equal("nobody can look between Fri 2027-03-05 16:40 and Mon 2027-03-08 09:00 (Europe/Berlin), 2 d 16 h 20 min; the limit is 1 d 12 h", gap.Message.ToString());
         Assert.Equal([March(5, 16, 40), March(8, 9)], visits);
     }
 

@@ -38,7 +38,7 @@ public class CsvTableTests
     public void A_column_that_is_not_known_is_a_note_with_the_name_meant()
     {
         var finding = Assert.Single(Open("id,mass,lenght\n").Findings);
-        Assert.Equal(("unknown-column", "did you mean 'length'?", "list.csv:1:9"), (finding.Id, finding.Remedy, finding.Where.ToString()));
+        Assert.Equal(("unknown-column", "did you mean 'length'?", "list.csv:1:9"), (finding.Id, finding.Remedy.ToString(), finding.Where.ToString()));
     }
 
     [Fact]

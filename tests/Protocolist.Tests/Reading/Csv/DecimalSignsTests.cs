@@ -28,6 +28,6 @@ public class DecimalSignsTests
         signs.Read(new CsvField("7.2 kg", 2, 5));
         var finding = signs.Read(new CsvField("7,3 kg", 9, 4)).Findings[0];
         Assert.Equal("list.csv:9:4", finding.Where.ToString());
-        Assert.Contains("'7.2 kg' in line 2", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("'7.2 kg' in line 2", finding.Message.ToString(), StringComparison.Ordinal);
     }
 }

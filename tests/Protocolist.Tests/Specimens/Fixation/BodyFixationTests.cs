@@ -68,7 +68,7 @@ public class BodyFixationTests
     public void Rule_that_over_promises_is_shown_beside_the_model_and_not_planned_on()
     {
         var found = BodyFixation.Of(Body("mammal", 300));
-        Assert.Contains(found.Findings, f => f.Id == "rule-over-promises" && f.Message.Contains("1 mm in the first hour", StringComparison.Ordinal));
+        Assert.Contains(found.Findings, f => f.Id == "rule-over-promises" && f.Message.ToString().Contains("1 mm in the first hour", StringComparison.Ordinal));
         Assert.True(found.Value!.PlannedHours >= found.Value.Time.HighHours);
     }
 

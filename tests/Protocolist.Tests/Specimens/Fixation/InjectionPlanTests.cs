@@ -24,7 +24,7 @@ public class InjectionPlanTests
         var found = InjectionPlan.For(Body("mammal", 60_000));
         var finding = Assert.Single(found.Findings);
         Assert.Equal("many-sites", finding.Id);
-        Assert.Contains("6 to 17.2 L", finding.Remedy, StringComparison.Ordinal);
+        Assert.Contains("6 to 17.2 L", finding.Remedy.ToString(), StringComparison.Ordinal);
         Assert.InRange(found.Value!.TotalMl, 5500, 6500);
     }
 

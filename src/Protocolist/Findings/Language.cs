@@ -1,0 +1,34 @@
+using System.Collections.Frozen;
+
+namespace Protocolist.Findings;
+
+/// <summary>A language that messages can be read in: its phrases by id, laid over the English. Immutable; safe to share between threads.</summary>
+public sealed class Language
+{
+    private readonly FrozenDictionary<string, string> _phrases;
+
+    /// <summary>Makes a language.</summary>
+    /// <param name="tag">Its tag, such as <c>de</c> (BCP 47).</param>
+    /// <param name="phrases">Phrase id → text with the same named places as the English; a phrase that is not among them stays English.</param>
+    public Language(string tag, IEnumerable<KeyValuePair<string, string>> phrases)
+    {
+        ArgumentNullException.ThrowIfNull(tag);
+        Tag = tag;
+        _phrases = phrases.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    /// <summary>English as it stands beside each rule.</summary>
+    public static Language English { get; } = new("en", []);
+
+    /// <summary>Its tag, such as <c>en</c>.</summary>
+    public string Tag { get; }
+
+    /// <summary>The text of a phrase in this language, else in English.</summary>
+    /// <param name="phrase">The phrase.</param>
+    /// <returns>Text with named places.</returns>
+    public string Of(Phrase phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return _phrases.Count > 0 && _phrases.TryGetValue(phrase.Id, out var own) ? own : phrase.English;
+    }
+}

@@ -1,0 +1,98 @@
+using System.Text;
+using NodaTime.Text;
+
+namespace Protocolist.Findings;
+
+/// <summary>Fills the named places of a text with facts. What stands in a place is described at <see cref="Phrase"/>.</summary>
+internal static class Template
+{
+    private static readonly OffsetDateTimePattern Weekday = OffsetDateTimePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd HH':'mm");
+    private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
+    private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
+    private static readonly OffsetDateTimePattern WithOffset = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<m>");
+    private static readonly OffsetDateTimePattern Zoned = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<g>");
+    private static readonly LocalDatePattern WeekdayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd");
+
+    /// <summary>The text with its places filled; a place without a fact stays empty.</summary>
+    public static string Fill(string template, in Message message, Language language)
+    {
+        if (!template.Contains('{', StringComparison.Ordinal)) return template;
+
+        // A sentence that is a literal has no facts, and what looks like a place in it is its author's.
+        if (message.Phrase is { Id.Length: 0 } or { IsWords: true } && ReferenceEquals(template, message.Phrase.English)) return template;
+        var text = new StringBuilder(template.Length * 2);
+        foreach (var (literal, place) in PartsOf(template))
+        {
+            text.Append(literal);
+            if (place.Length == 0) continue;
+            var (name, format, words) = Split(place);
+            if (message.Find(name) is not { } argument) continue;
+            text.Append(words.Length > 0 ? Choose(words, argument.Number) : Show(argument, format, message, language));
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The names of the places, in the order of their first use.</summary>
+    public static IReadOnlyList<string> PlacesOf(string template) =>
+        [.. PartsOf(template).Where(p => p.Place.Length > 0).Select(p => Split(p.Place).Name).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>One fact as a place shows it.</summary>
+    public static string Show(in Argument argument, string format, in Message message, Language language) => argument.Kind switch
+    {
+        ArgumentKind.Number => NumberText.Of(argument, format, message),
+        ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
+        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
+        ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
+        ArgumentKind.Money => argument.Money?.ToString() ?? "",
+        ArgumentKind.Message => Cased(argument.Message.ToString(language), format),
+        ArgumentKind.List => Joined(argument, format, message, language),
+        _ => Cased(argument.Text, format),
+    };
+
+    private static string Choose(string[] words, double number) => words[number == 1 ? 0 : Math.Min(1, words.Length - 1)];
+
+    private static string Cased(string text, string format) => format switch
+    {
+        "sentence" when text.Length > 0 => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
+        "a" => WithArticle(text),
+        _ => text,
+    };
+
+    /// <summary>A noun with its article: <c>an eel</c>.</summary>
+    public static string WithArticle(string noun) =>
+        noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
+
+    private static string Joined(in Argument list, string format, Message message, Language language)
+    {
+        var isQuoted = format.StartsWith('\'');
+        var between = isQuoted ? format[1..] : format;
+        List<string> shown = [.. list.List.Select(item => Show(item, "", message, language)).Select(item => isQuoted ? $"'{item}'" : item)];
+        if (between is not ("and" or "or")) return string.Join(between.Length == 0 ? ", " : between, shown);
+        return shown.Count < 2 ? string.Concat(shown) : $"{string.Join(", ", shown.Take(shown.Count - 1))} {between} {shown[^1]}";
+    }
+
+    /// <summary>A place's name, how it is shown, and words to choose from.</summary>
+    private static (string Name, string Format, string[] Words) Split(string place)
+    {
+        var end = place.AsSpan().IndexOfAny(':', '|');
+        if (end < 0) return (place, "", []);
+        return place[end] == ':' ? (place[..end], place[(end + 1)..], []) : (place[..end], "", place[(end + 1)..].Split('|'));
+    }
+
+    private static IEnumerable<(string Literal, string Place)> PartsOf(string template)
+    {
+        var at = 0;
+        while (at < template.Length)
+        {
+            var open = template.IndexOf('{', at);
+            if (open < 0) break;
+            var close = template.IndexOf('}', open);
+            if (close < 0) break;
+            yield return (template[at..open], template[(open + 1)..close]);
+            at = close + 1;
+        }
+
+        if (at < template.Length) yield return (template[at..], "");
+    }
+}
