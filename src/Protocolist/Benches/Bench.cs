@@ -14,7 +14,7 @@ namespace Protocolist.Benches;
 /// <summary>The workplace: what is on the shelf, when it is open, how warm it is, what things cost. Immutable; safe to share between threads.</summary>
 public sealed record Bench
 {
-    private static readonly BenchValidator Validator = new();
+    internal static readonly BenchValidator Validator = new();
 
     /// <summary>What people call it.</summary>
     public required string Name { get; init; }

@@ -53,7 +53,7 @@ public static class BenchReader
             ExchangeRates = StockReader.ExchangeRates(fields, findings),
         };
         fields.Finish();
-        findings.AddRange(new BenchValidator().Validate(bench).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
+        findings.AddRange(Bench.Validator.Validate(bench).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         return new(name is null || zone is null ? null : bench, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
 
         // What could not be read of a list is left out, so that the numbers of items and of lines are not the same.
@@ -66,6 +66,7 @@ public static class BenchReader
                 nameof(Bench.Stock) => ValidatorFindings.Place(below, stock[index].Node),
                 nameof(Bench.Vessels) => ValidatorFindings.Place(below, vessels[index].Node),
                 nameof(Bench.VesselsInUse) => ValidatorFindings.Place(below, inUse[index].Node),
+                _ when fields.Entry(ValidatorFindings.KeyOf(path))?.Value is ScalarNode value => value.Span,
                 _ => ValidatorFindings.Place(path, (MappingNode)document.Value),
             };
         }

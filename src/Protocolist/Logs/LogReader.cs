@@ -41,7 +41,7 @@ public static class LogReader
 
         fields.Finish();
         var log = new WorkLog(specimen?.Value ?? "", [.. entries.Select(e => e.Entry)]) { Written = written };
-        findings.AddRange(specimen is null ? [] : new WorkLogValidator().Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
+        findings.AddRange(specimen is null ? [] : WorkLog.Validator.Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         findings.AddRange(LogOrder.Check(log, zone));
         return new(specimen is null ? null : log, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
 

@@ -12,7 +12,7 @@ namespace Protocolist.Logs;
 /// <param name="Entries">In the order of the file, which is the order of time.</param>
 public sealed record WorkLog(string Specimen, ImmutableArray<LogEntry> Entries)
 {
-    private static readonly WorkLogValidator Validator = new();
+    internal static readonly WorkLogValidator Validator = new();
 
     /// <summary>In the order of the file, which is the order of time.</summary>
     public ImmutableArray<LogEntry> Entries { get; init => field = value.IsDefault ? [] : value; } = Entries.IsDefault ? [] : Entries;

@@ -61,7 +61,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(bench);
         ImmutableArray<Finding> refusals =
-            [.. plan.Specimen.BeyondLimits().Concat(log.Validate(bench.Bench.Opening.Zone)).Concat(bench.Findings).Where(f => f.Severity == Severity.Error)];
+            [.. PlanFaults.Of(plan).Concat(log.Validate(bench.Bench.Opening.Zone)).Concat(bench.Findings).Where(f => f.Severity == Severity.Error)];
         return refusals.IsEmpty ? Reviser.Revise(plan, log, this, bench) : new(null, refusals);
     }
 

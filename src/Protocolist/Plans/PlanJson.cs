@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Reading;
 
@@ -37,8 +38,9 @@ public static class PlanJson
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
-    /// <returns>The plan, or findings: <c>plan-unreadable</c> with line and column, <c>later-format</c>, <c>plan-incomplete</c>.</returns>
-    public static Checked<Plan> Read(SourceText source)
+    /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
+    /// <returns>The plan, or findings: <c>plan-unreadable</c> with line and column, <c>later-format</c>, <c>plan-incomplete</c>, <c>plan-impossible</c>, <c>unknown-zone</c>.</returns>
+    public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         try
@@ -51,15 +53,16 @@ public static class PlanJson
 
             var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
             if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
-            return IsComplete(plan)
-                ? new(Filled(plan), [])
-                : new(null, [Finding.Error("plan-incomplete", PlanIncomplete, PlanIncompleteRemedy, SourceSpan.At(source.Name, 1, 1))]);
+            if (!IsComplete(plan)) return new(null, [Finding.Error("plan-incomplete", PlanIncomplete, PlanIncompleteRemedy, SourceSpan.At(source.Name, 1, 1))]);
+            var whole = Filled(plan);
+            var faults = PlanFaults.Of(whole, zones);
+            return faults.IsEmpty ? new(whole, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
         catch (JsonException fault)
         {
             return Unreadable(fault.Path is { Length: > 1 } path ? $"the trouble is at {path}" : "it is not JSON that a plan is written in", SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
         }
-        catch (Exception fault) when (fault is InvalidOperationException or FormatException or ArgumentException)
+        catch (Exception fault) when (fault is InvalidOperationException or FormatException or ArgumentException or KeyNotFoundException or OverflowException)
         {
             return Unreadable("a value in it is of the wrong kind", SourceSpan.At(source.Name, 1, 1));
         }

@@ -80,6 +80,9 @@ internal static class ValidatorFindings
             : (path[..bracket], index, path[(end + 1)..].TrimStart('.'));
     }
 
+    /// <summary>The key that a property of the outermost object is read from.</summary>
+    public static string KeyOf(string property) => Kebab(property) is var name ? OtherKeys.GetValueOrDefault(name, name) : "";
+
     private static Findings.Severity SeverityOf(ValidationFailure failure) => failure.Severity switch
     {
         FluentValidation.Severity.Error => Findings.Severity.Error,

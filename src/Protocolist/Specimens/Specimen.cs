@@ -13,7 +13,7 @@ namespace Protocolist.Specimens;
 /// </remarks>
 public sealed record Specimen
 {
-    private static readonly SpecimenValidator Validator = new();
+    internal static readonly SpecimenValidator Validator = new();
     private static readonly SpecimenLimits Limits = new();
 
     /// <summary>The catalogue or field number.</summary>

@@ -25,7 +25,7 @@ public static class SpecimenReader
         var id = fields.Required("specimen");
         var specimen = Measured(fields, id?.Value ?? "", findings);
         var valid = findings.Count;
-        findings.AddRange(ValidatorFindings.Of(new SpecimenValidator(), specimen, (MappingNode)document.Value));
+        findings.AddRange(ValidatorFindings.Of(Specimen.Validator, specimen, (MappingNode)document.Value));
 
         // A measurement that could not be read is not missing as well.
         if (valid > 0) findings.RemoveAll(f => f.Id is "no-measurement" or "missing-id");

@@ -135,12 +135,11 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     {
         var pairs = 0;
         var json = PlanJson.Write(OtterPlan.Value);
+
+        // Each place meets one of the texts, and each text every kind of place.
         var texts = Obeyed.Append(Strange[0]).Append(Strange[1]).ToList();
-        var places = Places.OfJson(json, "x").Count();
-        for (var i = 0; i < places; i++)
+        foreach (var injected in Places.OfJson(json, texts))
         {
-            // Each place meets one of the texts, and each text every kind of place.
-            var injected = Places.OfJson(json, texts[i % texts.Count]).ElementAt(i);
             var read = PlanJson.Read(new("p.json", injected.Text));
             foreach (var (form, said) in read.Value is { } plan ? Outputs.Of(plan).Concat(Outputs.Of(read.Findings)) : Outputs.Of(read.Findings))
             {

@@ -25,17 +25,16 @@ internal static class Places
         }
     }
 
-    /// <summary>Every string of a JSON document, names left as they are.</summary>
-    public static IEnumerable<Injected> OfJson(string json, string text)
+    /// <summary>Every string of a JSON document, names left as they are; the texts take turns.</summary>
+    public static IEnumerable<Injected> OfJson(string json, IReadOnlyList<string> texts)
     {
-        var count = Strings(JsonNode.Parse(json)!).Count();
-        for (var i = 0; i < count; i++)
+        var root = JsonNode.Parse(json)!;
+        var i = 0;
+        foreach (var (place, set, was) in Strings(root).ToList())
         {
-            var copy = JsonNode.Parse(json)!;
-            var at = Strings(copy).ElementAt(i);
-            var place = at.GetPath();
-            at.ReplaceWith(text);
-            yield return new(place, 1, copy.ToJsonString());
+            set(texts[i++ % texts.Count]);
+            yield return new(place, 1, root.ToJsonString());
+            set(was);
         }
     }
 
@@ -59,12 +58,18 @@ internal static class Places
         _ => [],
     };
 
-    private static IEnumerable<JsonNode> Strings(JsonNode? node) => node switch
+    private static IEnumerable<(string Place, Action<string> Set, string Was)> Strings(JsonNode node) => node switch
     {
-        JsonObject table => table.SelectMany(e => Strings(e.Value)),
-        JsonArray list => list.SelectMany(Strings),
-        JsonValue value when value.GetValueKind() == System.Text.Json.JsonValueKind.String => [value],
+        JsonObject table => table.SelectMany(e => Strings(e.Value, text => table[e.Key] = text)),
+        JsonArray list => list.SelectMany((e, i) => Strings(e, text => list[i] = text)),
         _ => [],
+    };
+
+    private static IEnumerable<(string Place, Action<string> Set, string Was)> Strings(JsonNode? node, Action<string> set) => node switch
+    {
+        JsonValue value when value.GetValueKind() == System.Text.Json.JsonValueKind.String => [(value.GetPath(), set, value.GetValue<string>())],
+        null => [],
+        _ => Strings(node),
     };
 
     private static string Quoted(string text)
