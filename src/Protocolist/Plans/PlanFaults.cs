@@ -58,10 +58,17 @@ internal static class PlanFaults
         faults.Counted("revision", plan.Revision);
         foreach (var (path, step) in faults.Each("steps", plan.Steps)) Step(path, step, faults);
         faults.Unique("steps", plan.Steps, s => s?.Id);
-        foreach (var (path, figure) in faults.Each("figures", plan.Figures)) faults.Names($"{path}.id", figure.Id);
+        foreach (var (path, figure) in faults.Each("figures", plan.Figures))
+        {
+            faults.Names($"{path}.id", figure.Id);
+            faults.Whole($"{path}.inputs", figure.Inputs);
+        }
+
         foreach (var (path, recipe) in faults.Each("recipes", plan.Recipes))
         {
             faults.Volume($"{path}.volumeMl", recipe.Volume);
+            faults.Whole($"{path}.method", recipe.Method);
+            faults.Whole($"{path}.for", recipe.For);
             foreach (var (below, part) in faults.Each($"{path}.parts", recipe.Parts))
             {
                 faults.Volume($"{below}.volumeMl", part.Volume);
@@ -74,9 +81,15 @@ internal static class PlanFaults
             faults.Counted($"{path}.count", purchase.Count);
             faults.Counted($"{path}.leadDays", purchase.LeadDays);
             faults.Sum($"{path}.price", purchase.Price);
+            faults.Whole($"{path}.for", purchase.For);
         }
 
-        foreach (var (path, waste) in faults.Each("waste", plan.Waste)) faults.Volume($"{path}.volumeMl", waste.Volume);
+        foreach (var (path, waste) in faults.Each("waste", plan.Waste))
+        {
+            faults.Needs($"{path}.way", waste.Way);
+            faults.Volume($"{path}.volumeMl", waste.Volume);
+        }
+
         foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
         foreach (var (path, care) in faults.Each("care", plan.Care))
         {
@@ -85,10 +98,30 @@ internal static class PlanFaults
             foreach (var day in care.Dates.IsDefault ? [] : care.Dates) faults.Day($"{path}.dates", day);
         }
 
-        faults.Whole("findings", plan.Findings);
-        faults.Whole("materials", plan.Materials);
-        faults.Whole("changes", plan.Changes);
-        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn)) faults.Day($"{path}.start", withdrawn.Start);
+        faults.Whole("label", plan.Label);
+        foreach (var (path, finding) in faults.Each("findings", plan.Findings))
+        {
+            faults.Names($"{path}.id", finding.Id);
+            faults.Needs($"{path}.source", finding.Source);
+            faults.There($"{path}.figures", finding.Figures);
+            if (finding.Message.IsEmpty) faults.Needs($"{path}.message", null);
+        }
+
+        foreach (var (path, material) in faults.Each("materials", plan.Materials))
+        {
+            faults.Whole($"{path}.draws", material.Draws);
+            faults.Whole($"{path}.for", material.For);
+        }
+
+        if (plan.Wishes is { } wishes)
+        {
+            faults.Needs("wishes.vessels", wishes.Vessels);
+            faults.Needs("wishes.supplies", wishes.Supplies);
+        }
+
+        // Plans that were written before the first revision of their form have none of these.
+        faults.Whole("changes", plan.Changes.IsDefault ? [] : plan.Changes);
+        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn.IsDefault ? [] : plan.Withdrawn)) faults.Day($"{path}.start", withdrawn.Start);
         if (plan.Costs is { } costs) Costs(costs, faults);
         return zones is null || plan.Zone is null || zones.GetZoneOrNull(plan.Zone) is not null
             ? faults.All()
@@ -98,6 +131,7 @@ internal static class PlanFaults
     private static void Step(string path, Step step, Faults faults)
     {
         faults.Names($"{path}.id", step.Id);
+        faults.Needs($"{path}.source", step.Source);
         faults.Day($"{path}.start", step.Start);
         faults.Day($"{path}.end", step.End);
         if (step.Start is { } start && step.End is { } end && end.ToInstant() < start.ToInstant()) faults.Add(Backwards.With(("path", path)));
@@ -110,6 +144,7 @@ internal static class PlanFaults
         faults.Counted($"{path}.mostInspections", step.MostInspections);
         foreach (var (below, site) in faults.Each($"{path}.sites", step.Sites))
         {
+            faults.Needs($"{below}.at", site.At);
             faults.Counted($"{below}.sites", site.Sites);
             faults.Volume($"{below}.perSiteLowMl", site.PerSiteLow);
             faults.Volume($"{below}.perSiteMl", site.PerSite);
@@ -125,7 +160,17 @@ internal static class PlanFaults
             faults.Length($"{below}.spacingMm", cut.Spacing);
         }
 
-        faults.Whole($"{path}.materials", step.Materials);
+        faults.There($"{path}.instructions", step.Instructions);
+        faults.There($"{path}.lookFor", step.LookFor);
+        faults.There($"{path}.cautions", step.Cautions);
+        faults.There($"{path}.inspections", step.Inspections);
+        foreach (var (below, material) in faults.Each($"{path}.materials", step.Materials))
+        {
+            faults.Needs($"{below}.id", material.Id);
+            faults.Needs($"{below}.from", material.From);
+        }
+
+        faults.Whole($"{path}.figures", step.Figures);
         foreach (var at in step.Inspections.IsDefault ? [] : step.Inspections) faults.Day($"{path}.inspections", at);
     }
 
@@ -181,6 +226,11 @@ internal static class PlanFaults
                 if (items[i] is { } item) yield return (at, item);
                 else Add(Missing.With(("path", at)));
             }
+        }
+
+        public void There<T>(string path, ImmutableArray<T> items)
+        {
+            if (items.IsDefault) Needs(path, null);
         }
 
         /// <summary>A list of which only its being there is looked at.</summary>

@@ -12,7 +12,6 @@ public static class PlanJson
 {
     private static readonly Phrase LaterFormat = new("later-format", "the plan is of format {format}, and this program reads format {current-format}");
     private static readonly Phrase LaterFormatRemedy = new("later-format.remedy", "make the plan again, or use the version of the program that made it");
-    private static readonly Phrase PlanIncomplete = new("plan-incomplete", "parts of the plan are missing");
     private static readonly Phrase PlanIncompleteRemedy = new("plan-incomplete.remedy", "make the plan again; a plan file is not edited by hand");
     private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
 
@@ -24,6 +23,8 @@ public static class PlanJson
         // People read these files, and they go into no web page; µ and ° stay what they are.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
         Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
     });
 
@@ -53,10 +54,8 @@ public static class PlanJson
 
             var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
             if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
-            if (!IsComplete(plan)) return new(null, [Finding.Error("plan-incomplete", PlanIncomplete, PlanIncompleteRemedy, SourceSpan.At(source.Name, 1, 1))]);
-            var whole = Filled(plan);
-            var faults = PlanFaults.Of(whole, zones);
-            return faults.IsEmpty ? new(whole, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
+            var faults = PlanFaults.Of(plan, zones);
+            return faults.IsEmpty ? new(Filled(plan), []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
         catch (JsonException fault)
         {
@@ -86,17 +85,6 @@ public static class PlanJson
         Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],
         Steps = [.. plan.Steps.Select(s => s.Because.IsDefault ? s with { Because = [] } : s)],
     };
-
-    /// <summary>A list that was cut out of the file comes back as no list at all.</summary>
-    private static bool IsComplete(Plan plan) =>
-        plan is { Protocol: not null, Specimen: not null, Costs: not null, Zone: not null, Choices: not null }
-        && !plan.Steps.IsDefault && !plan.Recipes.IsDefault && !plan.Purchases.IsDefault && !plan.Findings.IsDefault && !plan.Waste.IsDefault && !plan.Materials.IsDefault && !plan.Costs.DisposalByClass.IsDefault
-        && plan.Materials.All(m => !m.Draws.IsDefault && !m.For.IsDefault) && plan.Purchases.All(p => !p.For.IsDefault)
-        && plan.Wishes is null or { Vessels: not null, Supplies: not null }
-        && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
-        && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
-        && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message.IsEmpty: false, Source: not null, Figures.IsDefault: false })
-        && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
 }
 
 [JsonSerializable(typeof(Plan))]

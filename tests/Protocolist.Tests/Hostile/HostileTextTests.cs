@@ -41,7 +41,7 @@ public sealed class HostileTextTests(ITestOutputHelper output)
     private static readonly string ProtocolText = File.ReadAllText(Repository.File("protocols", "fishes", "fish-medium.yaml")) + """
         cautions: [mind the spines]
         checks:
-          - {id: house-own, when: specimen.mass > 1 kg, message: heavy, remedy: ask, severity: warning}
+          house-own: {when: specimen.mass > 1 kg, message: heavy, remedy: ask, severity: warning}
         severities:
           no-time-to-cure: {as: note, because: the station seals later}
         """.ReplaceLineEndings("\n");

@@ -26,7 +26,7 @@ public class PlanFaultsTests
     {
         { "plan-impossible", "'steps[0].volumeMl' cannot be -7 mL", First(s => s with { Volume = Volume.FromMilliliters(-7) }) },
         { "plan-impossible", "'steps[0].volumeMl'", First(s => s with { Volume = Volume.FromCubicMeters(1e9) }) },
-        { "plan-impossible", "'steps[0].leastHours' cannot be -1 h", First(s => s with { Least = NodaTime.Duration.FromHours(-1) }) },
+        { "plan-impossible", "'steps[0].leastHours' cannot be -60 min", First(s => s with { Least = NodaTime.Duration.FromHours(-1) }) },
         { "plan-impossible", "'steps[0].mostHours'", First(s => s with { Most = NodaTime.Duration.FromDays(1_000_000) }) },
         { "plan-impossible", "'steps[0].changes' cannot be -1", First(s => s with { Changes = -1 }) },
         { "plan-impossible", "'steps[0]' ends before it begins", First(s => s with { Start = s.End, End = s.Start }) },
@@ -76,19 +76,21 @@ public class PlanFaultsTests
     [Theory]
     [InlineData("zone", "\"Mars/Olympus\"", "unknown-zone")]
     [InlineData("steps.0.volumeMl", "-7", "plan-impossible")]
-    [InlineData("costs", "null", "plan-incomplete")]
+    [InlineData("costs", "null", "plan-unreadable")]
+    [InlineData("steps.0.cuts", null, "plan-incomplete")]
     [InlineData("figures.0", "null", "")]
     [InlineData("steps.0", "null", "")]
     [InlineData("care.0", "null", "")]
     [InlineData("fluids.0", "null", "")]
     [InlineData("findings", "[null]", "")]
     [InlineData("label", "[null]", "")]
-    public void A_file_that_says_so_is_refused(string path, string value, string id)
+    public void A_file_that_says_so_is_refused(string path, string? value, string id)
     {
         var plan = JsonNode.Parse(PlanJson.Write(Sound))!;
         var parts = path.Split('.');
         var at = parts[..^1].Aggregate(plan, (node, part) => int.TryParse(part, out var i) ? node[i]! : node[part]!);
-        if (int.TryParse(parts[^1], out var index)) at[index] = JsonNode.Parse(value);
+        if (value is null) at.AsObject().Remove(parts[^1]);
+        else if (int.TryParse(parts[^1], out var index)) at[index] = JsonNode.Parse(value);
         else at[parts[^1]] = JsonNode.Parse(value);
 
         var read = PlanJson.Read(new("p.json", plan.ToJsonString()), DateTimeZoneProviders.Tzdb);
