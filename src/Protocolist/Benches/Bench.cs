@@ -4,6 +4,7 @@ using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Reading;
 using Protocolist.Vessels;

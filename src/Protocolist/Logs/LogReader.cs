@@ -10,8 +10,6 @@ namespace Protocolist.Logs;
 /// <summary>Reads log files.</summary>
 public static class LogReader
 {
-    private static readonly Phrase UnknownSign = new("unknown-word.sign", "'{sign}' is not one of the signs");
-
     private const int Format = 1;
 
     /// <summary>Reads a log from YAML.</summary>
@@ -75,9 +73,8 @@ public static class LogReader
 
     private static bool IsSign(ScalarNode sign, List<Finding> findings)
     {
-        var known = Protocols.WatchWords.Signs.Select(s => s.Word).ToList();
-        if (known.Contains(sign.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, known), sign.Span));
+        if (WorkLogValidator.FaultOf(sign.Value) is not { } fault) return true;
+        findings.Add(fault with { Where = sign.Span });
         return false;
     }
 }

@@ -20,8 +20,7 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
     private static readonly Phrase NoStepRemedy = new("missing-key.log-step.remedy", "give the id of a step of the plan");
     private static readonly Phrase ImpossibleUse = new("impossible-amount.used", "'{step}' cannot have used {used}");
     private static readonly Phrase ImpossibleUseRemedy = new("impossible-amount.used.remedy", "write how much fluid was used, or leave it out");
-    private static readonly Phrase UnknownSign = new("unknown-word.log-sign", "'{sign}' is not one of the signs");
-    private static readonly Phrase UnknownSignRemedy = new("unknown-word.log-sign.remedy", "give the word of a sign of a protocol's 'watch'");
+    private static readonly Phrase UnknownSign = new("unknown-word.sign", "'{sign}' is not one of the signs");
     private static readonly Phrase NoReading = new("reading-impossible.missing", "a reading is missing");
     private static readonly Phrase ImpossibleReading = new("reading-impossible.value", "a {what} of '{value}' cannot be");
     private static readonly Phrase ImpossibleReadingRemedy = new("reading-impossible.value.remedy", "read the instrument again, and check the unit");
@@ -44,10 +43,16 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
             entry.RuleFor(e => e.Done).IsSane();
             entry.RuleFor(e => e.Used).Must(v => v is not { Liters: var litres } || litres is >= 0 and <= MostUsedLitres)
                 .Says("impossible-amount", (e, used) => ImpossibleUse.With(("step", Excerpt.Of(e.Step)), ("used", used!.Value)), ImpossibleUseRemedy);
-            entry.RuleForEach(e => e.Signs).Must(s => Array.Exists(WatchWords.Signs, w => w.Word == s))
-                .Says("unknown-word", (_, sign) => UnknownSign.With(("sign", Excerpt.Of(sign))), UnknownSignRemedy);
+            entry.RuleForEach(e => e.Signs).Custom((sign, context) =>
+            {
+                if (FaultOf(sign) is { } fault) context.AddFailure(ValidatorFindings.Failure(fault, context.PropertyPath));
+            });
             entry.RuleForEach(e => e.Readings).Must(r => r is not null && LogReadings.CanBe(r.What, r.Value))
                 .Says("reading-impossible", (_, r) => r is null ? NoReading : ImpossibleReading.With(("what", EnumWords<ReadingKind>.Of(r.What)), ("value", r.Value)), ImpossibleReadingRemedy);
         });
     }
+
+    /// <summary>Why a word is not that of a sign; null where it is.</summary>
+    public static Finding? FaultOf(string? sign) => sign is not null && Sign.Find(sign) is not null ? null
+        : Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign))), Suggestion.For(sign ?? "", [.. Sign.All.Select(s => s.Word)]));
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Vessels;
@@ -32,7 +31,7 @@ internal static class CautionWriting
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
     private static IEnumerable<Message> Animal(Draft draft) =>
-        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text))];
+        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
     private static IEnumerable<Message> Fluid(DraftStep step)
     {
@@ -48,7 +47,7 @@ internal static class CautionWriting
         {
             foreach (var part in recipe.Parts)
             {
-                if (Fluids.Fluid.Read(part.Name).Value is { Kind: FluidKind.FormaldehydeStock } stock) yield return FluidCautions.OfStock(stock);
+                if (Fluids.Fluid.Read(part.Name).Value is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
             }
         }
     }

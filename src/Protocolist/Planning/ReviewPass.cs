@@ -13,6 +13,8 @@ namespace Protocolist.Planning;
 /// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
+    private static readonly Phrase GetOne = new("vessel-needed", "get a vessel that holds it");
+
     public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, found);
@@ -29,7 +31,7 @@ internal static class ReviewPass
         ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
         var plan = new Plan
         {
-            Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
+            Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File) { Files = draft.Protocol.Texts },
             Specimen = draft.Body.Specimen,
             Choices = draft.Choices,
             Zone = zone.Id,
@@ -66,7 +68,7 @@ internal static class ReviewPass
     {
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
-        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
+        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? GetOne : default,
         Work = draft.Work,
         Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,

@@ -1,6 +1,9 @@
+using System.Buffers;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Reading;
@@ -11,22 +14,29 @@ namespace Protocolist.Plans;
 public static class PlanJson
 {
     private static readonly Phrase LaterFormat = new("later-format", "the plan is of format {format}, and this program reads format {current-format}");
-    private static readonly Phrase LaterFormatRemedy = new("later-format.remedy", "make the plan again, or use the version of the program that made it");
-    private static readonly Phrase PlanIncompleteRemedy = new("plan-incomplete.remedy", "make the plan again; a plan file is not edited by hand");
+    private static readonly Phrase LaterFormatRemedy = new("later-format.remedy", "use the version of the program that made it, or a later one");
+    private static readonly Phrase EarlierFormat = new("earlier-format", "the plan is of format {format}, and this program reads format {current-format}");
+    private static readonly Phrase EarlierFormatRemedy = new("earlier-format.remedy", "make the plan again from its specimen, or use the version of the program that made it");
     private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
+    private static readonly Phrase PlanUnreadableRemedy = new("plan-unreadable.remedy", "make the plan again; a plan file is not edited by hand");
+    private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
+    private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
+    private static readonly Phrase OutOfRange = new("plan-unreadable.value", "a value in it is beyond what such a value can be");
+    private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
-    private static readonly PlanJsonContext Context = new(new JsonSerializerOptions
+    // People read these files, and they go into no web page; µ and ° stay what they are.
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
+
+    private static readonly JsonTypeInfo<Plan> Shape = (JsonTypeInfo<Plan>)new JsonSerializerOptions
     {
-        WriteIndented = true,
+        TypeInfoResolver = PlanJsonContext.Default.WithAddedModifier(AllThatIsWrittenIsRead),
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-
-        // People read these files, and they go into no web page; µ and ° stay what they are.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        NewLine = "\n",
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        AllowDuplicateProperties = false,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
         Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
-    });
+    }.GetTypeInfo(typeof(Plan));
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
     /// <param name="plan">The plan.</param>
@@ -34,57 +44,71 @@ public static class PlanJson
     public static string Write(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return ShownText.Lines(JsonSerializer.Serialize(plan, Context.Plan)) + "\n";
+        using var bytes = new PooledBytes();
+        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, Shape);
+        bytes.Write("\n"u8);
+        return ShownText.Lines(Encoding.UTF8.GetString(bytes.Written));
     }
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
-    /// <returns>The plan, or findings: <c>plan-unreadable</c> with line and column, <c>later-format</c>, <c>plan-incomplete</c>, <c>plan-impossible</c>, <c>unknown-zone</c>.</returns>
+    /// <returns>
+    /// The plan, or error findings: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>; with the path in the file <c>plan-incomplete</c>,
+    /// <c>plan-impossible</c>; <c>unknown-zone</c>.
+    /// </returns>
     public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         try
         {
-            // A later format may lack what this one needs, so its number is looked at first.
-            if (FormatOf(source.Text) is { } format && format != Plan.CurrentFormat)
-            {
-                return new(null, [Finding.Error("later-format", LaterFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), LaterFormatRemedy, SourceSpan.At(source.Name, 1, 1))]);
-            }
-
-            var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
-            if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
+            // Another format may lack what this one needs, so its number is looked at first.
+            if (FormatOf(Encoding.UTF8.GetBytes(source.Text)) is not { } format) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
+            if (format != Plan.CurrentFormat) return new(null, [OtherFormat(format, source.Name)]);
+            if (JsonSerializer.Deserialize(source.Text, Shape) is not { } plan) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             var faults = PlanFaults.Of(plan, zones);
-            return faults.IsEmpty ? new(Filled(plan), []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
+            return faults.IsEmpty ? new(plan, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
         catch (JsonException fault)
         {
-            return Unreadable(fault.Path is { Length: > 1 } path ? $"the trouble is at {path}" : "it is not JSON that a plan is written in", SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
+            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..])) : NoJson;
+            return Unreadable(why, SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
         }
-        catch (Exception fault) when (fault is InvalidOperationException or FormatException or ArgumentException or KeyNotFoundException or OverflowException)
+        catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)
         {
-            return Unreadable("a value in it is of the wrong kind", SourceSpan.At(source.Name, 1, 1));
+            return Unreadable(OutOfRange, SourceSpan.At(source.Name, 1, 1));
         }
     }
 
-    private static int? FormatOf(string text)
+    private static Finding OtherFormat(int format, string file) =>
+        format > Plan.CurrentFormat
+            ? Finding.Error("later-format", LaterFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), LaterFormatRemedy, SourceSpan.At(file, 1, 1))
+            : Finding.Error("earlier-format", EarlierFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), EarlierFormatRemedy, SourceSpan.At(file, 1, 1));
+
+    private static int? FormatOf(ReadOnlySpan<byte> json)
     {
-        using var document = JsonDocument.Parse(text);
-        return document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty("formatVersion", out var version) && version.TryGetInt32(out var number) ? number : null;
+        var reader = new Utf8JsonReader(json);
+        if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject) return null;
+        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+        {
+            var isIt = reader.ValueTextEquals("formatVersion"u8);
+            reader.Read();
+            if (isIt) return reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out var number) ? number : null;
+            reader.Skip();
+        }
+
+        return null;
     }
 
-    private static Checked<Plan> Unreadable(string why, SourceSpan where) =>
-        new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), PlanIncompleteRemedy, where)]);
+    private static Checked<Plan> Unreadable(Message why, SourceSpan where) =>
+        new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), PlanUnreadableRemedy, where)]);
 
-    /// <summary>What plans written before the first revision of this form do not have.</summary>
-    private static Plan Filled(Plan plan) => plan with
+    /// <summary>Whatever is written of a plan is there when it is read: a part that was cut out of the file is no empty part.</summary>
+    private static void AllThatIsWrittenIsRead(JsonTypeInfo type)
     {
-        Bench = plan.Bench ?? "",
-        Changes = plan.Changes.IsDefault ? [] : plan.Changes,
-        Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
-        Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],
-        Steps = [.. plan.Steps.Select(s => s.Because.IsDefault ? s with { Because = [] } : s)],
-    };
+        if (type.Type.Assembly != typeof(Plan).Assembly) return;
+        foreach (var property in type.Properties) property.IsRequired = property.Set is not null;
+    }
 }
 
 [JsonSerializable(typeof(Plan))]

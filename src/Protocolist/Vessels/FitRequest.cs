@@ -15,10 +15,10 @@ public enum VesselUse
 
 /// <summary>What a vessel has to hold, and how. Immutable.</summary>
 /// <param name="Specimen">The posed body.</param>
-/// <param name="Fluid">The kind of fluid.</param>
+/// <param name="Fluid">The fluid.</param>
 /// <param name="Density">The fluid's density in kg/m³ over the temperature in °C.</param>
 /// <param name="Use">Treating or keeping.</param>
-public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func<double, double> Density, VesselUse Use)
+public sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
 {
     /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, 3 for keeping (better 5), all common practice.</summary>
     public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : 3;
@@ -35,8 +35,12 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <summary>The hottest the vessel gets.</summary>
     public Temperature Hottest { get; init; } = Temperature.FromDegreesCelsius(35);
 
-    /// <summary>Headspace as a share of the inside; where not given, by <see cref="Headspace.Needed"/>. Never less than the hottest day needs.</summary>
+    /// <summary>Headspace as a share of the inside; where not given, by <see cref="Headspace.Rule"/>. Never less than the hottest day needs.</summary>
     public double? HeadspaceShare { get; init; }
+
+    /// <summary>How far below the brim it is filled at the most.</summary>
+    /// <remarks>It takes the place of <see cref="HeadspaceShare"/>: never less than the rule, at most 0.9.</remarks>
+    public Length? BelowBrim { get; init; }
 
     /// <summary>How many people lift it, 1 or 2.</summary>
     public int Carriers { get; init; } = 2;
@@ -47,9 +51,6 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <summary>What the shelf bears in one place; a heavier vessel is warned of. No limit where not given.</summary>
     public Mass? ShelfBears { get; init; }
 
-    /// <summary>Vapour pressure of the fluid in kPa over °C; where not given, that of water or of 70 % ethanol.</summary>
-    public Func<double, double>? VapourPressure { get; init; }
-
     /// <summary>A request for a fluid, with its own density and vapour pressure.</summary>
     /// <param name="specimen">The posed body.</param>
     /// <param name="fluid">The fluid.</param>
@@ -57,5 +58,5 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <returns>The request, with the usual ratio, headspace and temperatures.</returns>
     /// <exception cref="ArgumentNullException">The fluid is null.</exception>
     public static FitRequest For(PosedSpecimen specimen, Fluid fluid, VesselUse use) =>
-        new(specimen, FluidInVessel.KindOf(fluid), FluidInVessel.DensityOf(fluid), use) { VapourPressure = FluidInVessel.VapourOf(fluid) };
+        new(specimen, fluid, fluid.DensityAt, use);
 }

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
+using Protocolist.Fluids.Contact;
+using Protocolist.Fluids.Safety;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;

@@ -39,11 +39,12 @@ internal static class ProvisionPass
         List<Vessel> free = [.. bench.FreeVessels(on)];
         List<Vessel> forSale = [.. bench.VesselsForSale(on)];
         List<Vessel> toBeHad = [.. free, .. forSale];
+        var (freeToFill, forSaleToFill) = (PreparedVessel.Of(free), PreparedVessel.Of(forSale));
         ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, WishedVessel.For(s, wishes, draft, bench, toBeHad)))];
         ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
         var stock = StockBook.Of(bench.Stock);
         var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
-        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde));
+        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && !m.Fluid.Substance.IsConcentrate));
         var rates = new ExchangeRates(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
         var listed = things.Where(t => t.IsListed && t.AllUses > 0).ToList();
         var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on, wishes.Supplies);
@@ -69,7 +70,7 @@ internal static class ProvisionPass
         {
             if (!NeedsVessel(step)) return step;
             step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
-            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, free, forSale) : new(wished, null, wished.Findings);
+            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, freeToFill, forSaleToFill) : new(wished, null, wished.Findings);
             if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
 
             // By the ratio alone where no vessel is listed or none fits.
@@ -108,7 +109,7 @@ internal static class ProvisionPass
     private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
         solved.Use.Id,
         solved.Recipe.Volume,
-        [solved.Recipe.MakeUp, .. solved.Recipe.AddWater is var add && add != solved.Recipe.MakeUp && add != "no water is added" ? [$"or: {add}"] : (string[])[]],
+        [solved.Recipe.MakeUp.ToString(), .. solved.Recipe.AddWater is { IsEmpty: false } add ? [$"or: {add}"] : (string[])[]],
         [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
         [.. solved.Use.Steps.Select(s => s.Step)]);
 
