@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 
 namespace Protocolist.Planning;
 
@@ -15,11 +17,15 @@ public sealed class PreparedBench
     {
         ArgumentNullException.ThrowIfNull(bench);
         Bench = bench;
+        Findings = bench.Validate();
         Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
     }
 
     /// <summary>The bench as it was given.</summary>
     public Bench Bench { get; }
+
+    /// <summary>What is wrong with it (<see cref="Benches.Bench.Validate"/>); with an error no plan is made.</summary>
+    public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The opening hours.</summary>
     internal OpenMinutes Hours { get; }

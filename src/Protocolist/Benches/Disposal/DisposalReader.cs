@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
@@ -15,6 +16,9 @@ internal static class DisposalReader
     private static readonly Phrase PriceByThePiece = new(
         "priced-by-another-measure.remedy",
         "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'");
+
+    private static readonly Phrase AbsurdPrice = new("absurd-price.disposal", "disposal cannot cost {price}");
+    private static readonly Phrase AbsurdPriceRemedy = new("absurd-price.disposal.remedy", "check the figure and the currency");
 
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
     {
@@ -39,16 +43,19 @@ internal static class DisposalReader
         var read = Notation.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
-        var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
-        if (!fits)
-        {
-            findings.Add(Finding.Error(
-                "priced-by-another-measure",
-                (isSolid ? IsCounted : IsMeasured).With(("class", key), ("price", price.ToString())),
-                isSolid ? PriceByThePiece : PriceByVolume,
-                text.Span));
-        }
+        if (Misfit(key, isSolid, price) is not { } fault) return price;
+        findings.Add(fault with { Where = text.Span });
+        return null;
+    }
 
-        return fits ? price : null;
+    /// <summary>Why a price cannot be one for a sort of waste.</summary>
+    public static Finding? Misfit(string key, bool isSolid, Price price)
+    {
+        if (price.Rate > StockLimits.MostPrice) return Finding.Error("absurd-price", AbsurdPrice.With(("price", price.ToString())), AbsurdPriceRemedy);
+        var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
+        return fits ? null : Finding.Error(
+            "priced-by-another-measure",
+            (isSolid ? IsCounted : IsMeasured).With(("class", key), ("price", price.ToString())),
+            isSolid ? PriceByThePiece : PriceByVolume);
     }
 }
