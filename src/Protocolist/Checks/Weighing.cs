@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Reading;
@@ -10,8 +11,10 @@ internal static class Weighing
     /// <summary>The findings as the protocol weighs them, and for each change a note with its reason.</summary>
     public static IEnumerable<Finding> Of(IReadOnlyList<Finding> findings, Protocol protocol)
     {
-        foreach (var finding in findings) yield return Weighed(finding, protocol);
-        foreach (var change in protocol.Severities)
+        var changes = RenamedChecks.Current(protocol);
+        foreach (var finding in findings) yield return Weighed(finding, changes);
+        foreach (var finding in RenamedChecks.Told(protocol)) yield return finding;
+        foreach (var change in changes)
         {
             if (Refusal(change, findings) is { } refusal) yield return refusal;
             else yield return Finding.Note("severity-changed", $"'{protocol.Id}' weighs '{change.CheckId}' as {EnumWords<Severity>.Of(change.As)}, because {change.Because}", "", change.Span) with { Subject = change.CheckId };
@@ -27,7 +30,8 @@ internal static class Weighing
                 yield return Finding.Error("check-id-taken", $"'{check.Id}' is the id of a bundled check", "give the check of the house another id", check.Span);
         }
 
-        foreach (var change in protocol.Severities)
+        foreach (var finding in RenamedChecks.Told(protocol)) yield return finding;
+        foreach (var change in RenamedChecks.Current(protocol))
         {
             if (Bundled(change.CheckId) is null && !protocol.HouseChecks.Any(c => c.Id == change.CheckId))
                 yield return Finding.Error("unknown-check", $"there is no check '{change.CheckId}'", Suggestion.For(change.CheckId, [.. AllChecks.All.Select(c => c.Id)]), change.Span);
@@ -36,9 +40,9 @@ internal static class Weighing
         }
     }
 
-    private static Finding Weighed(Finding finding, Protocol protocol)
+    private static Finding Weighed(Finding finding, ImmutableArray<SeverityChange> changes)
     {
-        foreach (var change in protocol.Severities)
+        foreach (var change in changes)
         {
             if (change.CheckId != finding.Id) continue;
             var protects = Bundled(change.CheckId) is { ProtectsPeople: true };

@@ -9,8 +9,6 @@ internal static class NumberText
     /// <summary>No number needs more decimals to be told from its limit.</summary>
     private const int MostDecimals = 6;
 
-    private static readonly Unit Celsius = UnitTable.Get("degC");
-
     /// <summary>A bare number: <c>0.#</c>, <c>0 vs limit</c>, <c>times</c>; with up to six decimals where nothing is said.</summary>
     public static string Of(in Argument number, string format, in Message message)
     {
@@ -23,15 +21,19 @@ internal static class NumberText
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
-        if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
-        var space = format.LastIndexOf(' ');
-        if (space < 0) return Rounded(argument.Quantity.Middle, format);
-        var (number, symbol) = (format[..space], format[(space + 1)..]);
-        var unit = symbol == "°C" ? Celsius : UnitTable.Get(symbol);
+        var (plain, other) = Against(format, message);
+        var space = plain.LastIndexOf(' ');
+        if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Rounded(argument.Quantity.Middle, plain);
+        var (number, symbol) = (plain[..space], plain[(space + 1)..]);
+        var unit = UnitOf(symbol);
+        if (other is { } told) return $"{Apart(unit.FromSi(argument.Quantity.Middle), unit.FromSi(told.Quantity.Middle), DecimalsOf(number))} {symbol}";
         var low = Rounded(unit.FromSi(argument.Quantity.Low), number);
         var high = Rounded(unit.FromSi(argument.Quantity.High), number);
         return low == high ? $"{low} {symbol}" : $"{low} to {high} {symbol}";
     }
+
+    private static Unit UnitOf(string symbol) =>
+        symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..])) : UnitTable.Get(symbol);
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
     private static string Clock(double seconds)

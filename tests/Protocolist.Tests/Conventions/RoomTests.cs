@@ -8,7 +8,7 @@ public partial class RoomTests
 {
     /// <summary>A room uses only rooms before it. The order is that of DEVELOPERS.md.</summary>
     private static readonly string[] Rooms =
-        ["Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Logs", "Checks", "Planning"];
+        ["Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Logs", "Rules", "Checks", "Planning"];
 
     private static readonly string Library = BuiltProgram.Repository("src", "Protocolist");
 

@@ -1,6 +1,6 @@
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Rules;
 using static System.FormattableString;
 
 namespace Protocolist.Checks.Body;
@@ -8,9 +8,6 @@ namespace Protocolist.Checks.Body;
 /// <summary>A body waits in the cold for days at most.</summary>
 internal static class HoldTooLong
 {
-    private static readonly Duration Fridge = Duration.FromDays(3);
-    private static readonly Duration Cool = Duration.FromDays(1);
-    private const double FridgeCelsius = 8;
     private const double KelvinAtZero = 273.15;
 
     public static PlanCheck Check { get; } = new(
@@ -28,7 +25,7 @@ internal static class HoldTooLong
         {
             if (step.Kind != StageKind.Hold) continue;
             var (celsius, figure) = Held(plan, step);
-            var most = celsius <= FridgeCelsius ? Fridge : Cool;
+            var most = HoursBorne.Held(celsius);
             if (step.Lasts > most)
                 yield return Finding.Warning("hold-too-long", Invariant($"'{step.Id}' holds it for {step.Lasts.Past(most)} at {celsius:0.#} °C; {most.Text()} is the most"), $"begin sooner; {Freezing.Advice(plan)}").At(step, "last").By(figure);
         }

@@ -1,5 +1,5 @@
-using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Checks.Body;
@@ -7,9 +7,6 @@ namespace Protocolist.Checks.Body;
 /// <summary>Fixative reaches the body while it is still worth fixing.</summary>
 internal static class TooLateAfterDeath
 {
-    private static readonly Duration Warm = Duration.FromHours(12);
-    private static readonly Duration Chilled = Duration.FromDays(3);
-
     public static PlanCheck Check { get; } = new(
         "too-late-after-death",
         "the specimen: gut and fine tissue go first, within hours in the warm",
@@ -23,10 +20,10 @@ internal static class TooLateAfterDeath
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen or Condition.Thawed || plan.FirstFixing?.Step.Start is not { } start) yield break;
-        var most = plan.Specimen.Condition is Condition.Chilled ? Chilled : Warm;
+        var most = HoursBorne.Unfixed(plan.Specimen.Condition);
         var waited = start.ToInstant() - died;
         if (waited <= most) yield break;
-        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Past(most)} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
+        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Past(most)} after death; {most.Text()} is the most for a body that came {(plan.Specimen.Condition is Condition.Chilled ? "chilled" : "unchilled")}";
         string[] remedies = [waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner", .. Time.BodyWaits.Remedies(plan)];
         yield return Finding.Warning("too-late-after-death", message, string.Join("; ", remedies)).At(plan.FirstFixing).By("specimen.condition");
     }

@@ -5,8 +5,10 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>Fixative that has served before is clear, not acid, and within the uses that the bench allows.</summary>
 internal static class ReusedFixativeDoubtful
 {
+    private const string Id = "reused-fixative-doubtful";
+
     public static PlanCheck Check { get; } = new(
-        "reused-fixative-doubtful",
+        Id,
         "the specimen: tired fixative does not fix",
         "reuse: American Museum of Natural History, Congo Project; Museum of Vertebrate Zoology prep lab notes; limits (clear, pH 6.5 or more) common practice",
         Find)
@@ -22,7 +24,7 @@ internal static class ReusedFixativeDoubtful
         {
             if (item.Spent is not { } spent || item.OnHand.Units == 0) continue;
             foreach (var doubt in spent.Doubts(item))
-                yield return Finding.Warning("reused-fixative-doubtful", doubt.Message, doubt.Remedy, item.Where);
+                yield return Finding.Warning(Id, doubt.Message, doubt.Remedy, item.Where);
         }
     }
 }

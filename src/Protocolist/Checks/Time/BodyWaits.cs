@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 using static System.FormattableString;
 
@@ -9,10 +10,6 @@ namespace Protocolist.Checks.Time;
 /// <summary>A body that is in hand does not lie unseen until the bench opens.</summary>
 internal static class BodyWaits
 {
-    private static readonly Duration Uncooled = Duration.FromHours(12);
-    private static readonly Duration Thawed = Duration.FromHours(24);
-    private static readonly Duration Chilled = Duration.FromDays(3);
-
     public static PlanCheck Check { get; } = new(
         "body-waits",
         "the specimen: it rots while the bench is closed",
@@ -25,8 +22,8 @@ internal static class BodyWaits
     /// <summary>With the hour of death known, the time since then is weighed instead, so that nothing is said twice; but for a thawed body, whose hours in the freezer do not count.</summary>
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if ((plan.Specimen.DiedAt is not null && plan.Specimen.Condition != Condition.Thawed) || Wait.Of(plan) is not { } wait || wait.InAll <= Most(plan.Specimen.Condition)) yield break;
-        var message = Invariant($"the body ({Lies(plan)}) waits {wait.InAll.Past(Most(plan.Specimen.Condition))} from {Text(wait.Asked)}, when work was to start, until fluid first meets it in '{wait.Fixing.Id}', {Text(wait.Fixing.Step.Start!.Value)}; nobody can begin before {Text(wait.Begins)}, and {Most(plan.Specimen.Condition).Text()} is the most for it");
+        if ((plan.Specimen.DiedAt is not null && plan.Specimen.Condition != Condition.Thawed) || Wait.Of(plan) is not { } wait || wait.InAll <= HoursBorne.Unfixed(plan.Specimen.Condition)) yield break;
+        var message = Invariant($"the body ({Lies(plan)}) waits {wait.InAll.Past(HoursBorne.Unfixed(plan.Specimen.Condition))} from {Text(wait.Asked)}, when work was to start, until fluid first meets it in '{wait.Fixing.Id}', {Text(wait.Fixing.Step.Start!.Value)}; nobody can begin before {Text(wait.Begins)}, and {HoursBorne.Unfixed(plan.Specimen.Condition).Text()} is the most for it");
         yield return Finding.Warning("body-waits", message, string.Join("; ", Remedies(plan, wait))).At(wait.Fixing).By("specimen.condition", plan.Specimen.Condition == Condition.Chilled ? "bench.cold" : "bench.temperature");
     }
 
@@ -38,7 +35,7 @@ internal static class BodyWaits
         if (plan.Specimen.Condition != Condition.Thawed)
         {
             yield return "lay it on ice or in the fridge at 0 to 4 °C at once, wrapped against drying: "
-                + (wait.InAll <= Chilled ? "that keeps it until then" : Invariant($"that keeps it {Chilled.Text()} at most, which is not enough here"));
+                + (wait.InAll <= HoursBorne.Chilled ? "that keeps it until then" : Invariant($"that keeps it {HoursBorne.Chilled.Text()} at most, which is not enough here"));
         }
 
         yield return Freezing.Advice(plan);
@@ -46,13 +43,6 @@ internal static class BodyWaits
             ? Invariant($"or have somebody come in out of hours on {Text(wait.Asked.Date)} ('also-open' in the bench file)")
             : Invariant($"or open the bench on {Text(wait.Asked.Date)}, though it is closed ('also-open' in the bench file)");
     }
-
-    private static Duration Most(Condition? condition) => condition switch
-    {
-        Condition.Chilled => Chilled,
-        Condition.Thawed => Thawed,
-        _ => Uncooled,
-    };
 
     private static string Lies(ReviewCase plan) => plan.Specimen.Condition switch
     {

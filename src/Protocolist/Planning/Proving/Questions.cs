@@ -1,6 +1,8 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 
@@ -39,9 +41,6 @@ internal static class Questions
 
     /// <summary>Perfusion takes 286 mL/kg (PMC7687111), the most that is published; half a litre per kg is a slip. The project's choice.</summary>
     private const double MostDoseM3PerKg = 500e-6;
-
-    /// <summary>Three to five volumes are the least that is published for invertebrates (Michonneau 2017, The specimen workflow); ten are wanted (histology, PMC9292019). Changes count.</summary>
-    private const double LeastRatio = 3;
 
     private static readonly Question WithoutLimit = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
     private static readonly Question WithoutLeast = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
@@ -92,8 +91,9 @@ internal static class Questions
             yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true, HidesValue = true };
         if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
         {
-            double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;
-            yield return new("ratio-floor", Severity.Warning, (at, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, (at, _, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
+            QuantityRange Changes(Case @case) => stage.Expression("changes") is { } changes ? @case.Evaluate(changes).Quantity : new(0, 0, Dimension.None);
+            bool IsBelow(Case @case, FormulaValue ratio) => RatioFloor.IsBelow(RatioFloor.Least, RatioFloor.Volumes(ratio.Quantity, Changes(@case)));
+            yield return new(RatioFloor.Id, Severity.Warning, IsBelow, (at, _, v) => IsBelow(at, v), _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
         }
     }
 
