@@ -18,13 +18,14 @@ internal static class RenamedChecks
     private static readonly Phrase Renamed = new("renamed-check", "the check '{old}' is called '{now}'");
     private static readonly Phrase Write = new("renamed-check.remedy", "write '{now}'");
 
-    /// <summary>The severities that a protocol asks for, by the names that checks have now. What it says of the new name counts before what it says of the old.</summary>
+    /// <summary>The severities that a protocol asks for, by the names of today. What it says of the new name counts before what it says of the old.</summary>
     public static ImmutableArray<SeverityChange> Current(Protocol protocol)
     {
         var changes = protocol.Severities;
         foreach (var change in protocol.Severities)
         {
-            if (NowOf(change, protocol) is { } now) changes = Lists(protocol, now) ? changes.Remove(change) : changes.Replace(change, change with { CheckId = now });
+            if (NowOf(change, protocol) is not { } now) continue;
+            changes = protocol.Severities.Any(c => c.CheckId == now) ? changes.Remove(change) : changes.Replace(change, change with { CheckId = now });
         }
 
         return changes;
@@ -51,6 +52,4 @@ internal static class RenamedChecks
 
         return null;
     }
-
-    private static bool Lists(Protocol protocol, string id) => protocol.Severities.Any(c => c.CheckId == id);
 }

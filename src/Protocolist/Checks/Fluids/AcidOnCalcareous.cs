@@ -26,7 +26,11 @@ internal static class AcidOnCalcareous
         {
             var lime = AcidOnLime.Dissolves(plan.Group, step.Fluid!);
             if (lime == Lime.None) continue;
-            var message = Dissolves.With(Argument.Id("step", step.Id), ("fluid", step.Fluid!.Name), ("group", plan.Group.One()), ("lime", lime == Lime.Shell ? Shell : Spicules));
+            var message = Dissolves.With(
+                Argument.Id("step", step.Id),
+                ("fluid", step.Fluid!.Name),
+                ("group", plan.Group.One()),
+                ("lime", lime == Lime.Shell ? Shell : Spicules));
             yield return Finding.Error(AcidOnLime.Id, message, Alcohol).At(step, "fluid");
         }
     }

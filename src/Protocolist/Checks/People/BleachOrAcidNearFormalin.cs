@@ -5,10 +5,14 @@ namespace Protocolist.Checks.People;
 /// <summary>Formaldehyde meets neither bleach nor hydrochloric acid.</summary>
 internal static class BleachOrAcidNearFormalin
 {
+    private const string Id = "bleach-or-acid-near-formalin";
+    private static readonly Phrase Stands = new(Id, "'{stock}', {substance}, stands on a bench where '{step}' uses {fluid}");
+    private static readonly Phrase KeepApart = new("bleach-or-acid-near-formalin.remedy", "keep them in different rooms, and never clean formalin up with it");
+
     private static readonly string[] Never = ["bleach", "hypochlorite", "hydrochloric", "muriatic", "permanganate"];
 
     public static PlanCheck Check { get; } = new(
-        "bleach-or-acid-near-formalin",
+        Id,
         "people: bleach frees choking gas, and hydrochloric acid makes a strong carcinogen of formaldehyde",
         "bis-chloromethyl ether, from memory; common practice",
         Find)
@@ -20,10 +24,16 @@ internal static class BleachOrAcidNearFormalin
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.Formalin.IsEmpty) yield break;
+        var first = plan.Formalin[0];
         foreach (var item in plan.Bench.Stock)
         {
-            if (Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase)))
-                yield return Finding.Warning("bleach-or-acid-near-formalin", $"'{item.Id}', {item.Substance}, stands on a bench where '{plan.Formalin[0].Id}' uses {plan.Formalin[0].Fluid!.Name}", "keep them in different rooms, and never clean formalin up with it", item.Where).By($"{plan.Formalin[0].Id}.fluid");
+            if (!Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase))) continue;
+            var message = Stands.With(
+                Argument.Id("stock", item.Id),
+                ("substance", item.Substance),
+                Argument.Id("step", first.Id),
+                ("fluid", first.Fluid!.Name));
+            yield return Finding.Warning(Id, message, KeepApart, item.Where).By($"{first.Id}.fluid");
         }
     }
 }

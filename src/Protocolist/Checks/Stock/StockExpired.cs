@@ -1,4 +1,3 @@
-using NodaTime.Text;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;
@@ -6,14 +5,18 @@ namespace Protocolist.Checks.Stock;
 /// <summary>What is used is in date.</summary>
 internal static class StockExpired
 {
+    private const string Id = "stock-expired";
+    private static readonly Phrase Expired = new(Id, "'{stock}', {amount} of {substance}, was good until {until:day}; work begins on {on:day}");
+    private static readonly Phrase BuyFresh = new("stock-expired.remedy", "the plan does not use it; buy fresh, and collect the old as waste");
+
     public static PlanCheck Check { get; } = new(
-        "stock-expired",
+        Id,
         "the specimen: old formaldehyde has turned acid and weak, old buffer salts have caked",
         "the bench's own dates",
         Find)
     {
         Speaks = [new(Severity.Warning, "a bottle that the plan could use is past its date")],
-        Absorbs = ["stock-expired"],
+        Absorbs = [Id],
     };
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
@@ -21,8 +24,9 @@ internal static class StockExpired
         if (plan.Plan.Start?.Date is not { } on || plan.Plan.Recipes.IsEmpty) yield break;
         foreach (var item in plan.Bench.Stock)
         {
-            if (item.Expires is { } last && item.IsExpired(on) && item.OnHand.Units > 0 && plan.Uses(item))
-                yield return Finding.Warning("stock-expired", $"'{item.Id}', {item.OnHand} of {item.Substance}, was good until {LocalDatePattern.Iso.Format(last)}; work begins on {LocalDatePattern.Iso.Format(on)}", "it is not reckoned with; buy fresh, and collect the old as waste", item.Where);
+            if (item.Expires is not { } until || !item.IsExpired(on) || item.OnHand.Units <= 0 || !plan.Uses(item)) continue;
+            var message = Expired.With(Argument.Id("stock", item.Id), OnShelf.Of(item), ("substance", item.Substance), ("until", until), ("on", on));
+            yield return Finding.Warning(Id, message, BuyFresh, item.Where);
         }
     }
 }

@@ -6,8 +6,14 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>What lid and seal of the final vessel are made of is known.</summary>
 internal static class MaterialUnknown
 {
+    private const string Id = "vessel-material-unknown";
+    private static readonly Phrase Unknown = new(Id, "nothing says what {parts:and} of the {vessel} {parts|is|are} made of, where '{step}' keeps it for good");
+    private static readonly Phrase Wall = new("vessel-material-unknown.wall", "the wall");
+    private static readonly Phrase Lid = new("vessel-material-unknown.lid", "the lid");
+    private static readonly Phrase Safe = new("vessel-material-unknown.remedy", "glass with a polypropylene lid and a foam or PTFE-faced liner is safe");
+
     public static PlanCheck Check { get; } = new(
-        "vessel-material-unknown",
+        Id,
         "the specimen: metal lids corrode, some plastics craze, and the fluid escapes",
         "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki",
         Find)
@@ -18,8 +24,10 @@ internal static class MaterialUnknown
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House?.Vessel?.Vessel is not { } vessel || vessel.Closure == Closure.Open) yield break;
-        string[] unknown = [.. vessel.Wall == VesselMaterial.Unknown ? ["wall"] : (string[])[], .. vessel.Lid == VesselMaterial.Unknown ? ["lid"] : (string[])[]];
-        if (unknown.Length > 0)
-            yield return Finding.Note("vessel-material-unknown", $"nothing says what the {string.Join(" and the ", unknown)} of the {vessel.Name} {(unknown.Length == 1 ? "is" : "are")} made of, where '{plan.House.Id}' keeps it for good", "glass with a polypropylene lid and a foam or PTFE-faced liner is safe").At(plan.House);
+        var (wall, lid) = (vessel.Wall == VesselMaterial.Unknown, vessel.Lid == VesselMaterial.Unknown);
+        if (!wall && !lid) yield break;
+        Message[] parts = wall && lid ? [Wall, Lid] : [wall ? Wall : Lid];
+        var message = Unknown.With(Argument.Messages("parts", parts), ("vessel", vessel.Name), Argument.Id("step", plan.House.Id));
+        yield return Finding.Note(Id, message, Safe).At(plan.House);
     }
 }

@@ -7,10 +7,15 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>Silicone cures open before the vessel is closed for good.</summary>
 internal static class NoTimeToCure
 {
+    private const string Id = "no-time-to-cure";
     private static readonly Duration Cure = Duration.FromHours(24);
+    private static readonly Phrase TooSoon = new(Id, "'{step}' seals with silicone in {time:vs cure} and says nothing of curing; {cure} open is the least");
+    private static readonly Phrase LetItCure = new(
+        "no-time-to-cure.remedy",
+        "lay the bead, let it cure open for 24 to 48 h with the fluid covered, then close");
 
     public static PlanCheck Check { get; } = new(
-        "no-time-to-cure",
+        Id,
         "the specimen: uncured sealant gives off vapour into the fluid, and leaks",
         "common practice: 24 to 48 h open",
         Find)
@@ -22,9 +27,10 @@ internal static class NoTimeToCure
     {
         foreach (var seal in plan.Steps)
         {
-            if (seal.Kind == StageKind.Seal && seal.Detail("closure") == "neutral-cure silicone" && seal.Lasts < Cure
-                && !seal.Step.Instructions.Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase)))
-                yield return Finding.Warning("no-time-to-cure", $"'{seal.Id}' seals with silicone in {seal.Lasts.Past(Cure)} and says nothing of curing; {Cure.Text()} open is the least", "lay the bead, let it cure open for 24 to 48 h with the fluid covered, then close").At(seal, "closure", "last");
+            if (seal.Kind != StageKind.Seal || seal.Detail("closure") != "neutral-cure silicone" || seal.Lasts >= Cure) continue;
+            if (seal.Step.Instructions.Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase))) continue;
+            var message = TooSoon.With(Argument.Id("step", seal.Id), ("time", seal.Lasts), ("cure", Cure));
+            yield return Finding.Warning(Id, message, LetItCure).At(seal, "closure", "last");
         }
     }
 }
