@@ -28,8 +28,8 @@ Console.WriteLine($"{plan.Protocol.Title}, to be started: {(plan.Startable ? "ye
 foreach (var step in plan.Steps) Console.WriteLine($"{step.Start?.LocalDateTime:uuuu-MM-dd HH:mm} {step.Title}{(step.Fluid is null ? "" : $": {step.Fluid}")}");
 if (Explanation.Of(plan, "fix.last").Value is { } why)
 {
-    Console.WriteLine($"It soaks {why.Figure.Value}, which is {why.Figure.Formula}");
-    foreach (var input in why.Inputs) Console.WriteLine($"  {input.Figure.Id} = {input.Figure.Value}, which is {input.Figure.Formula}");
+    Console.WriteLine($"It soaks {why.Value}, which is {why.How}");
+    foreach (var input in why.Inputs) Console.WriteLine($"  {input.Id} = {input.Value}, which is {input.How}");
 }
 
 return 0;

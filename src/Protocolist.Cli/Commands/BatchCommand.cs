@@ -31,36 +31,38 @@ internal static class BatchCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
         var findings = new List<Finding>();
         var (prefix, resume, schedule) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule));
         if (prefix is null && (resume || schedule)) findings.Add(Finding.Error("out-missing", "--resume and --schedule write files", "give --out PREFIX"));
         if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
-        var done = resume && prefix is not null ? BatchProgress.Read(prefix) : null;
+        var done = resume && prefix is not null ? BatchProgress.Read(around.Files, prefix) : null;
         if (resume && prefix is not null && done is null) findings.Add(Finding.Error("nothing-to-resume", $"'{BatchProgress.PathOf(prefix)}' is not there or not readable", "run once without --resume"));
-        var inputs = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
+        var inputs = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
-        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
         var path = options.GetRequiredValue(Table);
-        if (!File.Exists(path)) return Exits.Unread([Finding.Error("unreadable-file", "there is no such file", "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
+        var table = around.Files.At(path);
+        if (!File.Exists(table)) return around.Unread([Finding.Error("unreadable-file", "there is no such file", "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
         var startText = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss").Format(start);
         var digest = BatchProgress.Digest([
-            startText, HeadingOf(path), options.GetValue(BenchFile) is { } benchFile ? File.ReadAllText(benchFile) : "",
+            startText, HeadingOf(table), options.GetValue(BenchFile) is { } benchFile ? File.ReadAllText(around.Files.At(benchFile)) : "",
             .. inputs.Shelf.Protocols.Select(p => p.ToString()), .. choices.Select(c => $"{c.Key}={c.Value}"),
         ]);
-        if (done is not null && done.Inputs != digest) return Exits.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "start again without --resume")]);
+        if (done is not null && done.Inputs != digest) return around.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "start again without --resume")]);
 
-        using var csv = new StreamReader(path, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
+        using var csv = new StreamReader(table, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
         var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
-        if (opened.Value is not { } batch) return Exits.Unread(opened.Findings);
-        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) Console.Error.WriteLine(finding);
+        if (opened.Value is not { } batch) return around.Unread(opened.Findings);
+        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 
         using var stop = new CancellationTokenSource();
         ConsoleCancelEventHandler onCancel = (_, e) => { e.Cancel = true; stop.Cancel(); };
         Console.CancelKeyPress += onCancel;
         try
         {
-            using var output = new BatchOutput(prefix, options.GetValue(Json), done, (rows, errors, bytes, needs) => new(BatchProgress.CurrentFormat, startText, digest, rows, errors, bytes, needs));
-            using var dated = schedule ? new ScheduleFile(prefix!, bench, start) : null;
+            using var output = new BatchOutput(around, prefix, options.GetValue(Json), done, (rows, errors, bytes, needs) => new(BatchProgress.CurrentFormat, startText, digest, rows, errors, bytes, needs));
+            using var dated = schedule ? new ScheduleFile(around, prefix!, bench, start) : null;
             foreach (var row in batch.Rows(output.Rows))
             {
                 output.Add(row);
@@ -71,11 +73,11 @@ internal static class BatchCommand
             output.Keep();
             if (stop.IsCancellationRequested)
             {
-                Console.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
+                around.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
                 return Exits.WithErrors;
             }
 
-            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date), options.GetValue(Json));
+            if (prefix is not null) Shop(around, prefix, output.Needs.List(bench, start.Date), options.GetValue(Json));
             return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
         }
         finally
@@ -84,12 +86,12 @@ internal static class BatchCommand
         }
     }
 
-    private static void Shop(string prefix, JointList list, bool asJson)
+    private static void Shop(Surroundings around, string prefix, JointList list, bool asJson)
     {
-        if (asJson) InputFiles.Write(prefix + ".shopping.json", ShoppingJson.Of(list));
-        InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
-        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
-        if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");
+        if (asJson) around.Files.Write(prefix + ".shopping.json", ShoppingJson.Of(list));
+        around.Files.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
+        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) around.Error.WriteLine(finding);
+        if (list.Cost is { } cost) around.Error.WriteLine($"to buy for all together: {cost}");
     }
 
     private static string HeadingOf(string path)
@@ -101,20 +103,22 @@ internal static class BatchCommand
     /// <summary>The joint schedule as a file.</summary>
     private sealed class ScheduleFile : IDisposable
     {
+        private readonly TextWriter error;
         private readonly JointSchedule schedule;
         private readonly StreamWriter writer;
 
-        public ScheduleFile(string prefix, Benches.Bench bench, LocalDateTime start)
+        public ScheduleFile(Surroundings around, string prefix, Benches.Bench bench, LocalDateTime start)
         {
+            error = around.Error;
             schedule = new(bench, start);
-            writer = new(prefix + ".schedule.csv", false, new UTF8Encoding(false));
+            writer = new(around.Files.At(prefix + ".schedule.csv"), false, new UTF8Encoding(false));
             CsvWriter.WriteRow(writer, ["specimen", "step", "title", "start", "end"]);
         }
 
         public void Add(BatchRow row)
         {
             var dated = schedule.Add(row);
-            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine($"{row.SpecimenId}: {finding}");
+            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) error.WriteLine($"{row.SpecimenId}: {finding}");
             foreach (var step in dated.Value ?? []) CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
         }
 

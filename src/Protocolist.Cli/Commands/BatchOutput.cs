@@ -10,21 +10,21 @@ internal sealed class BatchOutput : IDisposable
     /// <summary>Rows between two records of progress: a second or so of work, and the most that is done again after a crash.</summary>
     private const int Stride = 200;
 
+    private readonly Surroundings around;
     private readonly string? prefix;
     private readonly bool json;
     private readonly Func<int, int, long, JointNeedsState, BatchProgress> progress;
     private readonly FileStream? rows;
     private readonly TextWriter? writer;
-    private readonly bool counts = !Console.IsErrorRedirected;
 
-    public BatchOutput(string? prefix, bool json, BatchProgress? done, Func<int, int, long, JointNeedsState, BatchProgress> progress)
+    public BatchOutput(Surroundings around, string? prefix, bool json, BatchProgress? done, Func<int, int, long, JointNeedsState, BatchProgress> progress)
     {
-        (this.prefix, this.json, this.progress) = (prefix, json, progress);
+        (this.around, this.prefix, this.json, this.progress) = (around, prefix, json, progress);
         Rows = done?.Rows ?? 0;
         RowsWithErrors = done?.RowsWithErrors ?? 0;
         Needs = done is null ? new() : new(done.Needs);
         if (prefix is null) return;
-        rows = new FileStream(prefix + ".rows.csv", done is null ? FileMode.Create : FileMode.OpenOrCreate, FileAccess.Write);
+        rows = new FileStream(around.Files.At(prefix + ".rows.csv"), done is null ? FileMode.Create : FileMode.OpenOrCreate, FileAccess.Write);
 
         // What was written after the last record of progress is written again.
         rows.SetLength(Math.Min(rows.Length, done?.RowsFileBytes ?? 0));
@@ -41,29 +41,29 @@ internal sealed class BatchOutput : IDisposable
 
     public void Add(BatchRow row)
     {
-        Console.Out.WriteLine(json ? BatchText.Json(row) : BatchText.Line(row));
-        foreach (var fault in BatchText.Errors(row)) Console.Error.WriteLine(fault);
+        around.Output.WriteLine(json ? BatchText.Json(row) : BatchText.Line(row));
+        foreach (var fault in BatchText.Errors(row)) around.Error.WriteLine(fault);
         if (writer is not null) CsvWriter.WriteRow(writer, BatchText.Cells(row));
         if (row.Plan is { } plan) Needs.Add(plan);
         Rows = row.Number;
         if (!row.Startable) RowsWithErrors++;
         if (Rows % Stride != 0) return;
         Keep();
-        if (counts) Console.Error.Write($"\r{Rows} rows, {RowsWithErrors} with errors ");
+        if (around.ErrorIsScreen) around.Error.Write($"\r{Rows} rows, {RowsWithErrors} with errors ");
     }
 
-    /// <summary>Puts the rows on the disk, then the record that counts them.</summary>
+    /// <summary>Puts the rows on the disk, then the record that around.ErrorIsScreen them.</summary>
     public void Keep()
     {
         if (prefix is null || rows is null || writer is null) return;
         writer.Flush();
         rows.Flush(flushToDisk: true);
-        progress(Rows, RowsWithErrors, rows.Length, Needs.State).Write(prefix);
+        progress(Rows, RowsWithErrors, rows.Length, Needs.State).Write(around.Files, prefix);
     }
 
     public void Dispose()
     {
-        if (counts && Rows >= Stride) Console.Error.WriteLine();
+        if (around.ErrorIsScreen && Rows >= Stride) around.Error.WriteLine();
         writer?.Dispose();
         rows?.Dispose();
     }

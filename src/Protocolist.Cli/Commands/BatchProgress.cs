@@ -20,12 +20,13 @@ internal sealed record BatchProgress(int Format, string Start, string Inputs, in
 
     public static string PathOf(string prefix) => prefix + ".progress.json";
 
-    public static BatchProgress? Read(string prefix)
+    public static BatchProgress? Read(InputFiles files, string prefix)
     {
-        if (!File.Exists(PathOf(prefix))) return null;
+        var path = files.At(PathOf(prefix));
+        if (!File.Exists(path)) return null;
         try
         {
-            var progress = JsonSerializer.Deserialize(File.ReadAllText(PathOf(prefix)), BatchProgressContext.Default.BatchProgress);
+            var progress = JsonSerializer.Deserialize(File.ReadAllText(path), BatchProgressContext.Default.BatchProgress);
             return progress is { Format: CurrentFormat, Needs: { Litres: not null, Uses: not null, Vessels: not null }, Rows: >= 0 } ? progress : null;
         }
         catch (JsonException)
@@ -34,7 +35,7 @@ internal sealed record BatchProgress(int Format, string Start, string Inputs, in
         }
     }
 
-    public void Write(string prefix) => InputFiles.Write(PathOf(prefix), JsonSerializer.Serialize(this, BatchProgressContext.Default.BatchProgress) + "\n");
+    public void Write(InputFiles files, string prefix) => files.Write(PathOf(prefix), JsonSerializer.Serialize(this, BatchProgressContext.Default.BatchProgress) + "\n");
 
     public static string Digest(IEnumerable<string> texts) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\0', texts))));
 }

@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.CommandLine;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using NodaTime;
@@ -24,39 +26,40 @@ internal static class CheckCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
         var findings = new List<Finding>();
         var sources = new List<SourceText>();
         foreach (var path in options.GetRequiredValue(Paths))
         {
-            foreach (var file in Directory.Exists(path) ? InputFiles.YamlIn(path) : [path])
+            foreach (var file in around.Files.IsFolder(path) ? around.Files.YamlIn(path) : [path])
             {
-                var read = InputFiles.Read(file);
+                var read = around.Files.Read(file);
                 findings.AddRange(read.Findings);
                 if (read.Value is not null) sources.Add(read.Value);
             }
         }
 
-        if (findings.Count > 0) return Exits.Unread(findings);
+        if (findings.Count > 0) return around.Unread(findings);
         var strict = options.GetValue(Strict);
         findings.AddRange(FileCheck.Run(sources, DateTimeZoneProviders.Tzdb, strict));
-        if (options.GetValue(Json)) WriteJson(sources, findings);
-        else WriteText(sources, findings);
+        if (options.GetValue(Json)) WriteJson(sources, findings, around.Output);
+        else WriteText(sources, findings, around.Output);
         var fails = findings.Any(f => f.Severity == Severity.Error || (strict && f.Severity == Severity.Warning));
         return fails ? Exits.WithErrors : Exits.Done;
     }
 
-    private static void WriteText(List<SourceText> sources, List<Finding> findings)
+    private static void WriteText(List<SourceText> sources, List<Finding> findings, TextWriter output)
     {
-        foreach (var finding in findings) Console.Out.WriteLine(finding);
-        Console.Out.WriteLine($"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
+        foreach (var finding in findings) output.WriteLine(finding);
+        output.WriteLine($"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
 
         string Of(Severity severity, string thing) => Counts.Of(findings.Count(f => f.Severity == severity), thing);
     }
 
-    private static void WriteJson(List<SourceText> sources, List<Finding> findings)
+    private static void WriteJson(List<SourceText> sources, List<Finding> findings, TextWriter output)
     {
-        using var stream = Console.OpenStandardOutput();
-        using var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        var bytes = new ArrayBufferWriter<byte>();
+        using var json = new Utf8JsonWriter(bytes, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
         json.WriteStartObject();
         json.WriteStartArray("files");
         foreach (var source in sources) json.WriteStringValue(source.Name);
@@ -77,5 +80,7 @@ internal static class CheckCommand
 
         json.WriteEndArray();
         json.WriteEndObject();
+        json.Flush();
+        output.Write(Encoding.UTF8.GetString(bytes.WrittenSpan));
     }
 }

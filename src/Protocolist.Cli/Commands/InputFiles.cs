@@ -4,21 +4,26 @@ using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 
-/// <summary>Files as texts. A file that cannot be read is a finding, not an exception.</summary>
-internal static class InputFiles
+/// <summary>Files as texts, told by the names they were asked for. A file that cannot be read is a finding, not an exception.</summary>
+internal sealed class InputFiles(string folder)
 {
-    public static Checked<SourceText> Read(string path)
+    /// <summary>Where a file lies.</summary>
+    public string At(string path) => path.Length == 0 ? "" : Path.Combine(folder, path);
+
+    public bool IsFolder(string path) => Directory.Exists(At(path));
+
+    public Checked<SourceText> Read(string path)
     {
         try
         {
-            return SourceText.Decode(path, File.ReadAllBytes(path));
+            return SourceText.Decode(path, File.ReadAllBytes(At(path)));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             var why = fault switch
             {
                 FileNotFoundException or DirectoryNotFoundException => "there is no such file",
-                UnauthorizedAccessException when Directory.Exists(path) => "this is a folder",
+                UnauthorizedAccessException when IsFolder(path) => "this is a folder",
                 UnauthorizedAccessException => "it may not be read",
                 _ => fault.Message,
             };
@@ -27,7 +32,7 @@ internal static class InputFiles
     }
 
     /// <summary>A file as what is read from it; null where it cannot be, with findings that say why.</summary>
-    public static T? Read<T>(string path, Func<SourceText, Checked<T>> reader, List<Finding> findings)
+    public T? Read<T>(string path, Func<SourceText, Checked<T>> reader, List<Finding> findings)
         where T : class
     {
         var source = Read(path);
@@ -39,19 +44,20 @@ internal static class InputFiles
     }
 
     /// <summary>The YAML files of a folder and of all folders in it, by name.</summary>
-    public static IEnumerable<string> YamlIn(string folder) =>
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+    public IEnumerable<string> YamlIn(string path) =>
+        Directory.EnumerateFiles(At(path), "*", SearchOption.AllDirectories)
+            .Select(f => Path.Combine(path, Path.GetRelativePath(At(path), f)))
             .Where(f => f.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || f.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
             .Order(StringComparer.Ordinal);
 
     /// <summary>The texts of house folders, and what could not be read.</summary>
-    public static (ImmutableArray<IReadOnlyList<SourceText>> Folders, ImmutableArray<Finding> Findings) HouseFolders(IEnumerable<string> paths)
+    public (ImmutableArray<IReadOnlyList<SourceText>> Folders, ImmutableArray<Finding> Findings) HouseFolders(IEnumerable<string> paths)
     {
         var folders = ImmutableArray.CreateBuilder<IReadOnlyList<SourceText>>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var path in paths)
         {
-            if (!Directory.Exists(path))
+            if (!IsFolder(path))
             {
                 findings.Add(Finding.Error("unreadable-file", "there is no such folder", "check the path", new SourceSpan(path, 0, 0, 0, 0)));
                 continue;
@@ -66,15 +72,15 @@ internal static class InputFiles
     }
 
     /// <summary>Writes a file beside its place and then puts it there, so that nobody ever sees half of it, whatever goes wrong.</summary>
-    public static void Write(string path, string text)
+    public void Write(string path, string text)
     {
-        if (Directory.Exists(path)) throw new IOException($"'{path}' is a folder; name a file");
-        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !Directory.Exists(folder)) throw new IOException($"there is no folder '{folder}' to write into; make it first");
-        var beside = path + ".part";
+        if (IsFolder(path)) throw new IOException($"'{path}' is a folder; name a file");
+        if (Path.GetDirectoryName(Path.GetFullPath(At(path))) is { } holder && !Directory.Exists(holder)) throw new IOException($"there is no folder '{holder}' to write into; make it first");
+        var beside = At(path) + ".part";
         try
         {
             File.WriteAllText(beside, text);
-            File.Move(beside, path, overwrite: true);
+            File.Move(beside, At(path), overwrite: true);
         }
         finally
         {

@@ -18,10 +18,10 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
 
     public static Option<string?> StartOption() => new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
 
-    public static SharedOptions Read(string? benchFile, string[]? folders, string? start, List<Finding> findings)
+    public static SharedOptions Read(Surroundings around, string? benchFile, string[]? folders, string? start, List<Finding> findings)
     {
-        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : InputFiles.Read(benchFile, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings);
-        var (texts, unread) = InputFiles.HouseFolders(folders ?? []);
+        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : around.Files.Read(benchFile, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings);
+        var (texts, unread) = around.Files.HouseFolders(folders ?? []);
         findings.AddRange(unread);
         var shelf = Protocols.Shelf.BundledWith(texts);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 
 namespace Protocolist.Testing.Invariants;
 
@@ -84,7 +85,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> Care(Plan plan)
     {
-        var closed = plan.Steps.Where(s => s.Stage is "seal" or "house").Max(s => s.End?.Date);
+        var closed = plan.Steps.Where(s => s.Kind is StageKind.Seal or StageKind.House).Max(s => s.End?.Date);
         foreach (var care in plan.Care.Where(c => c.On < closed)) yield return $"'{care.What}' comes on {care.On}, before the vessel is closed on {closed}";
         var dates = plan.Care.Select(c => c.On ?? LocalDate.MaxIsoValue).ToList();
         if (!dates.SequenceEqual(dates.Order())) yield return "the care round is out of order";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Plans;
 
@@ -63,7 +64,7 @@ internal static partial class WritingInvariants
 
     private static IEnumerable<string> Lines(Plan plan) =>
     [
-        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions, .. s.Materials.Select(m => m.Amount)]),
+        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[.. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()), .. s.Materials.Select(m => m.Amount)]),
         .. plan.Recipes.SelectMany(r => r.Method),
         .. plan.Purchases.Select(p => p.Pack),
         .. plan.Figures.Select(f => f.Value),

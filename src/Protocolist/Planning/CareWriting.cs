@@ -4,6 +4,7 @@ using Protocolist.Benches;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning;
@@ -41,13 +42,13 @@ internal static class CareWriting
     /// <summary>The rounds that the protocol itself asks for.</summary>
     private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
     {
-        if (step.Kind == StageKind.Seal && Months(step, "renew", draft) is { } renew)
-            yield return new($"{step.Id}-renew", $"renew the {step.Details.GetValueOrDefault("closure", "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
-        if (!step.IsCare) yield break;
+        if (step.Work is SealWork { Renew: { } renewed } && Months(renewed) is { } renew)
+            yield return new($"{step.Id}-renew", $"renew the {(step.Work is SealWork { Closure.Length: > 0 } given ? given.Closure : "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        if (step.Work is not CareWork care) yield break;
         var look = step.Stage.Texts("look-for");
-        var what = look.Length > 0 ? $"{step.Stage.Title}: {string.Join("; ", look)}" : step.Stage.Title;
-        var every = Months(step, "every", draft);
-        if (Days(step, "after", draft) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
+        var what = look.Length > 0 ? $"{step.Title}: {string.Join("; ", look)}" : step.Title.ToString();
+        var every = Months(care.Every);
+        if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
         if (every is { } months) yield return new(step.Id, what, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
     }
 
@@ -70,7 +71,7 @@ internal static class CareWriting
     private static ClosingMethod? ClosingOf(Draft draft)
     {
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
-        return FinalVessel.ClosingFor(draft, seal)?.Method ?? seal.Details.GetValueOrDefault("closure") switch
+        return (seal.Work as SealWork)?.Chosen?.Method ?? (seal.Work as SealWork)?.Closure switch
         {
             "tape" => ClosingMethod.Tape,
             "screw lid" or "snap lid" => ClosingMethod.OwnLid,
@@ -88,18 +89,12 @@ internal static class CareWriting
             _ => usual,
         };
 
-    private static int? Months(DraftStep step, string key, Draft draft) =>
-        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(Rest(seconds / YearSeconds) < 1e-6 ? 12 * seconds / YearSeconds : seconds / MonthSeconds), 1, 1200) : null;
+    private static int? Months(QuantityRange? time) => time is { IsFinite: true, Middle: var seconds }
+        ? (int)Math.Clamp(Math.Round(Rest(seconds / YearSeconds) < 1e-6 ? 12 * seconds / YearSeconds : seconds / MonthSeconds), 1, 1200)
+        : null;
 
     /// <summary>What is over whole years: five of them are sixty months, though 61 months of thirty days fit in.</summary>
     private static double Rest(double years) => years < 0.5 ? 1 : Math.Abs(years - Math.Round(years));
 
-    private static int? Days(DraftStep step, string key, Draft draft) =>
-        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
-
-    private static double? Seconds(DraftStep step, string key, Draft draft)
-    {
-        var figure = draft.Figures.FirstOrDefault(f => f.Id == $"{step.Id}.{key}");
-        return figure is { Exact.Length: > 0 } && Notation.QuantityText.Read(figure.Exact, out var range) is null && range.IsFinite ? range.Middle : null;
-    }
+    private static int? Days(QuantityRange? time) => time is { IsFinite: true, Middle: var seconds } ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
 }

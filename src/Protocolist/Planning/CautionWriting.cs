@@ -15,37 +15,31 @@ internal static class CautionWriting
         "caution.sharps",
         "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.");
 
-    private static readonly Phrase Heavy = new("caution.heavy", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
+    private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft, ImmutableArray<Recipe> recipes)
+    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<Recipe> recipes)
     {
         var (said, fluids) = (new HashSet<Message>(), new HashSet<string>(StringComparer.Ordinal));
-        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
+        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Message>>(StringComparer.Ordinal);
         var first = true;
         foreach (var step in draft.Steps)
         {
-            var own = ImmutableArray.CreateBuilder<string>();
-            if (first)
-            {
-                foreach (var caution in Animal(draft)) Say(caution);
-            }
-
-            foreach (var caution in step.Stage.Texts("cautions")) Say(Message.Text(caution));
-            if (step.Fluid is { IsWater: false } fluid && fluids.Add(fluid.Name))
-            {
-                foreach (var caution in FluidCautions.Of(fluid)) Say(caution);
-                Say(FluidCautions.Deference);
-            }
-
-            foreach (var caution in Mixing(step, recipes)) Say(caution);
-            foreach (var caution in Work(step)) Say(caution);
-            cautions[step.Id] = own.ToImmutable();
+            var own = ImmutableArray.CreateBuilder<Message>();
+            if (first) Say(Animal(draft));
+            Say(step.Stage.Texts("cautions").Select(Message.Text));
+            if (step.Fluid is { IsWater: false } fluid && fluids.Add(fluid.Name)) Say([.. FluidCautions.Of(fluid), FluidCautions.Deference]);
+            Say(Mixing(step, recipes));
+            Say(Work(step));
+            cautions[step.Id] = own.DrainToImmutable();
             first = false;
 
-            void Say(Message caution)
+            void Say(IEnumerable<Message> all)
             {
-                if (said.Add(caution)) own.Add(caution.ToString());
+                foreach (var caution in all)
+                {
+                    if (said.Add(caution)) own.Add(caution);
+                }
             }
         }
 

@@ -10,9 +10,8 @@ namespace Protocolist.Planning;
 /// <summary>The protocol's cuts, with the custom of the group where it does not say how many or how deep.</summary>
 internal static class Cutting
 {
-    public static DraftStep Plan(DraftStep step, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
+    public static CutWork Plan(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
     {
-        var stage = step.Stage;
         var places = stage.Texts("places");
         foreach (var place in places.Where(p => !body.Group.Regions.Any(r => r.IsNamed(p))))
             findings.Add(Finding.Warning("unknown-region", $"a {body.Group.Name} has no region '{place}' that is known", $"known here: {string.Join(", ", body.Group.Regions.Select(r => r.Id))}", stage.Find("places")!.Span) with { Subject = stage.Id });
@@ -31,11 +30,7 @@ internal static class Cutting
                 spacing ?? (usual is { Count: > 1 } ? Millimetres(usual.SpacingMm) : null),
                 side);
         });
-        return step with
-        {
-            Cuts = [.. cuts],
-            CutPlan = custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => places.IsEmpty || places.Any(r.Region.IsNamed))] },
-        };
+        return new([.. cuts], custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => places.IsEmpty || places.Any(r.Region.IsNamed))] });
     }
 
     private static Length? LengthOf(StageDefinition stage, string key, PlanInputs inputs) =>

@@ -34,6 +34,12 @@ internal sealed record DraftStep(StageDefinition Stage)
 
     public StageKind Kind => Stage.Kind;
 
+    /// <summary>What it is called: the protocol's words, or those of a remedy.</summary>
+    public Message Title { get; init; } = Message.Text(Stage.Title);
+
+    /// <summary>How it is done, in the protocol's words or those of a remedy; empty where neither says more than the work itself.</summary>
+    public Message How { get; init; } = Message.Text(Stage.Text("how") ?? "");
+
     public Duration Least { get; init; }
 
     public Duration? Most { get; init; }
@@ -58,23 +64,14 @@ internal sealed record DraftStep(StageDefinition Stage)
     /// <summary>The vessel and how it is filled; set when vessels are chosen.</summary>
     public Vessels.FittedVessel? Vessel { get; init; }
 
-    public ImmutableArray<InjectionSite> Sites { get; init; } = [];
+    /// <summary>What is done, by its kind.</summary>
+    public StepWork Work { get; init; } = PlainWork.Instance;
 
-    /// <summary>Where and how much is injected into one animal.</summary>
-    public InjectionPlan? Injections { get; init; }
+    public ImmutableArray<InjectionSite> Sites => Work is InjectWork inject ? inject.Sites : [];
 
-    public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
-
-    /// <summary>What the cuts open, for reckoning how far fixative has to go.</summary>
-    public CutPlan? CutPlan { get; init; }
+    public ImmutableArray<PlannedCut> Cuts => Work is CutWork cut ? cut.Cuts : [];
 
     public (Duration Every, ImmutableArray<(string Sign, string Remedy)> Signs)? Watch { get; init; }
-
-    /// <summary>Words and quantities of settings that only the instructions use.</summary>
-    public ImmutableSortedDictionary<string, string> Details { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
-
-    /// <summary>Lengths that decide how a vessel is filled.</summary>
-    public ImmutableSortedDictionary<string, QuantityRange> Lengths { get; init; } = ImmutableSortedDictionary<string, QuantityRange>.Empty;
 
     /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
     public ImmutableArray<Material> Materials { get; init; } = [];
@@ -110,7 +107,10 @@ internal sealed record DraftStep(StageDefinition Stage)
     public Volume? Used { get; init; }
 
     /// <summary>Why it differs from the protocol's plan; empty where it does not.</summary>
-    public string Because { get; init; } = "";
+    public ImmutableArray<Message> Because { get; init; } = [];
+
+    /// <summary>The same step with one more reason for what is different about it.</summary>
+    public DraftStep BecauseOf(Message reason) => Because.Contains(reason) ? this : this with { Because = Because.Add(reason) };
 
     /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
     public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;

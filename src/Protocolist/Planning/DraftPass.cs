@@ -22,7 +22,7 @@ internal static class DraftPass
         {
             var result = value.Expression.Evaluate(inputs.AsFormulaInputs());
             inputs = inputs.With(value.Name, result);
-            figures.Add(FigureOf(value.Name, result, value.Expression, value.Source, value.Note, value.Span));
+            figures.Add(FigureOrigin.Of(value.Name, value.Expression, value.Source, value.Note, value.Span).Of(result));
             if (Impossible(result)) findings.Add(NotFinite(value.Name, value.Span, warning: true));
         }
 
@@ -67,19 +67,11 @@ internal static class DraftPass
             var id = $"{stage.Id}.{setting.Key}";
             var value = setting.Expression.Evaluate(inputs.AsFormulaInputs());
             if (Impossible(value)) findings.Add(NotFinite(id, setting.Span, warning: false));
-            figures.Add(FigureOf(id, value, setting.Expression, stage.Source, "", setting.Span));
+            figures.Add(FigureOrigin.Of(id, setting.Expression, stage.Source, "", setting.Span).Of(value));
         }
 
         return figures;
     }
-
-    private static Figure FigureOf(string id, FormulaValue value, Expression expression, string source, string note, SourceSpan span) =>
-        new(id, value.ToString(), expression.Text, [.. expression.Names().Distinct(StringComparer.Ordinal)], source)
-        {
-            Where = span.ToString(),
-            Exact = value.Kind == FormulaKind.Quantity ? ExactText.Of(value.Quantity) : "",
-            Note = note,
-        };
 
     /// <summary>An amount below nothing, or one that no number bounds from below.</summary>
     private static bool Impossible(FormulaValue value) =>

@@ -1,3 +1,4 @@
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
@@ -8,22 +9,21 @@ namespace Protocolist.Planning;
 internal static class FinalVessel
 {
     /// <summary>The step that houses the body, with its vessel; null where none is planned or none fits.</summary>
-    public static DraftStep? HouseOf(Draft draft) => draft.Steps.LastOrDefault(s => s.Kind == StageKind.House && s.Vessel is not null);
+    public static DraftStep? HouseOf(IEnumerable<DraftStep> steps) => steps.LastOrDefault(s => s.Kind == StageKind.House && s.Vessel is not null);
 
-    public static Mount? MountFor(Draft draft)
+    public static Mount? MountFor(BodyMeasure body, IEnumerable<DraftStep> steps)
     {
-        if (HouseOf(draft) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
-        var body = draft.Body;
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
         return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, FluidInVessel.KindOf(fluid), body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
-    public static VesselClosing? ClosingFor(Draft draft, DraftStep seal)
+    public static VesselClosing? ClosingFor(IEnumerable<DraftStep> steps, SealWork seal)
     {
-        if (HouseOf(draft) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
 
         // A protocol that seals with silicone means for good; anything else is opened again.
-        var openedAgain = seal.Details.GetValueOrDefault("closure") != "neutral-cure silicone";
+        var openedAgain = seal.Closure != "neutral-cure silicone";
         return Closing.Choose(vessel, FluidInVessel.KindOf(fluid), openedAgain, FluidInVessel.AlcoholMassFraction(fluid));
     }
 

@@ -6,7 +6,9 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using UnitsNet;
 using static System.FormattableString;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning;
 
@@ -20,8 +22,8 @@ internal static class FixationReckoning
         // Of several immersions the longest fixes; a short first one only hardens the skin.
         ImmutableArray<DraftStep> soaks = [.. steps.Where(s => s.Kind == StageKind.Immerse && s.Fluid is not null)];
         if (soaks.MaxBy(s => (s.Most ?? s.Least).TotalHours) is not { } fix) return new(null, []);
-        var injections = steps.Select(s => s.Injections).FirstOrDefault(i => i is not null);
-        var cuts = steps.Select(s => s.CutPlan).FirstOrDefault(c => c is not null);
+        var injections = steps.Select(s => (s.Work as InjectWork)?.Plan).FirstOrDefault(i => i is not null);
+        var cuts = steps.Select(s => (s.Work as CutWork)?.Opens).FirstOrDefault(c => c is not null);
         var fixative = fix.Fluid switch
         {
             { HasFormaldehyde: true } => Fixative.Formaldehyde,
@@ -69,19 +71,19 @@ internal static class FixationReckoning
 
     private const double CustomaryHours = 14 * 24;
 
+    private static readonly Phrase Penetration = new("model.fixation", "penetration of {depth} in the slowest region ({region}, {by}), binding included");
+    private static readonly Phrase Thumb = new("model.fixation.thumb", "{says}: {time}{over}");
+    private static readonly Phrase OverPromises = new("model.fixation.over-promises", ", which over-promises here");
+    private static readonly Phrase Thumbs = new("model.fixation.thumbs", "{thumbs:; }");
+
     public static Figure Figure(BodyFixation fixation)
     {
-        var time = new QuantityRange(fixation.Time.LowHours * 3600, fixation.Time.HighHours * 3600, Dimension.OfTime);
         var slowest = fixation.Slowest;
-        return new(
-            FigureId,
-            Measurable.Text(time),
-            $"penetration of {Measurable.Text(slowest.DepthMm / 1e3, Dimension.OfLength)} in the slowest region ({slowest.Region.Name}, {slowest.By}), binding included",
-            ["specimen.half-thickness", "bench.temperature"],
-            PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source)
+        return new FigureOrigin(FigureId, ["specimen.half-thickness", "bench.temperature"], PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source)
         {
-            Exact = ExactText.Of(time),
-            Note = string.Join("; ", fixation.Thumbs.Select(t => $"{t.Says}: {Measurable.Text(t.Hours * 3600, Dimension.OfTime)}{(t.OverPromises ? ", which over-promises here" : "")}")),
-        };
+            Rule = Penetration.With(("depth", Length.FromMillimeters(slowest.DepthMm)), ("region", slowest.Region.Name), ("by", slowest.By)),
+            Note = Thumbs.With(Argument.Messages("thumbs", fixation.Thumbs.Select(t =>
+                Thumb.With(("says", t.Says), ("time", Duration.FromHours(t.Hours)), ("over", t.OverPromises ? OverPromises : default(Message)))))),
+        }.Of(new QuantityRange(fixation.Time.LowHours * 3600, fixation.Time.HighHours * 3600, Dimension.OfTime));
     }
 }

@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
@@ -6,6 +5,8 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning;
 
@@ -19,12 +20,12 @@ internal static class FrozenBody
         if (draft.Body.Specimen.Condition != Condition.Frozen) return draft;
         foreach (var step in draft.Steps.Where(s => s.Kind == StageKind.Thaw && s.Progress is null))
         {
-            var medium = step.Fluid is null ? ThawMedium.StillAir : step.Details.GetValueOrDefault("running") == "yes" ? ThawMedium.RunningWater : ThawMedium.StillWater;
+            var medium = step.Fluid is null ? ThawMedium.StillAir : step.Work is SoakWork { Runs: true } ? ThawMedium.RunningWater : ThawMedium.StillWater;
             var celsius = bench.Temperatures.Cold.DegreesCelsius;
             var time = Thawing.Of(draft.Body.HalfThickness.Nominal.Meters, ShapeOf(draft.Body), medium, celsius, draft.Body.Group.WaterFraction.Nominal);
             findings.AddRange(time.Findings.Select(f => f with { Subject = step.Id }));
             if (time.Most == Duration.Zero) continue;
-            var figure = FigureOf(time, celsius);
+            var figure = FigureOf(time, bench.Temperatures.Cold);
             draft = draft with { Figures = draft.Figures.Add(figure), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
             if (time.Likely > step.Least)
             {
@@ -41,11 +42,11 @@ internal static class FrozenBody
         return step with { Least = least, Most = step.Most is { } most ? Duration.Max(most, Duration.Max(time.Most, least)) : null, Figures = step.Figures.Add(FigureId) };
     }
 
-    private static Figure FigureOf(ThawTime time, double celsius)
-    {
-        var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
-        return new(FigureId, Measurable.Text(range), $"a front of melting through the half-thickness, at {Measurable.Text(celsius + 273.15, Dimension.OfTemperature)}", ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Exact = ExactText.Of(range) };
-    }
+    private static readonly Phrase Front = new("model.thawing", "a front of melting through the half-thickness, at {temperature}");
+
+    private static Figure FigureOf(ThawTime time, Temperature around) =>
+        new FigureOrigin(FigureId, ["specimen.half-thickness", "specimen.water-share"], Thawing.Source) { Rule = Front.With(("temperature", around)) }
+            .Of(new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime));
 
     /// <summary>A body less than half as high as it is wide lies like a slab; one about as long as thick is round. The project's choice.</summary>
     private static ThawShape ShapeOf(BodyMeasure body)

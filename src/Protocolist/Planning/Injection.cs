@@ -12,20 +12,14 @@ namespace Protocolist.Planning;
 /// <summary>The protocol's dose and sites, shared out over the regions of the body.</summary>
 internal static class Injection
 {
-    public static DraftStep Plan(DraftStep step, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
+    public static InjectWork Plan(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
     {
-        var dose = StepDraft.Quantity(step.Stage, "dose", inputs);
-        if (dose is { IsFinite: false } or { Low: <= 0 }) return step;
+        var dose = StepDraft.Quantity(stage, "dose", inputs);
+        if (dose is { IsFinite: false } or { Low: <= 0 }) return new([], null);
         double? perKilogram = dose is { } d ? d.Middle * 1e6 / PlanInputs.Measure(body, "specimen.lot-mass").Middle : null;
-        var planned = InjectionPlan.For(body, perKilogram, Sites(step.Stage, inputs));
-        findings.AddRange(planned.Findings.Select(f => f with { Subject = step.Id, Where = step.Span }));
-        if (planned.Value is not { } plan) return step;
-        return step with
-        {
-            Injections = plan,
-            Volume = Volume.FromMilliliters(plan.TotalMl * body.Count),
-            Sites = [.. plan.Regions.Select(r => Site(r, plan.Syringe, body.Count))],
-        };
+        var planned = InjectionPlan.For(body, perKilogram, Sites(stage, inputs));
+        findings.AddRange(planned.Findings.Select(f => f with { Subject = stage.Id, Where = stage.Span }));
+        return planned.Value is { } plan ? new([.. plan.Regions.Select(r => Site(r, plan.Syringe, body.Count))], plan) : new([], null);
     }
 
     private static Dictionary<string, SiteVolume>? Sites(StageDefinition stage, PlanInputs inputs) => stage.Find("sites") is SitesSetting sites

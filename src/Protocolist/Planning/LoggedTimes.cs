@@ -8,7 +8,7 @@ namespace Protocolist.Planning;
 internal static class LoggedTimes
 {
     /// <summary>Why a step counts as done that the log does not close.</summary>
-    public const string Unlogged = "a later step has begun, and the log does not say when this one was over";
+    public static readonly Phrase Unlogged = new("not-logged.because", "a later step has begun, and the log does not say when this one was over");
 
     /// <summary>
     /// Fills in the dates of all that is over. A step that the log leaves out, though a later one has begun, is taken as done just
@@ -37,7 +37,7 @@ internal static class LoggedTimes
             next = start;
             if (step.Progress?.Ended is null)
             {
-                steps[turns[turn]] = steps[turns[turn]] with { Progress = new(start, end), Because = step.Because.Length == 0 ? Unlogged : $"{step.Because}; {Unlogged}" };
+                steps[turns[turn]] = steps[turns[turn]] with { Progress = new(start, end), Because = step.Because.Add(Unlogged) };
                 findings.Add(Finding.Note("not-logged", $"the log does not say when '{step.Id}' was over, and a later step has begun; it is taken as over by {Wording.Of(end, zone)}", $"add 'done' for '{step.Id}' to the log, or 'skipped' with the reason") with { Subject = step.Id });
             }
         }

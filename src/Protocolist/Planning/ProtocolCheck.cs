@@ -12,7 +12,7 @@ internal static class ProtocolCheck
 {
     public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
     {
-        foreach (var finding in Checks.Weighing.Faults(protocol)) yield return finding;
+        foreach (var finding in Checks.SeverityChanges.Faults(protocol)) yield return finding;
         foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
         if (Subject.Of(protocol) is { } subject)
         {

@@ -25,7 +25,7 @@ internal static class ReviewPass
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Recipes);
-        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench, cautions))];
+        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
         var plan = new Plan
         {
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
@@ -51,12 +51,12 @@ internal static class ReviewPass
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {
             Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
-            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench, cautions)))],
+            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
             Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? TankReckoning.Of(house.Vessel, house.Fluid) : null,
             Stored = Storing.Of(bench, provisioned.Materials),
-            ValueOf = name => PlanValues.Find(plan, name),
+            ValueOf = name => plan.Figure(name)?.Answer,
         };
         return review;
     }
@@ -66,7 +66,8 @@ internal static class ReviewPass
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
-        Details = draft.Details,
+        Work = draft.Work,
+        Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,
     };
 

@@ -44,7 +44,7 @@ internal static class SoakRemedies
     private static DraftStep Unlogged(DraftStep step, Instant over) => step with
     {
         Progress = new(Instant.Max(over - step.HandsOn, Instant.Min(step.NotBefore ?? over, over)), over),
-        Because = step.Because.Length == 0 ? LoggedTimes.Unlogged : $"{step.Because}; {LoggedTimes.Unlogged}",
+        Because = step.Because.Add(LoggedTimes.Unlogged),
     };
 
     private static Interval? When(DraftStep step, Bench bench, Instant? until)

@@ -1,10 +1,11 @@
-using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning;
@@ -14,9 +15,6 @@ internal static class StepDraft
 {
     /// <summary>A century: what no step outlasts, and what keeps every sum of times within the calendar.</summary>
     private const double LongestSeconds = 100 * 365.25 * 86400;
-
-    /// <summary>Settings that go into the instructions as they are.</summary>
-    private static readonly string[] Told = ["temperature", "below-brim", "over-specimen", "closure", "on", "running", "renew", "every", "after", "to", "side"];
 
     public static DraftStep Of(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings)
     {
@@ -38,16 +36,31 @@ internal static class StepDraft
             Ratio = Quantity(stage, "ratio", inputs),
             Changes = Quantity(stage, "changes", inputs) is { } changes ? Whole(changes) : 0,
             Watch = stage.Find("watch") is WatchSetting watch ? (Least(watch.Every.Evaluate(inputs.AsFormulaInputs()).Quantity), watch.Signs) : null,
-            Details = DetailsOf(stage, inputs),
-            Lengths = LengthsOf(stage, inputs),
+            Work = WorkOf(stage, body, inputs, findings),
         };
-        return stage.Kind switch
-        {
-            StageKind.Inject => Injection.Plan(step, body, inputs, findings),
-            StageKind.Slit => Cutting.Plan(step, body, inputs, findings),
-            _ => step,
-        };
+        return step.Work is InjectWork { Plan: { } injections } ? step with { Volume = Volume.FromMilliliters(injections.TotalMl * body.Count) } : step;
     }
+
+    /// <summary>The part of the stage that its kind alone has.</summary>
+    private static StepWork WorkOf(StageDefinition stage, BodyMeasure body, PlanInputs inputs, List<Finding> findings) => stage.Kind switch
+    {
+        StageKind.Inject => Injection.Plan(stage, body, inputs, findings),
+        StageKind.Slit => Cutting.Plan(stage, body, inputs, findings),
+        StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => new SoakWork(Word(stage, "running", inputs) == "yes"),
+        StageKind.Hold => new HoldWork(Quantity(stage, "temperature", inputs)),
+        StageKind.House => new HouseWork(LengthOf(stage, "below-brim", inputs), LengthOf(stage, "over-specimen", inputs)),
+        StageKind.Mount => new MountWork(Word(stage, "on", inputs)),
+        StageKind.Seal => new SealWork(Word(stage, "closure", inputs), Quantity(stage, "renew", inputs)),
+        StageKind.Label => new LabelWork(stage.Texts("fields"), Word(stage, "written-with", inputs)),
+        StageKind.Discard => new DiscardWork(stage.Text("of") ?? "", Word(stage, "to", inputs)),
+        StageKind.Inspect or StageKind.TopUp => new CareWork(Quantity(stage, "after", inputs), Quantity(stage, "every", inputs)),
+        _ => PlainWork.Instance,
+    };
+
+    private static string Word(StageDefinition stage, string key, PlanInputs inputs) => stage.Expression(key)?.Evaluate(inputs.AsFormulaInputs()).ToString() ?? "";
+
+    private static QuantityRange? LengthOf(StageDefinition stage, string key, PlanInputs inputs) =>
+        Quantity(stage, key, inputs) is { IsFinite: true, Low: >= 0 } length ? length : null;
 
     public static QuantityRange? Quantity(StageDefinition stage, string key, PlanInputs inputs) =>
         stage.Expression(key)?.Evaluate(inputs.AsFormulaInputs()) is { Kind: FormulaKind.Quantity } value ? value.Quantity : null;
@@ -58,28 +71,6 @@ internal static class StepDraft
         var read = Fluid.Read(expression.Evaluate(inputs.AsFormulaInputs()).Word, expression.Span);
         findings.AddRange(read.Findings.Select(f => f with { Subject = stage.Id }));
         return read.Value;
-    }
-
-    private static ImmutableSortedDictionary<string, string> DetailsOf(StageDefinition stage, PlanInputs inputs)
-    {
-        var details = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (var key in Told)
-        {
-            if (stage.Expression(key) is { } expression) details[key] = expression.Evaluate(inputs.AsFormulaInputs()).ToString();
-        }
-
-        return details.ToImmutable();
-    }
-
-    private static ImmutableSortedDictionary<string, QuantityRange> LengthsOf(StageDefinition stage, PlanInputs inputs)
-    {
-        var lengths = ImmutableSortedDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
-        foreach (var key in (ReadOnlySpan<string>)["below-brim", "over-specimen"])
-        {
-            if (Quantity(stage, key, inputs) is { IsFinite: true, Low: >= 0 } length) lengths[key] = length;
-        }
-
-        return lengths.ToImmutable();
     }
 
     private static QuantityRange? TimeOf(StageDefinition stage, string key, PlanInputs inputs) => Quantity(stage, key, inputs);

@@ -107,7 +107,15 @@ public sealed record Plan
     /// <summary>The figure of that id, or null.</summary>
     /// <param name="id">A figure's id, such as <c>fix.last</c>.</param>
     /// <returns>The figure.</returns>
-    public Figure? Figure(string id) => Figures.FirstOrDefault(f => string.Equals(f.Id, id, StringComparison.Ordinal));
+    public Figure? Figure(string id)
+    {
+        foreach (var figure in Figures)
+        {
+            if (string.Equals(figure.Id, id, StringComparison.Ordinal)) return figure;
+        }
+
+        return null;
+    }
 
     /// <summary>The step of that id, or null.</summary>
     /// <param name="id">A step's id, such as <c>fix</c>.</param>

@@ -17,7 +17,7 @@ public static class PlanJson
         // People read these files, and they go into no web page; µ and ° stay what they are.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        Converters = { new SpanJson(), new MessageJson(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+        Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
     });
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
@@ -75,7 +75,7 @@ public static class PlanJson
         Changes = plan.Changes.IsDefault ? [] : plan.Changes,
         Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
         Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],
-        Steps = [.. plan.Steps.Select(s => s with { State = s.State ?? "planned", Because = s.Because ?? "" })],
+        Steps = [.. plan.Steps.Select(s => s.Because.IsDefault ? s with { Because = [] } : s)],
     };
 
     /// <summary>A list that was cut out of the file comes back as no list at all.</summary>

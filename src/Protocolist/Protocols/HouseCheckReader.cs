@@ -28,7 +28,10 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
             var source = fields.Entry("source") is { } cited ? book.Cite(cited.Value) : "";
             fields.Finish();
             if (when is not null && severity is not null && message is not null && remedy is not null && source is not null)
-                checks.Add(new(entry.Key.Value, when, Weight(severity), message, remedy, source, entry.Key.Span));
+            {
+                ImmutableArray<string> names = [.. when.Names().Distinct(StringComparer.Ordinal)];
+                checks.Add(new(entry.Key.Value, when, names, Weight(severity), message, remedy, source, entry.Key.Span));
+            }
         }
 
         return checks.DrainToImmutable();
@@ -58,7 +61,8 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
         {
             foreach (var setting in stage.Settings.OfType<ExpressionSetting>().Where(s => s.Key != "when"))
                 names[$"{stage.Id}.{setting.Key}"] = setting.Expression.Type;
-            if (stage.Expression("fluid") is not null || stage.Expression("ratio") is not null) names[$"{stage.Id}.volume"] = FormulaType.Of(Dimension.OfVolume);
+            var isFilled = stage.Expression("fluid") is not null || stage.Expression("ratio") is not null;
+            if (isFilled) names[$"{stage.Id}.volume"] = FormulaType.Of(Dimension.OfVolume);
         }
 
         return names;
@@ -66,7 +70,8 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
 
     private Expression? Missing(Fields fields, MappingEntry entry, string key)
     {
-        findings.Add(Finding.Error("missing-key", $"the check '{entry.Key.Value}' needs '{key}'", $"add '{key}:', such as 'when: fix.last < 48 h'", fields.Span));
+        findings.Add(Finding.Error(
+            "missing-key", $"the check '{entry.Key.Value}' needs '{key}'", $"add '{key}:', such as 'when: fix.last < 48 h'", fields.Span));
         return null;
     }
 

@@ -29,7 +29,8 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         if (fields.Required("stage") is not { } word) return null;
         if (StageGrammar.Find(word.Value) is not { } shape)
         {
-            findings.Add(Finding.Error("unknown-stage-kind", $"there is no kind of stage '{word.Value}'", Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]), word.Span));
+            var known = Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]);
+            findings.Add(Finding.Error("unknown-stage-kind", $"there is no kind of stage '{word.Value}'", known, word.Span));
             return null;
         }
 
@@ -43,7 +44,8 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         {
             if (named.Entry(setting.Key) is not { } entry)
             {
-                if (setting.Required) findings.Add(Finding.Error("missing-key", $"the stage '{id.Value}' needs '{setting.Key}'", $"add '{setting.Key}:'", word.Span));
+                if (!setting.Required) continue;
+                findings.Add(Finding.Error("missing-key", $"the stage '{id.Value}' needs '{setting.Key}'", $"add '{setting.Key}:'", word.Span));
                 continue;
             }
 
@@ -52,7 +54,8 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
         named.Finish(RenamedKeys.OfStages);
         if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
-        return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
+        var stage = new StageDefinition(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
+        return stage with { Covers = CoverageWords.Of(stage.Texts("covers")) };
     }
 
     private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)
@@ -65,6 +68,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
             SettingForm.Condition => Of(shape.Key, expressions.Read(entry.Value, what, FormulaType.Truth), span),
             SettingForm.Fluid => Of(shape.Key, expressions.ReadFluid(entry.Value, what), span),
             SettingForm.Word => Of(shape.Key, expressions.ReadWord(entry.Value, what, [.. shape.Words]), span),
+            SettingForm.Words => Words(shape, entry),
             SettingForm.Sites => Sites(shape.Key, entry, what),
             SettingForm.Watch => Watch(shape.Key, entry, what),
             SettingForm.Source => sources.Cite(entry.Value) is { } cited ? new TextSetting(shape.Key, [cited], span) : null,
@@ -81,13 +85,21 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         return texts.IsEmpty ? null : new(key, [.. texts.Select(t => t.Value)], entry.Key.Span);
     }
 
+    private TextSetting? Words(SettingShape shape, MappingEntry entry)
+    {
+        var words = new Fields(new([entry], entry.Value.Span), shape.Key, findings).Texts(shape.Key);
+        var known = words.Where(w => Known(w, shape.Words, $"a word for '{shape.Key}'")).Select(w => w.Value).ToImmutableArray();
+        return known.IsEmpty ? null : new(shape.Key, known, entry.Key.Span);
+    }
+
     private SitesSetting? Sites(string key, MappingEntry entry, string what)
     {
         if (Fields.Of(entry.Value, what, findings) is not { } regions) return null;
         var sites = ImmutableArray.CreateBuilder<(string, Expression)>();
         foreach (var region in regions.Entries)
         {
-            if (expressions.Read(region.Value, $"a site in '{region.Key.Value}'", FormulaType.Of(Dimension.OfVolume)) is { } volume) sites.Add((region.Key.Value, volume));
+            var read = expressions.Read(region.Value, $"a site in '{region.Key.Value}'", FormulaType.Of(Dimension.OfVolume));
+            if (read is not null) sites.Add((region.Key.Value, read));
         }
 
         return new(key, sites.DrainToImmutable(), entry.Key.Span);
@@ -104,7 +116,8 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
             foreach (var sign in table.Entries)
             {
                 Known(sign.Key, WatchWords.Signs.Select(s => s.Word), "a sign");
-                if (sign.Value is ScalarNode remedy && Known(remedy, WatchWords.Remedies.Select(r => r.Word), "a remedy")) signs.Add((sign.Key.Value, remedy.Value));
+                if (sign.Value is not ScalarNode remedy || !Known(remedy, WatchWords.Remedies.Select(r => r.Word), "a remedy")) continue;
+                signs.Add((sign.Key.Value, remedy.Value));
             }
         }
 

@@ -10,9 +10,9 @@ internal static class HoursBorne
     public static readonly Duration Thawed = Duration.FromHours(24);
     public static readonly Duration Chilled = Duration.FromDays(3);
 
-    /// <summary>Up to this a hold is as cold as a fridge.</summary>
+    /// <summary>Up to this a hold is as cold as a fridge, and longer than the day that a warmer one bears.</summary>
     private const double FridgeCelsius = 8;
-    private static readonly Duration HeldCool = Duration.FromDays(1);
+    public static readonly Duration HeldCool = Duration.FromDays(1);
 
     /// <summary>From death, or from when it is in hand, to fixative, as it came. Of frozen bodies nobody asks this.</summary>
     public static Duration Unfixed(Condition? came) => came switch

@@ -20,12 +20,12 @@ public class PlanProperties
     [Theory]
     [MemberData(nameof(Invariants))]
     public void Bundled_protocols_keep(string invariant) =>
-        PlanInvariants.Find(invariant).Over(Bundled).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+        PlanInvariants.Find(invariant).Over(Bundled).Try(150);
 
     [Theory]
     [MemberData(nameof(Invariants))]
     public void Generated_protocols_keep(string invariant) =>
-        PlanInvariants.Find(invariant).Over(Generated).Check(Config.QuickThrowOnFailure.WithMaxTest(100));
+        PlanInvariants.Find(invariant).Over(Generated).Try(100);
 
     [Fact]
     public void Invariants_have_names_of_their_own()

@@ -1,4 +1,3 @@
-using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Planning.Scheduling;
 

@@ -28,7 +28,7 @@ internal static class Cases
         for: {group: animal, mass: 1 mg to 100 kg}
         stages:
           - {stage: hold, id: cold, last: at most 24 h}
-          - {stage: sample, id: record, how: Photograph both sides for colour.}
+          - {stage: sample, id: record, how: Photograph both sides for colour., covers: colours}
           - {stage: slit, id: slit, places: [abdomen], length: 10 mm, depth: 5 mm, count: 1}
           - {stage: pose, id: pose}
           - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 20 d, watch: {every: 1 d, signs: {soft: re-inject}}}
@@ -124,7 +124,7 @@ internal static class Cases
     public static ReviewCase Written(this ReviewCase plan, Func<Plan, Plan> change) => plan with { Plan = change(plan.Plan) };
 
     public static ReviewCase Told(this ReviewCase plan, string id, Severity severity = Severity.Warning) =>
-        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, "told", "do")] };
+        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, Said.Of("told"), Said.Of("do"))] };
 
     public static ReviewCase Shelf_holds(this ReviewCase plan, params StockItem[] items) => plan.On(b => b with { Stock = [.. b.Stock, .. items] });
 

@@ -6,13 +6,13 @@ public sealed class WaysAndBatchCommandTests : IDisposable
 {
     private const string Start = "2027-03-01T09:00";
 
-    private readonly BuiltProgram _program = new();
+    private readonly Tool _tool = new();
 
-    public void Dispose() => _program.Dispose();
+    public void Dispose() => _tool.Dispose();
 
-    private Run Compare(params string[] more) => _program.Run(["compare", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start, .. more]);
+    private Run Compare(params string[] more) => _tool.Run(["compare", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start, .. more]);
 
-    private Run Batch(string csv, params string[] more) => _program.Run(["batch", _program.File("finds.csv", csv), "--bench", BuiltProgram.SkerryPoint, "--start", Start, .. more]);
+    private Run Batch(string csv, params string[] more) => _tool.Run(["batch", _tool.File("finds.csv", csv), "--bench", Repository.SkerryPoint, "--start", Start, .. more]);
 
     [Fact]
     public void Compare_as_json_has_every_way_with_its_numbers_vessels_stock_and_findings()
@@ -41,10 +41,10 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     [Fact]
     public void Vessel_and_supply_of_a_compared_way_give_its_plan()
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start, "--vessel", "house=tub-90", "--json");
+        var run = _tool.Run("plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start, "--vessel", "house=tub-90", "--json");
         using var json = JsonDocument.Parse(run.Out);
         Assert.Equal("90 L tub", json.RootElement.GetProperty("steps").EnumerateArray().Single(s => s.GetProperty("id").GetString() == "house").GetProperty("vessel").GetString());
-        Assert.Equal(2, _program.Run("plan", BuiltProgram.Otter, "--vessel", "tub").Exit);
+        Assert.Equal(2, _tool.Run("plan", Repository.Otter, "--vessel", "tub").Exit);
     }
 
     [Theory]
@@ -52,7 +52,7 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     [InlineData("csv", "specimen,number,step")]
     public void Plan_is_written_as_page_and_table(string format, string begins)
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start, "--format", format);
+        var run = _tool.Run("plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start, "--format", format);
         Assert.True(run.Exit == 0, run.ToString());
         Assert.StartsWith(begins, run.Out, StringComparison.Ordinal);
     }
@@ -60,7 +60,7 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     [Fact]
     public void Sample_plan_has_no_note_of_things_that_the_bench_lacks()
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start);
+        var run = _tool.Run("plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start);
         foreach (var id in (string[])["not-on-the-bench-list", "waste-needs-a-container", "disposal-without-price", "top-up-not-reckoned", "safety-equipment-not-on-shelf"])
             Assert.DoesNotContain(id, run.Out, StringComparison.Ordinal);
     }
@@ -71,16 +71,16 @@ public sealed class WaysAndBatchCommandTests : IDisposable
         var csv = "specimen,group,mass (g),length (mm)\n" + string.Concat(Enumerable.Range(1, 450).Select(n => $"S{n},gastropod,{10 + n % 9},{30 + n % 9}\n"));
         var whole = Batch(csv, "--out", "whole");
         Assert.True(whole.Exit is 0 or 1, whole.ToString());
-        foreach (var kind in (string[])["rows.csv", "progress.json"]) File.Copy(Path.Combine(_program.Folder, $"whole.{kind}"), Path.Combine(_program.Folder, $"half.{kind}"));
+        foreach (var kind in (string[])["rows.csv", "progress.json"]) File.Copy(Path.Combine(_tool.Folder, $"whole.{kind}"), Path.Combine(_tool.Folder, $"half.{kind}"));
 
         // As a crash after row 250 would leave it: rows are there that the last record of progress, at row 200, does not count.
         var first = Batch(string.Join('\n', csv.Split('\n').Take(201)) + "\n", "--out", "half");
         Assert.True(first.Exit is 0 or 1, first.ToString());
-        File.AppendAllText(Path.Combine(_program.Folder, "half.rows.csv"), "half a row that was never counted");
+        File.AppendAllText(Path.Combine(_tool.Folder, "half.rows.csv"), "half a row that was never counted");
         var second = Batch(csv, "--out", "half", "--resume");
         Assert.Equal(250, second.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
         foreach (var kind in (string[])["rows.csv", "shopping.csv", "progress.json"])
-            Assert.Equal(File.ReadAllText(Path.Combine(_program.Folder, $"whole.{kind}")), File.ReadAllText(Path.Combine(_program.Folder, $"half.{kind}")));
+            Assert.Equal(File.ReadAllText(Path.Combine(_tool.Folder, $"whole.{kind}")), File.ReadAllText(Path.Combine(_tool.Folder, $"half.{kind}")));
     }
 
     [Fact]
@@ -92,8 +92,8 @@ public sealed class WaysAndBatchCommandTests : IDisposable
         Assert.Equal([true, false, true, true], rows.Select(r => r.TryGetProperty("protocol", out _)));
         Assert.Contains("finds.csv:4:13", run.Error, StringComparison.Ordinal);
         Assert.Contains(rows[3].GetProperty("findings").EnumerateArray(), f => f.GetProperty("id").GetString() == "repeated-number");
-        Assert.Contains("\n1,2,'=1+1,", File.ReadAllText(Path.Combine(_program.Folder, "bad.rows.csv")).Replace("\r", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        using var shopping = JsonDocument.Parse(File.ReadAllText(Path.Combine(_program.Folder, "bad.shopping.json")));
+        Assert.Contains("\n1,2,'=1+1,", File.ReadAllText(Path.Combine(_tool.Folder, "bad.rows.csv")).Replace("\r", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        using var shopping = JsonDocument.Parse(File.ReadAllText(Path.Combine(_tool.Folder, "bad.shopping.json")));
         Assert.True(shopping.RootElement.TryGetProperty("purchases", out _));
     }
 }

@@ -21,7 +21,7 @@ public class DraftPassTests
         var plan = Plan(Mammal("1 kg"), TwoWays).Value!;
 
         Assert.Equal("formalin", plan.Choices["keeping"]);
-        Assert.Equal("the protocol's default", plan.Figure("choice.keeping")!.Formula);
+        Assert.Equal("the protocol's default", plan.Figure("choice.keeping")!.Formula.ToString());
         Assert.Equal(72, plan.Step("fix")!.Least.TotalHours);
         Assert.Null(plan.Step("wash"));
     }
@@ -31,7 +31,7 @@ public class DraftPassTests
     {
         var plan = Plan(Mammal("1 kg"), TwoWays, choices: ("keeping", "ethanol")).Value!;
 
-        Assert.Equal("chosen", plan.Figure("choice.keeping")!.Formula);
+        Assert.Equal("chosen", plan.Figure("choice.keeping")!.Formula.ToString());
         Assert.Equal(48, plan.Step("fix")!.Least.TotalHours);
         Assert.NotNull(plan.Step("wash"));
     }

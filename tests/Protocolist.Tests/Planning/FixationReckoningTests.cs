@@ -47,8 +47,8 @@ public class FixationReckoningTests
         var (whole, injected) = (Of(Soak("formalin 10 %", "9 d")), Of("  - {stage: inject, id: inject, fluid: formalin 10 %}\n" + Soak("formalin 10 %", "9 d")));
 
         Assert.True(Days(injected).High < Days(whole).High);
-        Assert.Contains("from outside", whole.Figure("model.fixation")!.Formula, StringComparison.Ordinal);
-        Assert.Matches(@"^penetration of \d+ mm in the slowest region \(\w+, from outside\), binding included$", whole.Figure("model.fixation")!.Formula);
+        Assert.Contains("from outside", whole.Figure("model.fixation")!.Formula.ToString(), StringComparison.Ordinal);
+        Assert.Matches(@"^penetration of \d+ mm in the slowest region \(\w+, from outside\), binding included$", whole.Figure("model.fixation")!.Formula.ToString());
     }
 
     /// <summary>Regions that are reached too late are told once, by the slowest of them; what would have to be done is reckoned for the time that the soaks have, a fortnight at most.</summary>

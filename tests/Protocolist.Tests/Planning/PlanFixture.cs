@@ -62,5 +62,5 @@ internal static class PlanFixture
     /// <summary>The sample bench, read anew.</summary>
     public static Bench SampleBench() => BenchReader.Read(Sample("benches/skerry-point.yaml"), DateTimeZoneProviders.Tzdb).Value!;
 
-    private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(EndToEnd.BuiltProgram.Repository(["samples", .. path.Split('/')])));
+    private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(Repository.File(["samples", .. path.Split('/')])));
 }

@@ -84,12 +84,12 @@ public class StepDraftTests
     {
         var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 10, last: 10 d, look-for: [turned], watch: {every: 3 d, signs: {soft: re-inject, floating: press-out-air}}");
 
-        Assert.Equal("turned", step.LookFor[0]);
+        Assert.Equal("turned", step.LookFor[0].ToString());
         Assert.Equal(3, step.LookFor.Length);
-        Assert.StartsWith("soft (a part still gives under the finger): ", step.LookFor[1], StringComparison.Ordinal);
-        Assert.StartsWith("floating (the body floats): ", step.LookFor[2], StringComparison.Ordinal);
+        Assert.StartsWith("soft (a part still gives under the finger): ", step.LookFor[1].ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("floating (the body floats): ", step.LookFor[2].ToString(), StringComparison.Ordinal);
         Assert.Equal([new LocalDate(2027, 3, 4), new(2027, 3, 7)], step.Inspections.Select(i => i.Date)); // never closed: at the rhythm, and none a day before the end
-        Assert.Equal("planned", step.State);
+        Assert.Equal(Protocolist.Plans.StepState.Planned, step.State);
     }
 
     [Fact]

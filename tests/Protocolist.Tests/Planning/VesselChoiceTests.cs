@@ -51,7 +51,7 @@ public class VesselChoiceTests
     public void Bodies_lie_as_they_are_shaped()
     {
         var tubs = Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3);
-        string How(Specimen s) => Of(s, tubs).Step("it")!.Instructions[0];
+        string How(Specimen s) => Of(s, tubs).Step("it")!.Instructions[0].ToString();
 
         Assert.Contains("tub, lying", How(Stoat), StringComparison.Ordinal);
         Assert.Contains("tub, laid loosely", How(Stoat with { Count = 3 }), StringComparison.Ordinal);
@@ -67,7 +67,7 @@ public class VesselChoiceTests
     {
         var worm = Mammal("11 g") with { Group = "earthworm", Length = Length.FromMillimeters(millimetres), Width = Length.FromMillimeters(10), Height = Length.FromMillimeters(10), Thickness = Length.FromMillimeters(10) };
 
-        Assert.Contains(coiled ? "tub, stretched out" : "tub, lying", Of(worm, Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3)).Step("it")!.Instructions[0], StringComparison.Ordinal);
+        Assert.Contains(coiled ? "tub, stretched out" : "tub, lying", Of(worm, Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3)).Step("it")!.Instructions[0].ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -38,7 +38,7 @@ public partial class HtmlSheetTests
         var steps = Tree(Page).Descendants("section").ToList();
         Assert.Equal(Whelk.Steps.Length, steps.Count);
         Assert.All(steps, s => Assert.Equal("checkbox", s.Element("h3")!.Element("label")!.Element("input")!.Attribute("type")!.Value));
-        Assert.Equal(Whelk.Steps.Select(s => s.Title), steps.Select(s => s.Descendants("h3").First().Value.Trim().Split(". ", 2)[1]));
+        Assert.Equal(Whelk.Steps.Select(s => s.Title.ToString()), steps.Select(s => s.Descendants("h3").First().Value.Trim().Split(". ", 2)[1]));
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public partial class HtmlSheetTests
     [Fact]
     public void Cautions_labels_waste_care_and_costs_are_on_it()
     {
-        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What)).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
+        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What)).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
             Assert.Contains(text == "@media print" ? text : System.Net.WebUtility.HtmlEncode(text), Page, StringComparison.Ordinal);
         Assert.Equal(2, Tree(Page).Descendants("div").Count(d => d.Attribute("class")?.Value == "label"));
     }
@@ -81,7 +81,7 @@ public partial class HtmlSheetTests
     [InlineData("]]></style><b>&amp;")]
     public void A_hostile_name_is_text(string name)
     {
-        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [name], Steps = [.. Whelk.Steps.Select(s => s with { Title = name, Instructions = [name], Cautions = [name], Fluid = name, Vessel = name })] };
+        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [name], Steps = [.. Whelk.Steps.Select(s => s with { Title = Said.Of(name), Instructions = [Said.Of(name)], Cautions = [Said.Of(name)], Fluid = name, Vessel = name })] };
         var page = HtmlSheet.Write(plan);
         var tree = Tree(page);
         Assert.Equal(Tree(Page).Descendants().Select(e => e.Name.LocalName).Distinct().Order(), tree.Descendants().Select(e => e.Name.LocalName).Distinct().Order());

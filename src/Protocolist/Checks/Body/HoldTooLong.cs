@@ -1,14 +1,17 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Rules;
-using static System.FormattableString;
+using UnitsNet;
 
 namespace Protocolist.Checks.Body;
 
 /// <summary>A body waits in the cold for days at most.</summary>
 internal static class HoldTooLong
 {
-    private const double KelvinAtZero = 273.15;
+    private static readonly Phrase TooLong = new("hold-too-long", "'{step}' holds it for {time:vs most} at {temperature:0.# °C}; {most} is the most");
+    private static readonly Phrase BeginSooner = new("hold-too-long.remedy", "begin sooner; {freezing}");
 
     public static PlanCheck Check { get; } = new(
         "hold-too-long",
@@ -16,25 +19,27 @@ internal static class HoldTooLong
         "common practice: 3 d at fridge temperature, 1 d above 8 °C",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d at 8 °C or below, or longer than 1 d where it is warmer")],
+        Severities = [new(Severity.Warning, "a hold lasts longer than 3 d at 8 °C or below, or longer than 1 d where it is warmer")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Hold) continue;
-            var (celsius, figure) = Held(plan, step);
-            var most = HoursBorne.Held(celsius);
-            if (step.Lasts > most)
-                yield return Finding.Warning("hold-too-long", Invariant($"'{step.Id}' holds it for {step.Lasts.Past(most)} at {celsius:0.#} °C; {most.Text()} is the most"), $"begin sooner; {Freezing.Advice(plan)}").At(step, "last").By(figure);
+            if (step.Kind != StageKind.Hold || step.Lasts <= HoursBorne.HeldCool) continue;
+            var (temperature, figure) = Held(plan, step);
+            var most = HoursBorne.Held(temperature.DegreesCelsius);
+            if (step.Lasts <= most) continue;
+            var message = TooLong.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("temperature", temperature), ("most", most));
+            found = found.Add(Finding.Warning("hold-too-long", message, BeginSooner.With(("freezing", Freezing.Advice(plan)))).At(step, "last").By(figure));
         }
+
+        return found;
     }
 
     /// <summary>Where the protocol says at what temperature, there; else in the cold of the bench.</summary>
-    private static (double Celsius, string Figure) Held(ReviewCase plan, ReviewStep step)
-    {
-        var own = $"{step.Id}.temperature";
-        return plan.ValueOf(own) is { } value ? (value.Quantity.High - KelvinAtZero, own) : (plan.Bench.Temperatures.Cold.DegreesCelsius, "bench.cold");
-    }
+    private static (Temperature At, string Figure) Held(ReviewCase plan, ReviewStep step) => step.Work is HoldWork { Temperature.High: var kelvins }
+        ? (Temperature.FromKelvins(kelvins), $"{step.Id}.temperature")
+        : (plan.Bench.Temperatures.Cold, "bench.cold");
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
@@ -8,7 +9,7 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>Animals with bone are fixed in buffered formalin.</summary>
 internal static class AcidOnBone
 {
-    private static readonly Phrase Acid = new(BoneInAcid.Id, "the bones of {group} lie {time:vs most} in {fluid}, which is acid; {most} is the most");
+    private static readonly Phrase Acid = new(BoneInAcid.Id, "the bones of {group:a} lie {time:vs most} in {fluid}, which is acid; {most} is the most");
     private static readonly Phrase Buffered = new("acid-on-bone.remedy", "use neutral buffered formalin");
 
     public static PlanCheck Check { get; } = new(
@@ -17,10 +18,10 @@ internal static class AcidOnBone
         BoneInAcid.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "a vertebrate lies more than 7 d in formalin without a buffer, all baths counted")],
+        Severities = [new(Severity.Warning, "a vertebrate lies more than 7 d in formalin without a buffer, all baths counted")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var (first, time) = (default(ReviewStep), Duration.Zero);
         foreach (var step in plan.Formalin)
@@ -28,11 +29,9 @@ internal static class AcidOnBone
             if (IsAcidBath(step)) (first, time) = (first ?? step, time + step.Lasts);
         }
 
-        if (first is not null && BoneInAcid.Suffers(plan.Group, time))
-        {
-            var message = Acid.With(("group", plan.Group.One()), ("time", time), ("fluid", first.Fluid!.Name), ("most", BoneInAcid.Most));
-            yield return Finding.Warning(BoneInAcid.Id, message, Buffered).At(first, "fluid", "last").ByEach(plan.Formalin.Where(IsAcidBath), "last");
-        }
+        if (first is null || !BoneInAcid.Suffers(plan.Group, time)) return [];
+        var message = Acid.With(("group", plan.Group.Name), ("time", time), ("fluid", first.Fluid!.Name), ("most", BoneInAcid.Most));
+        return [Finding.Warning(BoneInAcid.Id, message, Buffered).At(first, "fluid", "last").ByEach(plan.Formalin.Where(IsAcidBath), "last")];
     }
 
     private static bool IsAcidBath(ReviewStep step) => step.Kind == StageKind.Immerse && AcidOnLime.IsAcid(step.Fluid!);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Rules;
 
@@ -6,7 +7,7 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>No acid formalin on shells, tests, spicules and ossicles.</summary>
 internal static class AcidOnCalcareous
 {
-    private static readonly Phrase Dissolves = new(AcidOnLime.Id, "'{step}' puts {fluid}, which turns acid, on {group}, which has {lime}");
+    private static readonly Phrase Dissolves = new(AcidOnLime.Id, "'{step}' puts {fluid}, which turns acid, on {group:a}, which has {lime}");
     private static readonly Phrase Shell = new("acid-on-calcareous.shell", "a shell or skeleton of lime");
     private static readonly Phrase Spicules = new("acid-on-calcareous.spicules", "spicules or ossicles");
     private static readonly Phrase Alcohol = new("acid-on-calcareous.remedy", "keep it in alcohol, or use buffered formalin and only briefly");
@@ -17,11 +18,12 @@ internal static class AcidOnCalcareous
         AcidOnLime.Source,
         Find)
     {
-        Speaks = [new(Severity.Error, "formalin without a buffer meets an animal with a shell or skeleton of lime, or with spicules or ossicles, in any step")],
+        Severities = [new(Severity.Error, "formalin without a buffer meets an animal with a shell or skeleton of lime, or with spicules or ossicles, in any step")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             var lime = AcidOnLime.Dissolves(plan.Group, step.Fluid!);
@@ -29,9 +31,11 @@ internal static class AcidOnCalcareous
             var message = Dissolves.With(
                 Argument.Id("step", step.Id),
                 ("fluid", step.Fluid!.Name),
-                ("group", plan.Group.One()),
+                ("group", plan.Group.Name),
                 ("lime", lime == Lime.Shell ? Shell : Spicules));
-            yield return Finding.Error(AcidOnLime.Id, message, Alcohol).At(step, "fluid");
+            found = found.Add(Finding.Error(AcidOnLime.Id, message, Alcohol).At(step, "fluid"));
         }
+
+        return found;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Protocols;
@@ -40,7 +41,7 @@ internal static class AlcoholWeakenedByBody
         StrengthAtRest.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(
                 Severity.Warning,
@@ -48,13 +49,13 @@ internal static class AlcoholWeakenedByBody
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid.IsAlcohol: true, Step.Volume: { } jar } house) yield break;
+        if (plan.House is not { Fluid.IsAlcohol: true, Step.Volume: { } jar } house) return [];
         var fillings = new List<(AlcoholBath, Duration)>();
         foreach (var step in plan.Alcohol)
         {
-            if (OneAlcohol.Clash(step.Fluid!, house.Fluid)) yield break;
+            if (OneAlcohol.Clash(step.Fluid!, house.Fluid)) return [];
             if (step.Kind is not (StageKind.Immerse or StageKind.Bath or StageKind.House) || step.Step.Volume is not { } volume) continue;
             var times = 1 + Math.Min(step.Step.Changes, MostChanges);
             for (var i = 0; i < times; i++) fillings.Add((new(step.Fluid!, volume), step.Lasts / times));
@@ -62,7 +63,7 @@ internal static class AlcoholWeakenedByBody
 
         var least = KeepingStrength.Band(house.Fluid, isForDna: false).Low;
         var rest = StrengthAtRest.Of(plan.Depth, plan.Water, fillings);
-        if (!StrengthAtRest.IsBelow(least, rest)) yield break;
+        if (!StrengthAtRest.IsBelow(least, rest)) return [];
         var message = Weakened.With(
             ("before", fillings.Count > 1 ? Before.With(("inside", Percent(rest.InsideSlow, rest.InsideFast)), ("depth", plan.Depth)) : default(Message)),
             ("water", plan.Water),
@@ -73,10 +74,10 @@ internal static class AlcoholWeakenedByBody
             ("least", least));
         var stronger = AlcoholBaths.LastBath(house.Fluid, plan.Water, jar, house.Fluid.AlcoholVolumePercent, rest.InsideSlow);
         Message remedy = stronger is <= Strongest and var enough ? Stronger.With(("stronger", Percent(enough, enough))) : fillings.Count > 1 ? Longer : Bath;
-        yield return Finding.Warning(StrengthAtRest.Id, message, remedy)
+        return [Finding.Warning(StrengthAtRest.Id, message, remedy)
             .At(house, "fluid", "volume")
             .By("specimen.water-share", "specimen.lot-volume", "specimen.half-thickness")
-            .ByEach(plan.Alcohol.Where(s => s != house), "last");
+            .ByEach(plan.Alcohol.Where(s => s != house), "last")];
     }
 
     private static QuantityRange Percent(double one, double other) => new(Math.Min(one, other) / 100, Math.Max(one, other) / 100, Dimension.OfShareByVolume);

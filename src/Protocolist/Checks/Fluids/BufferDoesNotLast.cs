@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Rules;
@@ -28,21 +29,20 @@ internal static class BufferDoesNotLast
         BufferLife.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "the final jar holds formalin whose buffer lasts for a limited time only"),
             new(Severity.Note, "a jelly is kept in sea-water formalin, for which nothing better is known"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid: { } fluid } house || BufferLife.Limited(fluid) is not { LastsDays: { } days } profile) yield break;
+        if (plan.House is not { Fluid: { } fluid } house || BufferLife.Limited(fluid) is not { LastsDays: { } days } profile) return [];
         if (BufferLife.IsBestKnown(plan.Group, fluid))
         {
             var usual = Usual.With(Argument.Id("step", house.Id), ("fluid", fluid.Name), ("days", days));
-            yield return Finding.Note(BufferLife.Id, usual, Renew).At(house, "fluid");
-            yield break;
+            return [Finding.Note(BufferLife.Id, usual, Renew).At(house, "fluid")];
         }
 
         var message = (fluid.Buffering == Buffering.None ? Unbuffered : Limited).With(
@@ -52,6 +52,6 @@ internal static class BufferDoesNotLast
             ("high", profile.PhHigh),
             ("days", days),
             ("cannot", profile.Cannot));
-        yield return Finding.Warning(BufferLife.Id, message, Phosphate).At(house, "fluid");
+        return [Finding.Warning(BufferLife.Id, message, Phosphate).At(house, "fluid")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Rules;
@@ -16,18 +17,21 @@ internal static class FixativeOverItsMonth
         FixativeMonth.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "one filling of a fixing bath stays longer than 31 d")],
+        Severities = [new(Severity.Warning, "one filling of a fixing bath stays longer than 31 d")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Immerse) continue;
             var filling = FixativeMonth.Filling(step.Lasts, step.Step.Changes);
             if (!FixativeMonth.IsOver(filling)) continue;
             var message = Stays.With(Argument.Id("step", step.Id), ("time", filling), ("most", FixativeMonth.Most));
-            yield return Finding.Warning(FixativeMonth.Id, message, Change).At(step, "last", "changes");
+            found = found.Add(Finding.Warning(FixativeMonth.Id, message, Change).At(step, "last", "changes"));
         }
+
+        return found;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Rules;
@@ -20,20 +21,21 @@ internal static class FixativeTooCold
         ColdFixative.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "the room where a formalin bath stands is below 10 °C")],
+        Severities = [new(Severity.Warning, "the room where a formalin bath stands is below 10 °C")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var room = plan.Bench.Temperatures.Room;
-        if (!ColdFixative.FallsOut(room.DegreesCelsius)) yield break;
+        if (!ColdFixative.FallsOut(room.DegreesCelsius)) return [];
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Immerse) continue;
             var least = Temperature.FromDegreesCelsius(ColdFixative.LeastCelsius);
             var message = Stands.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("room", room), ("least", least));
-            yield return Finding.Warning(ColdFixative.Id, message, Warm).At(step, "last").By("bench.temperature");
-            yield break;
+            return [Finding.Warning(ColdFixative.Id, message, Warm).At(step, "last").By("bench.temperature")];
         }
+
+        return [];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -25,7 +26,7 @@ internal static class FixativeTooWeak
         FixingStrength.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(
                 Severity.Warning,
@@ -34,8 +35,9 @@ internal static class FixativeTooWeak
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
             if (step.Kind != StageKind.Immerse) continue;
@@ -46,15 +48,17 @@ internal static class FixativeTooWeak
                     ("fluid", step.Fluid!.Name),
                     Argument.Of("strength", step.Fluid.FormaldehydeGramsPerLitre!.Value, Dimension.OfDensity),
                     Argument.Of("least", FixingStrength.LeastGrams, Dimension.OfDensity));
-                yield return Finding.Warning(FixingStrength.Id, message, StrongerFormalin).At(step, "fluid");
+                found = found.Add(Finding.Warning(FixingStrength.Id, message, StrongerFormalin).At(step, "fluid"));
             }
             else if (ReferenceEquals(step, plan.FirstFixing) && FixingStrength.IsTooWeakAlcohol(step.Fluid!) && !GoesOnSoon(plan, step))
             {
                 var least = Argument.Of("least", FixingStrength.LeastAlcohol / 100, Dimension.OfShareByVolume);
                 var message = WeakAlcohol.With(Argument.Id("step", step.Id), ("fluid", step.Fluid!.Name), least);
-                yield return Finding.Warning(FixingStrength.Id, message, StrongerAlcohol).At(step, "fluid", "last");
+                found = found.Add(Finding.Warning(FixingStrength.Id, message, StrongerAlcohol).At(step, "fluid", "last"));
             }
         }
+
+        return found;
     }
 
     private static bool GoesOnSoon(ReviewCase plan, ReviewStep first)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -10,7 +11,7 @@ internal static class FormalinOnSpicules
 {
     private static readonly Phrase Lies = new(
         SpiculesInFormalin.Id,
-        "'{step}' has {group}, which is named by its spicules or ossicles, in {fluid} {time}{most}");
+        "'{step}' has {group:a}, which is named by its spicules or ossicles, in {fluid} {time}{most}");
 
     private static readonly Phrase ForGood = new("formalin-on-spicules.for-good", "for good");
     private static readonly Phrase For = new("formalin-on-spicules.for", "for {time:vs week}");
@@ -25,15 +26,16 @@ internal static class FormalinOnSpicules
         SpiculesInFormalin.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "an animal named by its spicules or ossicles is kept for good in buffered formalin; sea squirts are only warned of"),
             new(Severity.Warning, "it passes through buffered formalin; a sea squirt for more than 7 d, or for good"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             var (isForGood, lasts) = (step.Kind == StageKind.House, QuantityRange.Point(step.Lasts.TotalSeconds, Dimension.OfTime));
@@ -41,13 +43,15 @@ internal static class FormalinOnSpicules
             var bearsAWeek = SpiculesInFormalin.BearsAWeek(plan.Group);
             var message = Lies.With(
                 Argument.Id("step", step.Id),
-                ("group", plan.Group.One()),
+                ("group", plan.Group.Name),
                 ("fluid", step.Fluid!.Name),
                 ("time", isForGood ? ForGood : For.With(("time", lasts), ("week", SpiculesInFormalin.Week))),
                 ("most", bearsAWeek ? WeekIsMost : default(Message)));
-            yield return (isForGood && !bearsAWeek
+            found = found.Add((isForGood && !bearsAWeek
                 ? Finding.Error(SpiculesInFormalin.Id, message, KeepInEthanol)
-                : Finding.Warning(SpiculesInFormalin.Id, message, bearsAWeek ? MoveOn : FixInEthanol)).At(step, "fluid", "last");
+                : Finding.Warning(SpiculesInFormalin.Id, message, bearsAWeek ? MoveOn : FixInEthanol)).At(step, "fluid", "last"));
         }
+
+        return found;
     }
 }

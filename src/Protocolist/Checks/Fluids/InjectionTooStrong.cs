@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -20,11 +21,12 @@ internal static class InjectionTooStrong
         InjectedStrength.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "formalin of more than 80 g/L of formaldehyde is injected")],
+        Severities = [new(Severity.Warning, "formalin of more than 80 g/L of formaldehyde is injected")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Inject || !InjectedStrength.IsTooStrong(step.Fluid!)) continue;
@@ -33,7 +35,9 @@ internal static class InjectionTooStrong
                 ("fluid", step.Fluid!.Name),
                 Argument.Of("strength", step.Fluid.FormaldehydeGramsPerLitre!.Value, Dimension.OfDensity),
                 Argument.Of("most", InjectedStrength.Most, Dimension.OfDensity));
-            yield return Finding.Warning(InjectedStrength.Id, message, Weaker).At(step, "fluid");
+            found = found.Add(Finding.Warning(InjectedStrength.Id, message, Weaker).At(step, "fluid"));
         }
+
+        return found;
     }
 }

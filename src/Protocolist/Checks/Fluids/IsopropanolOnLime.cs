@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Rules;
@@ -7,7 +8,7 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>Weak isopropanol does not meet lime.</summary>
 internal static class IsopropanolOnLime
 {
-    private static readonly Phrase TooWeak = new(LimeInIsopropanol.Id, "'{step}' keeps {group} in {fluid}; below {least:0 %vol} it may lose its lime");
+    private static readonly Phrase TooWeak = new(LimeInIsopropanol.Id, "'{step}' keeps {group:a} in {fluid}; below {least:0 %vol} it may lose its lime");
     private static readonly Phrase Ethanol = new("isopropanol-on-lime.remedy", "keep it in ethanol, or in isopropanol of 50 to 55 %vol");
 
     public static PlanCheck Check { get; } = new(
@@ -16,17 +17,20 @@ internal static class IsopropanolOnLime
         LimeInIsopropanol.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "an animal with lime, spicules or ossicles is kept in isopropanol below 50 %vol")],
+        Severities = [new(Severity.Warning, "an animal with lime, spicules or ossicles is kept in isopropanol below 50 %vol")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Alcohol)
         {
             if (step.Kind != Protocols.StageKind.House || !LimeInIsopropanol.Suffers(plan.Group, step.Fluid!)) continue;
             var least = Argument.Of("least", LimeInIsopropanol.Least / 100, Dimension.OfShareByVolume);
-            var message = TooWeak.With(Argument.Id("step", step.Id), ("group", plan.Group.One()), ("fluid", step.Fluid!.Name), least);
-            yield return Finding.Warning(LimeInIsopropanol.Id, message, Ethanol).At(step, "fluid");
+            var message = TooWeak.With(Argument.Id("step", step.Id), ("group", plan.Group.Name), ("fluid", step.Fluid!.Name), least);
+            found = found.Add(Finding.Warning(LimeInIsopropanol.Id, message, Ethanol).At(step, "fluid"));
         }
+
+        return found;
     }
 }

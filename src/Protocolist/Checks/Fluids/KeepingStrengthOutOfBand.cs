@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Rules;
@@ -29,7 +30,7 @@ internal static class KeepingStrengthOutOfBand
         KeepingStrength.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "the final jar holds ethanol below 50 %vol, isopropanol below 30 %vol, or plain water"),
             new(
@@ -39,14 +40,14 @@ internal static class KeepingStrengthOutOfBand
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid: { } fluid } house) yield break;
+        if (plan.House is not { Fluid: { } fluid } house) return [];
         var isForDna = plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst;
         var fault = KeepingStrength.Of(fluid, isForDna);
-        if (fault == KeepingFault.None) yield break;
+        if (fault == KeepingFault.None) return [];
         var (step, name) = (Argument.Id("step", house.Id), (Argument)("fluid", fluid.Name));
-        yield return (fault switch
+        var finding = fault switch
         {
             KeepingFault.DoesNotPreserve => Finding.Error(KeepingStrength.Id, TooWeak.With(step, name, Stop()), UseBand.With(Band())),
             KeepingFault.OutOfBand => Finding.Warning(KeepingStrength.Id, OutOfBand.With(step, name, Band()), UseBand.With(Band())),
@@ -60,7 +61,8 @@ internal static class KeepingStrengthOutOfBand
                     Grams("moulds", KeepingStrength.Moulds),
                     Grams("hardens", KeepingStrength.Hardens)),
                 UseFormalin),
-        }).At(house, "fluid");
+        };
+        return [finding.At(house, "fluid")];
 
         Argument Stop() => Argument.Of("stop", KeepingStrength.Stop(fluid) / 100, Dimension.OfShareByVolume);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Rules;
@@ -7,10 +8,10 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>Shells and skeletons of lime leave even buffered formalin soon.</summary>
 internal static class LimeLongInFormalin
 {
-    private static readonly Phrase Lime = new(LimeInFormalin.Id, "'{step}' has {group} with its lime in {fluid} {time}; {most} is the most");
+    private static readonly Phrase Lime = new(LimeInFormalin.Id, "'{step}' has {group:a} with its lime in {fluid} {time}; {most} is the most");
     private static readonly Phrase Statoliths = new(
         "lime-long-in-formalin.statoliths",
-        "the statoliths of {group} lie in {fluid} {time}, and are eaten slowly; {most} is the most");
+        "the statoliths of {group:a} lie in {fluid} {time}, and are eaten slowly; {most} is the most");
 
     private static readonly Phrase ForGood = new("lime-long-in-formalin.for-good", "for good");
     private static readonly Phrase For = new("lime-long-in-formalin.for", "for {time:vs most}");
@@ -25,15 +26,16 @@ internal static class LimeLongInFormalin
         LimeInFormalin.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "an animal with lime lies more than 7 d in one step of buffered formalin, or for good"),
             new(Severity.Note, "it is a squid, cuttlefish or octopus, of which only the statoliths are at stake"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             var isForGood = step.Kind == StageKind.House;
@@ -41,12 +43,14 @@ internal static class LimeLongInFormalin
             var onlyStatoliths = LimeInFormalin.IsInStatolithsOnly(plan.Group);
             var message = (onlyStatoliths ? Statoliths : Lime).With(
                 Argument.Id("step", step.Id),
-                ("group", plan.Group.One()),
+                ("group", plan.Group.Name),
                 ("fluid", step.Fluid!.Name),
                 ("time", isForGood ? ForGood : For.With(("time", step.Lasts), ("most", LimeInFormalin.Most))),
                 ("most", LimeInFormalin.Most));
             var finding = onlyStatoliths ? Finding.Note(LimeInFormalin.Id, message, TakeOut) : Finding.Warning(LimeInFormalin.Id, message, Ethanol);
-            yield return finding.At(step, "fluid", "last");
+            found = found.Add(finding.At(step, "fluid", "last"));
         }
+
+        return found;
     }
 }

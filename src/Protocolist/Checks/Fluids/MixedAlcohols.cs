@@ -16,21 +16,21 @@ internal static class MixedAlcohols
         OneAlcohol.Source,
         Find)
     {
-        Speaks = [new(Severity.Error, "ethanol and isopropanol both meet the body, the topping up counted")],
+        Severities = [new(Severity.Error, "ethanol and isopropanol both meet the body, the topping up counted")],
         Absorbs = [OneAlcohol.Id],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        if (plan.Alcohol.IsEmpty) return [];
         var first = plan.Alcohol[0];
-        if (Other(plan.Alcohol, first) is not { } other && (other = Other(plan.Care, first)) is null) yield break;
+        if (Other(plan.Alcohol, first) is not { } other && (other = Other(plan.Care, first)) is null) return [];
         var message = Two.With(
             Argument.Id("first", first.Id),
             ("fluid", first.Fluid!.Name),
             Argument.Id("other", other.Id),
             ("other-fluid", other.Fluid!.Name));
-        yield return Finding.Error(OneAlcohol.Id, message, One).At(other, "fluid").By($"{first.Id}.fluid");
+        return [Finding.Error(OneAlcohol.Id, message, One).At(other, "fluid").By($"{first.Id}.fluid")];
     }
 
     private static ReviewStep? Other(ImmutableArray<ReviewStep> steps, ReviewStep first)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Rules;
@@ -18,15 +19,15 @@ internal static class MixedBuffering
         OneBuffering.Source,
         Find)
     {
-        Speaks = [new(Severity.Error, "formalin of two bufferings or more meets the body, from the first injection to the last top-up")],
+        Severities = [new(Severity.Error, "formalin of two bufferings or more meets the body, from the first injection to the last top-up")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty || !Clashes(plan)) yield break;
+        if (plan.Formalin.IsEmpty || !Clashes(plan)) return [];
         var kinds = plan.Formalin.Concat(plan.Care.Where(c => c.Fluid is { HasFormaldehyde: true })).GroupBy(s => s.Fluid!.Buffering).ToList();
         var message = Several.With(("count", kinds.Count), Argument.Messages("kinds", kinds.Select(Kind)));
-        yield return Finding.Error(OneBuffering.Id, message, One).ByEach(kinds.SelectMany(k => k), "fluid") with { Subject = kinds[1].First().Id };
+        return [Finding.Error(OneBuffering.Id, message, One).ByEach(kinds.SelectMany(k => k), "fluid") with { Subject = kinds[1].First().Id }];
     }
 
     private static bool Clashes(ReviewCase plan)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
@@ -34,7 +35,7 @@ internal static class PhDrift
         BufferPh.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(
                 Severity.Warning,
@@ -43,23 +44,26 @@ internal static class PhDrift
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty || plan.Plan.Start?.Date is not { } on) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty || plan.Plan.Start?.Date is not { } on) return found;
         foreach (var item in plan.Bench.Stock)
         {
             if (item is not { Kind: StockKind.Fluid, Buffering: { } word } || item.OnHand.Units == 0 || !EnumWords<Buffering>.All.Contains(word)) continue;
             var profile = BufferGuide.Of(EnumWords<Buffering>.Parse(word));
             if (item.Spent?.Ph is { } ph)
             {
-                if (BufferPh.HasDrifted(profile, ph)) yield return Drifted(item, profile, ph);
+                if (BufferPh.HasDrifted(profile, ph)) found = found.Add(Drifted(item, profile, ph));
             }
             else if (item.OpenedOn is { } opened && Period.DaysBetween(opened, on) is var open && BufferPh.IsPast(profile, open))
             {
                 var message = Stood.With(Argument.Id("stock", item.Id), Argument.Id("buffering", word), ("open", open), ("days", profile.LastsDays!.Value));
-                yield return Finding.Warning(BufferPh.Id, message, Measure, item.Where);
+                found = found.Add(Finding.Warning(BufferPh.Id, message, Measure, item.Where));
             }
         }
+
+        return found;
     }
 
     private static Finding Drifted(StockItem item, BufferProfile profile, double ph)

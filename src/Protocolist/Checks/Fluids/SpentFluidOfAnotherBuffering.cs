@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
@@ -19,12 +20,13 @@ internal static class SpentFluidOfAnotherBuffering
         OneBuffering.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "used formalin on the shelf has another buffer than this plan's")],
+        Severities = [new(Severity.Warning, "used formalin on the shelf has another buffer than this plan's")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty) return found;
         string? own = null;
         foreach (var item in plan.Bench.Stock)
         {
@@ -32,7 +34,9 @@ internal static class SpentFluidOfAnotherBuffering
             own ??= EnumWords<Buffering>.Of(plan.Formalin[0].Fluid!.Buffering);
             if (kept == own) continue;
             var message = Other.With(Argument.Id("stock", item.Id), ("uses", item.Uses), ("kept", BufferWords.With(kept)), ("own", BufferWords.With(own)));
-            yield return Finding.Warning(Id, message, Keep, item.Where).ByEach(plan.Formalin, "fluid");
+            found = found.Add(Finding.Warning(Id, message, Keep, item.Where).ByEach(plan.Formalin, "fluid"));
         }
+
+        return found;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -21,12 +22,12 @@ internal static class TissueForDnaAfterFormalin
         "Bishop Museum, Invertebrate Specimen Handling; Michonneau 2017 (1 to 3 mm pieces in 95 to 100 % ethanol)",
         Find)
     {
-        Speaks = [new(Severity.Error, "tissue for DNA is wanted first, and no step takes any before the first formalin")],
+        Severities = [new(Severity.Error, "tissue for DNA is wanted first, and no step takes any before the first formalin")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.IntendedUse != IntendedUse.TissueForDnaFirst || plan.Formalin.IsEmpty) yield break;
+        if (plan.Specimen.IntendedUse != IntendedUse.TissueForDnaFirst || plan.Formalin.IsEmpty) return [];
         var formalin = plan.Formalin[0];
         var wasFormalin = false;
         ReviewStep? late = null;
@@ -34,18 +35,17 @@ internal static class TissueForDnaAfterFormalin
         {
             wasFormalin |= ReferenceEquals(step, formalin);
             if (!TakesTissue(step)) continue;
-            if (!wasFormalin) yield break;
+            if (!wasFormalin) return [];
             late = step;
             break;
         }
 
         var fixing = Argument.Id("formalin", formalin.Id);
         var message = late is null ? Never.With(fixing) : After.With(Argument.Id("sample", late.Id), fixing);
-        yield return Finding.Error(Id, message, TakePieces).At(formalin, "fluid").By("specimen.intended-use");
+        return [Finding.Error(Id, message, TakePieces).At(formalin, "fluid").By("specimen.intended-use")];
     }
 
     /// <summary>A photograph is a sample too, and keeps no DNA.</summary>
-    private static bool TakesTissue(ReviewStep step) => step.Kind == StageKind.Sample
-        && (step.Fluid is { IsAlcohol: true }
-            || step.Step.Instructions.Any(i => i.Contains("tissue", StringComparison.OrdinalIgnoreCase) || i.Contains("DNA", StringComparison.Ordinal)));
+    private static bool TakesTissue(ReviewStep step) =>
+        step.Kind == StageKind.Sample && (step.Fluid is { IsAlcohol: true } || (step.Covers & Coverage.Tissue) != 0);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Rules;
 
@@ -18,16 +19,18 @@ internal static class TooBigAStep
         Climb.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "alcohol rises by more than 50 points of %vol from water, or by more than 30 from alcohol; jelly has a check of its own"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
+
         // For jelly there is a check of its own.
-        if (plan.Alcohol.IsEmpty || plan.Group.IsGelatinous) yield break;
+        if (plan.Alcohol.IsEmpty || plan.Group.IsGelatinous) return found;
         var (body, before) = (default(Ascent), default(ReviewStep));
         foreach (var step in plan.FluidSteps)
         {
@@ -37,10 +40,12 @@ internal static class TooBigAStep
             {
                 var message = TooBig.With(Argument.Id("step", step.Id), ("from", rise.From), ("to", rise.To), ("points", rise.Points), ("usual", rise.Usual));
                 var finding = Finding.Warning(Climb.Id, message, Between).At(step, "fluid");
-                yield return before is null ? finding : finding.By($"{before.Id}.fluid");
+                found = found.Add(before is null ? finding : finding.By($"{before.Id}.fluid"));
             }
 
             (body, before) = (body.In(step.Kind, rise.To), step);
         }
+
+        return found;
     }
 }

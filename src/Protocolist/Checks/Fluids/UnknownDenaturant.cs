@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 
@@ -20,16 +21,19 @@ internal static class UnknownDenaturant
         "composition of British methylated spirits (regulations as quoted by the trade); clouding is common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "an alcohol on the shelf is called methylated, denatured or the like, and the plan uses alcohol")],
+        Severities = [new(Severity.Warning, "an alcohol on the shelf is called methylated, denatured or the like, and the plan uses alcohol")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Alcohol.IsEmpty) return found;
         foreach (var item in plan.Bench.Stock)
         {
             if (item.Kind == StockKind.Fluid && Array.Exists(Signs, s => item.Substance.Contains(s, StringComparison.OrdinalIgnoreCase)))
-                yield return Finding.Warning(Id, Unknown.With(Argument.Id("stock", item.Id), ("substance", item.Substance)), FindOut, item.Where);
+                found = found.Add(Finding.Warning(Id, Unknown.With(Argument.Id("stock", item.Id), ("substance", item.Substance)), FindOut, item.Where));
         }
+
+        return found;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Rules;
 
@@ -18,10 +19,10 @@ internal static class UnwashedIntoAlcohol
         WashBeforeAlcohol.Source,
         Find)
     {
-        Speaks = [new(Severity.Error, "the body goes from formalin into alcohol without a wash in water between")],
+        Severities = [new(Severity.Error, "the body goes from formalin into alcohol without a wash in water between")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var (formalin, holds) = (default(ReviewStep), false);
         foreach (var step in plan.FluidSteps)
@@ -29,12 +30,13 @@ internal static class UnwashedIntoAlcohol
             if (WashBeforeAlcohol.IsMissing(holds, step.Fluid!))
             {
                 var message = Unwashed.With(Argument.Id("step", step.Id), ("fluid", step.Fluid!.Name), Argument.Id("formalin", formalin!.Id));
-                yield return Finding.Error(WashBeforeAlcohol.Id, message, Wash).At(step, "fluid").By($"{formalin.Id}.fluid");
-                yield break;
+                return [Finding.Error(WashBeforeAlcohol.Id, message, Wash).At(step, "fluid").By($"{formalin.Id}.fluid")];
             }
 
             holds = WashBeforeAlcohol.HoldsFormalin(holds, step.Kind, step.Fluid!);
             if (step.Fluid!.HasFormaldehyde) formalin = step;
         }
+
+        return [];
     }
 }

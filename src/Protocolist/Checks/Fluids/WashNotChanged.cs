@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Rules;
@@ -21,21 +23,24 @@ internal static class WashNotChanged
         WashChanges.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "a wash stands, is never changed, and leaves more than a tenth of the free formaldehyde in the body")],
+        Severities = [new(Severity.Warning, "a wash stands, is never changed, and leaves more than a tenth of the free formaldehyde in the body")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
-            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Step.Volume is not { } volume || step.Detail("running") == "yes") continue;
+            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Step.Volume is not { } volume || step.Work is SoakWork { Runs: true }) continue;
             if (WashChanges.LeftBehind(plan.Water, volume) is not { } left) continue;
             var message = Stands.With(
                 Argument.Id("step", step.Id),
                 ("volume", volume),
                 Argument.Of("left", left, Dimension.None),
                 Argument.Of("most", WashChanges.MostLeft, Dimension.None));
-            yield return Finding.Warning(WashChanges.Id, message, Change).At(step, "changes", "volume").By("specimen.lot-volume", "specimen.water-share");
+            found = found.Add(Finding.Warning(WashChanges.Id, message, Change).At(step, "changes", "volume").By("specimen.lot-volume", "specimen.water-share"));
         }
+
+        return found;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Protocols;
@@ -27,7 +28,7 @@ internal static class WashTooShort
         WashTime.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(
                 Severity.Warning,
@@ -37,9 +38,10 @@ internal static class WashTooShort
     };
 
     /// <summary>Washes that follow each other are one wash.</summary>
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Alcohol.IsEmpty) return found;
         var (from, time, isFormalinInside) = (-1, Duration.Zero, false);
         for (var i = 0; i <= plan.FluidSteps.Length; i++)
         {
@@ -53,12 +55,14 @@ internal static class WashTooShort
             if (from >= 0)
             {
                 var fault = WashTime.Of(plan.Depth, time);
-                if (fault != WashFault.None) yield return Short(plan, plan.FluidSteps.AsSpan()[from..i].ToArray(), time, fault);
+                if (fault != WashFault.None) found = found.Add(Short(plan, plan.FluidSteps.AsSpan()[from..i].ToArray(), time, fault));
                 (from, time, isFormalinInside) = (-1, Duration.Zero, false);
             }
 
             isFormalinInside |= step?.Fluid!.HasFormaldehyde ?? false;
         }
+
+        return found;
     }
 
     private static Finding Short(ReviewCase plan, ReviewStep[] washes, Duration time, WashFault fault)

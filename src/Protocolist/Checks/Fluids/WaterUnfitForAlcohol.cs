@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Fluids;
@@ -16,13 +17,14 @@ internal static class WaterUnfitForAlcohol
         "Moore, natural-history collections list, 27 November 2018 (tap water); Western Australian Museum 2011 and Bishop Museum (never sea water)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "an alcohol of the plan is mixed with tap water or sea water")],
+        Severities = [new(Severity.Warning, "an alcohol of the plan is mixed with tap water or sea water")],
         Absorbs = [Id],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Alcohol.IsEmpty) return found;
         foreach (var recipe in plan.Plan.Recipes)
         {
             if (!IsAlcohol(plan, recipe.Fluid)) continue;
@@ -31,17 +33,11 @@ internal static class WaterUnfitForAlcohol
                 if (!part.Name.Contains("tap water", StringComparison.Ordinal) && !part.Name.Contains("sea water", StringComparison.Ordinal)) continue;
                 var message = Unfit.With(("fluid", recipe.Fluid), part.Volume is { } volume ? ("volume", volume) : ("volume", Some), ("water", part.Name));
                 var finding = Finding.Warning(Id, message, Distilled) with { Subject = recipe.For.FirstOrDefault("") };
-                yield return finding.By([.. recipe.For.Select(s => $"{s}.fluid")]);
+                found = found.Add(finding.By([.. recipe.For.Select(s => $"{s}.fluid")]));
             }
         }
 
-        if (!plan.Plan.Recipes.IsEmpty) yield break;
-        foreach (var told in plan.Earlier)
-        {
-            if (told.Id != Id) continue;
-            yield return told;
-            yield break;
-        }
+        return plan.Plan.Recipes.IsEmpty && plan.Found(Id) is [{ } told, ..] ? [told] : found;
     }
 
     private static bool IsAlcohol(ReviewCase plan, string fluid)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using UnitsNet;
@@ -23,11 +24,11 @@ internal static class AboveFlashPoint
         "closed-cup flash points (a table in wide use, good to 3 K; NIOSH Pocket Guide for isopropanol); the 5 L are the project's choice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "5 L or more of an alcohol are opened in a room at or above its flash point, the doubt of that counted")],
+        Severities = [new(Severity.Warning, "5 L or more of an alcohol are opened in a room at or above its flash point, the doubt of that counted")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var room = plan.Bench.Temperatures.Room;
         var (most, volume) = (default(ReviewStep), Volume.Zero);
@@ -36,8 +37,8 @@ internal static class AboveFlashPoint
             if (step.Step.Volume is { } opened && opened >= Much && opened > volume) (most, volume) = (step, opened);
         }
 
-        if (most is null || Hazards.Of(most.Fluid!) is not { FlashPoint: { } flash } hazards) yield break;
-        if (room.DegreesCelsius < flash.DegreesCelsius - hazards.FlashPointDoubt) yield break;
+        if (most is null || Hazards.Of(most.Fluid!) is not { FlashPoint: { } flash } hazards) return [];
+        if (room.DegreesCelsius < flash.DegreesCelsius - hazards.FlashPointDoubt) return [];
         var message = Opens.With(
             Argument.Id("step", most.Id),
             ("volume", volume),
@@ -45,6 +46,6 @@ internal static class AboveFlashPoint
             ("room", room),
             ("flash", flash),
             ("doubt", hazards.FlashPointDoubt));
-        yield return Finding.Warning(Id, message, KeepCool).At(most, "fluid", "volume").By("bench.temperature");
+        return [Finding.Warning(Id, message, KeepCool).At(most, "fluid", "volume").By("bench.temperature")];
     }
 }

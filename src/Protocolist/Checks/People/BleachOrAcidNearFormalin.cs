@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.People;
@@ -17,13 +18,14 @@ internal static class BleachOrAcidNearFormalin
         "bis-chloromethyl ether, from memory; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "bleach or hydrochloric acid is on the shelf of a bench whose plan uses formalin")],
+        Severities = [new(Severity.Warning, "bleach or hydrochloric acid is on the shelf of a bench whose plan uses formalin")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty) return found;
         var first = plan.Formalin[0];
         foreach (var item in plan.Bench.Stock)
         {
@@ -33,7 +35,9 @@ internal static class BleachOrAcidNearFormalin
                 ("substance", item.Substance),
                 Argument.Id("step", first.Id),
                 ("fluid", first.Fluid!.Name));
-            yield return Finding.Warning(Id, message, KeepApart, item.Where).By($"{first.Id}.fluid");
+            found = found.Add(Finding.Warning(Id, message, KeepApart, item.Where).By($"{first.Id}.fluid"));
         }
+
+        return found;
     }
 }

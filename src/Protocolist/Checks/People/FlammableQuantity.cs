@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using UnitsNet;
@@ -21,13 +22,13 @@ internal static class FlammableQuantity
         "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the plan makes more flammable alcohol than a rule of storage allows in one place")],
+        Severities = [new(Severity.Warning, "the plan makes more flammable alcohol than a rule of storage allows in one place")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        if (plan.Alcohol.IsEmpty) return [];
         var made = Volume.Zero;
         foreach (var recipe in plan.Plan.Recipes)
         {
@@ -40,14 +41,14 @@ internal static class FlammableQuantity
             if (rule.Categories.Contains(2) && made > rule.Most) rules.Add(rule);
         }
 
-        if (rules.Count == 0) yield break;
+        if (rules.Count == 0) return [];
         rules.Sort((a, b) => a.Most.CompareTo(b.Most));
         var message = TooMuch.With(
             ("made", made),
             ("most", rules[^1].Most),
             Argument.Messages("rules", rules.Select(r => Allowed.With(("most", r.Most), ("made", made), ("place", r.Place), ("rule", r.Rule)))));
         var steps = plan.Plan.Recipes.Where(r => IsFlammable(plan, r.Fluid)).SelectMany(r => r.For).Distinct().Order(StringComparer.Ordinal);
-        yield return Finding.Warning(Id, message, BathByBath).By([.. steps.Select(s => $"{s}.volume")]);
+        return [Finding.Warning(Id, message, BathByBath).By([.. steps.Select(s => $"{s}.volume")])];
     }
 
     private static bool IsFlammable(ReviewCase plan, string fluid)

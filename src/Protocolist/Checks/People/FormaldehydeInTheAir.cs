@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
@@ -33,7 +34,7 @@ internal static class FormaldehydeInTheAir
         + "NIOSH Pocket Guide, ACGIH",
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "the reckoned air over the open vessel is above a limit that binds by law"),
             new(Severity.Note, "it is above limits that are advice only"),
@@ -41,19 +42,19 @@ internal static class FormaldehydeInTheAir
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Air is not { } air || air.ChangesPerHour <= 0 || Worst(plan) is not { } open) yield break;
+        if (plan.Bench.Air is not { } air || air.ChangesPerHour <= 0 || Worst(plan) is not { } open) return [];
         var source = FormaldehydeSource.Over(open.Vessel!.Vessel.Shape, open.Fluid!, air.HasHood ? Hood : 1);
         var work = Duration.FromMinutes(Math.Clamp(open.Step.HandsOn.TotalMinutes, 5, 480));
-        if (AirEstimate.Of(source, new(air.Room, air.ChangesPerHour), work, AirLimits.Of("Directive (EU) 2019/983")!).Value is not { } estimate) yield break;
+        if (AirEstimate.Of(source, new(air.Room, air.ChangesPerHour), work, AirLimits.Of("Directive (EU) 2019/983")!).Value is not { } estimate) return [];
         var over = ExposureLimits.All.Where(l => l.Substance == "formaldehyde" && l.Kind switch
         {
             ExposureKind.WorkingDay => estimate.ShiftMean.Ppm > l.Ppm,
             ExposureKind.FifteenMinutes or ExposureKind.Ceiling => estimate.Near.Ppm > l.Ppm,
             _ => false,
         }).ToList();
-        if (over.Count == 0) yield break;
+        if (over.Count == 0) return [];
         var binds = over.Exists(l => l.Authority.StartsWith("OSHA", StringComparison.Ordinal) || l.Authority.StartsWith("Directive", StringComparison.Ordinal));
         var message = Over.With(
             ("vessel", open.Vessel.Vessel.Name),
@@ -64,7 +65,7 @@ internal static class FormaldehydeInTheAir
             ("mean", TwoFigures(estimate.ShiftMean.Ppm)),
             Argument.Messages("limits", over.OrderBy(l => l.Ppm).Select(Limit)));
         var remedy = air.HasHood ? CoverIt : UseAHood;
-        yield return (binds ? Finding.Warning(Id, message, remedy) : Finding.Note(Id, message, remedy)).At(open, "fluid", "volume");
+        return [(binds ? Finding.Warning(Id, message, remedy) : Finding.Note(Id, message, remedy)).At(open, "fluid", "volume")];
     }
 
     /// <summary>The open vessel that gives off most.</summary>

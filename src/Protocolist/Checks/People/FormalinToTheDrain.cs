@@ -1,5 +1,6 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Protocols;
+using Protocolist.Plans;
 using UnitsNet;
 
 namespace Protocolist.Checks.People;
@@ -17,19 +18,22 @@ internal static class FormalinToTheDrain
         "Meador, Cuffney and Gurtz 1993, USGS 93-104 (never without written permission); one museum may in small quantity: handbooks disagree",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a step drains fluid in a plan with formalin")],
+        Severities = [new(Severity.Warning, "a step drains fluid in a plan with formalin")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty) return found;
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Discard || step.Detail("to") != "drained where local rules allow") continue;
+            if (step.Work is not DiscardWork { IsDrained: true }) continue;
             var volume = Volume.FromLiters(plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0));
             var message = Drains.With(Argument.Id("step", step.Id), ("volume", volume));
-            yield return Finding.Warning(Id, message, Collect).At(step, "to").ByEach(plan.Formalin, "volume");
+            found = found.Add(Finding.Warning(Id, message, Collect).At(step, "to").ByEach(plan.Formalin, "volume"));
         }
+
+        return found;
     }
 }

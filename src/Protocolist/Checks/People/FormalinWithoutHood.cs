@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 
@@ -19,20 +20,21 @@ internal static class FormalinWithoutHood
         "29 CFR 1910.1048; Simmons, AIC/FAIC storage book; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "formalin is injected in a room without a hood")],
+        Severities = [new(Severity.Warning, "formalin is injected in a room without a hood")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Air is not { HasHood: false } air) yield break;
+        if (plan.Bench.Air is not { HasHood: false } air) return [];
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Inject) continue;
             Argument injected = step.Step.Volume is { } volume ? ("volume", volume) : ("volume", Some);
             var message = Injects.With(Argument.Id("step", step.Id), injected, ("room", air.Room));
-            yield return Finding.Warning(Id, message, Outdoors).At(step, "dose", "volume");
-            yield break;
+            return [Finding.Warning(Id, message, Outdoors).At(step, "dose", "volume")];
         }
+
+        return [];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Vessels;
@@ -25,13 +26,13 @@ internal static class LoneWork
         "common practice; two thirds of the lifting by guidance L23 (from memory)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "one person works alone and injects formalin, pours much of it, or lifts more than 23 kg")],
+        Severities = [new(Severity.Warning, "one person works alone and injects formalin, pours much of it, or lifts more than 23 kg")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.People > 1) yield break;
+        if (plan.Bench.People > 1) return [];
         var (risky, why) = (new List<ReviewStep>(), new List<Message>());
         foreach (var step in plan.Steps)
         {
@@ -40,9 +41,9 @@ internal static class LoneWork
             if (why.Count < MostNamed) why.Add(reason);
         }
 
-        if (risky.Count == 0) yield break;
+        if (risky.Count == 0) return [];
         var more = risky.Count > MostNamed ? More.With(("n", risky.Count - MostNamed)) : default;
-        yield return Finding.Warning(Id, Alone.With(Argument.Messages("risky", why), ("more", more)), WithinCall).ByEach(risky, "volume");
+        return [Finding.Warning(Id, Alone.With(Argument.Messages("risky", why), ("more", more)), WithinCall).ByEach(risky, "volume")];
     }
 
     private static Message Why(ReviewStep step) => step switch

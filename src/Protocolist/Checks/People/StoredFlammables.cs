@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 
@@ -21,21 +22,21 @@ internal static class StoredFlammables
         "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
         Find)
     {
-        Speaks = [new(Severity.Warning, "shelf and order together hold more flammable liquid than a rule of storage allows")],
+        Severities = [new(Severity.Warning, "shelf and order together hold more flammable liquid than a rule of storage allows")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        if (plan.Alcohol.IsEmpty) return [];
         StorageThreshold? passed = null;
         foreach (var rule in StorageThreshold.All)
         {
             if (rule.Categories.Contains(2) && plan.Stored.Flammable > rule.Most && (passed is null || rule.Most > passed.Most)) passed = rule;
         }
 
-        if (passed is null) yield break;
+        if (passed is null) return [];
         var message = TooMuch.With(("held", plan.Stored.Flammable), ("most", passed.Most), ("place", passed.Place), ("rule", passed.Rule));
-        yield return Finding.Warning(Id, message, InRounds);
+        return [Finding.Warning(Id, message, InRounds)];
     }
 }

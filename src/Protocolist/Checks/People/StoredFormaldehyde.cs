@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using UnitsNet;
 
@@ -33,17 +34,17 @@ internal static class StoredFormaldehyde
         "20 L: the project's choice; 500 lb of formaldehyde: 40 CFR 355 appendix A (from memory); local rules come first",
         Find)
     {
-        Speaks = [new(Severity.Warning, "shelf and order together hold more than 20 L of formaldehyde stock, or 500 lb of formaldehyde")],
+        Severities = [new(Severity.Warning, "shelf and order together hold more than 20 L of formaldehyde stock, or 500 lb of formaldehyde")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var stored = plan.Stored;
-        if (plan.Formalin.IsEmpty || (stored.FormaldehydeStock <= Bottles && stored.Formaldehyde < Notified)) yield break;
+        if (plan.Formalin.IsEmpty || (stored.FormaldehydeStock <= Bottles && stored.Formaldehyde < Notified)) return [];
         var parts = new List<Message>();
         if (stored.FormaldehydeStock > Bottles) parts.Add(Stock.With(("held", stored.FormaldehydeStock), ("most", Bottles)));
         if (stored.Formaldehyde >= Notified) parts.Add(InAll.With(("held", stored.Formaldehyde), ("notified", Notified)));
-        yield return Finding.Warning(Id, Hold.With(Argument.Messages("parts", parts)), InRounds);
+        return [Finding.Warning(Id, Hold.With(Argument.Messages("parts", parts)), InRounds)];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using UnitsNet;
 
@@ -23,21 +24,21 @@ internal static class VentilationUnknown
         "29 CFR 1910.1048; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "1 L of formalin or more is opened, and the bench says nothing of its air")],
+        Severities = [new(Severity.Warning, "1 L of formalin or more is opened, and the bench says nothing of its air")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Air is not null) yield break;
+        if (plan.Bench.Air is not null) return [];
         var (open, volume) = (default(ReviewStep), Volume.Zero);
         foreach (var step in plan.Formalin)
         {
             if (step.Step.Volume is { } opened && opened >= Much && opened > volume) (open, volume) = (step, opened);
         }
 
-        if (open is null) yield break;
+        if (open is null) return [];
         var message = Unknown.With(Argument.Id("step", open.Id), ("volume", volume), ("fluid", open.Fluid!.Name), ("much", Much));
-        yield return Finding.Warning(Id, message, GiveAir).At(open, "fluid", "volume");
+        return [Finding.Warning(Id, message, GiveAir).At(open, "fluid", "volume")];
     }
 }

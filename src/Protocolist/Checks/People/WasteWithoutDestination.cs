@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -18,17 +19,18 @@ internal static class WasteWithoutDestination
         "Meador, Cuffney and Gurtz 1993, USGS 93-104; local rules come first",
         Find)
     {
-        Speaks = [new(Severity.Error, "spent fixative or alcohol has no container and nobody who takes it")],
+        Severities = [new(Severity.Error, "spent fixative or alcohol has no container and nobody who takes it")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var waste in plan.Plan.Waste)
         {
             if (!string.IsNullOrWhiteSpace(waste.Destination)) continue;
             var message = Nowhere.With(("volume", waste.Volume), ("what", waste.What), Argument.Id("step", waste.Step), ("class", waste.Class));
-            yield return Finding.Error(Id, message, Container).By($"{waste.Step}.volume") with { Subject = waste.Step };
+            found = found.Add(Finding.Error(Id, message, Container).By($"{waste.Step}.volume") with { Subject = waste.Step });
         }
 
         foreach (var step in plan.FluidSteps)
@@ -36,8 +38,10 @@ internal static class WasteWithoutDestination
             if (step.Fluid!.IsWater || step.Kind is not (StageKind.Immerse or StageKind.Bath) || step.Step.Volume is not { } volume) continue;
             if (Goes(plan.Plan, step.Id)) continue;
             var message = Forgotten.With(("volume", volume), ("fluid", step.Fluid.Name), Argument.Id("step", step.Id));
-            yield return Finding.Error(Id, message, Container).At(step, "fluid", "volume");
+            found = found.Add(Finding.Error(Id, message, Container).At(step, "fluid", "volume"));
         }
+
+        return found;
     }
 
     /// <summary>Whether the fluid of a step is thrown away somewhere, or used again.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 
@@ -19,23 +20,23 @@ internal static class CurrencyMissing
         "the bench's own prices",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the bench has prices and names no currency")],
+        Severities = [new(Severity.Warning, "the bench has prices and names no currency")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Currency is not null) yield break;
+        if (plan.Bench.Currency is not null) return [];
         var priced = new List<string>();
         foreach (var item in plan.Bench.Stock)
         {
             if (IsPriced(item)) priced.Add(item.Id);
         }
 
-        if (priced.Count == 0) yield break;
+        if (priced.Count == 0) return [];
         priced.Sort(StringComparer.Ordinal);
         var named = priced.Take(MostNamed).Select(p => Named.With(Argument.Id("stock", p)));
         if (priced.Count > MostNamed) named = named.Append(More.With(("n", priced.Count - MostNamed)));
-        yield return Finding.Warning(Id, Missing.With(Argument.Messages("priced", named)), Add);
+        return [Finding.Warning(Id, Missing.With(Argument.Messages("priced", named)), Add)];
     }
 
     private static bool IsPriced(StockItem item)

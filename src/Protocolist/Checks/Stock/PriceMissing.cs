@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;
@@ -19,18 +20,18 @@ internal static class PriceMissing
         "the bench's own prices",
         Find)
     {
-        Speaks = [new(Severity.Warning, "something must be bought that has no price")],
+        Severities = [new(Severity.Warning, "something must be bought that has no price")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Currency is null) yield break;
+        if (plan.Bench.Currency is null) return [];
         var unpriced = new List<Message>();
         foreach (var purchase in plan.Plan.Purchases)
         {
             if (purchase.Price is null) unpriced.Add(Pack.With(("pack", purchase.Pack), ("item", purchase.Item)));
         }
 
-        if (unpriced.Count > 0) yield return Finding.Warning(Id, Missing.With(Argument.Messages("packs", unpriced)), Add);
+        return unpriced.Count > 0 ? [Finding.Warning(Id, Missing.With(Argument.Messages("packs", unpriced)), Add)] : [];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 
@@ -25,23 +26,23 @@ internal static class SafetyEquipmentNotListed
         "29 CFR 1910.1048 (eye wash within reach, gloves, goggles); Simmons, AIC/FAIC storage book (neoprene gloves, apron); sharps box: common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the bench lists its gear, and eye wash, gloves, goggles or what else the plan asks for is not among it")],
+        Severities = [new(Severity.Warning, "the bench lists its gear, and eye wash, gloves, goggles or what else the plan asks for is not among it")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         var (hasFormalin, opens) = (!plan.Formalin.IsEmpty, plan.Opens);
 
         // A bench that lists no gear at all says nothing about it; the cautions of the steps do.
-        if ((!hasFormalin && !opens) || !ListsGear(plan)) yield break;
+        if ((!hasFormalin && !opens) || !ListsGear(plan)) return [];
         var missing = new List<Message>();
         foreach (var (what, words, forFluid) in Equipment)
         {
             if ((forFluid ? hasFormalin : opens) && !Lists(plan, words)) missing.Add(what);
         }
 
-        if (missing.Count > 0) yield return Finding.Warning(Id, Lacks.With(Argument.Messages("gear", missing)), WithinReach);
+        return missing.Count > 0 ? [Finding.Warning(Id, Lacks.With(Argument.Messages("gear", missing)), WithinReach)] : [];
     }
 
     private static bool ListsGear(ReviewCase plan)

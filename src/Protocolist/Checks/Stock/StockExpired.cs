@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;
@@ -15,18 +16,21 @@ internal static class StockExpired
         "the bench's own dates",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a bottle that the plan could use is past its date")],
+        Severities = [new(Severity.Warning, "a bottle that the plan could use is past its date")],
         Absorbs = [Id],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Plan.Start?.Date is not { } on || plan.Plan.Recipes.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Plan.Start?.Date is not { } on || plan.Plan.Recipes.IsEmpty) return found;
         foreach (var item in plan.Bench.Stock)
         {
             if (item.Expires is not { } until || !item.IsExpired(on) || item.OnHand.Units <= 0 || !plan.Uses(item)) continue;
             var message = Expired.With(Argument.Id("stock", item.Id), OnShelf.Of(item), ("substance", item.Substance), ("until", until), ("on", on));
-            yield return Finding.Warning(Id, message, BuyFresh, item.Where);
+            found = found.Add(Finding.Warning(Id, message, BuyFresh, item.Where));
         }
+
+        return found;
     }
 }

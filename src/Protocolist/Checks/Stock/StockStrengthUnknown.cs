@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;
@@ -15,17 +16,20 @@ internal static class StockStrengthUnknown
         "common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "nothing says how strong a bottle is that the plan could use")],
+        Severities = [new(Severity.Warning, "nothing says how strong a bottle is that the plan could use")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty && plan.Alcohol.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty && plan.Alcohol.IsEmpty) return found;
         foreach (var item in plan.Bench.Stock)
         {
             if (item.OnHand.Units <= 0 || item.IsStrengthKnown) continue;
             var message = Unknown.With(Argument.Id("stock", item.Id), OnShelf.Of(item), ("substance", item.Substance));
-            yield return Finding.Warning(Id, message, Measure, item.Where);
+            found = found.Add(Finding.Warning(Id, message, Measure, item.Where));
         }
+
+        return found;
     }
 }

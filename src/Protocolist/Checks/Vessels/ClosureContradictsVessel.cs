@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Vessels;
@@ -39,23 +40,24 @@ internal static class ClosureContradictsVessel
         "common practice",
         Find)
     {
-        Speaks = [new(Severity.Note, "the vessel closes in another way than the plan seals it")],
+        Severities = [new(Severity.Note, "the vessel closes in another way than the plan seals it")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House?.Vessel is not { Vessel: { } vessel } || SealOf(plan) is not { } seal) yield break;
-        var word = seal.Detail("closure");
+        if (plan.House?.Vessel is not { Vessel: { } vessel } || SealOf(plan) is not { } seal) return [];
         foreach (var (closes, closing, fits) in Pairs)
         {
-            if (closes != word || fits.Contains(vessel.Closure)) continue;
+            if (closes != seal.Closure || fits.Contains(vessel.Closure)) continue;
             var message = Contradicts.With(
                 Argument.Id("step", seal.Id),
                 ("closing", closing),
                 ("vessel", vessel.Name),
                 ("closure", Closures[(int)vessel.Closure]));
-            yield return Finding.Note(Id, message, CloseIt).At(seal, "closure");
+            return [Finding.Note(Id, message, CloseIt).At(seal, "closure")];
         }
+
+        return [];
     }
 
     private static ReviewStep? SealOf(ReviewCase plan)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 
@@ -18,18 +19,18 @@ internal static class Cramped
         "common practice: at most half of the jar is animal, wanted a third; Bishop Museum (nothing forced in)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "more than half of what is in the final vessel is animal")],
+        Severities = [new(Severity.Warning, "more than half of what is in the final vessel is animal")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { } house || house.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio || ratio >= 1) yield break;
+        if (plan.House is not { } house || house.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio || ratio >= 1) return [];
         var message = TooFull.With(
             Argument.Of("share", 1 / (1 + ratio), Dimension.None),
             Argument.Of("half", Half, Dimension.None),
             Argument.Id("step", house.Id),
             ("body", plan.Body.LotVolume.Nominal),
             house.Step.Volume is { } volume ? ("fluid", volume) : ("fluid", NoFluid));
-        yield return Finding.Warning(Id, message, Larger).At(house, "volume").By("specimen.lot-volume");
+        return [Finding.Warning(Id, message, Larger).At(house, "volume").By("specimen.lot-volume")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Vessels;
@@ -20,14 +21,14 @@ internal static class GlassTooThin
         "plate theory (Levy; Timoshenko and Woinowsky-Krieger) with an allowed stress of 5.05 MPa; a glazier has the last word",
         Find)
     {
-        Speaks = [new(Severity.Error, "the panes of a tank are thinner than its depth of fluid asks")],
+        Severities = [new(Severity.Error, "the panes of a tank are thinner than its depth of fluid asks")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { LongPane: { } pane } tank) yield break;
-        if (vessel.Vessel.Pane is not { } glass || glass >= pane.Required) yield break;
+        if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { LongPane: { } pane } tank) return [];
+        if (vessel.Vessel.Pane is not { } glass || glass >= pane.Required) return [];
         var wanted = tank.Spec.Glass.SafetyFactor;
         var message = TooThin.With(
             ("vessel", vessel.Vessel.Name),
@@ -37,6 +38,6 @@ internal static class GlassTooThin
             ("asked", pane.Required),
             ("safety", wanted * Math.Pow(glass / pane.Required, 2)),
             ("wanted", wanted));
-        yield return Finding.Error(Id, message, Thicker.With(pane.Stock is { } stock ? ("stock", stock) : ("stock", NotGlass))).At(house, "fluid", "volume");
+        return [Finding.Error(Id, message, Thicker.With(pane.Stock is { } stock ? ("stock", stock) : ("stock", NotGlass))).At(house, "fluid", "volume")];
     }
 }

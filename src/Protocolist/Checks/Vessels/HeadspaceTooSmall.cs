@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
@@ -20,16 +21,16 @@ internal static class HeadspaceTooSmall
         "OIML R 22 (growth of ethanol); Museum of Vertebrate Zoology fills to the top: handbooks disagree",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the final vessel is filled so far that the fluid grows out of it on the hottest day")],
+        Severities = [new(Severity.Warning, "the final vessel is filled so far that the fluid grows out of it on the hottest day")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Vessel: { } vessel, Fluid: { } fluid } house) yield break;
+        if (plan.House is not { Vessel: { } vessel, Fluid: { } fluid } house) return [];
         var temperatures = plan.Bench.Temperatures;
         var empty = vessel.HeadspaceVolume / vessel.Vessel.Shape.Inside;
         var needed = 1 - Headspace.FullestFill(fluid.DensityAt, temperatures.Room, temperatures.Hottest);
-        if (empty >= needed - 1e-6) yield break;
+        if (empty >= needed - 1e-6) return [];
         var message = TooFull.With(
             Argument.Id("step", house.Id),
             Argument.Of("empty", empty, Dimension.None),
@@ -39,6 +40,6 @@ internal static class HeadspaceTooSmall
             ("fluid", fluid.Name),
             Argument.Of("needed", needed, Dimension.None));
         var remedy = FillLess.With(Argument.Of("fill", 1 - Headspace.Rule(FluidInVessel.KindOf(fluid)), Dimension.None));
-        yield return Finding.Warning(Id, message, remedy).At(house, "fluid", "volume").By("bench.temperature");
+        return [Finding.Warning(Id, message, remedy).At(house, "fluid", "volume").By("bench.temperature")];
     }
 }

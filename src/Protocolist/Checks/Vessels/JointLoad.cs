@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Vessels.Glass;
 using UnitsNet;
@@ -26,16 +27,16 @@ internal static class JointLoad
         "short-term design stress of structural silicone, 0.14 MPa (ASTM C1401 and ETAG 002, from memory); frame past 500 mm: advice of glass makers",
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "the silicone of a tank is pulled with more than 0.14 MPa, or the fluid stands higher than 500 mm without a frame known of"),
         ],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { } tank) yield break;
+        if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { } tank) return [];
         PaneDesign? worst = null;
         foreach (var pane in (ReadOnlySpan<PaneDesign?>)[tank.LongPane, tank.EndPane])
         {
@@ -50,12 +51,11 @@ internal static class JointLoad
         {
             var most = Pressure.FromMegapascals(TankFindings.JointShortTerm);
             var message = Pulled.With(("pane", worst!.Name), name, ("pull", pull), level, fluid, ("most", most));
-            yield return Finding.Warning(Id, message, Frame).At(house, "fluid", "volume");
+            return [Finding.Warning(Id, message, Frame).At(house, "fluid", "volume")];
         }
-        else if (tank.Spec.Depth.Meters > TankFindings.DeepestUnframed)
-        {
-            var message = Unframed.With(level, fluid, name, ("most", Length.FromMeters(TankFindings.DeepestUnframed)));
-            yield return Finding.Warning(Id, message, SeeToFrame).At(house, "fluid", "volume");
-        }
+
+        if (tank.Spec.Depth.Meters <= TankFindings.DeepestUnframed) return [];
+        var unframed = Unframed.With(level, fluid, name, ("most", Length.FromMeters(TankFindings.DeepestUnframed)));
+        return [Finding.Warning(Id, unframed, SeeToFrame).At(house, "fluid", "volume")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Vessels;
 
@@ -18,16 +19,16 @@ internal static class MaterialUnknown
         "Conserve O Gram 11/4, 1999; SPNHC best-practices wiki",
         Find)
     {
-        Speaks = [new(Severity.Note, "nothing says what the wall or the lid of the final vessel is made of")],
+        Severities = [new(Severity.Note, "nothing says what the wall or the lid of the final vessel is made of")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House?.Vessel?.Vessel is not { } vessel || vessel.Closure == Closure.Open) yield break;
+        if (plan.House?.Vessel?.Vessel is not { } vessel || vessel.Closure == Closure.Open) return [];
         var (wall, lid) = (vessel.Wall == VesselMaterial.Unknown, vessel.Lid == VesselMaterial.Unknown);
-        if (!wall && !lid) yield break;
+        if (!wall && !lid) return [];
         Message[] parts = wall && lid ? [Wall, Lid] : [wall ? Wall : Lid];
         var message = Unknown.With(Argument.Messages("parts", parts), ("vessel", vessel.Name), Argument.Id("step", plan.House.Id));
-        yield return Finding.Note(Id, message, Safe).At(plan.House);
+        return [Finding.Note(Id, message, Safe).At(plan.House)];
     }
 }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 
 namespace Protocolist.Checks.Vessels;
@@ -20,17 +22,20 @@ internal static class NoTimeToCure
         "common practice: 24 to 48 h open",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a lid is sealed with silicone in less than 24 h, and no sentence lets it cure open")],
+        Severities = [new(Severity.Warning, "a lid is sealed with silicone in less than 24 h, and nothing lets it cure open")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var seal in plan.Steps)
         {
-            if (seal.Kind != StageKind.Seal || seal.Detail("closure") != "neutral-cure silicone" || seal.Lasts >= Cure) continue;
-            if (seal.Step.Instructions.Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase))) continue;
+            if (seal.Work is not SealWork { Closure: "neutral-cure silicone" } work || seal.Lasts >= Cure) continue;
+            if (work.Chosen?.CuresOpen >= Cure || (seal.Covers & Coverage.Curing) != 0) continue;
             var message = TooSoon.With(Argument.Id("step", seal.Id), ("time", seal.Lasts), ("cure", Cure));
-            yield return Finding.Warning(Id, message, LetItCure).At(seal, "closure", "last");
+            found = found.Add(Finding.Warning(Id, message, LetItCure).At(seal, "closure", "last"));
         }
+
+        return found;
     }
 }

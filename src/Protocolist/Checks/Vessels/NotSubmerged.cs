@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Vessels;
@@ -19,25 +20,28 @@ internal static class NotSubmerged
         "Bishop Museum, Invertebrate Specimen Handling; common practice",
         Find)
     {
-        Speaks = [new(Severity.Error, "the body with its cover stands out of the fluid on the coldest day, or no vessel at hand is deep enough")],
+        Severities = [new(Severity.Error, "the body with its cover stands out of the fluid on the coldest day, or no vessel at hand is deep enough")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
             if (step.Vessel is { } vessel)
             {
                 if (vessel.LevelColdest >= vessel.CoveredTo * 0.999) continue;
                 var message = StandsOut.With(Argument.Id("step", step.Id), ("level", vessel.LevelColdest), ("top", vessel.CoveredTo));
-                yield return Error(step, message, Deeper);
+                found = found.Add(Error(step, message, Deeper));
             }
             else if (!step.VesselReasons.IsEmpty && VesselTooSmall.IsOnlyTooShallow(step))
             {
                 var message = TooShallow.With(Argument.Id("step", step.Id), ("reason", step.VesselReasons[0].Message));
-                yield return Error(step, message, Message.Text(step.VesselAdvice));
+                found = found.Add(Error(step, message, Message.Text(step.VesselAdvice)));
             }
         }
+
+        return found;
     }
 
     private static Finding Error(ReviewStep step, Message message, Message remedy) =>

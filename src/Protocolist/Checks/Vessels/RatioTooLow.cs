@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -25,15 +26,16 @@ internal static class RatioTooLow
         RatioFloor.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "a fixing bath has less than 3 volumes of fluid to one of body, changes counted"),
             new(Severity.Warning, "it has less than 5"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
             if (step.Kind != StageKind.Immerse || step.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio) continue;
@@ -46,7 +48,9 @@ internal static class RatioTooLow
                 ("limit", isError ? RatioFloor.Least : RatioFloor.Usual),
                 ("fluid", step.Fluid!.Name));
             var finding = isError ? Finding.Error(RatioFloor.Id, message, UseMore) : Finding.Warning(RatioFloor.Id, message, ChangeOnce);
-            yield return finding.At(step, "ratio", "changes", "volume").By("specimen.lot-volume");
+            found = found.Add(finding.At(step, "ratio", "changes", "volume").By("specimen.lot-volume"));
         }
+
+        return found;
     }
 }

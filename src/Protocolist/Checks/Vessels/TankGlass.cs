@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Vessels;
 using Protocolist.Vessels.Glass;
@@ -26,13 +27,13 @@ internal static class TankGlass
         "plate theory (Levy; Timoshenko and Woinowsky-Krieger) with an allowed stress of 5.05 MPa; a glazier has the last word",
         Find)
     {
-        Speaks = [new(Severity.Note, "a tank deep enough to need a reckoning gives no thickness of its panes")],
+        Severities = [new(Severity.Note, "a tank deep enough to need a reckoning gives no thickness of its panes")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Tank is not { } tank || plan.House is not { Vessel: { Vessel: { Pane: null, Shape: VesselShape.Box box } } vessel } house) yield break;
+        if (plan.Tank is not { } tank || plan.House is not { Vessel: { Vessel: { Pane: null, Shape: VesselShape.Box box } } vessel } house) return [];
         Message needed = tank.Value is { LongPane: { } pane, Spec.Top: var top }
             ? Glass.With(("pane", pane.Required), ("frame", top == TankTop.Framed ? UnderFrame : default(Message)))
             : NoGlass;
@@ -44,6 +45,6 @@ internal static class TankGlass
             ("width", box.Width),
             ("needed", needed));
         var remedy = Measure.With(("length", box.Length.Millimeters), ("width", box.Width.Millimeters), ("depth", vessel.LevelAfter.Millimeters));
-        yield return Finding.Note(Id, message, remedy).At(house, "fluid", "volume");
+        return [Finding.Note(Id, message, remedy).At(house, "fluid", "volume")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Vessels;
@@ -18,7 +19,7 @@ internal static class VesselTooSmall
         "Bishop Museum, Invertebrate Specimen Handling (nothing forced in); 10 : 1 of histology guidance (PMC9292019); common practice",
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "no vessel at hand will do for a step"),
             new(Severity.Note, "the bench lists no vessel at all"),
@@ -37,8 +38,9 @@ internal static class VesselTooSmall
     }
 
     /// <summary>Steps that lack a vessel for the same reasons are told of together.</summary>
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         var alike = new List<(List<Message> Reasons, List<ReviewStep> Steps)>();
         foreach (var step in plan.Steps)
         {
@@ -52,10 +54,12 @@ internal static class VesselTooSmall
         {
             var (named, advice) = (Argument.Ids("steps", steps.Select(s => s.Id)), Message.Text(steps[0].VesselAdvice));
             if (plan.Bench.Vessels.IsEmpty)
-                yield return Rests(Finding.Note(Id, NoneListed.With(named), advice), steps);
+                found = found.Add(Rests(Finding.Note(Id, NoneListed.With(named), advice), steps));
             else if (!IsOnlyTooShallow(steps[0]))
-                yield return Rests(Finding.Error(Id, NoneWillDo.With(named, Argument.Messages("reasons", reasons)), advice), steps);
+                found = found.Add(Rests(Finding.Error(Id, NoneWillDo.With(named, Argument.Messages("reasons", reasons)), advice), steps));
         }
+
+        return found;
     }
 
     private static Finding Rests(Finding finding, List<ReviewStep> steps) =>

@@ -35,7 +35,7 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public Duration HandsOn => Plan is null ? Duration.Zero : Plan.Steps.Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
 
     /// <summary>The vessel it ends in; null where none was chosen.</summary>
-    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Stage == "house")?.Vessel;
+    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Vessel;
 
     /// <summary>What the plan costs; null where the bench has no prices.</summary>
     public Money? Total => Plan?.Costs.Total;

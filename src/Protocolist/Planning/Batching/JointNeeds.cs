@@ -55,7 +55,7 @@ public sealed class JointNeeds
         }
 
         foreach (var thing in plan.Materials.Where(m => m.Kind is "tool" or "consumable")) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
-        if (plan.Steps.LastOrDefault(s => s.Stage == "house")?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
+        if (plan.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
     }
 

@@ -3,7 +3,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
-using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Reading;
@@ -49,9 +48,7 @@ internal static class CostBook
         var sum = Duration.Zero;
         foreach (var step in draft.Steps.Where(s => s.IsCare))
         {
-            var every = draft.Figures.FirstOrDefault(f => f.Id == $"{step.Id}.every");
-            if (every is { Exact.Length: > 0 } && QuantityText.Read(every.Exact, out var range) is null && range is { IsFinite: true, Middle: > 0 })
-                sum += step.HandsOn * Math.Min(366, YearSeconds / range.Middle);
+            if (step.Work is CareWork { Every: { IsFinite: true, Middle: > 0 } every }) sum += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
         }
 
         return sum;

@@ -1,6 +1,6 @@
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
-using static System.FormattableString;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -11,29 +11,35 @@ internal static class ProvisionFigures
 
     public static string IdOf(DraftStep step) => $"{step.Id}.volume";
 
+    private static readonly Phrase UsualDose = new("volume.usual-dose", "the usual dose of the group, shared out over the regions by their mass");
+    private static readonly Phrase Dose = new("volume.dose", "the dose, shared out over the regions by their mass");
+    private static readonly Phrase Covers = new("volume.covers", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
+    private static readonly Phrase ByRatio = new("volume.ratio", "the ratio's low end times the volume of the specimen");
+
     private static Figure Volume(DraftStep step)
     {
-        var si = step.Volume!.Value.CubicMeters;
-        var figure = new Figure(IdOf(step), Measurable.Text(si, Dimension.OfVolume), "", [], "") { Exact = ExactText.Of(QuantityRange.Point(si, Dimension.OfVolume)), Where = step.Span.ToString() };
-        if (step.Kind == Protocols.StageKind.Inject)
+        var origin = new FigureOrigin(IdOf(step), [], "") { Where = step.Span };
+        return Explained(step, origin).Of(step.Volume!.Value.CubicMeters, Dimension.OfVolume);
+    }
+
+    private static FigureOrigin Explained(DraftStep step, FigureOrigin origin)
+    {
+        if (step.Work is InjectWork inject)
         {
             // Where the protocol names no dose, the group's own is taken.
             return step.Stage.Expression("dose") is null
-                ? figure with { Formula = "the usual dose of the group, shared out over the regions by their mass", Inputs = ["specimen.lot-mass"], Source = step.Injections?.PublishedDose.Source ?? "" }
-                : figure with { Formula = "the dose, shared out over the regions by their mass", Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
+                ? origin with { Rule = UsualDose, Inputs = ["specimen.lot-mass"], Source = inject.Plan?.PublishedDose.Source ?? "" }
+                : origin with { Rule = Dose, Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
         }
 
-        if (step.Vessel is { } vessel)
+        return origin with
         {
-            return figure with
-            {
-                Formula = Invariant($"fluid that covers the body {vessel.Arrangement} in {vessel.Vessel.Name} and is at least the ratio times its volume: {Measurable.Text(vessel.Ratio, Dimension.None)} : 1"),
-                Inputs = [.. Ratio(step), "specimen.lot-volume"],
-                Source = step.Stage.Source,
-            };
-        }
-
-        return figure with { Formula = "the ratio's low end times the volume of the specimen", Inputs = [.. Ratio(step), "specimen.lot-volume"], Source = step.Stage.Source };
+            Rule = step.Vessel is { } vessel
+                ? Covers.With(("arrangement", vessel.Arrangement), ("vessel", vessel.Vessel.Name), Argument.Of("ratio", vessel.Ratio, Dimension.None))
+                : ByRatio,
+            Inputs = [.. Ratio(step), "specimen.lot-volume"],
+            Source = step.Stage.Source,
+        };
     }
 
     private static IEnumerable<string> Ratio(DraftStep step) => step.Ratio is null ? [] : [$"{step.Id}.ratio"];

@@ -49,7 +49,7 @@ internal static class ProvisionPass
         var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on, wishes.Supplies);
         var materials = VesselPurchases.With(MaterialBook.Of(recipes, things, stock, rates, on), steps, bench, on, rates);
         var waste = WasteBook.Of(uses, recipes, things, steps, bench, stock);
-        steps = [.. steps.Select(s => Discarding(s, waste) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
+        steps = [.. steps.Select(s => Finishing(Discarding(s, waste), draft.Body, steps) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
         var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, recipes, materials, things, waste);
         return new(
             draft with { Steps = steps },
@@ -95,9 +95,15 @@ internal static class ProvisionPass
 
     /// <summary>The step that does away with a spent fluid says where this bench puts it.</summary>
     private static DraftStep Discarding(DraftStep step, WasteBook waste) =>
-        step.Kind == StageKind.Discard && step.Stage.Text("of") is { } of && waste.DestinationOf(of) is { } to
-            ? step with { Details = step.Details.SetItem("to", to) }
-            : step;
+        step.Work is DiscardWork discard && waste.RouteOf(discard.Of) is { } routed ? step with { Work = discard with { Routed = routed } } : step;
+
+    /// <summary>How the body is held in the vessel that was chosen, and how that is closed.</summary>
+    private static DraftStep Finishing(DraftStep step, Specimens.BodyMeasure body, IReadOnlyList<DraftStep> steps) => step.Work switch
+    {
+        MountWork mount => step with { Work = mount with { Chosen = FinalVessel.MountFor(body, steps) } },
+        SealWork seal => step with { Work = seal with { Chosen = FinalVessel.ClosingFor(steps, seal) } },
+        _ => step,
+    };
 
     private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
         solved.Use.Id,

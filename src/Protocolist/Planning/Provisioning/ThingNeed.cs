@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Provisioning;
@@ -53,10 +54,10 @@ internal static class ThingNeeds
             case StageKind.Label:
                 yield return new("label", "label, inside and outside", 2, ["label"]);
                 break;
-            case StageKind.Mount when step.Details.TryGetValue("on", out var on) && on != "nothing":
+            case StageKind.Mount when step.Work is MountWork { IsGiven: true, On: var on }:
                 yield return new(Slug.Of(on), on, 1, [on]);
                 break;
-            case StageKind.Seal when step.Details.TryGetValue("closure", out var closure):
+            case StageKind.Seal when step.Work is SealWork { Closure: { Length: > 0 } closure }:
                 yield return new(Slug.Of(closure), closure, 1, [closure, .. closure.Split([' ', '-']).Where(w => w is "silicone" or "tape" or "lid" or "sealant" or "gasket")]);
                 break;
         }

@@ -63,9 +63,16 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
     /// <summary>The place where a fluid is made, as moves and waste name it.</summary>
     public static string RecipeOf(FluidUse use) => $"recipe: {use.Id}";
 
-    /// <summary>The destination of what a step pours off, in words for the step that discards it.</summary>
-    public string? DestinationOf(string step) =>
-        Planned.FirstOrDefault(w => w.Step == step && w.Pieces == 0) is { } lot ? $"{lot.Way.Replace('-', ' ')}, {lot.Destination}" : null;
+    /// <summary>What becomes of the fluid that a step pours off; null where it pours none off.</summary>
+    public (WasteWay Way, string Destination)? RouteOf(string step)
+    {
+        for (var i = 0; i < Planned.Length; i++)
+        {
+            if (Planned[i].Step == step && Planned[i].Pieces == 0) return (Lots[i].Way, Lots[i].Destination);
+        }
+
+        return null;
+    }
 
     public static WasteClass ClassOf(DraftStep step, IReadOnlyList<DraftStep> steps) =>
         !step.Fluid!.IsWater ? ClassOf(step.Fluid) : AfterFormaldehyde(step, steps) ? WasteClass.Formaldehyde : WasteClass.RinseWater;

@@ -56,7 +56,7 @@ public static class Reviser
             EarliestStart = start,
             Wishes = plan.Wishes,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
-            Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, scheduled.Draft, bench),
+            Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, bench),
         };
         return new(Carry.Over(plan, anew), [.. Mismatches(plan, protocol, bench), .. unfit, .. anew.Findings]);
     }

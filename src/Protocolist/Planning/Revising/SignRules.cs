@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Logs;
@@ -17,6 +16,10 @@ internal static class SignRules
     /// </summary>
     private static readonly Duration LeastSoak = Duration.FromHours(48);
 
+    private static readonly Phrase Seen = new("because.sign", "{sign}{place} was seen {at:minute}");
+    private static readonly Phrase Place = new("because.place", " ({place})");
+    private static readonly Phrase OnceMore = new("remedy.again", "{title}, once more");
+
     public static void Apply(StepsInWork work, LogEntry entry)
     {
         foreach (var sign in entry.Signs)
@@ -30,7 +33,7 @@ internal static class SignRules
             }
 
             var seen = entry.Moment!.Value;
-            var because = $"{sign}{(entry.Place.Length > 0 ? $" ({entry.Place})" : "")} was seen {Text(seen, work.Zone)}";
+            var because = Seen.With(("sign", sign), ("place", entry.Place.Length > 0 ? Place.With(("place", entry.Place)) : default), Argument.At("at", seen, work.Zone));
             Remedy(work, host, remedy, seen, because, entry);
         }
     }
@@ -38,7 +41,7 @@ internal static class SignRules
     /// <summary>How much longer a soak lasts at the least after something was put right in it.</summary>
     public static Duration SoaksOn(DraftStep host) => Duration.Max(LeastSoak, host.Watch?.Every ?? Duration.Zero);
 
-    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, string because, LogEntry entry)
+    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, Message because, LogEntry entry)
     {
         var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || seen < ended);
         switch (remedy)
@@ -62,7 +65,7 @@ internal static class SignRules
         }
     }
 
-    private static void Prolong(StepsInWork work, DraftStep host, Instant seen, bool soaks, string because)
+    private static void Prolong(StepsInWork work, DraftStep host, Instant seen, bool soaks, Message because)
     {
         if (!soaks)
         {
@@ -75,11 +78,11 @@ internal static class SignRules
     }
 
     /// <summary>A remedy as a step of its own: at once, while the body soaks on; or, where the soak is over, in turn and followed by another.</summary>
-    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, string because, Volume? volume)
+    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, Message because, Volume? volume)
     {
         work.Insert(host.Id, remedy, id => RemedyStep.Of(id, remedy, host, volume) with
         {
-            Because = because,
+            Because = [because],
             NotBefore = seen,
             During = soaks ? new(host.Id, SoaksOn(host)) : null,
         });
@@ -88,9 +91,10 @@ internal static class SignRules
     }
 
     /// <summary>The same soak once more, for a body that came out too soon.</summary>
-    public static void Again(StepsInWork work, DraftStep host, string because) => work.Insert(host.Id, "again", id => host with
+    public static void Again(StepsInWork work, DraftStep host, Message because) => work.Insert(host.Id, "again", id => host with
     {
-        Stage = host.Stage.Named(id, $"{host.Stage.Title}, once more"),
+        Stage = host.Stage with { Id = id },
+        Title = OnceMore.With(("title", host.Title)),
         Least = Duration.Max(SoaksOn(host), host.Kind == StageKind.Immerse ? Duration.Zero : host.Least),
         Most = null,
         Changes = 0,
@@ -98,10 +102,8 @@ internal static class SignRules
         EndNotBefore = null,
         NotBefore = null,
         Used = null,
-        Because = because,
+        Because = [because],
     });
 
     public static Instant? Later(Instant? a, Instant b) => a is { } other && other > b ? other : b;
-
-    public static string Text(Instant at, DateTimeZone zone) => at.InZone(zone).ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -44,8 +44,7 @@ internal sealed class StepsInWork
     }
 
     /// <summary>Gives a reason for what is different about a step, beside those it has.</summary>
-    public void Explain(string id, string because) =>
-        Change(id, s => s.Because.Contains(because, StringComparison.Ordinal) ? s : s with { Because = s.Because.Length == 0 ? because : $"{s.Because}; {because}" });
+    public void Explain(string id, Message because) => Change(id, s => s.BecauseOf(because));
 
     /// <summary>Puts a step after a soak and what was put there before, under an id that the same log gives it every time.</summary>
     /// <returns>The id.</returns>
@@ -53,7 +52,7 @@ internal sealed class StepsInWork
     {
         var prefix = $"{host}-{word}-";
         var id = FormattableString.Invariant($"{prefix}{_steps.Count(s => s.Id.StartsWith(prefix, StringComparison.Ordinal)) + 1}");
-        var at = _steps.FindLastIndex(s => s.Id == host || s.During?.Soak == host || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && s.Because.Length > 0);
+        var at = _steps.FindLastIndex(s => s.Id == host || s.During?.Soak == host || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && !s.Because.IsEmpty);
         _steps.Insert(at + 1, WithProgress(make(id)));
         return id;
     }

@@ -11,10 +11,16 @@ namespace Protocolist.Planning.Scheduling;
 /// <param name="HandsOn">How long one visit takes; it lies in one opening.</param>
 internal sealed record Inspections(Duration Every, Duration AtMost, Duration HandsOn)
 {
+    private static readonly Phrase NobodyLooks = new(
+        "inspection-gap", "nobody can look between {from} and {to} ({zone}), {time:clock}; the limit is {limit:clock}");
+
+    private static readonly Phrase ComeInBy = new("inspection-gap.remedy", "have somebody come in by {by}, or begin the soak on another day");
+
     /// <summary>Dates the visits; the start and the end of the soak count as visits too.</summary>
     /// <returns>
-    /// The starts of the visits. Each is the first open moment at or after the rhythm's turn (none shortly before the end); where the limit forbids waiting so long, the last opening
-    /// before it, early enough that the next opening still comes in time. The error <c>inspection-gap</c> stands where the bench is closed for longer than the limit.
+    /// The starts of the visits. Each is the first open moment at or after the rhythm's turn (none shortly before the end); where the limit forbids
+    /// waiting so long, the last opening before it, early enough that the next opening still comes in time. The error <c>inspection-gap</c> stands where
+    /// the bench is closed for longer than the limit.
     /// </returns>
     public (ImmutableArray<Instant> Visits, ImmutableArray<Finding> Findings) During(Interval soak, OpeningHours hours)
     {
@@ -57,8 +63,11 @@ internal sealed record Inspections(Duration Every, Duration AtMost, Duration Han
         }
     }
 
-    private Finding Gap(long from, long to, OpeningHours hours) => Finding.Error(
-        "inspection-gap",
-        $"nobody can look between {Wording.Of(Minutes.At(from), hours.Zone)} and {Wording.Of(Minutes.At(to), hours.Zone)} ({hours.Zone.Id}), {Wording.Of(Duration.FromMinutes(to - from))}; the limit is {Wording.Of(AtMost)}",
-        $"have somebody come in by {Wording.Of(Minutes.At(from) + AtMost, hours.Zone)}, or begin the soak on another day");
+    private Finding Gap(long from, long to, OpeningHours hours)
+    {
+        var (last, next, zone) = (Minutes.At(from), Minutes.At(to), hours.Zone);
+        var message = NobodyLooks.With(
+            Argument.At("from", last, zone), Argument.At("to", next, zone), ("zone", zone.Id), ("time", next - last), ("limit", AtMost));
+        return Finding.Error("inspection-gap", message, ComeInBy.With(Argument.At("by", last + AtMost, zone)));
+    }
 }

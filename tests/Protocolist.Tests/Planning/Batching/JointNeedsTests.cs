@@ -154,7 +154,7 @@ public class JointNeedsTests
         Assert.Equal(plan.Costs.Total, row.Total);
         Assert.Equal(plan.Findings.Count(f => f.Severity == Severity.Warning), row.Count(Severity.Warning));
         Assert.Equal(plan.Startable, row.Startable);
-        Assert.False((row with { Findings = row.Findings.Add(Finding.Error("e", "m", "r")) }).Startable);
+        Assert.False((row with { Findings = row.Findings.Add(Finding.Error("e", Said.Of("m"), Said.Of("r"))) }).Startable);
         var none = new BatchRow(1, 2, "X-1", null, []);
         Assert.Equal((null, null, 0.0, false), (none.FinalVessel, none.Total, none.HandsOn.TotalMinutes, none.Startable));
     }

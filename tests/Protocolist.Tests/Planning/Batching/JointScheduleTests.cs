@@ -56,7 +56,7 @@ public class JointScheduleTests
 
         Assert.Equal(["look", "fix", "house"], steps.Select(s => s.StepId));
         Assert.All(steps, s => Assert.Equal("A1", s.SpecimenId));
-        Assert.Equal(row.Plan!.Steps.Select(s => s.Title), steps.Select(s => s.Title));
+        Assert.Equal(row.Plan!.Steps.Select(s => s.Title.ToString()), steps.Select(s => s.Title));
         Assert.Equal(new LocalDateTime(2027, 3, 1, 10, 0), steps[0].End.LocalDateTime);
     }
 

@@ -144,7 +144,7 @@ public class ComparisonTests
         Assert.False(a.IsDominatedBy(a));
         Assert.False((a with { Days = 11, HandsOnHours = 2 }).IsDominatedBy(a));
         Assert.True((a with { Days = null }).IsDominatedBy(a));
-        Assert.True((a with { Findings = [Finding.Warning("w", "m", "r")] }).IsDominatedBy(a));
+        Assert.True((a with { Findings = [Finding.Warning("w", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(a));
     }
 
     /// <summary>By brute force, in other words than the code's: the numbers of each pair are held against one another one by one.</summary>

@@ -163,10 +163,10 @@ public class WayTests
         Assert.True((Plain with { HandsOnHours = 3.1 }).IsDominatedBy(Plain));
         Assert.True((Plain with { FormaldehydeStockLitres = 2.1 }).IsDominatedBy(Plain));
         Assert.True((Plain with { FlammableAlcoholLitres = 1.1 }).IsDominatedBy(Plain));
-        Assert.True((Plain with { Findings = [Finding.Error("e", "m", "r")] }).IsDominatedBy(Plain));
-        Assert.False((Plain with { Findings = [Finding.Note("n", "m", "r")] }).IsDominatedBy(Plain));
+        Assert.True((Plain with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(Plain));
+        Assert.False((Plain with { Findings = [Finding.Note("n", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(Plain));
         Assert.False((Plain with { Days = 1e20 }).IsDominatedBy(Plain with { Days = 1e16, FlammableAlcoholLitres = 1 }));
         Assert.True((Plain with { Days = 1e15 }).IsDominatedBy(Plain with { Days = 9.9e14 }));
-        Assert.Equal((1, 2), ((Plain with { Findings = [Finding.Error("e", "m", "r"), Finding.Warning("w", "m", "r"), Finding.Warning("v", "m", "r")] }) is var w ? w.Errors : 0, (Plain with { Findings = [Finding.Warning("w", "m", "r"), Finding.Warning("v", "m", "r")] }).Warnings));
+        Assert.Equal((1, 2), ((Plain with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r")), Finding.Warning("w", Said.Of("m"), Said.Of("r")), Finding.Warning("v", Said.Of("m"), Said.Of("r"))] }) is var w ? w.Errors : 0, (Plain with { Findings = [Finding.Warning("w", Said.Of("m"), Said.Of("r")), Finding.Warning("v", Said.Of("m"), Said.Of("r"))] }).Warnings));
     }
 }

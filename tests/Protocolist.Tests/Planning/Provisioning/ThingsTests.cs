@@ -19,7 +19,7 @@ public class ThingsTests
 
     private static DraftStep With(params string[] tools) => Step(StageKind.Inject) with
     {
-        Sites = [.. tools.Select(t => new Protocolist.Plans.InjectionSite("trunk", 1, Volume.FromMilliliters(1), Volume.FromMilliliters(1), Volume.FromMilliliters(1), Volume.FromMilliliters(1), t))],
+        Work = new Protocolist.Plans.InjectWork([.. tools.Select(t => new Protocolist.Plans.InjectionSite("trunk", 1, Volume.FromMilliliters(1), Volume.FromMilliliters(1), Volume.FromMilliliters(1), Volume.FromMilliliters(1), t))], null),
     };
 
     [Fact]
@@ -62,7 +62,7 @@ public class ThingsTests
     [Fact]
     public void Mounting_and_sealing_take_what_they_name()
     {
-        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Details = ImmutableSortedDictionary<string, string>.Empty.Add(key, word) };
+        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new Protocolist.Plans.MountWork(word) : new Protocolist.Plans.SealWork(word, null) };
         Assert.Equal(["1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
         Assert.Empty(Needs(Named(StageKind.Mount, "on", "nothing")));
         Assert.Empty(Needs(Step(StageKind.Mount)));

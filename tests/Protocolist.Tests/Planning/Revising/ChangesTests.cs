@@ -58,7 +58,7 @@ public class ChangesTests
         var revised = Watched.Revise("  - {step: dose, skipped: no needle}\n  - {step: fix, skipped: fixed before}\n  - {step: seal, skipped: no lid}\n");
         Assert.Equal(Watched.Plan.Steps.Select(s => s.Id), revised.Steps.Select(s => s.Id));
         var dose = revised.Step("dose")!;
-        Assert.Equal(("skipped", "no needle", null, null, null, 0), (dose.State, dose.Because, dose.Fluid, (object?)dose.Volume, dose.Vessel, dose.Changes));
+        Assert.Equal((StepState.Skipped, "no needle", null, null, null, 0), (dose.State, dose.Because.Text(), dose.Fluid, (object?)dose.Volume, dose.Vessel, dose.Changes));
     }
 
     /// <summary>A calendar takes an event as newer by its sequence: it rises for what moved, stays for what did not, and goes on where a step comes back.</summary>
@@ -75,7 +75,7 @@ public class ChangesTests
         Assert.Equal([1, 2, 3, 4], new[] { first, second, third, fourth }.Select(p => p.Step("fix")!.Sequence));
         Assert.Equal(0, second.Step("fix-re-inject-1")!.Sequence);
         var gone = Assert.Single(third.Withdrawn);
-        Assert.Equal(("fix-re-inject-1", "Inject the soft part again", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title, gone.Sequence, gone.Start));
+        Assert.Equal(("fix-re-inject-1", "Inject the soft part again", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title.ToString(), gone.Sequence, gone.Start));
         Assert.Empty(fourth.Withdrawn);
         Assert.Equal(2, fourth.Step("fix-re-inject-1")!.Sequence);
         Assert.True(fourth.Step("fix")!.MostInspections >= second.Step("fix")!.MostInspections);
@@ -84,12 +84,12 @@ public class ChangesTests
     [Fact]
     public void A_cause_that_stood_there_before_is_not_new()
     {
-        static Step Because(string because) => Watched.Plan.Step("fix")! with { Because = because };
-        Assert.Equal("b", DateCauses.NewCause(Because("a"), Because("a; b")));
-        Assert.Equal("", DateCauses.NewCause(Because("a"), Because("a")));
-        Assert.Equal("c", DateCauses.NewCause(Because("a"), Because("c")));
-        Assert.Equal("a", DateCauses.NewCause(Because(""), Because("a")));
-        Assert.Equal("a", DateCauses.NewCause(null, Because("a")));
+        static Step Because(params string[] because) => Watched.Plan.Step("fix")! with { Because = [.. because.Select(b => Said.Of(b))] };
+        Assert.Equal("b", DateCauses.NewCauses(Because("a"), Because("a", "b")).Text());
+        Assert.Equal("", DateCauses.NewCauses(Because("a"), Because("a")).Text());
+        Assert.Equal("c", DateCauses.NewCauses(Because("a"), Because("c")).Text());
+        Assert.Equal("a", DateCauses.NewCauses(Because(), Because("a")).Text());
+        Assert.Equal("a", DateCauses.NewCauses(null, Because("a")).Text());
     }
 
     [Fact]
@@ -120,7 +120,7 @@ public class ChangesTests
         string[] Of(Func<Step, Step> change) => [.. PlanDifference.Between(plan, plan with { Steps = [.. plan.Steps.Select(s => s.Id == "fix" ? change(s) : s)] }).Select(c => c.ToString())];
         Assert.Empty(Of(s => s));
         Assert.Equal(["fix: its fluid is changed once instead of never, because the fluids were shared out anew"], Of(s => s with { Changes = 1 }));
-        Assert.Equal(["fix: its fluid is changed 2 times instead of never, because so it is"], Of(s => s with { Changes = 2, Because = "so it is" }));
+        Assert.Equal(["fix: its fluid is changed 2 times instead of never, because so it is"], Of(s => s with { Changes = 2, Because = [Said.Of("so it is")] }));
         Assert.Equal([$"fix: takes no fluid instead of {fix.Fluid}, because the fluids were shared out anew"], Of(s => s with { Fluid = null }));
         Assert.Equal(["fix: takes ethanol 70 %vol instead of neutral buffered formalin 10 %, because the fluids were shared out anew"], Of(s => s with { Fluid = "ethanol 70 %vol" }));
         Assert.Equal(["fix: takes 1 L instead of " + Litres(fix) + ", because the fluids were shared out anew"], Of(s => s with { Volume = UnitsNet.Volume.FromLiters(1) }));

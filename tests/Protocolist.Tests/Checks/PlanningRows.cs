@@ -8,7 +8,7 @@ using static Protocolist.Tests.Checks.Cases;
 namespace Protocolist.Tests.Checks;
 
 /// <summary>Checks that are made while body, vessel, recipe and dates are worked out: each tripped by a plan that the passes themselves make.</summary>
-internal static class ToldRows
+internal static class PlanningRows
 {
     public static Row[] All =>
     [

@@ -4,7 +4,7 @@ using static Protocolist.Tests.Checks.Cases;
 
 namespace Protocolist.Tests.Checks;
 
-public class WeighingTests
+public class SeverityChangesTests
 {
     [Fact]
     public void Each_finding_takes_the_severity_of_its_own_check_and_of_no_other()
@@ -49,11 +49,11 @@ public class WeighingTests
     [Fact]
     public void Faults_of_a_file_are_told_in_words_at_their_line()
     {
-        var unknown = Assert.Single(Weighing.Faults(More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol));
+        var unknown = Assert.Single(SeverityChanges.Faults(More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol));
         Assert.Equal("there is no check 'rabbits-prone'", unknown.Message.ToString());
         Assert.Contains("rabies-prone", unknown.Remedy.ToString(), StringComparison.Ordinal);
 
-        var taken = Assert.Single(Weighing.Faults(More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol));
+        var taken = Assert.Single(SeverityChanges.Faults(More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol));
         Assert.Equal("'cramped' is the id of a bundled check", taken.Message.ToString());
         Assert.Equal("give the check of the house another id", taken.Remedy.ToString());
         Assert.True(taken.Where.Line > 7);
@@ -63,7 +63,7 @@ public class WeighingTests
     public void Check_of_the_house_can_be_weighed_like_a_bundled_one()
     {
         const string own = "checks:\n  long-enough: {when: fix.last < 21 d, severity: warning, message: m, remedy: r}\nseverities:\n  long-enough: {as: error, because: so}";
-        Assert.Empty(Weighing.Faults(More(own).Protocol));
+        Assert.Empty(SeverityChanges.Faults(More(own).Protocol));
         Assert.Equal(Severity.Error, AllChecks.Review(More(own)).Single(f => f.Id == "long-enough").Severity);
     }
 
@@ -74,13 +74,13 @@ public class WeighingTests
     public void Old_name_of_a_check_still_works_and_the_new_one_is_named(string old, string now)
     {
         var plan = More($"severities:\n  {old}: {{as: note, because: so}}");
-        var told = Assert.Single(Weighing.Faults(plan.Protocol));
+        var told = Assert.Single(SeverityChanges.Faults(plan.Protocol));
         Assert.Equal((Severity.Warning, "renamed-check", now), (told.Severity, told.Id, told.Subject));
         Assert.Equal($"the check '{old}' is called '{now}'", told.Message.ToString());
         Assert.Equal($"write '{now}'", told.Remedy.ToString());
         Assert.True(told.Where.Line > 7);
 
-        var weighed = Weighing.Of([Finding.Error(now, "told", "do")], plan.Protocol).ToList();
+        var weighed = SeverityChanges.Of([Finding.Error(now, Said.Of("told"), Said.Of("do"))], plan.Protocol).ToList();
         Assert.Equal(Severity.Note, Assert.Single(weighed, f => f.Id == now).Severity);
         Assert.Single(weighed, f => f.Id == "renamed-check");
         Assert.Equal(now, Assert.Single(weighed, f => f.Id == "severity-changed").Subject);
@@ -90,7 +90,7 @@ public class WeighingTests
     public void What_is_said_of_the_new_name_counts_before_what_is_said_of_the_old()
     {
         var protocol = More("severities:\n  ratio-floor: {as: note, because: so}\n  ratio-too-low: {as: error, because: so}").Protocol;
-        var weighed = Weighing.Of([Finding.Warning("ratio-too-low", "told", "do")], protocol).ToList();
+        var weighed = SeverityChanges.Of([Finding.Warning("ratio-too-low", Said.Of("told"), Said.Of("do"))], protocol).ToList();
         Assert.Equal(Severity.Error, Assert.Single(weighed, f => f.Id == "ratio-too-low").Severity);
         Assert.Single(weighed, f => f.Id == "severity-changed");
     }
@@ -99,7 +99,7 @@ public class WeighingTests
     public void Check_of_the_house_keeps_a_name_that_a_bundled_one_had_once()
     {
         const string own = "checks:\n  ratio-floor: {when: fix.last < 21 d, severity: warning, message: m, remedy: r}\nseverities:\n  ratio-floor: {as: error, because: so}";
-        Assert.Empty(Weighing.Faults(More(own).Protocol));
+        Assert.Empty(SeverityChanges.Faults(More(own).Protocol));
         Assert.Equal(Severity.Error, AllChecks.Review(More(own)).Single(f => f.Id == "ratio-floor").Severity);
     }
 
