@@ -19,7 +19,7 @@ var specimen = new Specimen
     CollectedBy = "I. Varga",
 };
 var bench = Bench.Empty(DateTimeZoneProviders.Tzdb["Atlantic/Azores"]);
-var made = Planner.Plan(new(specimen, Shelf.Bundled(), bench, new LocalDateTime(2027, 3, 3, 9, 0)));
+var made = new Planner(Shelf.Bundled()).Plan(new(specimen, bench, new LocalDateTime(2027, 3, 3, 9, 0)));
 
 foreach (var finding in made.Findings) Console.WriteLine(finding);
 if (made.Value is not { } plan) return 1;

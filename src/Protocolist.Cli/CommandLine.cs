@@ -21,27 +21,49 @@ internal static class CommandLine
         FluidCommand.Build(),
         StrengthCommand.Build(),
         TankCommand.Build(),
+        new Option<bool>(Exits.FaultDetails) { Description = "After an unforeseen fault of the program: all that is known of it, for a report.", Recursive = true },
     };
 
-    /// <summary>The one place where a failure becomes a line of text.</summary>
-    public static int Run(string[] words, Surroundings around)
-    {
-        var parsed = Root.Parse(words);
-        if (parsed.Errors.Count > 0)
-        {
-            foreach (var error in parsed.Errors) around.Error.WriteLine($"protocolist: {error.Message}");
-            around.Error.WriteLine("protocolist: 'protocolist --help' lists the commands, 'protocolist COMMAND --help' their options");
-            return Exits.Unusable;
-        }
+    // An argument that begins with @ is a name like any other, not a file of arguments.
+    private static readonly ParserConfiguration Words = new() { ResponseFileTokenReplacer = null };
 
+    /// <summary>Whatever goes wrong, it ends with one of the four codes, and a failure is a line of text.</summary>
+    public static int Run(string[] words, Surroundings around) => Run(Root, words, around);
+
+    /// <summary>The same, with other commands.</summary>
+    internal static int Run(RootCommand root, string[] words, Surroundings around)
+    {
+        if (around.Output is not ShownWriter) (around.Output, around.Error) = (new ShownWriter(around.Output), new ShownWriter(around.Error));
         try
         {
-            return parsed.Invoke(around);
+            var parsed = root.Parse(words, Words);
+            if (parsed.Errors.Count == 0) return parsed.Invoke(around);
+            foreach (var error in parsed.Errors) Tell($"protocolist: {error.Message}");
+            Tell("protocolist: 'protocolist --help' lists the commands, 'protocolist COMMAND --help' their options");
+            return Exits.Unusable;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            around.Error.WriteLine($"protocolist: {fault.Message}");
+            Tell($"protocolist: reading or writing failed: {fault.Message}");
             return Exits.Unusable;
+        }
+        catch (Exception fault)
+        {
+            Tell($"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; please report it with the files, and with what {Exits.FaultDetails} prints");
+            foreach (var line in words.Contains(Exits.FaultDetails) ? fault.ToString().Split('\n') : []) Tell(line);
+            return Exits.Fault;
+        }
+
+        void Tell(string line)
+        {
+            try
+            {
+                around.Error.WriteLine(line);
+            }
+            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+            {
+                // Standard error itself is closed or full: the exit code must do.
+            }
         }
     }
 }

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Protocolist.Cli.Commands;
+using Protocolist.Cli.Files;
 
 namespace Protocolist.Cli;
 
@@ -17,7 +17,11 @@ internal sealed class Surroundings : InvocationConfiguration
     /// <summary>Whether standard error is a screen, on which a count may run along.</summary>
     public bool ErrorIsScreen { get; init; }
 
-    public InputFiles Files => new(Folder);
+    /// <summary>What <c>-</c> stands for among the files; asked for when it is read.</summary>
+    public Func<Stream> Input { get; init; } = Console.OpenStandardInput;
+
+    /// <summary>The files of this run.</summary>
+    public RunFiles Files => field ??= new(Folder, Input);
 }
 
 /// <summary>How a command finds its surroundings.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 
@@ -159,7 +160,7 @@ public static class TextSheet
         public void Add(string text, string indent = "")
         {
             var line = indent;
-            foreach (var word in text.Split(' '))
+            foreach (var word in ShownText.Lines(text).Split([' ', '\t', '\r', '\n']))
             {
                 if (line.Length + word.Length + 1 > Width && line.Trim().Length > 0)
                 {

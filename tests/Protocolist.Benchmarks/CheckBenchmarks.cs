@@ -1,10 +1,11 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Checks;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -43,27 +44,24 @@ public class CheckBenchmarks
     {
         foreach (var check in AllChecks.All)
         {
-            for (var i = 0; i < 20_000; i++) _ = check.Find(_plan).Count();
+            for (var i = 0; i < 20_000; i++) _ = check.Find(_plan);
+            var before = GC.GetAllocatedBytesForCurrentThread();
             var watch = System.Diagnostics.Stopwatch.StartNew();
-            for (var i = 0; i < 20_000; i++) _ = check.Find(_plan).Count();
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"// {watch.Elapsed.TotalMicroseconds / 20_000:0.00} us {check.Id}"));
+            for (var i = 0; i < 20_000; i++) _ = check.Find(_plan);
+            var (time, bytes) = (watch.Elapsed.TotalMicroseconds / 20_000, (GC.GetAllocatedBytesForCurrentThread() - before) / 20_000);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"// {time:0.00} us {bytes} B {check.Id}"));
         }
     }
 
-    private static ReviewCase FortySteps() => Case(Fish, _ => Shelf.Of([new SourceText("long.yaml", Rules)]).Find("long")!);
+    private static ReviewCase FortySteps() => Case(Fish, Shelf.Of([new SourceText("long.yaml", Rules)]));
 
-    private static ReviewCase Otter() => Case(
-        SpecimenReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "specimens", "harbour-otter.yaml"))).Value!,
-        body => SelectPass.Run(body, Shelf.Bundled()).Value!);
+    private static ReviewCase Otter() =>
+        Case(SpecimenReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "specimens", "harbour-otter.yaml"))).Value!, Shelf.Bundled());
 
-    private static ReviewCase Case(Specimen specimen, Func<BodyMeasure, Protocol> protocol)
+    private static ReviewCase Case(Specimen specimen, Shelf shelf)
     {
         var bench = BenchReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
-        var measured = MeasurePass.Run(specimen);
-        var draft = DraftPass.Run(measured.Value!, protocol(measured.Value!), bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), PlanWishes.None);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
-        return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
+        return new Planner(shelf).Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0))).Review!;
     }
 
     private static Specimen Fish => new()

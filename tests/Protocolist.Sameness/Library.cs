@@ -76,7 +76,7 @@ internal sealed class Library
         {
             var name = $"{asked.Key}/log-{i + 1}";
             var log = LogReader.Read(new("log.yaml", asked.Logs[i]), DateTimeZoneProviders.Tzdb[plan.Zone]);
-            var revised = log.Value is null ? null : Reviser.Revise(plan, log.Value, ShelfOf(asked), benches[asked.Bench]);
+            var revised = log.Value is null ? null : new Planner(ShelfOf(asked)).Revise(plan, log.Value, new PreparedBench(benches[asked.Bench]));
             made = new(revised?.Value?.Plan, [.. log.Findings, .. revised?.Findings ?? []]);
             var facts = Made(name, made);
             foreach (var change in revised?.Value?.Changes ?? []) facts.Line("changes", "changed", change.Step);

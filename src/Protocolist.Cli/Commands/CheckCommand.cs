@@ -31,26 +31,23 @@ internal static class CheckCommand
         var sources = new List<SourceText>();
         foreach (var path in options.GetRequiredValue(Paths))
         {
-            foreach (var file in around.Files.IsFolder(path) ? around.Files.YamlIn(path) : [path])
-            {
-                var read = around.Files.Read(file);
-                findings.AddRange(read.Findings);
-                if (read.Value is not null) sources.Add(read.Value);
-            }
+            if (around.Files.IsFolder(path)) sources.AddRange(around.Files.ReadFolder(path, findings));
+            else if (around.Files.Read(path, read => new Checked<SourceText>(read, []), findings) is { } read) sources.Add(read);
         }
 
-        if (findings.Count > 0) return around.Unread(findings);
+        if (sources.Count == 0) return around.Unread(findings);
+        var unread = findings.Exists(f => f.Severity == Severity.Error);
         var strict = options.GetValue(Strict);
         findings.AddRange(FileCheck.Run(sources, DateTimeZoneProviders.Tzdb, strict));
         if (options.GetValue(Json)) WriteJson(sources, findings, around.Output);
         else WriteText(sources, findings, around.Output);
         var fails = findings.Any(f => f.Severity == Severity.Error || (strict && f.Severity == Severity.Warning));
-        return fails ? Exits.WithErrors : Exits.Done;
+        return unread ? Exits.Unusable : fails ? Exits.WithErrors : Exits.Done;
     }
 
     private static void WriteText(List<SourceText> sources, List<Finding> findings, TextWriter output)
     {
-        foreach (var finding in findings) output.WriteLine(finding);
+        Told.Of(findings).Write(output);
         output.WriteLine($"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
 
         string Of(Severity severity, string thing) => Counts.Of(findings.Count(f => f.Severity == severity), thing);
@@ -65,7 +62,8 @@ internal static class CheckCommand
         foreach (var source in sources) json.WriteStringValue(source.Name);
         json.WriteEndArray();
         json.WriteStartArray("findings");
-        foreach (var finding in findings)
+        var told = Told.Of(findings);
+        foreach (var finding in told.Listed)
         {
             json.WriteStartObject();
             json.WriteString("file", finding.Where.File ?? "");
@@ -79,6 +77,7 @@ internal static class CheckCommand
         }
 
         json.WriteEndArray();
+        json.WriteNumber("more", told.More);
         json.WriteEndObject();
         json.Flush();
         output.Write(Encoding.UTF8.GetString(bytes.WrittenSpan));

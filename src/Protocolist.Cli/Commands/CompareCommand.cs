@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Planning.Comparing;
 using Protocolist.Specimens;
 
@@ -33,7 +34,7 @@ internal static class CompareCommand
         var settled = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
         if (specimen is null || inputs.Bench is null || inputs.Start is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var compared = Comparison.Of(new(specimen, inputs.Shelf, inputs.Bench, inputs.Start.Value) { Choices = settled, Wishes = wishes });
+        var compared = new Planner(inputs.Shelf).Compare(new(specimen, inputs.Bench, inputs.Start.Value) { Choices = settled, Wishes = wishes });
         if (compared.Value is not { } comparison) return around.Unread(compared.Findings);
         around.Output.Write(options.GetValue(Json) ? CompareJson.Of(comparison, compared.Findings) + "\n" : CompareText.Of(comparison, compared.Findings));
         return comparison.Ways.Any(w => w.Startable) ? Exits.Done : Exits.WithErrors;

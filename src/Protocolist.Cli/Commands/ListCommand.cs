@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Protocolist.Checks;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -24,7 +25,7 @@ internal static class ListCommand
     {
         var around = options.Around;
         var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
-        if (!unread.IsEmpty) return around.Unread(unread);
+        if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
             "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),

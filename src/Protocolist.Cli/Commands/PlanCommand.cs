@@ -39,12 +39,13 @@ internal static class PlanCommand
         var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
+        if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var made = Planner.Plan(new(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by });
+        var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
-        if (options.GetValue(Out) is { } path) around.Files.Write(path, text);
-        else around.Output.Write(text);
+        if (options.GetValue(Out) is not { } path) around.Output.Write(text);
+        else if (around.Files.Write(path, text) is { } fault) return around.Unread([fault]);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 

@@ -22,7 +22,7 @@ internal static class ShowCommand
     {
         var around = options.Around;
         var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
-        if (!unread.IsEmpty) return around.Unread(unread);
+        if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         var shelf = Shelf.BundledWith(folders);
         var id = options.GetRequiredValue(Id);
         if (shelf.Find(id) is not { } protocol)

@@ -46,7 +46,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> WhileOpen(Plan plan, PlanCase planCase)
     {
-        var opening = planCase.Request.Bench.Opening;
+        var opening = planCase.Request.Bench.Bench.Opening;
         foreach (var step in Dated(plan).Where(s => s.HandsOn > Duration.Zero))
         {
             var (from, to) = (step.Start!.Value.ToInstant(), step.Start!.Value.ToInstant() + step.HandsOn);
@@ -56,7 +56,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> Visits(Plan plan, PlanCase planCase)
     {
-        var opening = planCase.Request.Bench.Opening;
+        var opening = planCase.Request.Bench.Bench.Opening;
         foreach (var step in plan.Steps)
         {
             var visits = step.Inspections.Select(i => i.ToInstant()).ToList();
@@ -74,7 +74,7 @@ internal static class TimeInvariants
         var dated = Dated(plan).ToList();
         if (plan.Start?.ToInstant() != dated.Min(s => s.Start?.ToInstant())) yield return $"the plan begins {plan.Start}, its first step does not";
         if (plan.End?.ToInstant() != dated.Max(s => s.End?.ToInstant())) yield return $"the plan ends {plan.End}, its last step does not";
-        var zone = planCase.Request.Bench.Opening.Zone;
+        var zone = planCase.Request.Bench.Bench.Opening.Zone;
         var asked = zone.AtLeniently(planCase.Request.Start);
 
         // In an hour that comes twice, either may be meant.

@@ -40,7 +40,7 @@ public static class BenchReader
             Vessels = VesselReader.Read(fields, inUse, findings),
             People = fields.Whole("people", 1, 100) ?? 1,
             ShelfBears = ShelfBears(fields, findings),
-            Air = Air(fields),
+            Air = Air(fields, findings),
             Currency = currency?.Value,
             Labour = StockReader.Price(fields, "labour", findings),
             DisposalPrices = DisposalReader.Read(fields, findings),
@@ -88,13 +88,17 @@ public static class BenchReader
         return null;
     }
 
-    private static BenchAir? Air(Fields fields)
+    private static BenchAir? Air(Fields fields, List<Finding> findings)
     {
         if (fields.Nested("air", "'air'") is not { } table) return null;
         var room = table.Quantity("room", Dimension.OfVolume);
         var changes = table.Quantity("changes-per-hour", Dimension.None);
         var hood = table.YesNo("hood") ?? false;
         table.Finish();
-        return room is { Low: > 0 } r && changes is { Low: >= 0 } c ? new(Volume.FromCubicMeters(r.Middle), c.Middle, hood) : null;
+        if (room is { } space && !(space.Low > 0 && space.IsFinite))
+            findings.Add(Finding.Error("impossible-amount", $"a room of {Measurable.Text(space)} is no room", "give its volume, such as 60 m3", table.Entry("room")!.Key.Span));
+        if (changes is { } times && !(times.Low >= 0 && times.IsFinite))
+            findings.Add(Finding.Error("impossible-amount", $"air cannot be changed {Measurable.Text(times)} times an hour", "give 0 or more", table.Entry("changes-per-hour")!.Key.Span));
+        return room is { Low: > 0, IsFinite: true } r && changes is { Low: >= 0, IsFinite: true } c ? new(Volume.FromCubicMeters(r.Middle), c.Middle, hood) : null;
     }
 }

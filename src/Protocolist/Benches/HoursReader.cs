@@ -73,7 +73,10 @@ internal static class HoursReader
             }
 
             var from = ScalarReading.Time(text, part.AsSpan(0, at), findings);
-            var to = ScalarReading.Time(text, part.AsSpan(at + 4), findings);
+
+            // The end of the day is written as ISO 8601 has it; 00:00 means the same there.
+            var end = part.AsSpan(at + 4);
+            var to = end.Trim() is "24:00" ? LocalTime.Midnight : ScalarReading.Time(text, end, findings);
             if (from is { } f && to is { } t) yield return (f, t);
         }
     }

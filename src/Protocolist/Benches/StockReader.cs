@@ -14,6 +14,9 @@ namespace Protocolist.Benches;
 /// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
 internal static class StockReader
 {
+    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
+    private const int MostLeadDays = 3650;
+
     private static readonly (string Key, StockKind Kind)[] Kinds =
     [
         ("fluid", StockKind.Fluid),
@@ -126,23 +129,30 @@ internal static class StockReader
             var size = Amount(fields, "size", kind, findings);
             var price = fields.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
             if (price is not null) findings.AddRange(price.Findings);
-            var lead = fields.Quantity("lead", Dimension.OfTime);
+            var lead = LeadDays(fields, findings);
             fields.Finish();
-            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? LeadDays(time) : 0));
+            if (size is not null) packs.Add(new(size.Value, price?.Value, lead));
         }
 
         return packs.DrainToImmutable();
     }
 
-    /// <summary>Whole calendar days; a part of a day is a day.</summary>
-    public static int LeadDays(QuantityRange lead) => (int)Math.Clamp(Math.Ceiling(lead.High / 86400), 0, 36500);
+    /// <summary>Whole calendar days from the order to the day it is there; a part of a day is a day.</summary>
+    public static int LeadDays(Fields fields, List<Finding> findings)
+    {
+        if (fields.Quantity("lead", Dimension.OfTime) is not { } lead) return 0;
+        var days = Math.Ceiling(lead.High / 86400);
+        if (lead.Low >= 0 && days <= MostLeadDays) return (int)days;
+        findings.Add(Finding.Error("absurd-time", $"a supplier does not take {Measurable.Text(lead)}", "give the time from the order to the delivery, such as 5 d", fields.Entry("lead")!.Value.Span));
+        return 0;
+    }
 
     private static Amount? Amount(Fields fields, string key, AmountKind kind, List<Finding> findings)
     {
         var dimension = kind switch { AmountKind.Volume => Dimension.OfVolume, AmountKind.Mass => Dimension.OfMass, _ => Dimension.None };
         if (fields.Quantity(key, dimension) is not { } range) return null;
         var most = kind == AmountKind.Volume ? 1e3 : kind == AmountKind.Mass ? 1e6 : 1e9;
-        if (!range.IsPoint || range.High > most)
+        if (!range.IsPoint || Math.Abs(range.High) > most || kind == AmountKind.Count && range.Low != Math.Floor(range.Low))
         {
             findings.Add(Finding.Error("absurd-amount", string.Create(CultureInfo.InvariantCulture, $"'{key}' cannot be {Measurable.Text(range)}"), "give one amount that a bench can hold", fields.Entry(key)!.Value.Span));
             return null;

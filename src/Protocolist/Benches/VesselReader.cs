@@ -28,7 +28,7 @@ internal static class VesselReader
                 Lid = fields.Choice<VesselMaterial>("lid") ?? VesselMaterial.Unknown,
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
                 Price = fields.Scalar("price") is { } price ? Priced(price, findings) : null,
-                LeadDays = fields.Quantity("lead", Dimension.OfTime) is { } lead ? StockReader.LeadDays(lead) : 0,
+                LeadDays = StockReader.LeadDays(fields, findings),
                 LossPerYear = fields.Quantity("loses-a-year", Dimension.OfVolume) is { Low: >= 0 } loss ? Volume.FromCubicMeters(loss.Middle) : null,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
                 Pane = fields.Quantity("pane", Dimension.OfLength) is { } pane ? Length.FromMeters(pane.Middle) : null,

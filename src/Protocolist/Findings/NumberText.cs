@@ -9,6 +9,8 @@ internal static class NumberText
     /// <summary>No number needs more decimals to be told from its limit.</summary>
     private const int MostDecimals = 6;
 
+    private static readonly Unit Celsius = UnitTable.Get("degC");
+
     /// <summary>A bare number: <c>0.#</c>, <c>0 vs limit</c>, <c>times</c>; with up to six decimals where nothing is said.</summary>
     public static string Of(in Argument number, string format, in Message message)
     {
@@ -21,6 +23,7 @@ internal static class NumberText
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
+        if (format == "time") return TimeOfDay(argument.Quantity.Middle);
         var (plain, other) = Against(format, message);
         var space = plain.LastIndexOf(' ');
         if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Rounded(argument.Quantity.Middle, plain);
@@ -33,7 +36,9 @@ internal static class NumberText
     }
 
     private static Unit UnitOf(string symbol) =>
-        symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..])) : UnitTable.Get(symbol);
+        symbol == "°C" ? Celsius
+        : symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..]))
+        : UnitTable.Get(symbol);
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
     private static string Clock(double seconds)
@@ -41,6 +46,13 @@ internal static class NumberText
         var minutes = (long)Math.Ceiling((seconds / 60) - 1e-9);
         (long Count, string Unit)[] parts = [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")];
         return minutes <= 0 ? "no time" : Spelt(parts);
+    }
+
+    /// <summary>Time since midnight: <c>08:30</c>; the end of a day is <c>24:00</c>.</summary>
+    private static string TimeOfDay(double seconds)
+    {
+        var minutes = (int)(seconds / 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60:00}:{minutes % 60:00}");
     }
 
     private static string Spelt(IEnumerable<(long Count, string Unit)> parts) =>

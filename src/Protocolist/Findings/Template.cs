@@ -10,6 +10,7 @@ internal static class Template
     private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
     private static readonly OffsetDateTimePattern WithOffset = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<m>");
+    private static readonly OffsetDateTimePattern Zoned = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<g>");
     private static readonly LocalDatePattern WeekdayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd");
 
     /// <summary>The text with its places filled; a place without a fact stays empty.</summary>
@@ -41,7 +42,7 @@ internal static class Template
     {
         ArgumentKind.Number => NumberText.Of(argument, format, message),
         ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
-        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, _ => Weekday }).Format(argument.Moment),
+        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
         ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
         ArgumentKind.Money => argument.Money?.ToString() ?? "",
         ArgumentKind.Message => Cased(argument.Message.ToString(language), format),

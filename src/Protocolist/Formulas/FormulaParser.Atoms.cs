@@ -8,15 +8,29 @@ namespace Protocolist.Formulas;
 /// <summary>The smallest parts: numbers, names, calls, brackets.</summary>
 internal sealed partial class FormulaParser
 {
+    private static readonly Phrase UnfinishedFormula = new("unfinished-formula", "the formula stops too early");
+    private static readonly Phrase UnfinishedFormulaRemedy = new("unfinished-formula.remedy", "finish it");
+    private static readonly Phrase UnexpectedText = new("unexpected-text", "'{text}' cannot stand here");
+    private static readonly Phrase UnexpectedTextRemedy = new("unexpected-text.remedy", "a quantity, a name or a function is wanted");
+    private static readonly Phrase MissingQuote = new("missing-quote", "a quoted word is never closed");
+    private static readonly Phrase MissingQuoteRemedy = new("missing-quote.remedy", "add '\"'");
+    private static readonly Phrase UnknownValue = new("unknown-value", "'{name}' is not defined here");
+    private static readonly Phrase UnknownFunction = new("unknown-function", "there is no function '{name}'");
+    private static readonly Phrase TooManyArguments = new("too-many-arguments", "'{function}' takes {length}");
+    private static readonly Phrase TooManyArgumentsRemedy = new("too-many-arguments.remedy", "it is {signature}");
+    private static readonly Phrase WrongDimension2 = new("wrong-dimension.2", "'{parameter}' of '{function}' must be {wanted}, and this is {type}");
+    private static readonly Phrase TooFewArguments = new("too-few-arguments", "'{function}' needs {needed}");
+    private static readonly Phrase WrongDimension3 = new("wrong-dimension.3", "'{function}' {misfit}");
+
     private FormulaNode? Atom()
     {
         var start = _scan.At;
-        if (start == text.Length) return Fail("unfinished-formula", "the formula stops too early", "finish it", Math.Max(0, _scan.LastEnd() - 1), 1);
+        if (start == text.Length) return Fail("unfinished-formula", UnfinishedFormula, UnfinishedFormulaRemedy, Math.Max(0, _scan.LastEnd() - 1), 1);
         if (_scan.TrySymbol("(")) return Group(start);
         var first = text[start];
         if (char.IsAsciiDigit(first) || first == '.') return Number();
         if (first == '"') return Quoted();
-        return char.IsLetter(first) ? Named() : Fail("unexpected-text", $"'{QuantityText.Word(text, start)}' cannot stand here", "a quantity, a name or a function is wanted", start, 1);
+        return char.IsLetter(first) ? Named() : Fail("unexpected-text", UnexpectedText.With(("text", QuantityText.Word(text, start))), UnexpectedTextRemedy, start, 1);
     }
 
     private FormulaNode? Group(int start)
@@ -47,7 +61,7 @@ internal sealed partial class FormulaParser
     private FormulaNode? Quoted()
     {
         var close = text.IndexOf('"', _scan.At + 1);
-        if (close < 0) return Fail("missing-quote", "a quoted word is never closed", "add '\"'", _scan.At, 1);
+        if (close < 0) return Fail("missing-quote", MissingQuote, MissingQuoteRemedy, _scan.At, 1);
         var node = new WordNode(text[(_scan.At + 1)..close], FormulaType.OneOf(), _scan.At, close + 1 - _scan.At);
         _scan.At = close + 1;
         _scan.Skip();
@@ -59,8 +73,8 @@ internal sealed partial class FormulaParser
         var start = _scan.At;
         var name = _scan.Name();
         if (_scan.Peek() == '(') return Call(name, start);
-        if (scope.Names.TryGetValue(name, out var type)) return new NameNode(name, type, start, name.Length);
-        return Fail("unknown-value", $"'{Excerpt.Of(name)}' is not defined here", UnknownRemedy(name), start, name.Length);
+        if (scope.Names.TryGetValue(name, out var type)) return scope.NodeOf(name, type, start, name.Length);
+        return Fail("unknown-value", UnknownValue.With(("name", Excerpt.Of(name))), UnknownRemedy(name), start, name.Length);
     }
 
     private FormulaNode? Call(string name, int start)
@@ -68,7 +82,7 @@ internal sealed partial class FormulaParser
         if (!scope.Functions.TryGetValue(name, out var function))
         {
             Message remedy = scope.Names.ContainsKey(name) ? "it is a value; to multiply, put '*' before the bracket" : Suggestion.For(name, [.. scope.Functions.Keys]);
-            return Fail("unknown-function", $"there is no function '{Excerpt.Of(name)}'", remedy, start, name.Length);
+            return Fail("unknown-function", UnknownFunction.With(("name", Excerpt.Of(name))), remedy, start, name.Length);
         }
 
         if (!Enter(start)) return null;
@@ -93,13 +107,13 @@ internal sealed partial class FormulaParser
     {
         var parameter = index < function.Parameters.Length ? function.Parameters[index] : function.Repeats ? function.Parameters[^1] : null;
         if (parameter is null)
-            return Fail("too-many-arguments", $"'{function.Name}' takes {Count(function.Parameters.Length)}", $"it is {function.Signature}", Math.Min(_scan.At, text.Length - 1), 1);
+            return Fail("too-many-arguments", TooManyArguments.With(("function", function.Name), ("length", Count(function.Parameters.Length))), TooManyArgumentsRemedy.With(("signature", function.Signature)), Math.Min(_scan.At, text.Length - 1), 1);
         if (parameter.Type is { Kind: FormulaKind.Word } words) return WordOf(words, parameter.Name);
         var argument = Either();
         if (argument is null || parameter.Type is not { } wanted) return argument;
         return argument.Type.Kind == wanted.Kind && argument.Type.Dimension == wanted.Dimension
             ? argument
-            : Fail("wrong-dimension", $"'{parameter.Name}' of '{function.Name}' must be {wanted}, and this is {argument.Type}", $"it is {function.Signature}", argument);
+            : Fail("wrong-dimension", WrongDimension2.With(("parameter", parameter.Name), ("function", function.Name), ("wanted", wanted.ToString()), ("type", argument.Type.ToString())), TooManyArgumentsRemedy.With(("signature", function.Signature)), argument);
     }
 
     private FormulaNode? Typed(FormulaFunction function, ImmutableArray<FormulaNode> arguments, int start)
@@ -107,11 +121,11 @@ internal sealed partial class FormulaParser
         var length = _scan.LastEnd() - start;
         var needed = function.Parameters.Count(p => !p.Optional);
         if (arguments.Length < needed)
-            return Fail("too-few-arguments", $"'{function.Name}' needs {Count(needed)}", $"it is {function.Signature}", start, length);
+            return Fail("too-few-arguments", TooFewArguments.With(("function", function.Name), ("needed", Count(needed))), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
         var (type, misfit) = function.ResultType([.. arguments.Select(a => a.Type)]);
         return misfit is null
             ? new CallNode(function, arguments, type, start, length)
-            : Fail("wrong-dimension", $"'{function.Name}' {misfit}", $"it is {function.Signature}", start, length);
+            : Fail("wrong-dimension", WrongDimension3.With(("function", function.Name), ("misfit", misfit)), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
     }
 
     private static string Count(int arguments) => arguments switch { 0 => "no arguments", 1 => "one argument", _ => string.Create(CultureInfo.InvariantCulture, $"{arguments} arguments") };

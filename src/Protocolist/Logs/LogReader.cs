@@ -10,6 +10,8 @@ namespace Protocolist.Logs;
 /// <summary>Reads log files.</summary>
 public static class LogReader
 {
+    private static readonly Phrase UnknownWord2 = new("unknown-word.2", "'{sign}' is not one of the signs");
+
     private const int Format = 1;
 
     /// <summary>Reads a log from YAML.</summary>
@@ -55,8 +57,8 @@ public static class LogReader
             Signs = [.. fields.Texts("signs").Where(s => IsSign(s, findings)).Select(s => s.Value)],
             Place = fields.Scalar("place")?.Value ?? "",
             Used = fields.Quantity("used", Dimension.OfVolume) is { } used ? Volume.FromCubicMeters(used.Middle) : null,
-            Skipped = fields.Scalar("skipped")?.Value,
-            Note = fields.Scalar("note")?.Value ?? "",
+            Skipped = fields.Prose("skipped")?.Value,
+            Note = fields.Prose("note")?.Value ?? "",
             Where = step?.Span ?? fields.Span,
         };
         fields.Finish();
@@ -67,7 +69,7 @@ public static class LogReader
     {
         var known = Protocols.WatchWords.Signs.Select(s => s.Word).ToList();
         if (known.Contains(sign.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(sign.Value)}' is not one of the signs", Suggestion.For(sign.Value, known), sign.Span));
+        findings.Add(Finding.Error("unknown-word", UnknownWord2.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, known), sign.Span));
         return false;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -18,6 +19,13 @@ internal static class CareWriting
     /// <summary>How far ahead dates are listed; after that the rhythm alone goes on. The project's choice.</summary>
     private const int HorizonYears = 10;
 
+    private static readonly Phrase Renew = new("care-renew", "renew the {closure}");
+    private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
+    private static readonly Phrase TestStrength = new("care-test-strength", "test the strength, all jars or a sample: {strength:0} %vol is wanted");
+
+    // 6.5 to 7.5: common practice.
+    private static readonly Phrase TestPh = new("care-test-ph", "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid");
+
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
         var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
@@ -34,22 +42,26 @@ internal static class CareWriting
     private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench)
     {
         int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
-        if (closed is not { } on) return new(rule.Title, null, months, rule.Source) { Id = rule.Id };
+        if (closed is not { } on) return new(rule.Title.ToString(), null, months, rule.Source) { Id = rule.Id };
         var dates = CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening);
-        return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
+        return new(rule.Title.ToString(), dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
     }
 
     /// <summary>The rounds that the protocol itself asks for.</summary>
     private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
     {
-        if (step.Work is SealWork { Renew: { } renewed } && Months(renewed) is { } renew)
-            yield return new($"{step.Id}-renew", $"renew the {(step.Work is SealWork { Closure.Length: > 0 } given ? given.Closure : "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        if (step.Work is SealWork { Renew: { } renewed } seal && Months(renewed) is { } renew)
+        {
+            var what = Renew.With(("closure", seal.Closure.Length > 0 ? seal.Closure : "closure"));
+            yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        }
+
         if (step.Work is not CareWork care) yield break;
-        var look = step.Stage.Texts("look-for");
-        var what = look.Length > 0 ? $"{step.Title}: {string.Join("; ", look)}" : step.Title.ToString();
+        var look = step.Stage.LookFor;
+        var round = look.Length > 0 ? Look.With(("title", step.Title), Argument.Messages("look", look)) : step.Title;
         var every = Months(care.Every);
-        if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
-        if (every is { } months) yield return new(step.Id, what, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
+        if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
+        if (every is { } months) yield return new(step.Id, round, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
     }
 
     /// <summary>Whether a usual round is missing from the protocol's own.</summary>
@@ -84,8 +96,8 @@ internal static class CareWriting
         ? usual
         : draft.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid switch
         {
-            { IsAlcohol: true } fluid => usual with { Title = FormattableString.Invariant($"test the strength, all jars or a sample: {fluid.AlcoholVolumePercent:0} %vol is wanted") },
-            { HasFormaldehyde: true } => usual with { Title = "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid" }, // common practice
+            { IsAlcohol: true } fluid => usual with { Title = TestStrength.With(("strength", fluid.AlcoholVolumePercent)) },
+            { HasFormaldehyde: true } => usual with { Title = TestPh },
             _ => usual,
         };
 

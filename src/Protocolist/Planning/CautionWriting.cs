@@ -27,7 +27,7 @@ internal static class CautionWriting
         {
             var own = ImmutableArray.CreateBuilder<Message>();
             if (first) Say(Animal(draft));
-            Say(step.Stage.Texts("cautions").Select(Message.Text));
+            Say(step.Stage.Cautions);
             if (step.Fluid is { IsWater: false } fluid && fluids.Add(fluid.Name)) Say([.. FluidCautions.Of(fluid), FluidCautions.Deference]);
             Say(Mixing(step, recipes));
             Say(Work(step));
@@ -47,7 +47,7 @@ internal static class CautionWriting
     }
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
-    private static IEnumerable<Message> Animal(Draft draft) => draft.Protocol.Cautions.Select(Message.Text)
+    private static IEnumerable<Message> Animal(Draft draft) => draft.Prepared.Cautions
         .Concat(draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text)));
 
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>

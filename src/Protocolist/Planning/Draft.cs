@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -13,8 +14,10 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Planning;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
-internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+internal sealed record Draft(BodyMeasure Body, PreparedProtocol Prepared, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
 {
+    public Protocol Protocol => Prepared.Protocol;
+
     /// <summary>How long the body takes to be fixed to the core as it is cut and injected; null where nothing fixes it, or too cold or warm to say.</summary>
     public BodyFixation? Fixation { get; init; }
 }
@@ -28,17 +31,23 @@ internal sealed record Progress(Instant? Begun, Instant? Ended);
 internal sealed record DuringSoak(string Soak, Duration SoaksOn);
 
 /// <summary>One step in the making.</summary>
-internal sealed record DraftStep(StageDefinition Stage)
+internal sealed record DraftStep(PreparedStage Stage)
 {
+    /// <summary>A step of a stage that no protocol has.</summary>
+    public DraftStep(StageDefinition stage)
+        : this(PreparedStage.From(stage))
+    {
+    }
+
     public string Id => Stage.Id;
 
     public StageKind Kind => Stage.Kind;
 
     /// <summary>What it is called: the protocol's words, or those of a remedy.</summary>
-    public Message Title { get; init; } = Message.Text(Stage.Title);
+    public Message Title { get; init; } = Stage.Title;
 
     /// <summary>How it is done, in the protocol's words or those of a remedy; empty where neither says more than the work itself.</summary>
-    public Message How { get; init; } = Message.Text(Stage.Text("how") ?? "");
+    public Message How { get; init; } = Stage.How;
 
     public Duration Least { get; init; }
 

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -12,15 +13,15 @@ namespace Protocolist.Planning;
 /// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
-    public static Checked<Plan> Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, found);
         ImmutableArray<Finding> findings = [.. Sorted(AllChecks.Review(review))];
-        return new(review.Plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings);
+        return (new(review.Plan with { Findings = findings }, findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>
-    public static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;

@@ -28,10 +28,10 @@ internal static class StepWriting
         Cuts = step.Cuts,
         Work = step.Work,
         How = step.How,
-        Note = Message.Text(step.Stage.Text("note") ?? ""),
+        Note = step.Stage.Note,
         Fitted = step.Vessel,
         Liquid = step.Fluid,
-        LookFor = [.. LookFor(step)],
+        LookFor = step.Stage.LookFor,
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
         Materials = step.Materials,
         Cautions = cautions.GetValueOrDefault(step.Id, []),
@@ -46,19 +46,4 @@ internal static class StepWriting
         Because = step.Because,
         MostInspections = step.Inspections.Length,
     };
-
-    private static readonly Phrase Sign = new("watch.sign", "{sign} ({meaning}): {action}");
-
-    private static IEnumerable<Message> LookFor(DraftStep step)
-    {
-        foreach (var text in step.Stage.Texts("look-for")) yield return Message.Text(text);
-        if (step.Watch is not { } watch) yield break;
-        foreach (var (sign, remedy) in watch.Signs)
-        {
-            yield return Sign.With(
-                ("sign", sign),
-                ("meaning", Array.Find(WatchWords.Signs, s => s.Word == sign).Meaning),
-                ("action", Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning));
-        }
-    }
 }

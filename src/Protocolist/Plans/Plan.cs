@@ -34,7 +34,18 @@ public sealed record Plan
     public PlanWishes? Wishes { get; init; }
 
     /// <summary>Whether work may begin: no finding is an error.</summary>
-    public bool Startable { get; init; }
+    public bool Startable
+    {
+        get
+        {
+            foreach (var finding in Findings)
+            {
+                if (finding.Severity == Severity.Error) return false;
+            }
+
+            return true;
+        }
+    }
 
     /// <summary>When the first step begins; null where no time could be found.</summary>
     [JsonConverter(typeof(OffsetDateTimeJson))]

@@ -36,7 +36,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     public Expression? ReadFluid(DocumentNode node, string what)
     {
         if (node is not ScalarNode scalar) return Read(node, what, FormulaType.OneOf());
-        if (scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word) return Constant(scalar, new NameNode(scalar.Value, type, 0, scalar.Value.Length));
+        if (scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word) return Constant(scalar, scope.NodeOf(scalar.Value, type, 0, scalar.Value.Length));
         if (scalar.Value.StartsWith("choice.", StringComparison.Ordinal))
             return Fault("unknown-value", $"'{scalar.Value}' is not defined here", Suggestion.For(scalar.Value, [.. scope.Names.Keys]), scalar.Span);
         return Constant(scalar, new WordNode(scalar.Value, FormulaType.OneOf(), 0, scalar.Value.Length));
@@ -48,7 +48,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
         if (node is not ScalarNode scalar) return Read(node, what, FormulaType.OneOf(words));
         if (words.Contains(scalar.Value)) return Constant(scalar, new WordNode(scalar.Value, FormulaType.OneOf(words), 0, scalar.Value.Length));
         return scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word && type.Words.All(words.Contains)
-            ? Constant(scalar, new NameNode(scalar.Value, type, 0, scalar.Value.Length))
+            ? Constant(scalar, scope.NodeOf(scalar.Value, type, 0, scalar.Value.Length))
             : Fault("unknown-word", $"'{scalar.Value}' is not one of the words for {what}", Suggestion.For(scalar.Value, words), scalar.Span);
     }
 

@@ -23,8 +23,8 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
             if (table.Nested(entry.Key.Value, $"the check '{entry.Key.Value}'") is not { } fields) continue;
             var when = fields.Entry("when") is { } condition ? reader.Read(condition.Value, "'when'", FormulaType.Truth) : Missing(fields, entry, "when");
             var severity = fields.Word("severity", Words) ?? (fields.Entry("severity") is null ? "warning" : null);
-            var message = fields.Required("message")?.Value;
-            var remedy = fields.Required("remedy")?.Value;
+            var message = fields.RequiredProse("message")?.Value;
+            var remedy = fields.RequiredProse("remedy")?.Value;
             var source = fields.Entry("source") is { } cited ? book.Cite(cited.Value) : "";
             fields.Finish();
             if (when is not null && severity is not null && message is not null && remedy is not null && source is not null)
@@ -46,7 +46,7 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
         {
             if (table.Nested(entry.Key.Value, $"the severity of '{entry.Key.Value}'") is not { } fields) continue;
             var severity = fields.Required("as") is null ? null : fields.Word("as", Words);
-            var because = fields.Required("because")?.Value;
+            var because = fields.RequiredProse("because")?.Value;
             fields.Finish();
             if (severity is not null && because is not null) changes.Add(new(entry.Key.Value, Weight(severity), because, entry.Key.Span));
         }

@@ -24,18 +24,21 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
         foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
+        var slots = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var name in SpecimenScope.Names.Select(n => n.Name).Concat(choices.Select(c => "choice." + c.Name))) slots.TryAdd(name, slots.Count);
         var scope = new FormulaScope(names, functions)
         {
+            Slots = slots,
             Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
         };
-        var (values, failed) = Values(fields, scope, names, book, findings);
+        var (values, failed) = Values(fields, scope, names, slots, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
         var house = new HouseCheckReader(book, findings);
         var checks = house.Checks(fields, scope, stages);
         var severities = HouseCheckReader.Severities(fields);
         var examples = new ExampleReader(choices, new(() => NamesIn(root)), book, findings).Read(fields.List("examples"), values, stages);
-        var summary = fields.Scalar("summary")?.Value ?? "";
-        var cautions = fields.Texts("cautions");
+        var summary = fields.Prose("summary")?.Value ?? "";
+        var cautions = fields.Paragraphs("cautions");
         if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
         fields.Finish(RenamedKeys.OfProtocols);
 
@@ -87,7 +90,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         {
             foreach (var entry in table.Entries)
             {
-                if (table.Required(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
+                if (table.RequiredProse(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
             }
         }
 
@@ -111,7 +114,8 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         return choices.DrainToImmutable();
     }
 
-    private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, SourceBook book, List<Finding> findings)
+    private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(
+        Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, Dictionary<string, int> slots, SourceBook book, List<Finding> findings)
     {
         if (fields.Nested("values", "'values'") is not { } table) return ([], []);
         var values = ImmutableArray.CreateBuilder<ValueDefinition>();
@@ -127,6 +131,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
             }
 
             names[name] = expression.Type;
+            slots.TryAdd(name, slots.Count);
             values.Add(new(name, expression, SourceOf(entry, book), NoteOf(entry), entry.Key.Span));
         }
 

@@ -8,9 +8,6 @@ internal sealed record StageDefinition(StageKind Kind, string Id, ImmutableArray
 {
     public string Title => Text("title") ?? Id;
 
-    /// <summary>What it declares to see to besides.</summary>
-    public Coverage Covers { get; init; }
-
     /// <summary>Where its numbers come from; empty where nothing is said.</summary>
     public string Source => Text("source") ?? "";
 

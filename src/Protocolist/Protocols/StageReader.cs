@@ -54,8 +54,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
         named.Finish(RenamedKeys.OfStages);
         if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
-        var stage = new StageDefinition(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
-        return stage with { Covers = CoverageWords.Of(stage.Texts("covers")) };
+        return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
     }
 
     private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)
@@ -81,7 +80,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
     private TextSetting? Texts(string key, MappingEntry entry)
     {
-        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Texts(key);
+        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Paragraphs(key);
         return texts.IsEmpty ? null : new(key, [.. texts.Select(t => t.Value)], entry.Key.Span);
     }
 

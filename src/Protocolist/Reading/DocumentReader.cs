@@ -12,6 +12,9 @@ namespace Protocolist.Reading;
 /// </summary>
 internal sealed class DocumentReader
 {
+    /// <summary>Longer than any key of ours or of an author's own.</summary>
+    private const int LongestKey = 200;
+
     private readonly string _file;
     private readonly ReadingLimits _limits;
     private readonly TextLines _lines;
@@ -121,7 +124,12 @@ internal sealed class DocumentReader
         var lead = plain ? 0 : 1;
         var isOneRun = span.Line == span.EndLine && span.EndColumn - span.Column == scalar.Value.Length + (2 * lead);
         var value = plain && scalar.Value is "~" or "null" ? "" : scalar.Value;
-        return new(value, lead, isOneRun, span);
+        var node = new ScalarNode(value, lead, isOneRun, span);
+
+        // An escape such as "\e" brings in what the text itself must not hold.
+        var unfit = ShownText.FirstUnfit(value);
+        if (unfit >= 0) _findings.Add(TextLines.Unfit(value[unfit], node.Part(unfit, 1)));
+        return unfit < 0 ? node : node with { Value = ShownText.Lines(value) };
     }
 
     private SequenceNode Sequence(SequenceStart start, int depth)
@@ -155,6 +163,12 @@ internal sealed class DocumentReader
 
             // The parser places a value that is left out somewhere on the next line; its key is where a person looks.
             if (value is ScalarNode { IsEmpty: true } left && left.Span.EndColumn == left.Span.Column) value = left with { Span = key.Span };
+            if (key.Value.Length > LongestKey || key.Value.AsSpan().ContainsAny('\n', '\t'))
+            {
+                _findings.Add(Finding.Error("key-not-a-word", "a key must be a short word on one line", "check for a missing quote or bracket", key.Span));
+                continue;
+            }
+
             if (seen.TryAdd(key.Value, key.Span)) entries.Add(new(key, value));
             else _findings.Add(Finding.Error("duplicate-key", $"'{Excerpt.Of(key.Value)}' stands here twice; the first is on line {seen[key.Value].Line.ToString(CultureInfo.InvariantCulture)}", "keep one of them", key.Span));
         }

@@ -12,6 +12,12 @@ namespace Protocolist.Reading;
 /// </summary>
 internal sealed class Fields(MappingNode mapping, string what, List<Finding> findings)
 {
+    /// <summary>Longer than any name, place or number; a name of that length is not read, it is a fault.</summary>
+    private const int LongestLine = 1_000;
+
+    /// <summary>Three printed pages.</summary>
+    private const int LongestProse = 10_000;
+
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
     public SourceSpan Span => mapping.Span;
@@ -35,8 +41,26 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         return mapping.Find(key) is { } entry && entry.Value is not ScalarNode { IsEmpty: true } ? entry : null;
     }
 
-    /// <summary>The text of that key, or null where absent or not a text.</summary>
-    public ScalarNode? Scalar(string key)
+    /// <summary>The text of that key, on one line; null where absent, not a text, or not one line.</summary>
+    public ScalarNode? Scalar(string key) => Single(key) is { } scalar ? OneLine(scalar, key) : null;
+
+    /// <summary>The text of that key, which may run over several lines; null where absent, not a text, or far too long.</summary>
+    public ScalarNode? Prose(string key) => Single(key) is { } scalar ? Prose(scalar, key) : null;
+
+    /// <summary>As <see cref="Scalar"/>, with a finding where absent.</summary>
+    public ScalarNode? Required(string key) => IsThere(key) ? Scalar(key) : null;
+
+    /// <summary>As <see cref="Prose(string)"/>, with a finding where absent.</summary>
+    public ScalarNode? RequiredProse(string key) => IsThere(key) ? Prose(key) : null;
+
+    private bool IsThere(string key)
+    {
+        if (Entry(key) is not null) return true;
+        findings.Add(Finding.Error("missing-key", Needs(key), $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
+        return false;
+    }
+
+    private ScalarNode? Single(string key)
     {
         if (Entry(key) is not { } entry) return null;
         if (entry.Value is ScalarNode scalar) return scalar;
@@ -44,13 +68,28 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         return null;
     }
 
-    /// <summary>As <see cref="Scalar"/>, with a finding where absent.</summary>
-    public ScalarNode? Required(string key)
+    /// <summary>A number, a name or a place stands on one line, or it could pass for lines of a sheet that say something else.</summary>
+    private ScalarNode? OneLine(ScalarNode scalar, string key)
     {
-        if (Entry(key) is not null) return Scalar(key);
-        findings.Add(Finding.Error("missing-key", Needs(key), $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
+        // Text folded under its key ends with a line break that nobody wrote.
+        var value = scalar.Value.AsSpan().TrimEnd('\n');
+        var isLine = value.IndexOfAny('\n', '\t') < 0;
+        if (isLine && value.Length <= LongestLine) return value.Length == scalar.Value.Length ? scalar : scalar with { Value = value.ToString() };
+        findings.Add(isLine
+            ? TooLong(key, LongestLine, scalar)
+            : Finding.Error("not-one-line", $"a line break or a tab stands in '{key}'", "write it on one line", scalar.Span));
         return null;
     }
+
+    private ScalarNode? Prose(ScalarNode scalar, string key)
+    {
+        if (scalar.Value.Length <= LongestProse) return scalar;
+        findings.Add(TooLong(key, LongestProse, scalar));
+        return null;
+    }
+
+    private static Finding TooLong(string key, int most, ScalarNode scalar) =>
+        Finding.Error("text-too-long", string.Create(CultureInfo.InvariantCulture, $"'{key}' has {scalar.Value.Length} characters; {most} is the most"), "shorten it", scalar.Span);
 
     private string Needs(string key) => $"{what} needs '{key}'";
 
@@ -64,14 +103,19 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         null => [],
     };
 
-    /// <summary>A list of texts.</summary>
-    public ImmutableArray<ScalarNode> Texts(string key)
+    /// <summary>A list of texts, each on one line.</summary>
+    public ImmutableArray<ScalarNode> Texts(string key) => Texts(key, OneLine);
+
+    /// <summary>A list of texts, each of which may run over several lines.</summary>
+    public ImmutableArray<ScalarNode> Paragraphs(string key) => Texts(key, Prose);
+
+    private ImmutableArray<ScalarNode> Texts(string key, Func<ScalarNode, string, ScalarNode?> read)
     {
         var texts = ImmutableArray.CreateBuilder<ScalarNode>();
         foreach (var item in List(key))
         {
-            if (item is ScalarNode scalar) texts.Add(scalar);
-            else findings.Add(Finding.Error("not-a-text", $"each item of '{key}' must be one value", "write one value an item", item.Span));
+            if (item is ScalarNode scalar && read(scalar, key) is { } text) texts.Add(text);
+            else if (item is not ScalarNode) findings.Add(Finding.Error("not-a-text", $"each item of '{key}' must be one value", "write one value an item", item.Span));
         }
 
         return texts.DrainToImmutable();

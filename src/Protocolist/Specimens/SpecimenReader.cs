@@ -76,7 +76,7 @@ public static class SpecimenReader
             CollectedBy = fields.Scalar("collected-by")?.Value,
             Permits = [.. fields.Texts("permits").Select(p => p.Value)],
             IntendedUse = fields.Choice<IntendedUse>("intended-use"),
-            Notes = fields.Scalar("notes")?.Value,
+            Notes = fields.Prose("notes")?.Value,
         };
         fields.Entry("format");
         fields.Finish();

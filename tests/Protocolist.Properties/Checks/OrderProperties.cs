@@ -27,17 +27,17 @@ public class OrderProperties
     [Fact]
     public void Order_of_protocol_files_and_of_the_entries_in_them_changes_no_finding()
     {
-        var shelves = Enumerable.Range(1, 3).Select(seed => Shelf.Of([Shuffled(Files.Select(f => Shuffled(f, new(seed))), new(seed))])).ToList();
-        Assert.All(shelves, s => Assert.Equal(Words(Bundled.Findings), Words(s.Findings)));
+        var shelves = Enumerable.Range(1, 3).Select(seed => new Planner(Shelf.Of([Shuffled(Files.Select(f => Shuffled(f, new(seed))), new(seed))]))).ToList();
+        Assert.All(shelves, s => Assert.Equal(Words(Bundled.Findings), Words(s.Shelf.Findings)));
         Prop.ForAll(PlanCases.Over(Bundled), Seeds, (made, seed) =>
-            Same(made.Made.Findings, Planner.Plan(made.Request with { Shelf = shelves[seed % shelves.Count] }).Findings)).Try(60);
+            Same(made.Made.Findings, shelves[seed % shelves.Count].Plan(made.Request).Findings)).Try(60);
     }
 
     [Fact]
     public void Order_of_the_entries_of_specimen_and_bench_changes_no_finding() =>
         Prop.ForAll(PlanCases.Over(Bundled), made =>
         {
-            var other = new PlanCase(made.SpecimenFile.Reversed(), made.BenchFile, Bundled, made.Request.Start, made.Request.Choices, made.Turn);
+            var other = new PlanCase(made.SpecimenFile.Reversed(), made.BenchFile, made.Planner, made.Request.Start, made.Request.Choices, made.Turn);
             return Same(made.Made.Findings, other.Made.Findings);
         }).Try(60);
 

@@ -1,10 +1,12 @@
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -35,21 +37,10 @@ internal static class ReviewCases
     /// <summary>Plans over the bundled protocols with up to eight things wrong with them.</summary>
     public static Arbitrary<ReviewCase> Spoilt { get; } = Arb.From(
         from made in PlanCases.Over(Bundled).Generator
-        where Of(made.Request) is not null
+        let review = made.Planner.Make(made.Request).Review
+        where review is not null
         from spoilers in Gen.Elements(Spoilers.ToArray()).SelectMany(one => one).ListOf()
-        select spoilers.Take(8).Aggregate(Of(made.Request)!, (plan, spoil) => spoil(plan)));
-
-    /// <summary>The case behind a plan; null where none was made.</summary>
-    public static ReviewCase? Of(PlanRequest request)
-    {
-        var measured = MeasurePass.Run(request.Specimen);
-        if (measured.Value is null || SelectPass.Run(measured.Value, request.Shelf).Value is not { } protocol) return null;
-        var drafted = DraftPass.Run(measured.Value, protocol, request.Bench, request.Choices);
-        if (drafted.Value is null) return null;
-        var provisioned = ProvisionPass.Run(drafted.Value, request.Bench, request.Start.Date, request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start));
-        return ReviewPass.Case(scheduled, provisioned, request.Bench, [.. measured.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-    }
+        select spoilers.Take(8).Aggregate(review, (plan, spoil) => spoil(plan)));
 
     /// <summary>The plan with its steps changed.</summary>
     public static ReviewCase Each(this ReviewCase plan, Func<ReviewStep, bool> which, Func<ReviewStep, ReviewStep> change) =>

@@ -15,7 +15,7 @@ public class PlanProperties
     /// <summary>Generated protocols, each alone on its shelf.</summary>
     private static readonly Arbitrary<PlanCase> Generated = Arb.From(
         ProtocolGenerator.Valid.Generator.SelectMany(p => PlanCases.Over(Shelf.Of([[p.Source]])).Generator),
-        c => PlanCases.Over(c.Request.Shelf).Shrinker(c));
+        c => PlanCases.Over(c.Planner.Shelf).Shrinker(c));
 
     [Theory]
     [MemberData(nameof(Invariants))]

@@ -168,13 +168,13 @@ public class RevisionProperties
 
     private static WorkLog Log(FileSketch log) => Read(LogReader.Read(log.Source, Bench.Opening.Zone));
 
-    private static Revision Revise(Plan plan, FileSketch log) => Read(Reviser.Revise(plan, Log(log), Bundled, Bench));
+    private static Revision Revise(Plan plan, FileSketch log) => Read(new Planner(Bundled).Revise(plan, Log(log), new PreparedBench(Bench)));
 
     private static Plan PlanOf(string group, string measures, string keeping)
     {
         var specimen = Read(SpecimenReader.Read(new("s.yaml", $"format: 1\nspecimen: T-1\ngroup: {group}\n{measures}\nfound-on: 2027-02-28\nwhere: an invented shore\nhow-obtained: found dead\ncollected-by: I. Varga\n")));
         var choices = keeping.Length == 0 ? ImmutableSortedDictionary<string, string>.Empty : ImmutableSortedDictionary<string, string>.Empty.Add("keeping", keeping);
-        return Read(Planner.Plan(new(specimen, Bundled, Bench, new LocalDateTime(2027, 3, 1, 9, 0)) { Choices = choices }));
+        return Read(new Planner(Bundled).Plan(new(specimen, Bench, new LocalDateTime(2027, 3, 1, 9, 0)) { Choices = choices }));
     }
 
     private static T Read<T>(Checked<T> read)

@@ -1,5 +1,7 @@
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Properties.Scheduling;
@@ -21,10 +23,10 @@ public class ScheduleProperties
         var clashing = Clash.Smallest(problem.Graph, horizon).Limits.ConvertAll(l => l.Text);
 
         Assert.False(CanHold(clashing));
-        foreach (var limit in clashing) Assert.True(CanHold([.. clashing.Where(c => c != limit)]), limit);
+        foreach (var limit in clashing) Assert.True(CanHold([.. clashing.Where(c => c != limit)]), limit.ToString());
 
-        bool CanHold(List<string> texts) =>
-            problem.WithGraph(all.Where(l => !texts.Contains(l.Text)).Aggregate(problem.Graph, (g, l) => l.Without(g))).AllSchedules().Any();
+        bool CanHold(List<Message> texts) =>
+            problem.WithGraph(problem.Graph.With(all.Where(l => !texts.Contains(l.Text)).Select(l => l.Without))).AllSchedules().Any();
     }
 
     [Property(MaxTest = 500, Arbitrary = [typeof(SmallChains)])]
@@ -42,7 +44,7 @@ public class ScheduleProperties
     public void Plans_on_a_shared_bench_never_take_more_than_there_is(SmallProblem[] problems)
     {
         if (problems.Length == 0) return;
-        var hours = problems[0].WithOpenings([(0, SmallProblem.Length)]).Horizon.Hours;
+        var hours = OpenMinutes.Of(problems[0].WithOpenings([(0, SmallProblem.Length)]).Hours);
         var bench = SharedBench.Earliest(problems.Select(p => p.Graph), hours, SmallProblem.At(0), Bookings.Of(("tub", 2), ("person", 1))).ToList();
 
         Assert.Equal(problems.Length, bench.Count);

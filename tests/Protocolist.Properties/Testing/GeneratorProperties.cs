@@ -60,7 +60,7 @@ public class GeneratorProperties
     {
         var served = SpecimenGenerator.Valid(Bundled).Generator.Some(30 * Bundled.Protocols.Length, 50)
             .Select(f => BodyMeasure.Of(SpecimenReader.Read(f.Source).Value!).Value).OfType<BodyMeasure>()
-            .Select(b => SelectPass.Run(b, Bundled).Value?.Id).ToHashSet();
+            .Select(b => Protocolist.Planning.Selecting.SelectPass.Run(b, new(Bundled)).Value?.Id).ToHashSet();
 
         Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, served));
     }

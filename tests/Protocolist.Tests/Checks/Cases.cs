@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -94,11 +96,7 @@ internal static class Cases
     {
         var shelf = Shelf.Of([new SourceText("trial.yaml", rules)]);
         Assert.Empty(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        var measured = MeasurePass.Run(specimen);
-        var draft = DraftPass.Run(measured.Value!, shelf.Find("trial")!, bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), Protocolist.Plans.PlanWishes.None);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
-        return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
+        return new Planner(shelf).Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0)), shelf.Protocols[0]).Review!;
     }
 
     public static ReviewCase Step(this ReviewCase plan, string id, Func<ReviewStep, ReviewStep> change) =>

@@ -33,11 +33,17 @@ public sealed class Tool : IDisposable
         return path;
     }
 
+    /// <summary>Where the built program is.</summary>
+    public static string Program => Repository.Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
+
     /// <summary>Calls the command line in this process.</summary>
-    public Run Run(params string[] words)
+    public Run Run(params string[] words) => RunWith("", words);
+
+    /// <summary>Calls it with a text on its standard input.</summary>
+    public Run RunWith(string input, params string[] words)
     {
         var (output, error) = (new StringWriter { NewLine = "\n" }, new StringWriter { NewLine = "\n" });
-        var call = Task.Run(() => CommandLine.Run(words, new() { Folder = Folder, Output = output, Error = error }));
+        var call = Task.Run(() => CommandLine.Run(words, new() { Folder = Folder, Input = () => new MemoryStream(Encoding.UTF8.GetBytes(input)), Output = output, Error = error }));
         Assert.True(call.Wait(Patience), "the tool does not end");
         return Told(new(call.Result, output.ToString(), error.ToString()));
     }
@@ -61,6 +67,9 @@ public sealed class Tool : IDisposable
         return Told(new(EndOf(process), line ?? "", error.GetAwaiter().GetResult()));
     }
 
+    /// <summary>Starts the built program, for a test that does something to it while it runs.</summary>
+    public Process Begin(params string[] words) => Begin([], words);
+
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
     private static int EndOf(Process process)
@@ -79,8 +88,7 @@ public sealed class Tool : IDisposable
 
     private Process Begin((string Name, string Value)[] variables, string[] words)
     {
-        var program = Repository.Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
-        var start = new ProcessStartInfo(program, words)
+        var start = new ProcessStartInfo(Program, words)
         {
             WorkingDirectory = Folder,
             RedirectStandardOutput = true,

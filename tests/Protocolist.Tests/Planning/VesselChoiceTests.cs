@@ -13,8 +13,7 @@ public class VesselChoiceTests
     private static string Box(string id, string inside, int count = 1, string more = "") =>
         $"  - {{id: {id}, name: {id}, inside: {{{inside}}}, wall: polypropylene, lid: polypropylene, closure: snap-lid, count: {count}{more}}}\n";
 
-    private static Plan Of(Specimen specimen, string vessels, string stage = "stage: immerse, fluid: formalin 10 %, ratio: 3, last: 24 h", string more = "", PlanWishes? wishes = null) => Planner.Plan(
-        new(specimen, Shelf(("one", $"{{group: {specimen.Group}}}", $"stages:\n  - {{{stage}, id: it}}\n  - {{stage: house, id: house, fluid: formalin 10 %, ratio: 2}}\n")), PlanFixture.Bench($"zone: UTC\n{more}vessels:\n{vessels}"), Monday) { Wishes = wishes ?? PlanWishes.None }).Value!;
+    private static Plan Of(Specimen specimen, string vessels, string stage = "stage: immerse, fluid: formalin 10 %, ratio: 3, last: 24 h", string more = "", PlanWishes? wishes = null) => new Planner(Shelf(("one", $"{{group: {specimen.Group}}}", $"stages:\n  - {{{stage}, id: it}}\n  - {{stage: house, id: house, fluid: formalin 10 %, ratio: 2}}\n"))).Plan(new(specimen, PlanFixture.Bench($"zone: UTC\n{more}vessels:\n{vessels}"), Monday) { Wishes = wishes ?? PlanWishes.None }).Value!;
 
     private static readonly Specimen Stoat = Mammal("206 g") with { HeadBodyLength = Length.FromCentimeters(24), TotalLength = Length.FromCentimeters(32) };
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Planning.Drafting;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
@@ -13,6 +14,8 @@ namespace Protocolist.Tests.Protocols;
 public class BundledProtocolsTests
 {
     private static readonly Shelf Shelf = Shelf.Bundled();
+
+    private static readonly Protocolist.Planning.Selecting.ClassIndex Index = new(Shelf);
 
     /// <summary>Those that serve specimens; the rest is only extended.</summary>
     private static readonly ImmutableArray<Protocol> Classes = [.. Shelf.Protocols.Where(p => p.IsForSpecimens)];
@@ -49,7 +52,7 @@ public class BundledProtocolsTests
     {
         foreach (var example in Shelf.Find(id)!.Examples)
         {
-            var selected = SelectPass.Run(Body(example, id), Shelf);
+            var selected = Protocolist.Planning.Selecting.SelectPass.Run(Body(example, id), Index);
             Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message.ToString()))));
         }
     }
@@ -71,7 +74,7 @@ public class BundledProtocolsTests
     {
         var protocol = Shelf.Find(id)!;
         if (TaxonGroups.Find(protocol.Class.Group) is not { IsGelatinous: true }) return;
-        var draft = DraftPass.Run(Body(protocol.Examples[0], id), protocol, Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
+        var draft = DraftPass.Run(Body(protocol.Examples[0], id), new(protocol), Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
         Assert.DoesNotContain(draft.Steps, s => s.Fluid is { IsAlcohol: true });
     }
 
@@ -96,7 +99,7 @@ public class BundledProtocolsTests
     public void A_size_on_a_boundary_belongs_to_one_class(string group, string size, string id)
     {
         var specimen = SpecimenReader.Read(new("test", $"format: 1\nspecimen: S\ngroup: {group}\n{size}\n")).Value!;
-        var selected = SelectPass.Run(BodyMeasure.Of(specimen).Value!, Shelf);
+        var selected = Protocolist.Planning.Selecting.SelectPass.Run(BodyMeasure.Of(specimen).Value!, Index);
         Assert.Equal(id, selected.Value?.Id);
     }
 

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using Protocolist.Tests.Planning.Provisioning;
@@ -77,7 +78,7 @@ public partial class HtmlSheetTests
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\"><img src=x onerror=alert(1)>")]
     [InlineData("' onmouseover='x")]
-    [InlineData("a\0b\u001b[31m\r\nc")]
+    [InlineData("a\0b\u001b[31m\u202E\u2066\nc")]
     [InlineData("]]></style><b>&amp;")]
     public void A_hostile_name_is_text(string name)
     {
@@ -85,14 +86,14 @@ public partial class HtmlSheetTests
         var page = HtmlSheet.Write(plan);
         var tree = Tree(page);
         Assert.Equal(Tree(Page).Descendants().Select(e => e.Name.LocalName).Distinct().Order(), tree.Descendants().Select(e => e.Name.LocalName).Distinct().Order());
-        Assert.DoesNotContain(page, c => char.IsControl(c) && c != '\n');
-        Assert.Equal(string.Concat(name.Select(c => char.IsControl(c) && c != '\n' ? ' ' : c)), tree.Descendants("div").First(d => d.Attribute("class")?.Value == "label").Element("p")!.Value);
+        Assert.DoesNotContain(page, c => char.IsControl(c) && c != '\n' || c is '\u202E' or '\u2066');
+        Assert.Equal(Protocolist.Findings.ShownText.Lines(name), tree.Descendants("div").First(d => d.Attribute("class")?.Value == "label").Element("p")!.Value);
     }
 
     [Fact]
     public void A_plan_that_must_not_start_says_so_at_the_top()
     {
-        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Startable = false }), StringComparison.Ordinal);
-        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Startable = true }), StringComparison.Ordinal);
+        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r"))] }), StringComparison.Ordinal);
+        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [] }), StringComparison.Ordinal);
     }
 }

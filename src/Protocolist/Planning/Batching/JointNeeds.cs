@@ -16,6 +16,13 @@ namespace Protocolist.Planning.Batching;
 /// <remarks>Not safe for several threads at once.</remarks>
 public sealed class JointNeeds
 {
+    private static readonly Phrase BoughtInRounds = new("bought-in-rounds", "so much is wanted that it is bought in {rounds} equal rounds");
+    private static readonly Phrase BoughtInRoundsRemedy = new("bought-in-rounds.remedy", "order each round when the one before is used up");
+    private static readonly Phrase NotEnoughVessels = new("not-enough-vessels", "{wanted} specimens end in '{id}', and {free} are free");
+    private static readonly Phrase NotEnoughVesselsRemedy = new(
+        "not-enough-vessels.remedy",
+        "get more of them, or let some specimens share a vessel as a lot");
+
     /// <summary>A recipe is solved for so much at most, L; beyond it the purchase is made in equal rounds.</summary>
     private const double MostLitres = 400_000;
 
@@ -31,9 +38,12 @@ public sealed class JointNeeds
 
     /// <summary>Takes up what was kept.</summary>
     /// <param name="state">What <see cref="State"/> gave.</param>
+    /// <exception cref="ArgumentException">An amount or a count is negative or endless.</exception>
     public JointNeeds(JointNeedsState state)
     {
         ArgumentNullException.ThrowIfNull(state);
+        if (state.Litres.Values.Any(l => !(l >= 0 && double.IsFinite(l))) || state.Uses.Values.Concat(state.Vessels.Values).Append(state.ApartMinor).Any(n => n < 0))
+            throw new ArgumentException("An amount or a count is negative or endless.", nameof(state));
         foreach (var (fluid, amount) in state.Litres) litres[fluid] = amount;
         foreach (var (thing, count) in state.Uses) uses[thing] = count;
         foreach (var (vessel, count) in state.Vessels) vessels[vessel] = count;
@@ -68,7 +78,7 @@ public sealed class JointNeeds
         ArgumentNullException.ThrowIfNull(bench);
         var rounds = (long)Math.Max(1, Math.Ceiling(litres.Values.DefaultIfEmpty(0).Sum() / MostLitres));
         var findings = new List<Finding>(Vessels(bench, on));
-        if (rounds > 1) findings.Add(Finding.Note("bought-in-rounds", $"so much is wanted that it is bought in {rounds} equal rounds", "order each round when the one before is used up"));
+        if (rounds > 1) findings.Add(Finding.Note("bought-in-rounds", BoughtInRounds.With(("rounds", rounds)), BoughtInRoundsRemedy));
         var first = Round(bench, on, rounds, findings);
         var later = rounds > 1 ? Round(bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] }, on, rounds, findings) : null;
         var purchases = first.Purchases.Concat(later?.Purchases.Select(p => p with { Count = (int)Math.Min(int.MaxValue, p.Count * (rounds - 1)), Price = p.Price is { } price ? price * (rounds - 1) : null }) ?? [])
@@ -124,7 +134,7 @@ public sealed class JointNeeds
             var free = bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0;
             if (wanted > free && bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;
             if (wanted > free)
-                yield return Finding.Warning("not-enough-vessels", $"{wanted} specimens end in '{id}', and {free} are free", "get more of them, or let some specimens share a vessel as a lot");
+                yield return Finding.Warning("not-enough-vessels", NotEnoughVessels.With(("wanted", wanted), ("id", id), ("free", free)), NotEnoughVesselsRemedy);
         }
     }
 }

@@ -40,15 +40,15 @@ internal sealed record Variation(PlanRequest Request, MadePlan Made, ImmutableAr
     public static IEnumerable<Alternatives> AlternativesOf(PlanRequest request, MadePlan made)
     {
         if (made is not { Draft: { } draft, Provisioned: { } provisioned }) yield break;
-        ImmutableArray<Vessels.Vessel> vessels = [.. request.Bench.FreeVessels(request.Start.Date), .. request.Bench.VesselsForSale(request.Start.Date)];
+        ImmutableArray<Vessels.Vessel> vessels = [.. request.Bench.Bench.FreeVessels(request.Start.Date), .. request.Bench.Bench.VesselsForSale(request.Start.Date)];
         foreach (var step in draft.Steps.Where(s => IsWeighed(s) && s.Vessel is not null && !request.Wishes.Vessels.ContainsKey(s.Id)))
         {
             var own = step.Vessel!.Vessel.Id;
-            ImmutableArray<string> others = [.. VesselChoice.Fitting(step, draft.Body, request.Bench, vessels).Select(f => f.Vessel.Id).Where(id => id != own)];
+            ImmutableArray<string> others = [.. VesselChoice.Fitting(step, draft.Body, request.Bench.Bench, vessels).Select(f => f.Vessel.Id).Where(id => id != own)];
             if (others.Length > 0) yield return new(step.Id, true, [own, .. others]);
         }
 
-        foreach (var (fluid, ways) in provisioned.Book.DifferentWays(StockBook.Of(request.Bench.Stock)))
+        foreach (var (fluid, ways) in provisioned.Book.DifferentWays(StockBook.Of(request.Bench.Bench.Stock)))
         {
             if (request.Wishes.Supplies.ContainsKey(fluid) || provisioned.Book.Recipes.FirstOrDefault(r => r.Use.Id == fluid) is not { } recipe) continue;
             ImmutableArray<string> others = [.. ways.Where(w => w != recipe.Way)];

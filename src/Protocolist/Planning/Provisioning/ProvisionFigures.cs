@@ -27,7 +27,7 @@ internal static class ProvisionFigures
         if (step.Work is InjectWork inject)
         {
             // Where the protocol names no dose, the group's own is taken.
-            return step.Stage.Expression("dose") is null
+            return !step.Stage.Has(Drafting.StageKey.Dose)
                 ? origin with { Rule = UsualDose, Inputs = ["specimen.lot-mass"], Source = inject.Plan?.PublishedDose.Source ?? "" }
                 : origin with { Rule = Dose, Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
         }

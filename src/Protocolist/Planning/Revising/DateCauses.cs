@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Revising;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using UnitsNet;
@@ -21,8 +22,8 @@ internal static class RemedyStep
     private static readonly Phrase How = new("remedy.how", "{meaning:sentence}");
 
     /// <summary>A stage that no protocol has: its title and words are those of the remedy, its source is its host's.</summary>
-    public static StageDefinition Stage(string id, StageKind kind, DraftStep host) =>
-        new(kind, id, host.Stage.Source.Length > 0 ? [new TextSetting("source", [host.Stage.Source], host.Span)] : [], host.Span);
+    public static PreparedStage Stage(string id, StageKind kind, DraftStep host) =>
+        PreparedStage.From(new(kind, id, host.Stage.Source.Length > 0 ? [new TextSetting("source", [host.Stage.Source], host.Span)] : [], host.Span));
 
     /// <summary>How long somebody is busy; common practice.</summary>
     private static Duration HandsOn(string remedy) => Duration.FromMinutes(remedy switch

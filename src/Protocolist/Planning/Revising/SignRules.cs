@@ -10,6 +10,11 @@ namespace Protocolist.Planning.Revising;
 /// <summary>Signs seen on a soaking body, and the protocol's remedies for them as steps.</summary>
 internal static class SignRules
 {
+    private static readonly Phrase SignWithoutRemedy = new("sign-without-remedy", "the protocol does not say what '{sign}' in '{host}' calls for");
+    private static readonly Phrase SignWithoutRemedyRemedy = new(
+        "sign-without-remedy.remedy",
+        "stop and ask an experienced preparator; add the sign to the protocol's 'watch'");
+
     /// <summary>
     /// What is injected or opened late starts its fixation then: two days are the least that handbooks give a body of any size
     /// (common practice), and it is looked at once more before it comes out.
@@ -28,7 +33,7 @@ internal static class SignRules
             var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign == sign).Remedy;
             if (remedy is null)
             {
-                work.Say(Finding.Note("sign-without-remedy", $"the protocol does not say what '{sign}' in '{host.Id}' calls for", "stop and ask an experienced preparator; add the sign to the protocol's 'watch'", entry.Where) with { Subject = host.Id });
+                work.Say(Finding.Note("sign-without-remedy", SignWithoutRemedy.With(("sign", sign), ("host", host.Id)), SignWithoutRemedyRemedy, entry.Where) with { Subject = host.Id });
                 remedy = "ask";
             }
 

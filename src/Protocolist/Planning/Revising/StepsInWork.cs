@@ -8,6 +8,9 @@ namespace Protocolist.Planning.Revising;
 /// <summary>The steps of one revision while the log is laid over them; lives for that long only.</summary>
 internal sealed class StepsInWork
 {
+    private static readonly Phrase StepSkipped = new("step-skipped", "'{step}' was left out: {skipped}");
+    private static readonly Phrase StepSkippedRemedy = new("step-skipped.remedy", "make sure that what follows does not need it");
+
     private readonly List<DraftStep> _steps;
     private readonly List<Finding> _findings = [];
     private readonly ILookup<string, LogEntry> _entries;
@@ -63,7 +66,7 @@ internal sealed class StepsInWork
         if (at < 0) return null;
         var skipped = new SkippedStep(_steps[at], entry.Skipped!, at > 0 ? _steps[at - 1].Id : null);
         _steps.RemoveAt(at);
-        Say(Finding.Warning("step-skipped", $"'{entry.Step}' was left out: {entry.Skipped}", "make sure that what follows does not need it", entry.Where) with { Subject = entry.Step });
+        Say(Finding.Warning("step-skipped", StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped)), StepSkippedRemedy, entry.Where) with { Subject = entry.Step });
         return skipped;
     }
 

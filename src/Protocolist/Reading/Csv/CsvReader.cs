@@ -59,7 +59,10 @@ internal sealed class CsvReader
                 return new(line, fields.ToImmutable(), findings.ToImmutable());
             }
 
-            fields.Add(new(cell.ToString(), fieldLine, fieldColumn));
+            var content = cell.ToString();
+            var unfit = ShownText.FirstUnfit(content);
+            if (unfit >= 0) findings.Add(TextLines.Unfit(content[unfit], SourceSpan.At(file, fieldLine, fieldColumn)));
+            fields.Add(new(ShownText.Lines(content), fieldLine, fieldColumn));
             if (text.Next() is -1 or '\n') return new(line, fields.ToImmutable(), findings.ToImmutable());
         }
     }

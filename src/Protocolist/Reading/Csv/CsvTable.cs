@@ -12,6 +12,8 @@ internal sealed class CsvRow(CsvTable table, CsvRecord record, int number)
 
     public int Line => record.Line;
 
+    public string Digest => record.Digest();
+
     /// <summary>Errors mean that no cell of this row should be used.</summary>
     public ImmutableArray<Finding> Findings { get; } = table.Judge(record);
 
@@ -29,10 +31,12 @@ internal sealed class CsvTable
     private readonly int width;
     private readonly FrozenDictionary<string, int> indexes;
 
-    private CsvTable(CsvReader reader, int width, Dictionary<string, int> indexes) =>
-        (this.reader, this.width, this.indexes) = (reader, width, indexes.ToFrozenDictionary(StringComparer.Ordinal));
+    private CsvTable(CsvReader reader, CsvRecord heading, Dictionary<string, int> indexes) =>
+        (this.reader, width, HeadingDigest, this.indexes) = (reader, heading.Fields.Length, heading.Digest(), indexes.ToFrozenDictionary(StringComparer.Ordinal));
 
     public string File => reader.File;
+
+    public string HeadingDigest { get; }
 
     /// <summary>Reads the heading.</summary>
     /// <param name="reader">A reader at its start.</param>
@@ -58,7 +62,7 @@ internal sealed class CsvTable
 
         foreach (var missing in required.Where(r => !indexes.ContainsKey(r)))
             findings.Add(Finding.Error("missing-column", $"there is no column '{missing}'", $"the heading names: {string.Join(", ", heading.Fields.Take(24).Select(f => f.Text.Trim()))}", SourceSpan.At(reader.File, heading.Line, 1)));
-        var table = new CsvTable(reader, heading.Fields.Length, indexes);
+        var table = new CsvTable(reader, heading, indexes);
         return new(findings.Any(f => f.Severity == Severity.Error) ? null : table, findings.ToImmutable());
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Protocolist.Planning;
 using Protocolist.Logs;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
@@ -28,8 +29,7 @@ public class ChangesTests
         Tell("the log says nothing any more", Watched.Try("  - {step: seal, skipped: no lid}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
         Tell("nothing had begun when the log ends", Watched.Try("  - {step: seal, skipped: no lid}\nwritten: 2027-03-02T16:00"));
         Tell("the log says another time", Watched.Try("  - {step: dose, begun: 2027-03-01T10:00, done: 2027-03-01T10:40}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
-        Tell("another revision of the protocol, another bench and other clocks", Reviser.Revise(
-            plan with { Protocol = plan.Protocol with { Revision = 9 } }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" }));
+        Tell("another revision of the protocol, another bench and other clocks", new Planner(Watched.Shelf).Revise(plan with { Protocol = plan.Protocol with { Revision = 9 } }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" })));
         KeptText.Holds("Planning/Revising/kept/changes.txt", text.ToString());
 
         void Tell(string of, Protocolist.Findings.Checked<Revision> revised)
@@ -45,11 +45,11 @@ public class ChangesTests
     [Fact]
     public void A_plan_without_dates_or_without_its_protocol_is_not_revised()
     {
-        var dateless = Reviser.Revise(Watched.Plan with { Start = null, EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench);
+        var dateless = new Planner(Watched.Shelf).Revise(Watched.Plan with { Start = null, EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench));
         Assert.Null(dateless.Value);
         Assert.Equal(("plan-without-dates", "the plan has no start, so nothing can be moved", "make the plan again with a start"), (dateless.Findings[0].Id, dateless.Findings[0].Message.ToString(), dateless.Findings[0].Remedy.ToString()));
-        Assert.Null(Reviser.Revise(Watched.Plan with { Protocol = Watched.Plan.Protocol with { Id = "gone" } }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
-        Assert.NotNull(Reviser.Revise(Watched.Plan with { EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
+        Assert.Null(new Planner(Watched.Shelf).Revise(Watched.Plan with { Protocol = Watched.Plan.Protocol with { Id = "gone" } }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench)).Value);
+        Assert.NotNull(new Planner(Watched.Shelf).Revise(Watched.Plan with { EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench)).Value);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Planning;
 using Protocolist.Logs;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
@@ -96,7 +97,7 @@ public class ReviserTests
     public void An_empty_log_leaves_the_plan_as_it_is()
     {
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
-        var revised = SkerryPoint.Read(Reviser.Revise(plan, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench));
+        var revised = SkerryPoint.Read(new Planner(SkerryPoint.Shelf).Revise(plan, WorkLog.Empty(plan.Specimen.Id), new PreparedBench(SkerryPoint.Bench)));
         Assert.Empty(revised.Changes);
         Assert.Same(plan, revised.Plan);
     }
@@ -113,7 +114,7 @@ public class ReviserTests
     [Fact]
     public void An_unknown_step_is_named_with_its_place_and_the_near_one()
     {
-        var revised = Reviser.Revise(SkerryPoint.Plan(SkerryPoint.Otter), SkerryPoint.Read(SkerryPoint.Log("  - {step: slts, done: 2027-03-01T11:00}")), SkerryPoint.Shelf, SkerryPoint.Bench);
+        var revised = new Planner(SkerryPoint.Shelf).Revise(SkerryPoint.Plan(SkerryPoint.Otter), SkerryPoint.Read(SkerryPoint.Log("  - {step: slts, done: 2027-03-01T11:00}")), new PreparedBench(SkerryPoint.Bench));
         Assert.Null(revised.Value);
         var finding = Assert.Single(revised.Findings, f => f.Id == "unknown-step");
         Assert.Equal((4, 12), (finding.Where.Line, finding.Where.Column));
@@ -125,7 +126,7 @@ public class ReviserTests
     {
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
         var older = plan with { Protocol = plan.Protocol with { Revision = plan.Protocol.Revision + 7 } };
-        var revised = Reviser.Revise(older, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench);
+        var revised = new Planner(SkerryPoint.Shelf).Revise(older, WorkLog.Empty(plan.Specimen.Id), new PreparedBench(SkerryPoint.Bench));
         Assert.Contains(revised.Findings, f => f.Id == "other-protocol-revision");
     }
 

@@ -60,11 +60,10 @@ internal static class Watched
 
     public static readonly Plan Plan = Made();
 
-    public static Plan Made(params (string Name, string Option)[] choices) => SkerryPoint.Read(Planner.Plan(
-        new(Fish, Shelf, SkerryPoint.Bench, PlanFixture.Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }));
+    public static Plan Made(params (string Name, string Option)[] choices) => SkerryPoint.Read(new Planner(Shelf).Plan(new(Fish, SkerryPoint.Bench, PlanFixture.Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }));
 
     public static Checked<Revision> Try(string entries, Plan? plan = null) =>
-        Reviser.Revise(plan ?? Plan, SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id)), Shelf, SkerryPoint.Bench);
+        new Planner(Shelf).Revise(plan ?? Plan, SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id)), new PreparedBench(SkerryPoint.Bench));
 
     public static Plan Revise(string entries, Plan? plan = null) => SkerryPoint.Read(Try(entries, plan)).Plan;
 

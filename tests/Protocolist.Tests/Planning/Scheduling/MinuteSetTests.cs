@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Tests.Planning.Scheduling;
@@ -10,7 +11,7 @@ public class MinuteSetTests
 
     private static (long, long)[] Parts(MinuteSet set) => [.. set.Stretches.ToArray().Select(s => (s.From, s.To))];
 
-    private static IEnumerable<long> Minutes(MinuteSet set) => set.Stretches.ToArray().SelectMany(s => Enumerable.Range((int)s.From, (int)(s.To - s.From + 1)).Select(m => (long)m));
+    private static IEnumerable<long> MinutesOf(MinuteSet set) => set.Stretches.ToArray().SelectMany(s => Enumerable.Range((int)s.From, (int)(s.To - s.From + 1)).Select(m => (long)m));
 
     /// <summary>Some sets within -40 to 60 minutes, of none to six stretches.</summary>
     private static IEnumerable<MinuteSet> Some()
@@ -40,7 +41,6 @@ public class MinuteSetTests
         Assert.Equal([(1L, 5L), (7L, 9L)], Parts(Of((1, 5), (7, 9))));
         Assert.True(Of().IsEmpty);
         Assert.False(Of((1, 1)).IsEmpty);
-        Assert.Equal(1, Of((1, 5), (7, 9)).Least);
     }
 
     [Fact]
@@ -53,59 +53,45 @@ public class MinuteSetTests
     }
 
     [Fact]
-    public void Moved_stretches_shrink_and_vanish_or_run_together()
-    {
-        Assert.Equal([(1L, 2L)], Parts(Of((1, 5), (7, 9)).Moved(0, -3)));
-        Assert.Equal([(4L, 5L)], Parts(Of((1, 5), (7, 9)).Moved(3, 0)));
-        Assert.Equal([(1L, 11L)], Parts(Of((1, 5), (7, 9)).Moved(0, 2)));
-        Assert.Equal([(-9L, -7L), (-5L, -1L)], Parts(Of((1, 5), (7, 9)).Mirrored()));
-    }
-
-    [Fact]
     public void Common_minutes_are_those_in_both()
     {
         foreach (var a in Some())
         {
-            foreach (var b in Some()) Assert.Equal(Minutes(a).Intersect(Minutes(b)), Minutes(a.Intersect(b)));
+            foreach (var b in Some()) Assert.Equal(MinutesOf(a).Intersect(MinutesOf(b)), MinutesOf(a.Intersect(b)));
             Assert.Same(a, a.Intersect(MinuteSet.Everything));
-            Assert.Equal(Minutes(a).Where(m => m is >= -20 and <= 15), Minutes(a.Clipped(-20, 15)));
-            Assert.Equal(Minutes(a).Where(m => m == 3), Minutes(a.Clipped(3, 3)));
-            Assert.True(a.Clipped(4, 3).IsEmpty);
         }
+
+        Assert.Equal([(-9L, -7L), (-5L, -1L)], Parts(Of((1, 5), (7, 9)).Mirrored()));
     }
 
     [Fact]
-    public void The_next_minute_and_the_stretch_that_holds_one()
+    public void The_stretch_that_holds_a_minute_or_the_next()
     {
         foreach (var a in Some())
         {
             for (long minute = -50; minute < 80; minute++)
-            {
-                var next = Minutes(a).Where(m => m >= minute).Select(m => (long?)m).FirstOrDefault();
-                Assert.Equal(next, a.Next(minute));
                 Assert.Equal(a.Stretches.ToArray().Where(s => s.To >= minute).Select(s => (Stretch?)s).FirstOrDefault(), a.At(minute));
-            }
         }
     }
 
-    /// <summary>A minute is reached from another if it lies so many later, in what is allowed, between the bounds, and both in one held stretch.</summary>
+    /// <summary>Work of none to three minutes on either side of a date, forwards and backwards, beside all minutes tried one by one.</summary>
     [Fact]
-    public void What_is_reached_is_what_some_minute_reaches()
+    public void A_date_leaves_room_for_its_work_inside_its_stretch_and_between_the_bounds()
     {
-        Stretch[] everywhere = [new(-1000, 1000)];
-        var sets = Some().ToArray();
-        for (var i = 0; i < sets.Length; i++)
+        foreach (var set in Some())
         {
-            var (from, allowed) = (sets[i], sets[(i + 5) % sets.Length]);
-            foreach (var (least, greatest) in new (long, long)[] { (0, 0), (2, 6), (5, 5), (0, 30), (3, 2) })
+            for (var work = 0; work < 16; work++)
             {
-                foreach (var within in new[] { null, sets[(i + 11) % sets.Length] })
+                foreach (var bounds in new Stretch[] { Stretch.Everything, new(-12, 20), new(3, 3), new(5, 4) })
                 {
-                    foreach (var (notBefore, notAfter) in new (long, long)[] { (-1000, 1000), (-12, 20) })
+                    var date = new Date(set, bounds, work / 4, work % 4);
+                    var may = Enumerable.Range(-60, 160).Select(m => (long)m)
+                        .Where(m => bounds.From <= m && m <= bounds.To && set.Stretches.ToArray().Any(s => s.From <= m - date.WorkBefore && m + date.WorkAfter <= s.To)).ToArray();
+                    for (long minute = -50; minute < 80; minute++)
                     {
-                        var reached = Minutes(from.Reach(least, greatest, within, allowed, notBefore, notAfter, [])).Distinct().Order();
-                        var held = within?.Stretches.ToArray() ?? everywhere;
-                        Assert.Equal(Minutes(allowed).Where(t => t >= notBefore && t <= notAfter && held.Any(h => h.From <= t && t <= h.To && Minutes(from).Any(f => h.From <= f && f <= h.To && t - f >= least && t - f <= greatest))), reached);
+                        Assert.Equal(may.Where(m => m >= minute).Select(m => (long?)m).FirstOrDefault(), date.Next(minute));
+                        Assert.Equal(may.Where(m => m <= minute).Select(m => (long?)-m).LastOrDefault(), (date with { IsMirrored = true }).Next(-minute));
+                        Assert.Equal(may.Where(m => m <= minute).Select(m => (long?)m).LastOrDefault(), date.Until(minute) is { } found ? Math.Min(found.To, minute) : null);
                     }
                 }
             }
@@ -115,13 +101,18 @@ public class MinuteSetTests
     [Fact]
     public void Whole_minutes_of_moments_and_times()
     {
-        Assert.Equal((1, 2), (Protocolist.Planning.Scheduling.Minutes.Floor(Instant.FromUnixTimeSeconds(119)), Protocolist.Planning.Scheduling.Minutes.Ceiling(Instant.FromUnixTimeSeconds(119))));
-        Assert.Equal((2, 2), (Protocolist.Planning.Scheduling.Minutes.Floor(Instant.FromUnixTimeSeconds(120)), Protocolist.Planning.Scheduling.Minutes.Ceiling(Instant.FromUnixTimeSeconds(120))));
-        Assert.Equal((-2, -1), (Protocolist.Planning.Scheduling.Minutes.Floor(Instant.FromUnixTimeSeconds(-61)), Protocolist.Planning.Scheduling.Minutes.Ceiling(Instant.FromUnixTimeSeconds(-61))));
-        Assert.Equal((2, Protocolist.Planning.Scheduling.Minutes.Far), Protocolist.Planning.Scheduling.Minutes.Of(Window.AtLeast(Duration.FromSeconds(61))));
-        Assert.Equal((2, 3), Protocolist.Planning.Scheduling.Minutes.Of(Window.Between(Duration.FromSeconds(61), Duration.FromSeconds(239))));
-        Assert.Equal((1, 1), Protocolist.Planning.Scheduling.Minutes.Of(Window.Between(Duration.FromSeconds(30), Duration.FromSeconds(50))));
-        Assert.Equal((1440, 1440), Protocolist.Planning.Scheduling.Minutes.Of(Window.Exactly(Duration.FromDays(1))));
-        Assert.Equal((2, 1), Protocolist.Planning.Scheduling.Minutes.Of(Window.Between(Duration.FromMinutes(2), Duration.FromMinutes(1))));
+        Assert.Equal((1, 2), (Minutes.Floor(Instant.FromUnixTimeSeconds(119)), Minutes.Ceiling(Instant.FromUnixTimeSeconds(119))));
+        Assert.Equal((2, 2), (Minutes.Floor(Instant.FromUnixTimeSeconds(120)), Minutes.Ceiling(Instant.FromUnixTimeSeconds(120))));
+        Assert.Equal((2, 3), (Minutes.Floor(Instant.FromUnixTimeTicks(1_200_000_001)), Minutes.Ceiling(Instant.FromUnixTimeTicks(1_200_000_001))));
+        Assert.Equal((-2, -1), (Minutes.Floor(Instant.FromUnixTimeSeconds(-61)), Minutes.Ceiling(Instant.FromUnixTimeSeconds(-61))));
+        Assert.Equal((-1, -1), (Minutes.Floor(Instant.FromUnixTimeSeconds(-60)), Minutes.Ceiling(Instant.FromUnixTimeSeconds(-60))));
+        Assert.Equal((-2, -1), (Minutes.Floor(-Duration.FromSeconds(61)), Minutes.Ceiling(-Duration.FromSeconds(61))));
+        Assert.Equal((1441, 1442), (Minutes.Floor(Duration.FromSeconds(86461)), Minutes.Ceiling(Duration.FromSeconds(86461))));
+        Assert.Equal(new(2, Minutes.Far), Window.AtLeast(Duration.FromSeconds(61)));
+        Assert.Equal(new(2, 3), Window.Between(Duration.FromSeconds(61), Duration.FromSeconds(239)));
+        Assert.Equal(new(1, 1), Window.Between(Duration.FromSeconds(30), Duration.FromSeconds(50)));
+        Assert.Equal(new(1440, 1440), Window.Exactly(Duration.FromDays(1)));
+        Assert.Equal(new(2, 1), Window.Between(Duration.FromMinutes(2), Duration.FromMinutes(1)));
+        Assert.Equal(default, Window.Nothing);
     }
 }
