@@ -5,7 +5,6 @@ using Protocolist.Benches.Opening;
 using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
@@ -25,15 +24,17 @@ public class DatingBenchmarks
     [GlobalSetup]
     public void Setup()
     {
-        _bench = BenchReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
+        var file = PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml"));
+        _bench = BenchReader.Read(file, DateTimeZoneProviders.Tzdb).Value!;
         _hours = OpenMinutes.Of(_bench.Opening, new(2027, 1, 1), new(2029, 12, 31));
         _bought = Provision();
         _stocked = _bought with { Purchases = [] };
         foreach (var provisioned in new[] { _stocked, _bought })
         {
             var dated = SchedulePass.Run(provisioned, _bench, _hours, new(Start));
-            var steps = dated.Draft.Steps.Where(s => s.When is not null).ToList();
-            Console.WriteLine($"// {steps.Count} steps dated, {(steps[^1].When!.Value.End - steps[0].When!.Value.Start).TotalDays:F1} days, {dated.Findings.Length} findings, {provisioned.Purchases.Length} purchases");
+            var when = dated.Draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value).ToList();
+            var days = (when[^1].End - when[0].Start).TotalDays;
+            Console.WriteLine($"// {when.Count} steps dated, {days:F1} days, {dated.Findings.Length} findings, {provisioned.Purchases.Length} purchases");
         }
     }
 

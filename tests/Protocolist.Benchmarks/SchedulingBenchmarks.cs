@@ -6,8 +6,8 @@ using Protocolist.Planning.Scheduling;
 namespace Protocolist.Benchmarks;
 
 /// <summary>
-/// A chain of baths over about sixty days, on a bench that is closed at weekends, at noon and for a week in between. The target for 13 steps is 8 µs and 6 kB, the graph and
-/// two solves included, with opening minutes that are worked out beforehand.
+/// A chain of baths over about sixty days, on a bench that is closed at weekends, at noon and for a week in between. The target for 13 steps is 8 µs
+/// and 6 kB, the graph and two solves included, with opening minutes that are worked out beforehand.
 /// </summary>
 [MemoryDiagnoser]
 public class SchedulingBenchmarks
@@ -60,7 +60,11 @@ public class SchedulingBenchmarks
                 2 => Window.AtLeast(Duration.FromDays(day)),
                 _ => Window.Between(Duration.FromDays(day), Duration.FromDays(day) + Duration.FromDays(3)),
             };
-            jobs[i] = new Job("step", lasts) { HandsOnAtStart = Duration.FromMinutes(i % 4 == 0 ? 45 : 20), HandsOnAtEnd = i % 4 == 0 ? null : Duration.FromMinutes(10) };
+            jobs[i] = new Job("step", lasts)
+            {
+                HandsOnAtStart = Duration.FromMinutes(i % 4 == 0 ? 45 : 20),
+                HandsOnAtEnd = i % 4 == 0 ? null : Duration.FromMinutes(10),
+            };
         }
 
         return JobGraph.Chain(jobs, lags);
@@ -92,7 +96,8 @@ public class SchedulingBenchmarks
     public object Impossible() => Scheduler.Earliest(_impossible, _prepared, Start);
 
     [Benchmark]
-    public object Visits_of_sixty_days() => new Inspections(Duration.FromDays(2), Duration.FromDays(4), Duration.FromMinutes(10)).During(new(Start, Start + Duration.FromDays(60)), _prepared);
+    public object Visits_of_sixty_days() =>
+        new Inspections(Duration.FromDays(2), Duration.FromDays(4), Duration.FromMinutes(10)).During(new(Start, Start + Duration.FromDays(60)), _prepared);
 
     [Benchmark]
     public object Care_of_ten_years() => CareRound.Dates(CareRound.Usual[1], new(2027, 3, 1), new(2037, 3, 1), _hours);

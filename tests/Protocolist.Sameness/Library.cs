@@ -121,7 +121,7 @@ internal sealed class Library
     private static Facts Checked(string key)
     {
         var facts = new Facts(key);
-        Found(facts, FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true));
+        Found(facts, FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true, proveAll: true));
         return facts;
     }
 

@@ -15,11 +15,12 @@ internal static class CheckCommand
 {
     private static readonly Argument<string[]> Paths = new("PATH") { Description = "Files and folders; each folder is laid over the bundled protocols.", Arity = ArgumentArity.OneOrMore };
     private static readonly Option<bool> Strict = new("--strict") { Description = "Warnings count as errors, and numbers without a source are listed." };
+    private static readonly Option<bool> ProveAll = new("--prove-all") { Description = "Prove those protocols too that came with the program and are unchanged." };
     private static readonly Option<bool> Json = new("--json") { Description = "Findings as JSON." };
 
     public static Command Build()
     {
-        var command = new Command("check", "Checks protocols, specimens and benches.") { Paths, Strict, Json };
+        var command = new Command("check", "Checks protocols, specimens and benches.") { Paths, Strict, ProveAll, Json };
         command.SetAction(Run);
         return command;
     }
@@ -38,7 +39,7 @@ internal static class CheckCommand
         if (sources.Count == 0) return around.Unread(findings);
         var unread = findings.Exists(f => f.Severity == Severity.Error);
         var strict = options.GetValue(Strict);
-        findings.AddRange(FileCheck.Run(sources, DateTimeZoneProviders.Tzdb, strict));
+        findings.AddRange(FileCheck.Run(sources, DateTimeZoneProviders.Tzdb, strict, options.GetValue(ProveAll)));
         if (options.GetValue(Json)) WriteJson(sources, findings, around.Output);
         else WriteText(sources, findings, around.Output);
         var fails = findings.Any(f => f.Severity == Severity.Error || (strict && f.Severity == Severity.Warning));

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Protocolist.Findings;
 using Protocolist.Planning;
-using Protocolist.Planning.Comparing;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;

@@ -36,7 +36,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
             Texts =
             [
                 typeof(Shelf).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "", benchText,
-                .. texts.SelectMany(f => f).Select(t => t.Text), .. shelf.Protocols.SelectMany(p => ProtocolListing.Of(p)).Select(l => $"{l.Key}: {l.Text}"),
+                .. texts.SelectMany(f => f).Select(t => t.Text), shelf.Digest,
             ],
         };
 

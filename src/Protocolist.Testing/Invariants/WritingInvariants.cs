@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
 
 namespace Protocolist.Testing.Invariants;

@@ -81,27 +81,36 @@ internal static class PlanningChecks
     ];
 
     /// <summary>Gaps of one step as one finding: the first of them, and how many there are.</summary>
-    private static ImmutableArray<Finding> OnceAStep(ImmutableArray<Finding> all)
-    {
-        if (all.Length < 2) return all;
-        return [.. all.GroupBy(f => (f.Severity, f.Subject)).Select(g => OneOf(g.First(), g.Count()))];
-
-        static Finding OneOf(Finding first, int count) => count == 1
-            ? first
-            : first with { Message = OneOfSeveral.With(("gap", first.Message), ("n", count), Argument.Id("step", first.Subject)) };
-    }
+    private static ImmutableArray<Finding> OnceAStep(ImmutableArray<Finding> all) => Once(all, (a, b) => a.Subject == b.Subject, gaps =>
+        gaps[0] with { Message = OneOfSeveral.With(("gap", gaps[0].Message), ("n", gaps.Count), Argument.Id("step", gaps[0].Subject)) });
 
     /// <summary>One vessel that is too heavy in several steps as one finding: its heaviest, the steps named.</summary>
-    private static ImmutableArray<Finding> OnceAVessel(ImmutableArray<Finding> all)
+    private static ImmutableArray<Finding> OnceAVessel(ImmutableArray<Finding> all) =>
+        Once(all, (a, b) => a.Message.Find("vessel") == b.Message.Find("vessel"), Heaviest);
+
+    private static Finding Heaviest(List<Finding> loads)
+    {
+        var heaviest = loads.MaxBy(f => f.Message.Find("mass")?.Number)!;
+        string[] steps = [.. loads.Select(f => f.Subject).Distinct().Order(StringComparer.Ordinal)];
+        return steps.Length == 1 ? heaviest : heaviest with { Message = InSeveral.With(("heaviest", heaviest.Message), Argument.Ids("steps", steps)) };
+    }
+
+    /// <summary>Findings of one severity about one thing as one.</summary>
+    private static ImmutableArray<Finding> Once(ImmutableArray<Finding> all, Func<Finding, Finding, bool> areOfOne, Func<List<Finding>, Finding> asOne)
     {
         if (all.Length < 2) return all;
-        return [.. all.GroupBy(f => (f.Severity, f.Message.Find("vessel")?.Text)).Select(g => Heaviest([.. g]))];
-
-        static Finding Heaviest(Finding[] loads)
+        ImmutableArray<Finding> found = [];
+        var rest = all.ToList();
+        while (rest.Count > 0)
         {
-            var heaviest = loads.MaxBy(f => f.Message.Find("mass")?.Number)!;
-            string[] steps = [.. loads.Select(f => f.Subject).Distinct().Order(StringComparer.Ordinal)];
-            return steps.Length == 1 ? heaviest : heaviest with { Message = InSeveral.With(("heaviest", heaviest.Message), Argument.Ids("steps", steps)) };
+            var first = rest[0];
+            var alike = rest.FindAll(IsAlike);
+            rest.RemoveAll(IsAlike);
+            found = found.Add(alike.Count == 1 ? first : asOne(alike));
+
+            bool IsAlike(Finding other) => other.Severity == first.Severity && areOfOne(other, first);
         }
+
+        return found;
     }
 }

@@ -60,7 +60,8 @@ internal static class Template
     };
 
     /// <summary>A noun with its article: <c>an eel</c>.</summary>
-    public static string WithArticle(string noun) => noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
+    public static string WithArticle(string noun) =>
+        noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
 
     private static string Joined(in Argument list, string format, Message message, Language language)
     {

@@ -10,6 +10,10 @@ internal sealed partial class FormulaParser
 {
     private static readonly Phrase UnfinishedFormula = new("unfinished-formula", "the formula stops too early");
     private static readonly Phrase UnfinishedFormulaRemedy = new("unfinished-formula.remedy", "finish it");
+    private static readonly Phrase PutTimes = new("unknown-unit.name.remedy", "put '*' between the number and '{name}'");
+    private static readonly Phrase ItIsAValue = new("unknown-function.value.remedy", "it is a value; to multiply, put '*' before the bracket");
+    private static readonly Phrase ArgumentsNeverClosed = new("missing-bracket.arguments", "the arguments of '{function}' are never closed");
+    private static readonly Phrase NeverClosed = new("missing-bracket.open", "a bracket is never closed");
     private static readonly Phrase UnexpectedText = new("unexpected-text", "'{text}' cannot stand here");
     private static readonly Phrase UnexpectedTextRemedy = new("unexpected-text.remedy", "a quantity, a name or a function is wanted");
     private static readonly Phrase MissingQuote = new("missing-quote", "a quoted word is never closed");
@@ -18,9 +22,9 @@ internal sealed partial class FormulaParser
     private static readonly Phrase UnknownFunction = new("unknown-function", "there is no function '{name}'");
     private static readonly Phrase TooManyArguments = new("too-many-arguments", "'{function}' takes {length}");
     private static readonly Phrase TooManyArgumentsRemedy = new("too-many-arguments.remedy", "it is {signature}");
-    private static readonly Phrase WrongDimension2 = new("wrong-dimension.2", "'{parameter}' of '{function}' must be {wanted}, and this is {type}");
+    private static readonly Phrase WrongParameter = new("wrong-dimension.parameter", "'{parameter}' of '{function}' must be {wanted}, and this is {type}");
     private static readonly Phrase TooFewArguments = new("too-few-arguments", "'{function}' needs {needed}");
-    private static readonly Phrase WrongDimension3 = new("wrong-dimension.3", "'{function}' {misfit}");
+    private static readonly Phrase Misfit = new("wrong-dimension.misfit", "'{function}' {misfit}");
 
     private FormulaNode? Atom()
     {
@@ -39,7 +43,7 @@ internal sealed partial class FormulaParser
         var inner = Either();
         _depth--;
         if (inner is null) return null;
-        return _scan.TrySymbol(")") ? inner with { Offset = start, Length = _scan.LastEnd() - start } : Unclosed("a bracket is never closed", start, 1);
+        return _scan.TrySymbol(")") ? inner with { Offset = start, Length = _scan.LastEnd() - start } : Unclosed(NeverClosed, start, 1);
     }
 
     private LiteralNode? Number()
@@ -47,7 +51,7 @@ internal sealed partial class FormulaParser
         if (QuantityText.ReadLiteral(text, _scan.At, out var literal, out var end) is { } fault)
         {
             Fault ??= fault.Id == "unknown-unit" && text[fault.Offset - 1] != '/' && NameAt(fault.Offset) is { } name && scope.Names.ContainsKey(name)
-                ? fault with { Remedy = $"put '*' between the number and '{name}'", Length = name.Length }
+                ? fault with { Remedy = PutTimes.With(("name", name)), Length = name.Length }
                 : fault;
             return null;
         }
@@ -81,7 +85,7 @@ internal sealed partial class FormulaParser
     {
         if (!scope.Functions.TryGetValue(name, out var function))
         {
-            Message remedy = scope.Names.ContainsKey(name) ? "it is a value; to multiply, put '*' before the bracket" : Suggestion.For(name, [.. scope.Functions.Keys]);
+            Message remedy = scope.Names.ContainsKey(name) ? ItIsAValue : Suggestion.For(name, [.. scope.Functions.Keys]);
             return Fail("unknown-function", UnknownFunction.With(("name", Excerpt.Of(name))), remedy, start, name.Length);
         }
 
@@ -96,7 +100,7 @@ internal sealed partial class FormulaParser
                 arguments.Add(argument);
             }
             while (_scan.TrySymbol(","));
-            if (!_scan.TrySymbol(")")) return Unclosed($"the arguments of '{name}' are never closed", start, name.Length);
+            if (!_scan.TrySymbol(")")) return Unclosed(ArgumentsNeverClosed.With(("function", name)), start, name.Length);
         }
 
         _depth--;
@@ -113,7 +117,7 @@ internal sealed partial class FormulaParser
         if (argument is null || parameter.Type is not { } wanted) return argument;
         return argument.Type.Kind == wanted.Kind && argument.Type.Dimension == wanted.Dimension
             ? argument
-            : Fail("wrong-dimension", WrongDimension2.With(("parameter", parameter.Name), ("function", function.Name), ("wanted", wanted.ToString()), ("type", argument.Type.ToString())), TooManyArgumentsRemedy.With(("signature", function.Signature)), argument);
+            : Fail("wrong-dimension", WrongParameter.With(("parameter", parameter.Name), ("function", function.Name), ("wanted", wanted.ToString()), ("type", argument.Type.ToString())), TooManyArgumentsRemedy.With(("signature", function.Signature)), argument);
     }
 
     private FormulaNode? Typed(FormulaFunction function, ImmutableArray<FormulaNode> arguments, int start)
@@ -125,7 +129,7 @@ internal sealed partial class FormulaParser
         var (type, misfit) = function.ResultType([.. arguments.Select(a => a.Type)]);
         return misfit is null
             ? new CallNode(function, arguments, type, start, length)
-            : Fail("wrong-dimension", WrongDimension3.With(("function", function.Name), ("misfit", misfit)), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
+            : Fail("wrong-dimension", Misfit.With(("function", function.Name), ("misfit", misfit)), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
     }
 
     private static string Count(int arguments) => arguments switch { 0 => "no arguments", 1 => "one argument", _ => string.Create(CultureInfo.InvariantCulture, $"{arguments} arguments") };

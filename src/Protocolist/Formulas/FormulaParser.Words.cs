@@ -7,6 +7,7 @@ internal sealed partial class FormulaParser
 {
     private static readonly Phrase NotAWord = new("not-a-word", "'is' compares words, and this is {type}");
     private static readonly Phrase NotAWordRemedy = new("not-a-word.remedy", "compare quantities with <, >, <=, >= or =");
+    private static readonly Phrase WriteAWord = new("missing-word.remedy", "write a word; one with spaces stands in double quotes");
     private static readonly Phrase MissingWord = new("missing-word", "a word for {what} is wanted here");
     private static readonly Phrase UnknownWord = new("unknown-word", "'{word}' is not one of the words for {what}");
 
@@ -27,7 +28,7 @@ internal sealed partial class FormulaParser
         var word = char.IsLetter(_scan.Peek()) ? _scan.Name() : "";
         if (word.Length == 0)
         {
-            Message remedy = type.Words.IsEmpty ? "write a word; one with spaces stands in double quotes" : Suggestion.For("", type.Words);
+            Message remedy = type.Words.IsEmpty ? WriteAWord : Suggestion.For("", type.Words);
             return Fail("missing-word", MissingWord.With(("what", what)), remedy, Math.Min(start, text.Length - 1), 1);
         }
 

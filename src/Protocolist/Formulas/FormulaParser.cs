@@ -18,14 +18,14 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
     private static readonly Phrase NotComparable = new("not-comparable", "{type} and {type-2} cannot be compared by size");
     private static readonly Phrase NotComparableRemedy = new("not-comparable.remedy", "words are compared with 'is' and 'is not'");
     private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
-    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.remedy", "put the lower end first");
-    private static readonly Phrase TemperatureArithmetic2 = new("temperature-arithmetic.2", "a tolerance of temperature cannot be told from a temperature");
-    private static readonly Phrase TemperatureArithmetic2Remedy = new("temperature-arithmetic.2.remedy", "write the range as 'a to b'");
-    private static readonly Phrase NotAQuantity2 = new("not-a-quantity.2", "a bound must be a quantity, and this is {type}");
-    private static readonly Phrase NotAQuantity2Remedy = new("not-a-quantity.2.remedy", "give a quantity");
+    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
+    private static readonly Phrase ToleranceOfTemperature = new("temperature-arithmetic.tolerance", "a tolerance of temperature cannot be told from a temperature");
+    private static readonly Phrase ToleranceOfTemperatureRemedy = new("temperature-arithmetic.tolerance.remedy", "write the range as 'a to b'");
+    private static readonly Phrase BoundNotAQuantity = new("not-a-quantity.bound", "a bound must be a quantity, and this is {type}");
+    private static readonly Phrase BoundNotAQuantityRemedy = new("not-a-quantity.bound.remedy", "give a quantity");
     private static readonly Phrase UnreasonableDimension = new("unreasonable-dimension", "this is {dimension}, which nothing measures");
     private static readonly Phrase UnreasonableDimensionRemedy = new("unreasonable-dimension.remedy", "check what is multiplied by what");
-    private static readonly Phrase NotACondition2 = new("not-a-condition.2", "'{to-string}' joins conditions, and this is {type}");
+    private static readonly Phrase JoinsConditions = new("not-a-condition.joined", "'{word}' joins conditions, and this is {type}");
 
     private readonly FormulaScanner _scan = new(text);
     private int _depth;
@@ -93,7 +93,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (operation is Operation.Range && left is LiteralNode a && right is LiteralNode b && a.Value.Low > b.Value.Low)
             return Fail("reversed-range", ReversedRange, ReversedRangeRemedy, left.Offset, EndOf(right) - left.Offset);
         if (operation is Operation.Tolerance && left.Type.Dimension == Dimension.OfTemperature)
-            return Fail("temperature-arithmetic", TemperatureArithmetic2, TemperatureArithmetic2Remedy, left.Offset, EndOf(right) - left.Offset);
+            return Fail("temperature-arithmetic", ToleranceOfTemperature, ToleranceOfTemperatureRemedy, left.Offset, EndOf(right) - left.Offset);
         return Pair(operation.Value, left, right, left.Type);
     }
 
@@ -102,7 +102,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (Sum() is not { } bound) return null;
         return bound.Type.Kind == FormulaKind.Quantity
             ? new OpenRangeNode(atLeast, bound, bound.Type, start, EndOf(bound) - start)
-            : Fail("not-a-quantity", NotAQuantity2.With(("type", bound.Type.ToString())), NotAQuantity2Remedy, bound);
+            : Fail("not-a-quantity", BoundNotAQuantity.With(("type", bound.Type.ToString())), BoundNotAQuantityRemedy, bound);
     }
 
     private FormulaNode? Sum()
@@ -166,7 +166,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         foreach (var side in (ReadOnlySpan<FormulaNode>)[left, right])
         {
             if (side.Type.Kind != FormulaKind.Truth)
-                return Fail("not-a-condition", NotACondition2.With(("to-string", operation.ToString().ToLowerInvariant()), ("type", side.Type.ToString())), NotAConditionRemedy, side);
+                return Fail("not-a-condition", JoinsConditions.With(("word", operation.ToString().ToLowerInvariant()), ("type", side.Type.ToString())), NotAConditionRemedy, side);
         }
 
         return Pair(operation, left, right, FormulaType.Truth);

@@ -12,8 +12,8 @@ public static class LogCheck
     private static readonly Phrase UnknownStep = new("unknown-step", "the plan has no step '{step}'");
     private static readonly Phrase TimeOutsidePlan = new("time-outside-plan", "'{step}' lies at {first:minute}, before the animal died at {died:minute} (UTC)");
     private static readonly Phrase TimeOutsidePlanRemedy = new("time-outside-plan.remedy", "correct the time, or 'died-at' of the specimen");
-    private static readonly Phrase TimeOutsidePlan2 = new("time-outside-plan.2", "'{step}' lies at {last:minute} (UTC), years from the plan, which begins {start:minute}");
-    private static readonly Phrase TimeOutsidePlan2Remedy = new("time-outside-plan.2.remedy", "check the year");
+    private static readonly Phrase YearsFromPlan = new("time-outside-plan.years", "'{step}' lies at {last:minute} (UTC), years from the plan, which begins {start:minute}");
+    private static readonly Phrase YearsFromPlanRemedy = new("time-outside-plan.years.remedy", "check the year");
 
     /// <summary>A log that runs on for longer than any plan is a year mistyped. The project's choice.</summary>
     private static readonly Duration Longest = Duration.FromDays(5 * 366);
@@ -44,7 +44,7 @@ public static class LogCheck
         if (plan.Specimen.DiedAt is { } died && first < died)
             return Finding.Error("time-outside-plan", TimeOutsidePlan.With(("step", entry.Step), Argument.At("first", first, DateTimeZone.Utc), Argument.At("died", died, DateTimeZone.Utc)), TimeOutsidePlanRemedy, entry.Where);
         return plan.Start?.ToInstant() is { } start && (last > start + Longest || first < start - Longest)
-            ? Finding.Error("time-outside-plan", TimeOutsidePlan2.With(("step", entry.Step), Argument.At("last", last, DateTimeZone.Utc), Argument.At("start", start, DateTimeZone.Utc)), TimeOutsidePlan2Remedy, entry.Where)
+            ? Finding.Error("time-outside-plan", YearsFromPlan.With(("step", entry.Step), Argument.At("last", last, DateTimeZone.Utc), Argument.At("start", start, DateTimeZone.Utc)), YearsFromPlanRemedy, entry.Where)
             : null;
     }
 }

@@ -15,11 +15,11 @@ internal static class LogOrder
     private static readonly Phrase EntrySaysNothingRemedy = new("entry-says-nothing.remedy", "add 'begun', 'at' or 'done', or 'skipped' with the reason");
     private static readonly Phrase EntriesOutOfOrder = new("entries-out-of-order", "'{step}' at {at:minute} stands after '{before}' at {before-at:minute}");
     private static readonly Phrase EntriesOutOfOrderRemedy = new("entries-out-of-order.remedy", "put the entries in order of time, or correct the time");
-    private static readonly Phrase EntriesOutOfOrder2 = new("entries-out-of-order.2", "'{step}' at {last:minute} is later than the log was written, {written:minute}");
-    private static readonly Phrase EntriesOutOfOrder2Remedy = new("entries-out-of-order.2.remedy", "correct 'written' or the entry");
-    private static readonly Phrase EntryContradictsItself2 = new("entry-contradicts-itself.2", "'{step}' has '{key}' {at:minute} and again {at-2:minute}");
-    private static readonly Phrase EntryContradictsItself2Remedy = new("entry-contradicts-itself.2.remedy", "keep one of them");
-    private static readonly Phrase EntryContradictsItself3 = new("entry-contradicts-itself.3", "'{step}' was left out by one entry and done by another");
+    private static readonly Phrase LaterThanWritten = new("entries-out-of-order.written", "'{step}' at {last:minute} is later than the log was written, {written:minute}");
+    private static readonly Phrase LaterThanWrittenRemedy = new("entries-out-of-order.written.remedy", "correct 'written' or the entry");
+    private static readonly Phrase GivenTwice = new("entry-contradicts-itself.twice", "'{step}' has '{key}' {at:minute} and again {again:minute}");
+    private static readonly Phrase KeepOne = new("entry-contradicts-itself.keep-one.remedy", "keep one of them");
+    private static readonly Phrase LeftOutAndDone = new("entry-contradicts-itself.left-out", "'{step}' was left out by one entry and done by another");
 
     public static IEnumerable<Finding> Check(WorkLog log, DateTimeZone zone)
     {
@@ -58,7 +58,7 @@ internal static class LogOrder
         }
 
         if (log.Written is { } written && before is { Moment: { } last } && last > written)
-            yield return Finding.Error("entries-out-of-order", EntriesOutOfOrder2.With(("step", before.Step), At("last", last, zone), At("written", written, zone)), EntriesOutOfOrder2Remedy, before.Where);
+            yield return Finding.Error("entries-out-of-order", LaterThanWritten.With(("step", before.Step), At("last", last, zone), At("written", written, zone)), LaterThanWrittenRemedy, before.Where);
     }
 
     private static IEnumerable<Finding> Step(List<LogEntry> entries, DateTimeZone zone)
@@ -70,7 +70,7 @@ internal static class LogOrder
         ])
         {
             if (times.Select(t => t.At).Distinct().Count() > 1)
-                return [Finding.Error("entry-contradicts-itself", EntryContradictsItself2.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("at-2", times[1].At, zone)), EntryContradictsItself2Remedy, times[1].Entry.Where)];
+                return [Finding.Error("entry-contradicts-itself", GivenTwice.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("at-2", times[1].At, zone)), KeepOne, times[1].Entry.Where)];
         }
 
         var begun = entries.Find(e => e.Begun is not null);
@@ -78,7 +78,7 @@ internal static class LogOrder
         if (begun is not null && done is not null && begun != done && begun.Begun > done.Done)
             return [Finding.Error("done-before-begun", DoneBeforeBegun.With(("step", done.Step), At("done", done.Done, zone), At("begun", begun.Begun, zone)), DoneBeforeBegunRemedy, done.Where)];
         if (entries.Count > 1 && entries.Find(e => e.Skipped is not null) is { } skipped && entries.Exists(e => e.Moment is not null))
-            return [Finding.Error("entry-contradicts-itself", EntryContradictsItself3.With(("step", skipped.Step)), EntryContradictsItself2Remedy, skipped.Where)];
+            return [Finding.Error("entry-contradicts-itself", LeftOutAndDone.With(("step", skipped.Step)), KeepOne, skipped.Where)];
         return [];
     }
 

@@ -11,8 +11,8 @@ internal static class LogReadings
 {
     private static readonly Phrase ReadingWithoutUnit = new("reading-without-unit", "the reading of {key}, '{scalar}', has no unit");
     private static readonly Phrase ReadingWithoutUnitRemedy = new("reading-without-unit.remedy", "write it with its unit, as '{example}'");
-    private static readonly Phrase WrongDimension5 = new("wrong-dimension.5", "'{key}' must be {dimensions: or }, and '{scalar}' is {dimension}");
-    private static readonly Phrase WrongDimension2Remedy = new("wrong-dimension.2.remedy", "write it as '{example}'");
+    private static readonly Phrase WrongDimension = new("wrong-dimension.reading", "'{key}' must be {dimensions: or }, and '{scalar}' is {dimension}");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.reading.remedy", "write it as '{example}'");
     private static readonly Phrase ReadingImpossible = new("reading-impossible", "a {key} of '{scalar}' cannot be");
     private static readonly Phrase ReadingImpossibleRemedy = new("reading-impossible.remedy", "read the instrument again, and check the unit");
 
@@ -42,7 +42,7 @@ internal static class LogReadings
             {
                 fields.Findings.Add(value.Dimension == Dimension.None
                     ? Finding.Error("reading-without-unit", ReadingWithoutUnit.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingWithoutUnitRemedy.With(("example", example)), scalar.Span)
-                    : Finding.Error("wrong-dimension", WrongDimension5.With(("key", key), Argument.Texts("dimensions", dimensions.Select(d => d.ToString())), ("scalar", Excerpt.Of(scalar.Value)), ("dimension", value.Dimension.ToString())), WrongDimension2Remedy.With(("example", example)), scalar.Span));
+                    : Finding.Error("wrong-dimension", WrongDimension.With(("key", key), Argument.Texts("dimensions", dimensions.Select(d => d.ToString())), ("scalar", Excerpt.Of(scalar.Value)), ("dimension", value.Dimension.ToString())), WrongDimensionRemedy.With(("example", example)), scalar.Span));
             }
             else if (value.Low < least || value.High > most)
             {

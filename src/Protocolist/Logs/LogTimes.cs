@@ -9,8 +9,8 @@ namespace Protocolist.Logs;
 /// <summary>Moments as people write them into a log: on the plan's clocks, or with an offset of their own.</summary>
 internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
 {
-    private static readonly Phrase BadTime = new("bad-time", "'{scalar}' is not a moment");
-    private static readonly Phrase BadTimeRemedy = new("bad-time.remedy", "write date and time as 2027-03-01T06:30");
+    private static readonly Phrase BadTime = new("bad-time.moment", "'{scalar}' is not a moment");
+    private static readonly Phrase BadTimeRemedy = new("bad-time.moment.remedy", "write date and time as 2027-03-01T06:30");
     private static readonly Phrase ClockChangeInLog = new(
         "clock-change-in-log",
         "{local:minute} {what} in {zone} because the clocks change; {taken:zoned} is taken");

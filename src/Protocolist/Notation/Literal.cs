@@ -7,13 +7,13 @@ namespace Protocolist.Notation;
 internal readonly record struct Literal(double Number, Unit? Unit)
 {
     private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
-    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.remedy", "put the lower end first");
-    private static readonly Phrase UnlikeQuantities2 = new("unlike-quantities.2", "a tolerance of temperature cannot be told from a temperature");
-    private static readonly Phrase UnlikeQuantities2Remedy = new("unlike-quantities.2.remedy", "write the range as 'a to b'");
+    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
+    private static readonly Phrase UnlikeTolerance = new("unlike-quantities.tolerance", "a tolerance of temperature cannot be told from a temperature");
+    private static readonly Phrase UnlikeToleranceRemedy = new("unlike-quantities.tolerance.remedy", "write the range as 'a to b'");
     private static readonly Phrase BadNumber = new("bad-number", "this number is too large");
-    private static readonly Phrase BadNumberRemedy = new("bad-number.remedy", "give at most 15 figures");
-    private static readonly Phrase UnlikeQuantities3 = new("unlike-quantities.3", "one end is {dimension}, the other {dimension-2}");
-    private static readonly Phrase UnlikeQuantities3Remedy = new("unlike-quantities.3.remedy", "give both ends in units of one kind");
+    private static readonly Phrase BadNumberRemedy = new("bad-number.figures.remedy", "give at most 15 figures");
+    private static readonly Phrase UnlikeEnds = new("unlike-quantities.ends", "one end is {dimension}, the other {other}");
+    private static readonly Phrase UnlikeEndsRemedy = new("unlike-quantities.ends.remedy", "give both ends in units of one kind");
 
     public Dimension Dimension => Unit?.Dimension ?? Dimension.None;
 
@@ -38,7 +38,7 @@ internal readonly record struct Literal(double Number, Unit? Unit)
         range = default;
         var middle = Unit is null && tolerance.Unit is not null ? this with { Unit = tolerance.Unit } : this;
         if (middle.Dimension != tolerance.Dimension) return Unlike(middle, tolerance, offset, 1);
-        if (middle.Dimension == Dimension.OfTemperature) return new("unlike-quantities", UnlikeQuantities2, UnlikeQuantities2Remedy, offset, 1);
+        if (middle.Dimension == Dimension.OfTemperature) return new("unlike-quantities", UnlikeTolerance, UnlikeToleranceRemedy, offset, 1);
         var width = Math.Abs(tolerance.Si);
         if (!double.IsFinite(middle.Si - width) || !double.IsFinite(middle.Si + width)) return new("bad-number", BadNumber, BadNumberRemedy, offset, 1);
         range = new(middle.Si - width, middle.Si + width, middle.Dimension);
@@ -46,5 +46,5 @@ internal readonly record struct Literal(double Number, Unit? Unit)
     }
 
     private static TextFault Unlike(Literal a, Literal b, int offset, int length) =>
-        new("unlike-quantities", UnlikeQuantities3.With(("dimension", a.Dimension.ToString()), ("dimension-2", b.Dimension.ToString())), UnlikeQuantities3Remedy, offset, length);
+        new("unlike-quantities", UnlikeEnds.With(("dimension", a.Dimension.ToString()), ("other", b.Dimension.ToString())), UnlikeEndsRemedy, offset, length);
 }

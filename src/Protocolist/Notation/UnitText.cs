@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 
@@ -11,7 +12,27 @@ internal static class UnitText
     private static readonly Phrase UnknownUnit = new("unknown-unit", "'{end}' is not a unit");
     private static readonly Phrase UnknownUnitRemedy = new("unknown-unit.remedy", "to divide by a value, put a space on each side of '/'");
     private static readonly Phrase AmbiguousUnit = new("ambiguous-unit", "the unit '{two}' is not clear");
-    private static readonly Phrase UnknownUnit2 = new("unknown-unit.2", "'{word}' is not a unit");
+    private static readonly Phrase NoUnit = new("unknown-unit.word", "'{word}' is not a unit");
+
+    private static readonly Phrase WhichGallon = new("ambiguous-unit.gallon.remedy", "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)");
+    private static readonly Phrase WhichOunce = new("ambiguous-unit.ounce.remedy", "say 'US fl oz' (29.57 mL) or 'imp fl oz' (28.41 mL)");
+    private static readonly Phrase Megalitre = new("ambiguous-unit.megalitre.remedy", "that is a million litres; a millilitre is 'mL'");
+    private static readonly Phrase Degrees = new("ambiguous-unit.degrees.remedy", "say 'degC' or 'degF'");
+
+    /// <summary>Spellings that are refused with an explanation, because they mean two things.</summary>
+    internal static readonly FrozenDictionary<string, Phrase> Ambiguous = new Dictionary<string, Phrase>(StringComparer.Ordinal)
+    {
+        ["gal"] = WhichGallon,
+        ["fl oz"] = WhichOunce,
+        ["ML"] = Megalitre,
+        ["M"] = new("ambiguous-unit.m.remedy", "say 'mol/L' for a molar strength, 'min' or 'mo' for a time, 'm' for a length"),
+        ["Ml"] = Megalitre,
+        ["C"] = new("ambiguous-unit.c.remedy", "say 'degC'"),
+        ["F"] = new("ambiguous-unit.f.remedy", "say 'degF'"),
+        ["deg"] = Degrees,
+        ["gallon"] = WhichGallon,
+        ["gallons"] = WhichGallon,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Reads a unit at a place. No unit at all is no fault: <paramref name="end"/> is 0 then.</summary>
     public static TextFault? Match(ReadOnlySpan<char> text, int at, out Unit unit, out int end)
@@ -46,15 +67,15 @@ internal static class UnitText
         if (at >= text.Length || !IsUnitStart(text[at])) return null;
         var word = UnitWord(text, at);
         if (word is "to" or "and" or "or" or "is" or "not" or "per") return null;
-        foreach (var two in UnitTable.Ambiguous.Keys)
+        foreach (var two in Ambiguous.Keys)
         {
             if (text[at..].StartsWith(two, StringComparison.Ordinal) && word.Length <= two.Length)
             {
-                return new("ambiguous-unit", AmbiguousUnit.With(("two", two)), UnitTable.Ambiguous[two], at, two.Length);
+                return new("ambiguous-unit", AmbiguousUnit.With(("two", two)), Ambiguous[two], at, two.Length);
             }
         }
 
-        return new("unknown-unit", UnknownUnit2.With(("word", Excerpt.Of(word))), RemedyFor(word), at, word.Length);
+        return new("unknown-unit", NoUnit.With(("word", Excerpt.Of(word))), RemedyFor(word), at, word.Length);
     }
 
     private static readonly Phrase Write = new("unknown-unit.write", "write '{unit}'");

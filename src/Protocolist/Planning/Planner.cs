@@ -26,7 +26,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(shelf);
         Shelf = shelf;
         Classes = new(shelf);
-        _prepared = shelf.Protocols.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p)), StringComparer.Ordinal);
+        _prepared = shelf.Shelved.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p.Protocol)), StringComparer.Ordinal);
     }
 
     /// <summary>The protocols to choose from.</summary>

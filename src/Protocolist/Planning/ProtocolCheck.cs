@@ -4,17 +4,16 @@ using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
-using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 
 /// <summary>What can be said of a protocol before any animal is at stake.</summary>
 internal static class ProtocolCheck
 {
-    private static readonly Phrase UnknownRegion2 = new("unknown-region.2", "'{stage}' names '{name}', which {group} does not have");
+    private static readonly Phrase UnknownRegion = new("unknown-region.stage", "'{stage}' names '{name}', which {group:a} does not have");
     private static readonly Phrase Unsourced = new("unsourced", "the value '{name}' has no source");
     private static readonly Phrase UnsourcedRemedy = new("unsourced.remedy", "add 'source:', be it 'common practice' or 'from memory'");
-    private static readonly Phrase Unsourced2 = new("unsourced.2", "the stage '{stage}' has no source");
+    private static readonly Phrase UnsourcedStage = new("unsourced.stage", "the stage '{stage}' has no source");
 
     public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
     {
@@ -43,14 +42,18 @@ internal static class ProtocolCheck
         from stage in subject.Protocol.Stages
         from name in stage.Texts("places").Concat((stage.Find("sites") as SitesSetting)?.Sites.Select(s => s.Region) ?? [])
         where name != "other" && !subject.Group.Regions.Any(r => r.IsNamed(name))
-        select Finding.Warning("unknown-region", UnknownRegion2.With(("stage", stage.Id), ("name", name), ("group", Phrases.One(subject.Group.Name))), Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]), (stage.Find("places") ?? stage.Find("sites"))!.Span);
+        select Finding.Warning(
+            "unknown-region",
+            UnknownRegion.With(Argument.Id("stage", stage.Id), ("name", name), ("group", subject.Group.Name)),
+            Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]),
+            (stage.Find("places") ?? stage.Find("sites"))!.Span);
 
     private static IEnumerable<Finding> WithoutSource(Protocol protocol)
     {
         foreach (var value in protocol.Values.Where(v => v.Source.Length == 0 && !IsOnlyNames(v.Expression)))
             yield return Finding.Warning("unsourced", Unsourced.With(("name", value.Name)), UnsourcedRemedy, value.Span);
         foreach (var stage in protocol.Stages.Where(s => s.Source.Length == 0 && s.Settings.OfType<ExpressionSetting>().Any(e => !IsOnlyNames(e.Expression))))
-            yield return Finding.Warning("unsourced", Unsourced2.With(("stage", stage.Id)), UnsourcedRemedy, stage.Span);
+            yield return Finding.Warning("unsourced", UnsourcedStage.With(("stage", stage.Id)), UnsourcedRemedy, stage.Span);
     }
 
     /// <summary>A formula without a number of its own needs no source of its own.</summary>

@@ -3,7 +3,6 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using NodaTime.Text;
@@ -14,8 +13,6 @@ namespace Protocolist.Plans;
 /// </summary>
 internal sealed class MessageJson : JsonConverter<Message>
 {
-    private static readonly MoneyJson MoneyOf = new();
-
     public override Message Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
@@ -79,8 +76,6 @@ internal sealed class MessageJson : JsonConverter<Message>
         writer.WriteEndObject();
     }
 
-    [RequiresUnreferencedCode("Calls System.Text.Json.JsonSerializerOptions.Default")]
-    [RequiresDynamicCode("Calls System.Text.Json.JsonSerializerOptions.Default")]
     private static void WriteFact(Utf8JsonWriter writer, in Argument fact)
     {
         switch (fact.Kind)
@@ -95,7 +90,7 @@ internal sealed class MessageJson : JsonConverter<Message>
                 Write(writer, fact.Message);
                 break;
             case ArgumentKind.Money:
-                MoneyOf.Write(writer, fact.Money!, JsonSerializerOptions.Default);
+                MoneyJson.Write(writer, fact.Money!);
                 break;
             case ArgumentKind.List:
                 writer.WriteStartArray();

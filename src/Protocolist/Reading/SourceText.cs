@@ -8,6 +8,11 @@ namespace Protocolist.Reading;
 /// <param name="Text">Its content.</param>
 public sealed record SourceText(string Name, string Text)
 {
+    private static readonly Phrase FileTooLong = new("file-too-long.bytes", "the file has more than {most} bytes");
+    private static readonly Phrase FileTooLongRemedy = new("file-too-long.remedy", "split it");
+    private static readonly Phrase NotUtf8 = new("not-utf8", "the file is not UTF-8 text");
+    private static readonly Phrase NotUtf8Remedy = new("not-utf8.remedy", "save it as UTF-8");
+
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
     private static readonly UTF8Encoding Lenient = new(encoderShouldEmitUTF8Identifier: false);
 
@@ -36,7 +41,7 @@ public sealed record SourceText(string Name, string Text)
     public static Checked<SourceText> Decode(string name, ReadOnlySpan<byte> bytes)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (bytes.Length > MostBytes) return new(null, [Finding.Error("file-too-long", $"the file has more than {MostBytes} bytes", "split it", SourceSpan.At(name, 1, 1))]);
+        if (bytes.Length > MostBytes) return new(null, [Finding.Error("file-too-long", FileTooLong.With(("most", MostBytes)), FileTooLongRemedy, SourceSpan.At(name, 1, 1))]);
         try
         {
             return new(new(name, Strict.GetString(bytes)), []);
@@ -48,7 +53,7 @@ public sealed record SourceText(string Name, string Text)
             var lineStart = before.LastIndexOf((byte)'\n') + 1;
             var line = before.Count((byte)'\n') + 1;
             var column = Lenient.GetCharCount(before[lineStart..]) + 1;
-            return new(null, [Finding.Error("not-utf8", "the file is not UTF-8 text", "save it as UTF-8", SourceSpan.At(name, line, column))]);
+            return new(null, [Finding.Error("not-utf8", NotUtf8, NotUtf8Remedy, SourceSpan.At(name, line, column))]);
         }
     }
 }

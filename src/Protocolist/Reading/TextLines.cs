@@ -5,6 +5,9 @@ namespace Protocolist.Reading;
 /// <summary>The lines of a text as an editor counts them, to keep every place within them and to find what the YAML parser cannot place.</summary>
 internal sealed class TextLines
 {
+    private static readonly Phrase UnreadableCharacterSaid = new("unreadable-character", "the invisible character U+{code} stands here");
+    private static readonly Phrase UnreadableCharacterRemedy = new("unreadable-character.remedy", "remove it");
+
     private readonly string _file;
     private readonly string _text;
     private readonly List<(int Start, int Length)> _lines = [];
@@ -46,7 +49,7 @@ internal sealed class TextLines
 
     /// <summary>Says of a character that no text should hold.</summary>
     public static Finding Unfit(char character, SourceSpan where) =>
-        Finding.Error("unreadable-character", $"the invisible character U+{(int)character:X4} stands here", "remove it", where);
+        Finding.Error("unreadable-character", UnreadableCharacterSaid.With(("code", ((int)character).ToString("X4", System.Globalization.CultureInfo.InvariantCulture))), UnreadableCharacterRemedy, where);
 
     /// <summary>
     /// Characters that no editor shows, and at which the parser would end the text or a line without a word: control characters, the line separators of

@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Findings;
 using UnitsNet;
 using Duration = NodaTime.Duration;

@@ -1,4 +1,3 @@
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
@@ -37,7 +36,8 @@ internal static class TimeSinceDeath
     private static readonly Phrase Fair = new("warm-hours-fair", "the body has been warm for as long as {warm:0.# h} at {at:0 °C}: fit for fixing");
     private static readonly Phrase Doubtful =
         new("warm-hours-doubtful", "the body has been warm for as long as {warm:0.# h} at {at:0 °C}: the gut and fine tissue have suffered");
-    private static readonly Phrase Decomposed = new("warm-hours-decomposed", "the body has been warm for as long as {warm:0.# h} at {at:0 °C}: likely decomposed");
+    private static readonly Phrase Decomposed =
+        new("warm-hours-decomposed", "the body has been warm for as long as {warm:0.# h} at {at:0 °C}: likely decomposed");
 
     private static readonly Phrase GutFirst = new("warm-hours-fresh.remedy", "open the gut region first all the same in fishes that digest themselves");
     private static readonly Phrase WithoutDelay = new("warm-hours-fair.remedy", "inject or slit the gut region first, without delay");

@@ -1,13 +1,9 @@
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
-using Protocolist.Planning;
-using Protocolist.Planning.Dating;
-using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;

@@ -59,7 +59,7 @@ public class ZoneProperties
         var dated = Scheduler.Earliest(Plan, open, from);
 
         Assert.True(dated.IsSound, $"{hours.Zone.Id} {from}: {string.Join(' ', dated.Findings)}");
-        var (fix, wash, house) = (dated.Value["fix"], dated.Value["wash"], dated.Value["house"]);
+        var (fix, wash, house) = (dated.Value[0], dated.Value[1], dated.Value[2]);
         Assert.InRange(fix.End - fix.Start, Soak, Duration.FromDays(6));
         Assert.Equal(fix.End, wash.Start);
         Assert.Equal(Duration.FromHours(24), wash.End - wash.Start);

@@ -1,13 +1,9 @@
-using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning;
-using Protocolist.Planning.Dating;
-using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Reading;

@@ -33,8 +33,11 @@ public sealed class Tool : IDisposable
         return path;
     }
 
+    /// <summary>Another program to hold to the same, as the native one: its path. Every run of the tests is then a start of it.</summary>
+    private static readonly string? Other = Environment.GetEnvironmentVariable("PROTOCOLIST_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+
     /// <summary>Where the built program is.</summary>
-    public static string Program => Repository.Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
+    public static string Program => Other ?? Repository.Built("src", "Protocolist.Cli", OperatingSystem.IsWindows() ? "protocolist.exe" : "protocolist");
 
     /// <summary>Calls the command line in this process.</summary>
     public Run Run(params string[] words) => RunWith("", words);
@@ -42,6 +45,7 @@ public sealed class Tool : IDisposable
     /// <summary>Calls it with a text on its standard input.</summary>
     public Run RunWith(string input, params string[] words)
     {
+        if (Other is not null) return Start([], input, words);
         var (output, error) = (new StringWriter { NewLine = "\n" }, new StringWriter { NewLine = "\n" });
         var call = Task.Run(() => CommandLine.Run(words, new() { Folder = Folder, Input = () => new MemoryStream(Encoding.UTF8.GetBytes(input)), Output = output, Error = error }));
         Assert.True(call.Wait(Patience), "the tool does not end");
@@ -49,9 +53,13 @@ public sealed class Tool : IDisposable
     }
 
     /// <summary>Starts the built program, with variables of the environment set.</summary>
-    public Run Start((string Name, string Value)[] variables, params string[] words)
+    public Run Start((string Name, string Value)[] variables, params string[] words) => Start(variables, "", words);
+
+    private Run Start((string Name, string Value)[] variables, string input, string[] words)
     {
         using var process = Begin(variables, words);
+        process.StandardInput.Write(input);
+        process.StandardInput.Close();
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         return Told(new(EndOf(process), output, error.GetAwaiter().GetResult()));
@@ -91,7 +99,9 @@ public sealed class Tool : IDisposable
         var start = new ProcessStartInfo(Program, words)
         {
             WorkingDirectory = Folder,
+            RedirectStandardInput = true,
             RedirectStandardOutput = true,
+            StandardInputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
             RedirectStandardError = true,
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,

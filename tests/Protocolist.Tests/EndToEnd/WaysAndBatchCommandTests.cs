@@ -70,7 +70,7 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     private string Text(string name) => File.ReadAllText(Path.Combine(_tool.Folder, name));
 
     [Fact]
-    public void A_batch_that_is_asked_to_stop_ends_with_1_and_goes_on_to_the_same_files()
+    public async Task A_batch_that_is_asked_to_stop_ends_with_1_and_goes_on_to_the_same_files()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "signals are sent by a shell");
         var csv = Snails(900);
@@ -79,14 +79,14 @@ public sealed class WaysAndBatchCommandTests : IDisposable
         foreach (var signal in (string[])["TERM", "INT"])
         {
             using var process = _tool.Begin(["batch", Path.Combine(_tool.Folder, "finds.csv"), "--bench", Repository.SkerryPoint, "--start", Start, "--out", "half", .. signal == "INT" ? (string[])["--resume"] : []]);
-            var errors = process.StandardError.ReadToEndAsync();
+            var errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
             for (var i = 0; i < 20; i++) Assert.NotNull(process.StandardOutput.ReadLine());
             using (var kill = System.Diagnostics.Process.Start("kill", [$"-{signal}", $"{process.Id}"])) kill.WaitForExit();
             var output = process.StandardOutput.ReadToEnd();
             Assert.True(process.WaitForExit(60_000));
             Assert.Equal(1, process.ExitCode);
             rows += 20 + output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length;
-            Assert.Contains($"protocolist: stopped after row {rows}; --resume goes on from there", errors.GetAwaiter().GetResult(), StringComparison.Ordinal);
+            Assert.Contains($"protocolist: stopped after row {rows}; --resume goes on from there", await errors, StringComparison.Ordinal);
             Assert.False(File.Exists(Path.Combine(_tool.Folder, "half.rows.csv")));
         }
 
@@ -170,7 +170,7 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     {
         var csv = _tool.File("finds.csv", Snails(600));
         using var first = _tool.Begin("batch", csv, "--bench", Repository.SkerryPoint, "--start", Start, "--out", "one");
-        var errors = first.StandardError.ReadToEndAsync();
+        var errors = first.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         Assert.NotNull(first.StandardOutput.ReadLine());
 
         var second = _tool.Run("batch", csv, "--bench", Repository.SkerryPoint, "--start", Start, "--out", "one");

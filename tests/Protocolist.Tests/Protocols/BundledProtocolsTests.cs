@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Planning.Drafting;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
@@ -25,7 +25,7 @@ public class BundledProtocolsTests
     [Fact]
     public void Every_bundled_protocol_passes_the_strict_check()
     {
-        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true);
+        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true, proveAll: true);
         Assert.Equal([], findings.Select(f => $"{f.Where} {f.Id}: {f.Message.ToString()}"));
     }
 

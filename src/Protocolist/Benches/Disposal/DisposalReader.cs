@@ -8,10 +8,17 @@ namespace Protocolist.Benches.Disposal;
 /// <summary>Reads what it costs to be rid of waste: <c>disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L, sharps: 0.20 EUR/piece}</c>.</summary>
 internal static class DisposalReader
 {
+    private static readonly Phrase IsCounted = new("priced-by-another-measure", "'{class}' waste is counted, and {price} is no price for that");
+    private static readonly Phrase IsMeasured = new("priced-by-another-measure.volume", "'{class}' waste is measured by volume, and {price} is no price for that");
+    private static readonly Phrase PriceByVolume = new("priced-by-another-measure.volume.remedy", "give a price by volume, as 3.20 EUR/L");
+    private static readonly Phrase PriceByThePiece = new(
+        "priced-by-another-measure.remedy",
+        "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'");
+
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
     {
         var prices = ImmutableDictionary.CreateBuilder<WasteClass, Price>();
-        if (bench.Nested("disposal", "'disposal'") is not { } table) return prices.ToImmutable();
+        if (bench.Nested("disposal") is not { } table) return prices.ToImmutable();
 
         // The two drums that most places have; a class's own word says it more finely and comes after.
         if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
@@ -32,7 +39,15 @@ internal static class DisposalReader
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
         var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
-        if (!fits) findings.Add(Finding.Error("priced-by-another-measure", $"'{key}' waste is {(isSolid ? "counted" : "measured by volume")}, and {price} is no price for that", isSolid ? "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'" : "give a price by volume, as 3.20 EUR/L", text.Span));
+        if (!fits)
+        {
+            findings.Add(Finding.Error(
+                "priced-by-another-measure",
+                (isSolid ? IsCounted : IsMeasured).With(("class", key), ("price", price.ToString())),
+                isSolid ? PriceByThePiece : PriceByVolume,
+                text.Span));
+        }
+
         return fits ? price : null;
     }
 }

@@ -10,14 +10,26 @@ namespace Protocolist.Benches.Disposal;
 /// <summary>Reads what a bench file says of its waste: <c>containers</c>, <c>drains</c>, <c>keep-fixative</c>.</summary>
 internal static class WasteReader
 {
+    private static readonly Phrase HazardousWasteToTheDrain = new(
+        "hazardous-waste-to-the-drain",
+        "the bench sends {class} waste to the drain under '{permit}'");
+    private static readonly Phrase HazardousWasteToTheDrainRemedy = new(
+        "hazardous-waste-to-the-drain.remedy",
+        "make sure that the permission covers just this; else collect it");
+    private static readonly Phrase HoldsPieces = new("container-without-price.pieces.remedy", "write 'holds: 100' and 'price: 14.00 EUR'");
+    private static readonly Phrase HoldsLitres = new("container-without-price.remedy", "write 'holds: 25 L' and 'price: 60.00 EUR'");
+    private static readonly Phrase ContainerWithoutPrice = new(
+        "container-without-price",
+        "the container for {class} waste needs both what it holds and what it costs full");
+
     public static WasteRules Read(Fields bench, List<Finding> findings)
     {
-        if (bench.Nested("waste", "'waste'") is not { } table) return WasteRules.CollectAll;
+        if (bench.Nested("waste") is not { } table) return WasteRules.CollectAll;
         var prices = ImmutableDictionary.CreateBuilder<WasteClass, ContainerPrice>();
         var containers = ByClass(table, "containers", prices, findings);
         var drains = ByClass(table, "drains", null, findings);
         var rules = new WasteRules(containers, drains) { ContainerPrices = prices.ToImmutable() };
-        if (table.Nested("keep-fixative", "'keep-fixative'") is { } keep)
+        if (table.Nested("keep-fixative") is { } keep)
         {
             rules = rules with { FixativeKeptIn = keep.Required("in")?.Value, FixativeUses = keep.Whole("uses", 1, 100) ?? rules.FixativeUses };
             keep.Finish();
@@ -30,12 +42,12 @@ internal static class WasteReader
     private static ImmutableDictionary<WasteClass, string> ByClass(Fields waste, string key, ImmutableDictionary<WasteClass, ContainerPrice>.Builder? prices, List<Finding> findings)
     {
         var named = ImmutableDictionary.CreateBuilder<WasteClass, string>();
-        if (waste.Nested(key, $"'{key}'") is not { } table) return named.ToImmutable();
+        if (waste.Nested(key) is not { } table) return named.ToImmutable();
         foreach (var @class in Enum.GetValues<WasteClass>())
         {
             if (prices is not null && table.Entry(EnumWords<WasteClass>.Of(@class))?.Value is MappingNode node)
             {
-                var container = new Fields(node, "a container", findings);
+                var container = new Fields(node, Named.Container, findings);
                 if (container.Required("name") is { } name && !string.IsNullOrWhiteSpace(name.Value)) named[@class] = name.Value.Trim();
                 if (Price(container, @class, findings) is { } price) prices[@class] = price;
                 container.Finish();
@@ -45,7 +57,7 @@ internal static class WasteReader
             if (table.Scalar(EnumWords<WasteClass>.Of(@class)) is not { } text) continue;
             if (!string.IsNullOrWhiteSpace(text.Value)) named[@class] = text.Value.Trim();
             if (key == "drains" && @class is WasteClass.Formaldehyde or WasteClass.FormaldehydeAndAlcohol or WasteClass.FlammableAlcohol)
-                findings.Add(Finding.Warning("hazardous-waste-to-the-drain", $"the bench sends {Waste.Words(@class.ToString())} waste to the drain under '{text.Value.Trim()}'", "make sure that the permission covers just this; else collect it", text.Span));
+                findings.Add(Finding.Warning("hazardous-waste-to-the-drain", HazardousWasteToTheDrain.With(("class", Waste.Words(@class.ToString())), ("permit", text.Value.Trim())), HazardousWasteToTheDrainRemedy, text.Span));
         }
 
         table.Finish();
@@ -66,7 +78,7 @@ internal static class WasteReader
             if (amount.Units > 0) return new(amount, money);
         }
 
-        if (price is not { Value: null }) findings.Add(Finding.Error("container-without-price", $"the container for {Waste.Words(@class.ToString())} waste needs both what it holds and what it costs full", isSolid ? "write 'holds: 100' and 'price: 14.00 EUR'" : "write 'holds: 25 L' and 'price: 60.00 EUR'", container.Span));
+        if (price is not { Value: null }) findings.Add(Finding.Error("container-without-price", ContainerWithoutPrice.With(("class", Waste.Words(@class.ToString()))), isSolid ? HoldsPieces : HoldsLitres, container.Span));
         return null;
     }
 }

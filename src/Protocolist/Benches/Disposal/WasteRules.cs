@@ -10,6 +10,15 @@ namespace Protocolist.Benches.Disposal;
 /// <param name="DrainPermits">Of a class, the local permission by which it may go to the drain; a class without one is never drained.</param>
 public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containers, ImmutableDictionary<WasteClass, string> DrainPermits)
 {
+    private static readonly Phrase DrainedUnderPermit = new("drained-under-permit", "{amount} {what} goes to the drain under '{permit}'");
+    private static readonly Phrase DrainedUnderPermitRemedy = new("drained-under-permit.remedy", "see that the permission is in writing and still holds");
+    private static readonly Phrase WasteNeedsAContainer = new(
+        "waste-needs-a-container",
+        "the bench names no container for {class} waste ({amount} {what})");
+    private static readonly Phrase WasteNeedsAContainerRemedy = new(
+        "waste-needs-a-container.remedy",
+        "set one up, closed and labelled, before the first step");
+
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
 
@@ -33,13 +42,13 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
         if (!string.IsNullOrWhiteSpace(keptIn)) return new(new(what, @class, amount, WasteWay.KeptForReuse, keptIn), []);
         if (DrainPermits.GetValueOrDefault(@class) is { } permit && !string.IsNullOrWhiteSpace(permit))
         {
-            var note = Finding.Note("drained-under-permit", $"{amount} {what} goes to the drain under '{permit}'", "see that the permission is in writing and still holds");
+            var note = Finding.Note("drained-under-permit", DrainedUnderPermit.With(("amount", amount.ToString()), ("what", what), ("permit", permit)), DrainedUnderPermitRemedy);
             return new(new(what, @class, amount, WasteWay.DrainedWhereAllowed, permit), [note]);
         }
 
         var way = @class is WasteClass.Sharps or WasteClass.Tissue ? WasteWay.CollectedAsClinical : WasteWay.CollectedAsHazardous;
         if (Containers.GetValueOrDefault(@class) is { } container && !string.IsNullOrWhiteSpace(container)) return new(new(what, @class, amount, way, container), []);
-        var unnamed = Finding.Note("waste-needs-a-container", $"the bench names no container for {Waste.Words(@class.ToString())} waste ({amount} {what})", "set one up, closed and labelled, before the first step");
+        var unnamed = Finding.Note("waste-needs-a-container", WasteNeedsAContainer.With(("class", Waste.Words(@class.ToString())), ("amount", amount.ToString()), ("what", what)), WasteNeedsAContainerRemedy);
         return new(new(what, @class, amount, way, $"a closed container labelled '{Waste.Words(@class.ToString())} waste'"), [unnamed]);
     }
 }

@@ -2,7 +2,8 @@ using NodaTime;
 
 namespace Protocolist.Benches.Opening;
 
-/// <summary>A set of minutes as stretches: in order and apart. Stretches that only follow each other minute by minute stay two, because work may not run from one into the next. Immutable.</summary>
+/// <summary>A set of minutes as stretches, in order and apart. Immutable.</summary>
+/// <remarks>Stretches that only follow each other minute by minute stay two, because work may not run from one into the next.</remarks>
 internal sealed class MinuteSet
 {
     private readonly Stretch[] _stretches;

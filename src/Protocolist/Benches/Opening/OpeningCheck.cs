@@ -49,8 +49,14 @@ internal sealed class OpeningCheck
         var good = ImmutableArray.CreateBuilder<ClosedDays>();
         foreach (var (index, days) in entries.Index())
         {
-            if (days.First <= days.Last) good.Add(days);
-            else _findings.Add(Finding.Error(Reversed.Id, Reversed.With(("first", days.First), ("last", days.Last)), FirstDateFirst) with { Subject = Subject("closed", index) });
+            if (days.First <= days.Last)
+            {
+                good.Add(days);
+                continue;
+            }
+
+            var message = Reversed.With(("first", days.First), ("last", days.Last));
+            _findings.Add(Finding.Error(Reversed.Id, message, FirstDateFirst) with { Subject = Subject("closed", index) });
         }
 
         return good.DrainToImmutable();
@@ -78,8 +84,9 @@ internal sealed class OpeningCheck
             var inOrder = sameDay.OrderBy(o => o.From).ToList();
             foreach (var (early, late) in inOrder.Zip(inOrder.Skip(1)))
             {
-                if (early.To == LocalTime.Midnight || late.From < early.To)
-                    _findings.Add(Finding.Warning(Overlap.Id, Overlap.With(("early", early.Words), ("late", late.Words)), JoinThem) with { Subject = late.Subject });
+                if (early.To != LocalTime.Midnight && late.From >= early.To) continue;
+                var message = Overlap.With(("early", early.Words), ("late", late.Words));
+                _findings.Add(Finding.Warning(Overlap.Id, message, JoinThem) with { Subject = late.Subject });
             }
         }
     }

@@ -12,6 +12,9 @@ namespace Protocolist.Benches.Stock;
 /// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.</remarks>
 public sealed class StockItemValidator : AbstractValidator<StockItem>
 {
+    private static readonly Phrase StockIdTwice = new("stock-id-twice", "two stock items are called '{item}'");
+    private static readonly Phrase StockIdTwiceRemedy = new("stock-id-twice.remedy", "give each bottle a name of its own");
+
     /// <summary>Makes the validator.</summary>
     /// <param name="on">The day on which the stock would be used.</param>
     public StockItemValidator(LocalDate on)
@@ -62,7 +65,7 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
         return [.. items.SelectMany(i => seen.Add(i.Id) ? Check(i, on)
-            : Check(i, on).Add(Finding.Error("stock-id-twice", $"two stock items are called '{i.Id}'", "give each bottle a name of its own", i.Where)))];
+            : Check(i, on).Add(Finding.Error("stock-id-twice", StockIdTwice.With(("item", i.Id)), StockIdTwiceRemedy, i.Where)))];
     }
 
     private static string Day(LocalDate? day) => day?.ToString("uuuu'-'MM'-'dd", CultureInfo.InvariantCulture) ?? "";

@@ -45,7 +45,8 @@ internal static class FixationTooShort
             if (step.Kind == StageKind.Immerse) lies += step.Lasts;
         }
 
-        if (!FixationTime.IsTooShort(QuantityRange.Point(lies.TotalSeconds, Dimension.OfTime), fixation) || plan.House?.Fluid?.Kind == immerse.Fluid?.Kind) return [];
+        if (plan.House?.Fluid?.Kind == immerse.Fluid?.Kind) return [];
+        if (!FixationTime.IsTooShort(QuantityRange.Point(lies.TotalSeconds, Dimension.OfTime), fixation)) return [];
         var message = TooShort.With(
             ("lies", lies),
             ("region", fixation.Slowest.Region.Name),

@@ -29,7 +29,7 @@ internal static class HazardWords
             ("H371", "may cause damage to organs"),
         ],
         s => s.Code,
-        s => new("hazard." + s.Code, $"{s.Words} ({s.Code})"),
+        s => new("hazard." + s.Code.ToLowerInvariant(), $"{s.Words} ({s.Code})"),
         StringComparer.Ordinal);
 
     /// <summary>Words and code: <c>may cause cancer (H350)</c>; the code alone where the words are not known.</summary>

@@ -23,10 +23,13 @@ internal static class AcidOnBone
 
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        var (first, time) = (default(ReviewStep), Duration.Zero);
+        ReviewStep? first = null;
+        var time = Duration.Zero;
         foreach (var step in plan.Formalin)
         {
-            if (IsAcidBath(step)) (first, time) = (first ?? step, time + step.Lasts);
+            if (!IsAcidBath(step)) continue;
+            first ??= step;
+            time += step.Lasts;
         }
 
         if (first is null || !BoneInAcid.Suffers(plan.Group, time)) return [];

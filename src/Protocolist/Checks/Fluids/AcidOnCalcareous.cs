@@ -18,7 +18,10 @@ internal static class AcidOnCalcareous
         AcidOnLime.Source,
         Find)
     {
-        Severities = [new(Severity.Error, "formalin without a buffer meets an animal with a shell or skeleton of lime, or with spicules or ossicles, in any step")],
+        Severities =
+        [
+            new(Severity.Error, "formalin without a buffer meets an animal with a shell or skeleton of lime, or with spicules or ossicles, in any step"),
+        ],
     };
 
     private static ImmutableArray<Finding> Find(ReviewCase plan)

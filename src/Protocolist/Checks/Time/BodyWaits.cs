@@ -111,7 +111,8 @@ internal static class BodyWaits
                 if (step.Step.Start is { } start && (first is null || start.ToInstant() < first.Start!.Value.ToInstant())) first = step.Step;
             }
 
-            return first is { State: StepState.Planned, Start: { } begins } && begins.ToInstant() > asked.ToInstant() ? new(asked, begins, fixing, fixedAt) : null;
+            if (first is not { State: StepState.Planned, Start: { } begins } || begins.ToInstant() <= asked.ToInstant()) return null;
+            return new(asked, begins, fixing, fixedAt);
         }
     }
 }

@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 
 namespace Protocolist.Planning.Batching;
 
@@ -63,9 +64,11 @@ public sealed class Batch
         "an unforeseen fault of the program, not of yours, ended the planning of this row");
     private static readonly Phrase UnforeseenFaultRemedy = new("unforeseen-fault.remedy", "report it with this row; the other rows are planned");
 
+    /// <summary>Rows that are planned together: enough to keep every core busy, few enough to be kept twice.</summary>
+    private const int MostInBlock = 128;
+
     private readonly SpecimenTable table;
     private readonly BatchRequest request;
-    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, string>> choices;
     private readonly NumbersSeen seen = new();
     private readonly IEnumerator<SpecimenRow> rows;
     private readonly Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make;
@@ -74,7 +77,6 @@ public sealed class Batch
     {
         (this.table, this.request, this.make) = (table, request, make);
         rows = table.Rows().GetEnumerator();
-        choices = request.Planner.Shelf.Protocols.ToImmutableDictionary(p => p.Id, p => request.Choices.Where(c => p.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).ToImmutableSortedDictionary(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>Reads the heading of a table of specimens.</summary>
@@ -119,16 +121,36 @@ public sealed class Batch
         return null;
     }
 
-    /// <summary>Plans the rows in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number that comes again is a warning, <c>repeated-number</c>, that names both rows.</summary>
-    /// <returns>One result for each row that is not passed over.</returns>
+    /// <summary>
+    /// Plans the rows on all cores, in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number
+    /// that comes again is a warning, <c>repeated-number</c>, that names both rows.
+    /// </summary>
+    /// <returns>One result for each row that is not passed over. The table is read at most 256 rows ahead.</returns>
     public IEnumerable<BatchRow> Rows()
     {
-        while (rows.MoveNext())
+        // While one block is looked at the next is planned. The first are small, so that a table that is written by hand is answered row by row.
+        var size = 1;
+        var ahead = Begin(size);
+        while (ahead is not null)
+        {
+            var planned = ahead.GetAwaiter().GetResult();
+            size = Math.Min(2 * size, MostInBlock);
+            ahead = Begin(size);
+            foreach (var row in planned) yield return row;
+        }
+    }
+
+    /// <summary>Reads so many rows and begins to plan them; null at the end of the table.</summary>
+    private Task<BatchRow[]>? Begin(int size)
+    {
+        var block = new List<SpecimenRow>(size);
+        while (block.Count < size && rows.MoveNext())
         {
             var row = rows.Current;
-            var again = seen.Again(row.Id, row.Number, row.IdAt);
-            yield return Guarded(again is null ? row : row with { Findings = row.Findings.Insert(0, again) }) with { Digest = row.Digest };
+            block.Add(seen.Again(row.Id, row.Number, row.IdAt) is { } again ? row with { Findings = row.Findings.Insert(0, again) } : row);
         }
+
+        return block.Count == 0 ? null : Task.Run(() => AllCores.Each(block, row => Guarded(row) with { Digest = row.Digest }));
     }
 
     private BatchRow Guarded(SpecimenRow row)
@@ -150,12 +172,16 @@ public sealed class Batch
         }
     }
 
+    /// <summary>Those choices that a protocol leaves.</summary>
+    private ImmutableSortedDictionary<string, string> ChoicesFor(Protocol protocol) =>
+        request.Choices.RemoveRange(request.Choices.Where(c => !protocol.Choices.Any(o => o.Name == c.Key && o.Options.Contains(c.Value))).Select(c => c.Key));
+
     private BatchRow Planned(SpecimenRow row)
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
         if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
-            plan = plan with { Choices = choices[protocol.Id] };
+            plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.

@@ -16,8 +16,12 @@ namespace Protocolist.Planning.Batching;
 /// <param name="End">When it ends.</param>
 public sealed record JointStep(string SpecimenId, string StepId, string Title, OffsetDateTime Start, OffsetDateTime End);
 
-/// <summary>Many plans on one bench: people do one thing at a time, and a tub holds one specimen. Plans are put in one after another, in the order of the rows.</summary>
-/// <remarks>Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.</remarks>
+/// <summary>
+/// Many plans on one bench: people do one thing at a time, and a tub holds one specimen. Plans are put in one after another, in the order of the rows.
+/// </summary>
+/// <remarks>
+/// Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.
+/// </remarks>
 public sealed class JointSchedule
 {
     private static readonly Phrase ScheduleFull = new("schedule-full", "the joint schedule holds {most-plans} plans; the rest is not dated together");
@@ -46,13 +50,15 @@ public sealed class JointSchedule
 
     /// <summary>Dates one more plan beside those before it.</summary>
     /// <param name="row">A row of a batch.</param>
-    /// <returns>Its steps; null without a plan, or with <c>no-dates-fit</c> and its like, or with <c>schedule-full</c> (warning) beyond <see cref="MostPlans"/>.</returns>
+    /// <returns>
+    /// Its steps; null without a plan, or with <c>no-dates-fit</c> and its like, or with <c>schedule-full</c> (warning) beyond <see cref="MostPlans"/>.
+    /// </returns>
     public Checked<IReadOnlyList<JointStep>> Add(BatchRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
         if (row.Draft is not { } draft) return new(null, []);
         if (++plans > MostPlans)
-            return new(null, plans == MostPlans + 1 ? [Finding.Warning("schedule-full", ScheduleFull.With(("most-plans", MostPlans)), ScheduleFullRemedy)] : []);
+            return new(null, plans > MostPlans + 1 ? [] : [Finding.Warning(ScheduleFull.Id, ScheduleFull.With(("most-plans", MostPlans)), ScheduleFullRemedy)]);
         var open = draft.Steps.Where(SchedulePass.IsDated).ToList();
         if (open.Count == 0) return new(null, []);
         var graph = new StepChain(open, draft, hours, from, by: null, deliveries: []).Shared(Needs);
@@ -60,14 +66,20 @@ public sealed class JointSchedule
         taken = after;
         if (dated.Value is not { } schedule) return new(null, dated.Findings);
         var zone = hours.Hours.Zone;
-        return new([.. schedule.Select(j => new JointStep(row.SpecimenId, j.Id, draft.Steps.First(s => s.Id == j.Id).Title.ToString(), j.Start.InZone(zone).ToOffsetDateTime(), j.End.InZone(zone).ToOffsetDateTime()))], dated.Findings);
+        return new([.. schedule.Zip(open, Step)], dated.Findings);
+
+        JointStep Step(ScheduledJob dates, DraftStep step) => new(row.SpecimenId, step.Id, step.Title.ToString(), At(dates.Start), At(dates.End));
+
+        OffsetDateTime At(Instant instant) => instant.InZone(zone).ToOffsetDateTime();
     }
 
-    /// <summary>A person while hands are on it; a vessel of treatment from start to end. The final vessel is not given back, so that it is counted and not booked.</summary>
+    /// <summary>
+    /// A person while hands are on it; a vessel of treatment from start to end. The final vessel is not given back, so that it is counted and not booked.
+    /// </summary>
     private static ImmutableArray<Scheduling.Need> Needs(DraftStep step) =>
     [
-        .. step.HandsOn > Duration.Zero ? [new Scheduling.Need(Person)] : (Scheduling.Need[])[],
-        .. step.IsSoak && step.Vessel is { } vessel ? [new Scheduling.Need(Resource(vessel.Vessel.Id), Throughout: true)] : (Scheduling.Need[])[],
+        .. (Scheduling.Need[])(step.HandsOn > Duration.Zero ? [new(Person)] : []),
+        .. (Scheduling.Need[])(step.IsSoak && step.Vessel is { } vessel ? [new(Resource(vessel.Vessel.Id), Throughout: true)] : []),
     ];
 
     private static string Resource(string vessel) => $"vessel {vessel}";

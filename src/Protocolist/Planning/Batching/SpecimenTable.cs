@@ -20,8 +20,8 @@ internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Sp
 /// <summary>A table of specimens, read row by row with the rules of specimen files; every finding names its line and column.</summary>
 internal sealed class SpecimenTable
 {
-    private static readonly Phrase MissingColumn = new("missing-column", "there is no column {what}");
-    private static readonly Phrase MissingColumnRemedy = new("missing-column.remedy", "add {names}");
+    private static readonly Phrase MissingColumn = new("missing-column.of", "there is no column {what}");
+    private static readonly Phrase MissingColumnRemedy = new("missing-column.of.remedy", "add {names}");
     private static readonly Phrase MissingId = new("missing-id", "the row has no number for its specimen");
     private static readonly Phrase MissingIdRemedy = new("missing-id.remedy", "give each specimen a number of its own");
 

@@ -29,8 +29,8 @@ internal sealed record Delivery(string Item, int LeadDays, Instant At, string St
 internal static class Deliveries
 {
     /// <summary>
-    /// For each open step the last delivery that it waits for, and empty where none waits. What is on the shelf goes to the first steps; the step at which it runs
-    /// out waits. Lead times are calendar days from the start of the plan; what comes is there in the morning.
+    /// For each open step the last delivery that it waits for; empty where none waits. What is on the shelf goes to the first steps; the step at which
+    /// it runs out waits. Lead times are calendar days from the start of the plan; what comes is there in the morning.
     /// </summary>
     public static ImmutableArray<Delivery?> Of(Provisioned provisioned, List<DraftStep> open, LocalDate ordered, Bench bench)
     {
@@ -47,7 +47,8 @@ internal static class Deliveries
                 var part = IsVessel(step, bought) ? 1 : Share(step, provisioned.Recipes, bought.Key);
                 if (part <= 0) continue;
                 left -= part;
-                if (left < 0 && open.FindIndex(s => s.Id == step.Id && s.Progress is null) is >= 0 and var i && !(deliveries[i]?.At >= at)) deliveries[i] = new(bought.Key, days, at, step.Id);
+                if (left >= 0 || open.FindIndex(s => s.Id == step.Id && s.Progress is null) is not (>= 0 and var i)) continue;
+                if (deliveries[i] is not { } other || other.At < at) deliveries[i] = new(bought.Key, days, at, step.Id);
             }
         }
 

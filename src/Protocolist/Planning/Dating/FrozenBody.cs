@@ -30,7 +30,11 @@ internal static class FrozenBody
             findings.AddRange(time.Findings.Select(f => f with { Subject = step.Id }));
             if (time.Most == Duration.Zero) continue;
             var range = new QuantityRange(time.Least.TotalSeconds, time.Most.TotalSeconds, Dimension.OfTime);
-            draft = draft with { Figures = draft.Figures.Add(FigureOf(range, bench.Temperatures.Cold)), Steps = draft.Steps.Replace(step, Lasting(step, time)) };
+            draft = draft with
+            {
+                Figures = draft.Figures.Add(FigureOf(range, bench.Temperatures.Cold)),
+                Steps = draft.Steps.Replace(step, Lasting(step, time)),
+            };
             if (time.Likely > step.Least)
             {
                 var message = ThawsLonger.With(("time", range), ("cold", bench.Temperatures.Cold), Argument.Id("step", step.Id));
@@ -44,7 +48,8 @@ internal static class FrozenBody
     private static DraftStep Lasting(DraftStep step, ThawTime time)
     {
         var least = Duration.Max(step.Least, time.Likely);
-        return step with { Least = least, Most = step.Most is { } most ? Duration.Max(most, Duration.Max(time.Most, least)) : null, Figures = step.Figures.Add(FigureId) };
+        var most = step.Most is { } longest ? Duration.Max(longest, Duration.Max(time.Most, least)) : (Duration?)null;
+        return step with { Least = least, Most = most, Figures = step.Figures.Add(FigureId) };
     }
 
     private static Figure FigureOf(QuantityRange time, Temperature around) =>

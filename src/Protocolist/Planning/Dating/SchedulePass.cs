@@ -51,7 +51,8 @@ internal static class SchedulePass
         var zone = hours.Hours.Zone;
         var asked = Resolve(bounds.Start, zone, findings);
         var from = bounds.LoggedUntil is { } until && until > asked ? until : asked;
-        var draft = SoakRemedies.Dated(LoggedTimes.Fill(FrozenBody.Thawed(provisioned.Draft, bench, findings), zone, findings), hours, bounds.LoggedUntil, findings);
+        var logged = LoggedTimes.Fill(FrozenBody.Thawed(provisioned.Draft, bench, findings), zone, findings);
+        var draft = SoakRemedies.Dated(logged, hours, bounds.LoggedUntil, findings);
         var open = Open(draft);
         if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var by = bounds.By?.AtStartOfDayInZone(zone).ToInstant();

@@ -42,7 +42,8 @@ internal static class SoakRemedies
 
         for (var i = 0; i < steps.Count; i++)
         {
-            if (ends.TryGetValue(steps[i].Id, out var end)) steps[i] = steps[i] with { EndNotBefore = steps[i].EndNotBefore is { } other && other > end ? other : end };
+            if (!ends.TryGetValue(steps[i].Id, out var end)) continue;
+            steps[i] = steps[i] with { EndNotBefore = steps[i].EndNotBefore is { } other && other > end ? other : end };
         }
 
         return draft with { Steps = steps.ToImmutable() };

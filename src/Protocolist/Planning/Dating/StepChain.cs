@@ -79,7 +79,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         {
             findings.AddRange(first.Findings);
             TooLate(findings);
-            if (!deliveries.IsEmpty && supplied is not null) Waits(dates, supplied.Value!, findings);
+            if (!deliveries.IsEmpty) Waits(dates, supplied!.Value!, findings);
             LatestStartOf(graph, isWaiting: !deliveries.IsEmpty, findings);
             return dates;
         }

@@ -23,7 +23,8 @@ internal static class Cutting
                 "unknown-region",
                 UnknownRegion.With(("group", group.Name), ("place", place)),
                 Known.With(Argument.Ids("regions", group.Regions.Select(r => r.Id))),
-                stage.PlacesSpan) with { Subject = stage.Id });
+                stage.PlacesSpan) with
+            { Subject = stage.Id });
         }
 
         var spacing = LengthOf(step, StageKey.Spacing);

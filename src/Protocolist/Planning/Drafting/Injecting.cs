@@ -1,9 +1,7 @@
-using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
-using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using static System.FormattableString;

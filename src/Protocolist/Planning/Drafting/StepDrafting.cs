@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;

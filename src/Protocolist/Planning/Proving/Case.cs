@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;

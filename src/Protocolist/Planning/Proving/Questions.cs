@@ -75,8 +75,8 @@ internal static class Questions
         new("absurd-amount.cold", "is colder than any freezer"),
         new("absurd-amount.cold.remedy", "check the unit and the sign"));
 
-    private static readonly Phrase MoreThanAnybody = new("absurd-amount", "is more than anybody does");
-    private static readonly Phrase CheckUnits = new("absurd-amount.remedy", "check the units and the decimal point");
+    private static readonly Phrase MoreThanAnybody = new("absurd-amount.proof", "is more than anybody does");
+    private static readonly Phrase CheckUnits = new("absurd-amount.proof.remedy", "check the units and the decimal point");
 
     private static readonly Dictionary<string, Question> TooMuch = Most.ToDictionary(
         m => m.Key,
@@ -101,10 +101,10 @@ internal static class Questions
         new("absurd-amount.larger", "is more than the whole animal holds"),
         FitTheBody);
 
-    private static readonly Phrase NoBand = new("gap-between-bands", "has no band");
-    private static readonly Phrase AddBand = new("gap-between-bands.remedy", "add a band: 'up to …' or 'over …'");
-    private static readonly Phrase Backwards = new("reversed-range", "runs backwards");
-    private static readonly Phrase LowerFirst = new("reversed-range.remedy", "put the lower end first, or put the ends inside 'least' and 'greatest'");
+    private static readonly Phrase NoBand = new("gap-between-bands.proof", "has no band");
+    private static readonly Phrase AddBand = new("gap-between-bands.proof.remedy", "add a band: 'up to …' or 'over …'");
+    private static readonly Phrase Backwards = new("reversed-range.proof", "runs backwards");
+    private static readonly Phrase LowerFirst = new("reversed-range.proof.remedy", "put the lower end first, or put the ends inside 'least' and 'greatest'");
     private static readonly Phrase TooLittle = new("ratio-too-low.class", "is less than 3 volumes of fluid for one of specimen");
     private static readonly Phrase RaiseIt = new("ratio-too-low.class.remedy", "raise it, or say in 'note' why less will do here");
 

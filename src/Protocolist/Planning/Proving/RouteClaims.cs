@@ -18,13 +18,13 @@ namespace Protocolist.Planning.Proving;
 /// </summary>
 internal sealed class RouteClaims(Subject subject)
 {
-    private static readonly Phrase Acid = new("acid-on-calcareous.route", "'{stage}' puts {fluid}, which turns acid, on {group}, which has {lime} of lime");
+    private static readonly Phrase Acid = new("acid-on-calcareous.route", "'{stage}' puts {fluid}, which turns acid, on {group:a}, which has {lime} of lime");
     private static readonly Phrase Shell = new("acid-on-calcareous.route-shell", "a shell or skeleton");
     private static readonly Phrase Spicules = new("acid-on-calcareous.route-spicules", "spicules or ossicles");
     private static readonly Phrase NotAcid = new("acid-on-calcareous.route.remedy", "use alcohol, or buffered formalin and only briefly");
     private static readonly Phrase Dissolving = new(
         "formalin-on-spicules.route",
-        "'{stage}' puts {fluid} on {group}, which is named by spicules or ossicles that dissolve as formalin ages");
+        "'{stage}' puts {fluid} on {group:a}, which is named by spicules or ossicles that dissolve as formalin ages");
 
     private static readonly Phrase NotFormalin = new(
         "formalin-on-spicules.route.remedy",
@@ -32,7 +32,7 @@ internal sealed class RouteClaims(Subject subject)
 
     private static readonly Phrase Shrinking = new(
         "alcohol-on-gelatinous.route",
-        "'{stage}' puts {fluid} on {group}, which is mostly jelly and shrinks in alcohol");
+        "'{stage}' puts {fluid} on {group:a}, which is mostly jelly and shrinks in alcohol");
 
     private static readonly Phrase NotAlcohol = new(
         "alcohol-on-gelatinous.route.remedy",
@@ -102,7 +102,7 @@ internal sealed class RouteClaims(Subject subject)
     /// <summary>Of the warnings only the first stage on a route speaks, and its note answers for those that follow.</summary>
     private IEnumerable<Finding> Unfit(List<(StageDefinition Stage, Fluid Fluid)> steps, Case at)
     {
-        var (group, name) = (subject.Group, (Argument)("group", Phrases.One(subject.Group.Name)));
+        var (group, name) = (subject.Group, (Argument)("group", subject.Group.Name));
         foreach (var (stage, fluid) in steps)
         {
             var lime = AcidOnLime.Dissolves(group, fluid);
@@ -125,7 +125,7 @@ internal sealed class RouteClaims(Subject subject)
         }
     }
 
-    private static IEnumerable<Finding> Climbing(List<(StageDefinition Stage, Fluid Fluid)> steps, string who)
+    private static IEnumerable<Finding> Climbing(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
     {
         var body = default(Ascent);
         foreach (var (stage, fluid) in steps)
@@ -141,7 +141,7 @@ internal sealed class RouteClaims(Subject subject)
         }
     }
 
-    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, string who)
+    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
     {
         var first = steps.Find(s => s.Fluid.HasFormaldehyde);
         if (first.Stage is null || steps.Find(s => OneBuffering.Clash(first.Fluid, s.Fluid)) is not { Stage: { } other } odd) yield break;
@@ -155,7 +155,7 @@ internal sealed class RouteClaims(Subject subject)
     }
 
     /// <summary>Only bodies left whole and taken out of formalin: needle and knife shorten the way, and in formalin fixation goes on.</summary>
-    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, string who)
+    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, Message who)
     {
         var soaks = steps.FindAll(s => s.Stage.Kind == StageKind.Immerse);
         if (soaks.Count == 0 || !soaks[0].Fluid.HasFormaldehyde || steps[^1].Fluid.HasFormaldehyde || soaks[0].Stage.Text("note") is not null) return null;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
-using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Dating;

@@ -12,7 +12,8 @@ internal static class Clash
 
     private static readonly Phrase NoDates = new("no-dates-fit", "no dates fit from {from} ({zone}) on, because these cannot all hold{doubt}: {limits:; }");
     private static readonly Phrase Unproven = new("no-dates-fit.unproven", " (there may be fewer that clash)");
-    private static readonly Phrase Together = new("no-dates-fit.together", "the shortest durations of {count} jobs from '{first}' to '{last}', {total:clock} together");
+    private static readonly Phrase Together =
+        new("no-dates-fit.together", "the shortest durations of {count} jobs from '{first}' to '{last}', {total:clock} together");
     private static readonly Phrase WouldFit = new("no-dates-fit.remedy", "it would fit if {ways:; or if }");
     private static readonly Phrase Opened = new("no-dates-fit.opened", "the bench opened on {day}, {hours:and}");
     private static readonly Phrase Span = new("no-dates-fit.hours", "{from:time} to {to:time}");
@@ -37,8 +38,8 @@ internal static class Clash
     }
 
     /// <summary>
-    /// A smallest set of limits that cannot all hold, and whether that is proven: within the tries it always is for a plan of some dozen steps, and not always for long
-    /// rows of alike steps.
+    /// A smallest set of limits that cannot all hold, and whether that is proven: within the tries it always is for a plan of some dozen steps,
+    /// and not always for long rows of alike steps.
     /// </summary>
     internal static (List<Limit> Limits, bool IsProven) Smallest(JobGraph graph, Horizon horizon)
     {
@@ -59,7 +60,8 @@ internal static class Clash
         if (clashing.Exists(l => l.NeedsSomebody) && FirstExtraOpening(graph, horizon) is { } opening) yield return opening;
         foreach (var limit in clashing)
         {
-            if (limit.WithoutText is { } text && horizon.Earliest(graph.With(limit.Without)) is { } schedule && text(schedule) is { IsEmpty: false } way) yield return way;
+            if (limit.WithoutText is not { } text || horizon.Earliest(graph.With(limit.Without)) is not { } schedule) continue;
+            if (text(schedule) is { IsEmpty: false } way) yield return way;
         }
     }
 
@@ -84,15 +86,16 @@ internal static class Clash
     private static Message? FirstExtraOpening(JobGraph graph, Horizon horizon)
     {
         var hours = horizon.Hours;
-        var usual = hours.Weekly.GroupBy(o => o.Day).OrderByDescending(day => day.Sum(o => (o.To.AsClosing() - o.From.SinceMidnight()).TotalMinutes)).ThenBy(day => day.Key).FirstOrDefault()?.ToList();
-        if (usual is null) return null;
+        var longestFirst = hours.Weekly.GroupBy(o => o.Day).OrderByDescending(day => day.Sum(o => (o.To.AsClosing() - o.From.SinceMidnight()).TotalMinutes));
+        if (longestFirst.ThenBy(day => day.Key).FirstOrDefault()?.ToList() is not { } usual) return null;
 
         // No further than two months past the work itself: a proposal later than that helps nobody.
         var (first, last) = (DayOf(horizon.Between.From), DayOf(horizon.Between.From + graph.LeastTotal + (60 * 1440)));
         for (var day = first; day <= last; day = day.PlusDays(1))
         {
             if (hours.OpensOn(day) || horizon.With(usual.Select(o => new ExtraOpening(day, o.From, o.To))).Earliest(graph) is null) continue;
-            return Opened.With(("day", day), Argument.Messages("hours", usual.Select(o => Span.With(("from", o.From.SinceMidnight()), ("to", o.To.AsClosing())))));
+            var spans = usual.Select(o => Span.With(("from", o.From.SinceMidnight()), ("to", o.To.AsClosing())));
+            return Opened.With(("day", day), Argument.Messages("hours", spans));
         }
 
         return null;

@@ -3,8 +3,8 @@ using Protocolist.Benches.Opening;
 namespace Protocolist.Planning.Scheduling;
 
 /// <summary>
-/// The exact answer for any graph: every date starts at its first admissible minute and is moved later only where a bound forces it; where nothing moves any more,
-/// all bounds hold and no date could be earlier.
+/// The exact answer for any graph: every date starts at its first admissible minute and is moved later only where a bound forces it; where nothing moves
+/// any more, all bounds hold and no date could be earlier.
 /// </summary>
 internal static class GraphSolver
 {
@@ -24,7 +24,8 @@ internal static class GraphSolver
             moved = false;
             foreach (ref readonly var arc in network.Arcs)
             {
-                if (!Raise(dates, at, arc.To, at[arc.From] + arc.Least, ref moved) || !Raise(dates, at, arc.From, at[arc.To] - arc.Greatest, ref moved)) return null;
+                if (!Raise(dates, at, arc.To, at[arc.From] + arc.Least, ref moved)) return null;
+                if (!Raise(dates, at, arc.From, at[arc.To] - arc.Greatest, ref moved)) return null;
                 if (arc.Within is null) continue;
                 if (arc.Within.At(at[arc.To]) is not { } held) return null;
                 if (!Raise(dates, at, arc.To, held.From, ref moved) || !Raise(dates, at, arc.From, held.From, ref moved)) return null;

@@ -4,7 +4,10 @@ using Protocolist.Benches.Opening;
 
 namespace Protocolist.Planning.Scheduling;
 
-/// <summary>How long something may take, in whole minutes: a least time is rounded up, a greatest one down, but never below the least. Limits that contradict each other stay so.</summary>
+/// <summary>
+/// How long something may take, in whole minutes: a least time is rounded up, a greatest one down, but never below the least. Limits that contradict
+/// each other stay so.
+/// </summary>
 /// <param name="Least">The shortest, 0 or more.</param>
 /// <param name="Greatest">The longest; <see cref="Minutes.Far"/> when there is no limit.</param>
 internal readonly record struct Window(long Least, long Greatest)

@@ -90,13 +90,16 @@ internal sealed record Limit(Message Text, Change Without)
             yield return Moment(EndBy, EndByEased, job.Ends.To, Minutes.Far, sign: 1, (j, at) => j with { Ends = j.Ends with { To = at } });
         foreach (var need in job.Needs)
         {
-            yield return new(Taken.With(Id(job), ("resource", need.Resource)), (jobs, _) => jobs[i] = jobs[i] with { Needs = jobs[i].Needs.Remove(need) })
+            Argument resource = ("resource", need.Resource);
+            yield return new(Taken.With(Id(job), resource), (jobs, _) => jobs[i] = jobs[i] with { Needs = jobs[i].Needs.Remove(need) })
             {
-                WithoutText = _ => AnotherOne.With(("resource", need.Resource), Id(job)),
+                WithoutText = _ => AnotherOne.With(resource, Id(job)),
             };
         }
 
-        Limit Moment(Phrase text, Phrase eased, long at, long never, int sign, Func<Job, long, Job> set) => new(text.With(Id(job), At(at, zone)), Set(set, never))
+        Limit Moment(Phrase text, Phrase eased, long at, long never, int sign, Func<Job, long, Job> set) => new(
+            text.With(Id(job), At(at, zone)),
+            Set(set, never))
         {
             Eased = more => Set(set, at + (sign * more)),
             EasedText = more => eased.With(Id(job), At(at + (sign * more), zone)),
@@ -117,7 +120,9 @@ internal sealed record Limit(Message Text, Change Without)
             NeedsSomebody = true,
             WithoutText = s => !sharesNothing || s[i].End - s[i].Start < Duration.FromMinutes(time)
                 ? default
-                : (atEnd ? LastWorkWithout : FirstWorkWithout).With(Id(job), Argument.At("at", atEnd ? s[i].End - Duration.FromMinutes(time) : s[i].Start, zone)),
+                : (atEnd ? LastWorkWithout : FirstWorkWithout).With(
+                    Id(job),
+                    Argument.At("at", atEnd ? s[i].End - Duration.FromMinutes(time) : s[i].Start, zone)),
         };
 
         void Drop(Span<Job> jobs, Span<Link> links) => jobs[i] = atEnd ? jobs[i] with { LastWork = null } : jobs[i] with { FirstWork = null };
@@ -131,7 +136,9 @@ internal sealed record Limit(Message Text, Change Without)
         Argument after = ("after", (link.From == Anchor.End ? AfterEnd : AfterStart).With(Argument.Id("before", graph.Jobs[link.Before].Id)));
         if (least > 0) yield return new(LagAtLeast.With(job, Time("time", least), after), Lagging(w => w with { Least = 0 }));
         if (!link.Lag.HasGreatest) yield break;
-        yield return new(longest == 0 ? AtOnce.With(job, after) : LagAtMost.With(job, Time("time", longest), after), Lagging(w => w with { Greatest = Minutes.Far }))
+        yield return new(
+            longest == 0 ? AtOnce.With(job, after) : LagAtMost.With(job, Time("time", longest), after),
+            Lagging(w => w with { Greatest = Minutes.Far }))
         {
             Eased = more => Lagging(w => w with { Greatest = longest + more }),
             EasedText = more => LagEased.With(job, Time("eased", longest + more), after),

@@ -72,8 +72,8 @@ internal readonly ref struct Network(ReadOnlySpan<Date> dates, ReadOnlySpan<Arc>
     {
         var (dates, arcs) = (Dates.ToArray(), Arcs.ToArray());
         var last = dates.Length - 1;
-        for (var i = 0; i < dates.Length; i++) dates[i] = dates[i] with { IsMirrored = true };
-        for (var i = 0; i < arcs.Length; i++) arcs[i] = arcs[i] with { From = last - arcs[i].To, To = last - arcs[i].From, Within = arcs[i].Within?.Mirrored() };
+        foreach (ref var date in dates.AsSpan()) date = date with { IsMirrored = true };
+        foreach (ref var arc in arcs.AsSpan()) arc = arc with { From = last - arc.To, To = last - arc.From, Within = arc.Within?.Mirrored() };
         Array.Reverse(dates);
         Array.Reverse(arcs);
         if (new Network(dates, arcs, isPath).Earliest() is not { } mirrored) return null;

@@ -7,9 +7,9 @@ namespace Protocolist.Planning.Scheduling;
 /// and the walk goes on from there.
 /// </summary>
 /// <remarks>
-/// No date is moved further than what binds it forces, so where the walk ends all bounds hold and nothing could be earlier. It ends because the differences of a chain
-/// agree with each other where each does with itself: what one walk back has moved stands, until a date has to step to a later stretch of its minutes, of which there
-/// are so many.
+/// No date is moved further than what binds it forces, so where the walk ends all bounds hold and nothing could be earlier. It ends because the
+/// differences of a chain agree with each other where each does with itself: what one walk back has moved stands, until a date has to step to a later
+/// stretch of its minutes, of which there are so many.
 /// </remarks>
 internal static class PathSolver
 {

@@ -20,8 +20,6 @@ internal sealed class Schedule(JobGraph graph, long[] minutes) : IReadOnlyList<S
 
     public ScheduledJob this[int index] => new(graph.Jobs[index].Id, Minutes.At(minutes[2 * index]), Minutes.At(minutes[(2 * index) + 1]));
 
-    public ScheduledJob this[string id] => this.First(j => j.Id == id);
-
     public IEnumerator<ScheduledJob> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();

@@ -18,8 +18,8 @@ internal static class Scheduler
     /// <summary>Every start and end as early as it can be.</summary>
     /// <returns>
     /// The schedule with notes on clock changes that touch it; or no schedule and the error <c>no-dates-fit</c>, which names a smallest
-    /// set of limits that clash and what would free it. That no fewer clash is proven within a bounded search (<see cref="SmallestConflict"/>), which is enough for
-    /// plans of the usual length; where it is not, the message says that there may be fewer, and still none of those named can be left out.
+    /// set of limits that clash and what would free it. That no fewer clash is proven within a bounded search (<see cref="SmallestConflict"/>), which is
+    /// enough for plans of the usual length; where it is not, the message says that there may be fewer, and still none of those named can be left out.
     /// </returns>
     public static Checked<Schedule> Earliest(JobGraph graph, OpenMinutes open, Instant from, Bookings? taken = null) =>
         TryEarliest(graph, open, from, taken) ?? new(null, [WhyNone(graph, open, from, taken)]);
@@ -48,7 +48,9 @@ internal static class Scheduler
     /// <param name="from">Nothing starts before this.</param>
     /// <param name="by">Nothing ends after this.</param>
     /// <param name="taken">What other plans take.</param>
-    /// <returns>As <see cref="Earliest"/>. To plan forward from the latest start, give it to <see cref="Earliest"/>: that leaves the slack at the end.</returns>
+    /// <returns>
+    /// As <see cref="Earliest"/>. To plan forward from the latest start, give it to <see cref="Earliest"/>: that leaves the slack at the end.
+    /// </returns>
     public static Checked<Schedule> Latest(JobGraph graph, OpenMinutes open, Instant from, Instant by, Bookings? taken = null)
     {
         var (first, last, total) = (Minutes.Ceiling(from), Minutes.Floor(by), graph.LeastTotal);

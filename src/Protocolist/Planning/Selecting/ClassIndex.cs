@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -13,23 +14,26 @@ internal sealed class Candidate
     private readonly ImmutableArray<(QuantityRange Limit, Func<BodyMeasure, double> Measure)> _limits;
     private readonly ImmutableArray<(ImmutableArray<string> Words, string Trait)> _words;
 
-    public Candidate(Protocol protocol)
+    private readonly Shelved _shelved;
+
+    public Candidate(Shelved shelved)
     {
-        Protocol = protocol;
-        ClassText = protocol.Class.ToString();
-        Reference = protocol.ToString();
-        Limits = protocol.Class.Limits.Count + protocol.Class.Words.Count;
-        _limits = [.. protocol.Class.Limits.Select(l => (l.Value, Measuring(l.Key)))];
-        _words = [.. protocol.Class.Words.Select(w => (w.Value, w.Key))];
+        _shelved = shelved;
+        ClassText = Class.Said();
+        Limits = Class.Limits.Count + Class.Words.Count;
+        _limits = [.. Class.Limits.Select(l => (l.Value, Measuring(l.Key)))];
+        _words = [.. Class.Words.Select(w => (w.Value, w.Key))];
     }
 
-    public Protocol Protocol { get; }
+    public string Id => _shelved.Id;
+
+    public SpecimenClass Class => _shelved.Class;
+
+    /// <summary>The whole of it, read when it is first asked for.</summary>
+    public Protocol Protocol => _shelved.Protocol;
 
     /// <summary>The class in words.</summary>
-    public string ClassText { get; }
-
-    /// <summary>Id and revision, as a plan cites it.</summary>
-    public string Reference { get; }
+    public Message ClassText { get; }
 
     /// <summary>How many things the class limits.</summary>
     public int Limits { get; }
@@ -61,13 +65,13 @@ internal sealed class ClassIndex
 
     public ClassIndex(Shelf shelf)
     {
-        _byGroup = shelf.Protocols.Where(p => p.Class.IsForSpecimens).GroupBy(p => p.Class.Group, StringComparer.Ordinal)
+        _byGroup = shelf.Shelved.Where(p => p.Class.IsForSpecimens).GroupBy(p => p.Class.Group, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.Select(p => new Candidate(p)).ToImmutableArray(), StringComparer.Ordinal);
-        _byId = _byGroup.Values.SelectMany(c => c).ToFrozenDictionary(c => c.Protocol.Id, StringComparer.Ordinal);
+        _byId = _byGroup.Values.SelectMany(c => c).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
     }
 
     /// <summary>A protocol that serves specimens.</summary>
-    public Candidate Of(Protocol protocol) => _byId[protocol.Id];
+    public Candidate Of(string id) => _byId[id];
 
     /// <summary>The groups that any protocol is for.</summary>
     public IEnumerable<string> Groups => _byGroup.Keys;

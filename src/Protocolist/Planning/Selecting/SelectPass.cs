@@ -1,7 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Selecting;
@@ -51,7 +50,7 @@ internal static class SelectPass
     public static (int Depth, int Limits) Rank(SpecimenClass c) => (TaxonGroups.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
 
     private static Message Told(Candidate chosen, BodyMeasure body) =>
-        Selected.With(("title", chosen.Protocol.Title), ("protocol", chosen.Reference), ("class", chosen.ClassText), ("this", Describe(body)));
+        Selected.With(("title", chosen.Protocol.Title), ("protocol", chosen.Protocol.ToString()), ("class", chosen.ClassText), ("this", Describe(body)));
 
     private static Message Describe(BodyMeasure body) => This.With(("group", body.Group.Name), ("mass", body.Mass.Nominal), ("length", body.Length.Nominal));
 
@@ -60,7 +59,7 @@ internal static class SelectPass
         Finding.Error(
             "several-protocols",
             Tied.With(
-                ("protocols", NamedAll.With(Argument.Messages("protocols", serving.Take(MostNamed).Select(c => Named.With(Argument.Id("protocol", c.Protocol.Id), ("class", c.ClassText)))))),
+                ("protocols", NamedAll.With(Argument.Messages("protocols", serving.Take(MostNamed).Select(c => Named.With(Argument.Id("protocol", c.Id), ("class", c.ClassText)))))),
                 ("more", serving.Count > MostNamed ? More.With(("count", serving.Count - MostNamed)) : default),
                 ("this", Describe(body))),
             TiedRemedy,
@@ -69,11 +68,11 @@ internal static class SelectPass
 
     private static Checked<Protocol> Nothing(ClassIndex index, BodyMeasure body)
     {
-        var near = index.ForLine(body.Group).OrderBy(c => c.Protocol.Id, StringComparer.Ordinal).Select(c => (c.Protocol, Misfits: Misfits(c.Protocol.Class, body).ToList()))
-            .OrderBy(c => c.Misfits.Count).ThenByDescending(c => Rank(c.Protocol.Class)).Take(MostNamed).ToList();
+        var near = index.ForLine(body.Group).OrderBy(c => c.Id, StringComparer.Ordinal).Select(c => (Candidate: c, Misfits: Misfits(c.Class, body).ToList()))
+            .OrderBy(c => c.Misfits.Count).ThenByDescending(c => Rank(c.Candidate.Class)).Take(MostNamed).ToList();
         if (near.Count > 0)
         {
-            var nearest = near.Select(c => Near.With(Argument.Id("protocol", c.Protocol.Id), Argument.Messages("reasons", c.Misfits)));
+            var nearest = near.Select(c => Near.With(Argument.Id("protocol", c.Candidate.Id), Argument.Messages("reasons", c.Misfits)));
             return new(null, [Finding.Error("no-protocol", NoneOfSize.With(("this", Describe(body)), Argument.Messages("nearest", nearest)), NoneOfSizeRemedy)]);
         }
 

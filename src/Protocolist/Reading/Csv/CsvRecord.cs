@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text;
 using Protocolist.Findings;
 
 namespace Protocolist.Reading.Csv;
@@ -17,16 +15,6 @@ internal sealed record CsvRecord(int Line, ImmutableArray<CsvField> Fields, Immu
 {
     public bool IsSound => !Findings.Any(f => f.Severity == Severity.Error);
 
-    /// <summary>What its cells hold and what is wrong with them, wherever they stand, as 32 hex digits of a SHA-256: two records of one digest are the same.</summary>
-    public string Digest()
-    {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var text in Fields.Select(f => f.Text).Concat(Findings.Select(f => f.Id)))
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes(text));
-            hash.AppendData([0xFF]); // no byte of UTF-8
-        }
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset().AsSpan(0, 16));
-    }
+    /// <summary>What its cells hold and what is wrong with them, wherever they stand: two records of one digest are the same.</summary>
+    public string Digest() => TextDigest.Of(Fields.Select(f => f.Text).Concat(Findings.Select(f => f.Id)));
 }

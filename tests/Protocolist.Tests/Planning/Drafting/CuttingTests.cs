@@ -1,4 +1,3 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 

@@ -1,4 +1,3 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Findings;
 using static Protocolist.Tests.Planning.PlanFixture;
 

@@ -1,4 +1,3 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Specimens;

@@ -1,5 +1,4 @@
 using Protocolist.Planning.Drafting;
-using Protocolist.Planning;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;

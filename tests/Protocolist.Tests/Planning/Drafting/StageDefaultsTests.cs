@@ -1,5 +1,4 @@
 using Protocolist.Planning.Drafting;
-using Protocolist.Planning;
 using Protocolist.Protocols;
 
 namespace Protocolist.Tests.Planning.Drafting;

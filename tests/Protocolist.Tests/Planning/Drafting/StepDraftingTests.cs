@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;
 

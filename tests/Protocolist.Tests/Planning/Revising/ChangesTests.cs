@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Protocolist.Planning;
 using Protocolist.Logs;
+using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 

@@ -1,7 +1,6 @@
 using NodaTime;
-using Protocolist.Planning;
 using Protocolist.Logs;
-using Protocolist.Planning.Revising;
+using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
 

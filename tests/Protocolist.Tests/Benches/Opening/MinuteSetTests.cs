@@ -1,8 +1,7 @@
 using NodaTime;
 using Protocolist.Benches.Opening;
-using Protocolist.Planning.Scheduling;
 
-namespace Protocolist.Tests.Planning.Scheduling;
+namespace Protocolist.Tests.Benches.Opening;
 
 /// <summary>Sets of minutes beside the same sets written out minute by minute.</summary>
 public class MinuteSetTests
@@ -14,7 +13,7 @@ public class MinuteSetTests
     private static IEnumerable<long> MinutesOf(MinuteSet set) => set.Stretches.ToArray().SelectMany(s => Enumerable.Range((int)s.From, (int)(s.To - s.From + 1)).Select(m => (long)m));
 
     /// <summary>Some sets within -40 to 60 minutes, of none to six stretches.</summary>
-    private static IEnumerable<MinuteSet> Some()
+    internal static IEnumerable<MinuteSet> Some()
     {
         for (var seed = 0; seed < 24; seed++)
         {
@@ -74,30 +73,6 @@ public class MinuteSetTests
         }
     }
 
-    /// <summary>Work of none to three minutes on either side of a date, forwards and backwards, beside all minutes tried one by one.</summary>
-    [Fact]
-    public void A_date_leaves_room_for_its_work_inside_its_stretch_and_between_the_bounds()
-    {
-        foreach (var set in Some())
-        {
-            for (var work = 0; work < 16; work++)
-            {
-                foreach (var bounds in new Stretch[] { Stretch.Everything, new(-12, 20), new(3, 3), new(5, 4) })
-                {
-                    var date = new Date(set, bounds, work / 4, work % 4);
-                    var may = Enumerable.Range(-60, 160).Select(m => (long)m)
-                        .Where(m => bounds.From <= m && m <= bounds.To && set.Stretches.ToArray().Any(s => s.From <= m - date.WorkBefore && m + date.WorkAfter <= s.To)).ToArray();
-                    for (long minute = -50; minute < 80; minute++)
-                    {
-                        Assert.Equal(may.Where(m => m >= minute).Select(m => (long?)m).FirstOrDefault(), date.Next(minute));
-                        Assert.Equal(may.Where(m => m <= minute).Select(m => (long?)-m).LastOrDefault(), (date with { IsMirrored = true }).Next(-minute));
-                        Assert.Equal(may.Where(m => m <= minute).Select(m => (long?)m).LastOrDefault(), date.Until(minute) is { } found ? Math.Min(found.To, minute) : null);
-                    }
-                }
-            }
-        }
-    }
-
     [Fact]
     public void Whole_minutes_of_moments_and_times()
     {
@@ -108,11 +83,5 @@ public class MinuteSetTests
         Assert.Equal((-1, -1), (Minutes.Floor(Instant.FromUnixTimeSeconds(-60)), Minutes.Ceiling(Instant.FromUnixTimeSeconds(-60))));
         Assert.Equal((-2, -1), (Minutes.Floor(-Duration.FromSeconds(61)), Minutes.Ceiling(-Duration.FromSeconds(61))));
         Assert.Equal((1441, 1442), (Minutes.Floor(Duration.FromSeconds(86461)), Minutes.Ceiling(Duration.FromSeconds(86461))));
-        Assert.Equal(new(2, Minutes.Far), Window.AtLeast(Duration.FromSeconds(61)));
-        Assert.Equal(new(2, 3), Window.Between(Duration.FromSeconds(61), Duration.FromSeconds(239)));
-        Assert.Equal(new(1, 1), Window.Between(Duration.FromSeconds(30), Duration.FromSeconds(50)));
-        Assert.Equal(new(1440, 1440), Window.Exactly(Duration.FromDays(1)));
-        Assert.Equal(new(2, 1), Window.Between(Duration.FromMinutes(2), Duration.FromMinutes(1)));
-        Assert.Equal(default, Window.Nothing);
     }
 }

@@ -1,8 +1,0 @@
-namespace Protocolist.Specimens;
-
-/// <summary>Small words of the findings.</summary>
-internal static class Phrases
-{
-    /// <summary>A noun with its article: <c>an eel</c>.</summary>
-    public static string One(string noun) => Findings.Template.WithArticle(noun);
-}
