@@ -2,7 +2,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using UnitsNet;
 
@@ -31,8 +30,8 @@ internal static class Storing
     {
         if (Fluid.Read(name).Value is not { IsWater: false } fluid) return totals;
         return new(
-            Hazards.Of(fluid).FlammableCategory is not null && fluid.IsAlcohol ? totals.Flammable + volume : totals.Flammable,
-            fluid.Kind == FluidKind.FormaldehydeStock ? totals.FormaldehydeStock + volume : totals.FormaldehydeStock,
+            fluid is { IsFlammable: true, IsAlcohol: true } ? totals.Flammable + volume : totals.Flammable,
+            fluid.Substance == Substance.FormaldehydeStock ? totals.FormaldehydeStock + volume : totals.FormaldehydeStock,
             totals.Formaldehyde + Mass.FromGrams((fluid.FormaldehydeGramsPerLitre ?? 0) * volume.Liters));
     }
 }

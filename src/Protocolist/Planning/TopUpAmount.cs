@@ -22,7 +22,7 @@ internal static class TopUpAmount
         if (house is not { Fluid: { } fluid, Vessel: { } fitted }) return "";
         var full = fitted.FluidVolume;
         var down = $"a tenth down is {Text(full * Lost)}";
-        var topUp = fluid.Kind == FluidKind.Ethanol ? Ethanol(fluid, full, bench) : $"top up with {fluid.Name}, nothing of another strength or buffering";
+        var topUp = fluid.Substance == Substance.Ethanol ? Ethanol(fluid, full, bench) : $"top up with {fluid.Name}, nothing of another strength or buffering";
         if (fitted.Vessel.LossPerYear is { } measured) return $"{down}: {topUp}; about {Text(measured)} a year is lost, as measured here";
         var loss = Evaporation.Of(fitted.Vessel.Closure, fitted.Vessel.Seal);
         var rate = loss.PerYear is { } perYear && !fluid.HasFormaldehyde ? $"; about {Text(perYear)} a year is lost through such a closure ({loss.Source})" : "";

@@ -34,19 +34,19 @@ internal static class KeepingStrength
     public const double Hardens = 45;
 
     /// <summary>What is right for keeping in an alcohol. For DNA strong ethanol is wanted, stiff or not.</summary>
-    public static (double Low, double High) Band(Fluid alcohol, bool isForDna) => alcohol.Kind == FluidKind.Ethanol ? (65, isForDna ? 100 : 80) : (40, 55);
-
-    /// <summary>
-    /// Below this an alcohol does not preserve. Ethanol: Simmons, from memory (common practice calls it urgent); isopropanol likewise ten points below what is
-    /// kept: the project's choice.
-    /// </summary>
-    public static double Stop(Fluid alcohol) => alcohol.Kind == FluidKind.Ethanol ? 50 : 30;
+    public static KeepingBand Band(Fluid alcohol, bool isForDna)
+    {
+        var band = alcohol.Substance.Keeping!;
+        return isForDna && alcohol.Substance == Substance.Ethanol ? band with { High = 100 } : band;
+    }
 
     public static KeepingFault Of(Fluid fluid, bool isForDna)
     {
         if (fluid.IsWater) return KeepingFault.Water;
         if (fluid.FormaldehydeGramsPerLitre is { } grams) return grams is <= Moulds or > Hardens ? KeepingFault.MouldsOrHardens : KeepingFault.None;
-        var (strength, (low, high)) = (fluid.AlcoholVolumePercent, Band(fluid, isForDna));
-        return strength < Stop(fluid) ? KeepingFault.DoesNotPreserve : strength < low || strength > high ? KeepingFault.OutOfBand : KeepingFault.None;
+        if (!fluid.IsAlcohol) return KeepingFault.None;
+        var (strength, band) = (fluid.AlcoholVolumePercent, Band(fluid, isForDna));
+        if (strength < band.Preserves) return KeepingFault.DoesNotPreserve;
+        return strength < band.Low || strength > band.High ? KeepingFault.OutOfBand : KeepingFault.None;
     }
 }

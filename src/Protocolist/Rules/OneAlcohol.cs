@@ -9,5 +9,5 @@ internal static class OneAlcohol
     public const string Source = "Swift, natural-history collections list, May 2021; Simmons, the same, 27 August 2009 (isopropanol lies in layers)";
 
     /// <summary>Whether two alcohols must not meet.</summary>
-    public static bool Clash(Fluid one, Fluid other) => one.IsAlcohol && other.IsAlcohol && one.Kind != other.Kind;
+    public static bool Clash(Fluid one, Fluid other) => one.IsAlcohol && other.IsAlcohol && one.Substance != other.Substance;
 }

@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
 using UnitsNet;
 using Duration = NodaTime.Duration;

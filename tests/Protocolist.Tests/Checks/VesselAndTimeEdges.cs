@@ -1,6 +1,8 @@
 using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -139,7 +141,7 @@ internal static class VesselAndTimeEdges
 
     private static ReviewCase Sealed(double hours, double curesOpen = 0)
     {
-        var closing = Closing.Choose(Good.House!.Vessel!, ContactFluid.StrongAlcohol, false, 0.6) with { CuresOpen = Duration.FromHours(curesOpen) };
+        var closing = Closing.Choose(Good.House!.Vessel!, Fluid.Ethanol(70), openedAgain: false) with { CuresOpen = Duration.FromHours(curesOpen) };
         return Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) { Chosen = closing } });
     }
 

@@ -45,7 +45,7 @@ internal static class FixationTooShort
             if (step.Kind == StageKind.Immerse) lies += step.Lasts;
         }
 
-        if (plan.House?.Fluid?.Kind == immerse.Fluid?.Kind) return [];
+        if (plan.House?.Fluid?.Substance == immerse.Fluid?.Substance) return [];
         if (!FixationTime.IsTooShort(QuantityRange.Point(lies.TotalSeconds, Dimension.OfTime), fixation)) return [];
         var message = TooShort.With(
             ("lies", lies),

@@ -64,12 +64,12 @@ internal static class KeepingStrengthOutOfBand
         };
         return [finding.At(house, "fluid")];
 
-        Argument Stop() => Argument.Of("stop", KeepingStrength.Stop(fluid) / 100, Dimension.OfShareByVolume);
+        Argument Stop() => Argument.Of("stop", KeepingStrength.Band(fluid, isForDna).Preserves / 100, Dimension.OfShareByVolume);
 
         Argument Band()
         {
-            var (low, high) = KeepingStrength.Band(fluid, isForDna);
-            return ("band", new QuantityRange(low / 100, high / 100, Dimension.OfShareByVolume));
+            var band = KeepingStrength.Band(fluid, isForDna);
+            return ("band", new QuantityRange(band.Low / 100, band.High / 100, Dimension.OfShareByVolume));
         }
     }
 

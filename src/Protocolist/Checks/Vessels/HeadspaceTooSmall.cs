@@ -39,7 +39,7 @@ internal static class HeadspaceTooSmall
             ("hottest", temperatures.Hottest.DegreesCelsius),
             ("fluid", fluid.Name),
             Argument.Of("needed", needed, Dimension.None));
-        var remedy = FillLess.With(Argument.Of("fill", 1 - Headspace.Rule(FluidInVessel.KindOf(fluid)), Dimension.None));
+        var remedy = FillLess.With(Argument.Of("fill", 1 - Headspace.Rule(fluid), Dimension.None));
         return [Finding.Warning(Id, message, remedy).At(house, "fluid", "volume").By("bench.temperature")];
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;

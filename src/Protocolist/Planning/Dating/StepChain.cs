@@ -73,35 +73,34 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     public Schedule? Earliest(List<Finding> findings)
     {
         var graph = Graph(follows: true);
-        var supplied = Solve(graph);
-        var wanted = deliveries.IsEmpty ? graph : Waiting(graph, beginBy: BodyCannotWait ? supplied?.Value![0].Start : null);
-        if ((deliveries.IsEmpty ? supplied : Solve(wanted)) is { Value: { } dates } first)
+        if (Solve(graph) is not { Value: { } supplied } first) return Late(graph, findings);
+        if (!deliveries.IsEmpty && Solve(Waiting(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } waiting } second)
         {
-            findings.AddRange(first.Findings);
+            findings.AddRange(second.Findings);
             TooLate(findings);
-            if (!deliveries.IsEmpty) Waits(dates, supplied!.Value!, findings);
-            LatestStartOf(graph, isWaiting: !deliveries.IsEmpty, findings);
+            Waits(waiting, supplied, findings);
+            LatestStartOf(graph, isWaiting: true, findings);
+            return waiting;
+        }
+
+        findings.AddRange(first.Findings);
+        TooLate(findings);
+        LatestStartOf(graph, isWaiting: false, findings);
+        foreach (var late in deliveries.OfType<Delivery>().DistinctBy(d => d.Item)) findings.Add(late.ComesTooLate(Zone));
+        return supplied;
+    }
+
+    private Schedule? Late(JobGraph graph, List<Finding> findings)
+    {
+        if ((Before is not null || IsRunning) && Solve(Graph(follows: false)) is { Value: { } dates } late)
+        {
+            findings.AddRange(late.Findings);
+            findings.Add((IsRunning ? OverlongAt(dates[0]) : OverdueAt(dates[0])) with { Subject = First.Id });
             return dates;
         }
 
-        if (supplied is not null)
-        {
-            findings.AddRange(supplied.Findings);
-            TooLate(findings);
-            LatestStartOf(graph, isWaiting: false, findings);
-            findings.AddRange(deliveries.OfType<Delivery>().DistinctBy(d => d.Item).Select(d => d.ComesTooLate(Zone)));
-            return supplied.Value;
-        }
-
-        if ((Before is not null || IsRunning) && Solve(Graph(follows: false)) is { Value: { } } late)
-        {
-            findings.AddRange(late.Findings);
-            findings.Add((IsRunning ? OverlongAt(late.Value[0]) : OverdueAt(late.Value[0])) with { Subject = First.Id });
-            return late.Value;
-        }
-
         // Only now is it worth finding out why.
-        findings.Add(Scheduler.WhyNone(wanted, hours, From));
+        findings.Add(Scheduler.WhyNone(deliveries.IsEmpty ? graph : Waiting(graph, beginBy: null), hours, From));
         return null;
     }
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Reading;

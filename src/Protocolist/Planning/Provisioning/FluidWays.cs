@@ -46,12 +46,12 @@ internal static class FluidWays
             var suffix = salts.Label.Length > 0 ? $" with {salts.Label}" : "";
             if (use.MayBeRestored)
             {
-                foreach (var spent in fluids.Where(m => m.IsSpent && m.Fluid!.Buffering == use.Fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde))
-                    foreach (var strong in fresh.Where(m => m.Fluid!.Kind == FluidKind.FormaldehydeStock))
+                foreach (var spent in fluids.Where(m => m.IsSpent && m.Fluid!.Buffering == use.Fluid.Buffering && m.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false }))
+                    foreach (var strong in fresh.Where(m => m.Fluid!.Substance == Substance.FormaldehydeStock))
                         Try($"{spent.Name} restored with {strong.Name}{suffix}", [Share(spent, strong, use, on), strong.Unlimited, .. Unlimited(waters)], salts.Salts);
             }
 
-            foreach (var one in fresh.Where(m => m.Fluid!.Kind == use.Fluid.Kind || (use.Fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
+            foreach (var one in fresh.Where(m => m.Fluid!.Substance == use.Fluid.Substance || (use.Fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
             {
                 Try($"{one.Name}{suffix}", [one.Unlimited, .. Unlimited(waters)], salts.Salts);
 

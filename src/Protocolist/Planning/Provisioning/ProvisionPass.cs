@@ -43,7 +43,7 @@ internal static class ProvisionPass
         ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
         var stock = StockBook.Of(bench.Stock);
         var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
-        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde));
+        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && !m.Fluid.Substance.IsConcentrate));
         var rates = new ExchangeRates(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
         var listed = things.Where(t => t.IsListed && t.AllUses > 0).ToList();
         var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on, wishes.Supplies);
@@ -108,7 +108,7 @@ internal static class ProvisionPass
     private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
         solved.Use.Id,
         solved.Recipe.Volume,
-        [solved.Recipe.MakeUp, .. solved.Recipe.AddWater is var add && add != solved.Recipe.MakeUp && add != "no water is added" ? [$"or: {add}"] : (string[])[]],
+        [solved.Recipe.MakeUp.ToString(), .. solved.Recipe.AddWater is { IsEmpty: false } add ? [$"or: {add}"] : (string[])[]],
         [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
         [.. solved.Use.Steps.Select(s => s.Step)]);
 

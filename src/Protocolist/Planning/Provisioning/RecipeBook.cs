@@ -82,7 +82,7 @@ internal sealed record RecipeBook(ImmutableArray<SolvedRecipe> Recipes, Purchase
     /// <summary>The recipe from the stock that is usually at hand, with what the shelf lacks said as a warning.</summary>
     private static FluidRecipe? Usual(FluidUse use, StockBook stock, Temperature at, LocalDate on, ImmutableArray<Finding>.Builder findings)
     {
-        var usual = RecipeSolver.Solve(new(use.Fluid, use.Made, [new StockFluid(Shortage.Usual(use.Fluid))]) { At = at });
+        var usual = RecipeSolver.Solve(new(use.Fluid, use.Made, [.. use.Fluid.UsualStocks.Select(s => new StockFluid(s))]) { At = at });
         if (usual.Value is null) findings.AddRange(usual.Findings.Where(f => f.Severity == Severity.Error));
         if (stock.IsEmpty) return usual.Value;
         var shelf = RecipeSolver.Solve(new(use.Fluid, use.Made, [.. stock.FluidsAtHand(on).Where(m => !m.IsSpent).Select(m => m.AsStock(on))]) { At = at, Salts = [.. stock.SaltsAtHand(on)] });

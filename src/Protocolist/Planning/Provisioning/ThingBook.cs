@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Purchasing;
 
 namespace Protocolist.Planning.Provisioning;
@@ -13,7 +14,7 @@ namespace Protocolist.Planning.Provisioning;
 /// <param name="Uses">Times that a piece is used, by step.</param>
 internal sealed record Thing(string Id, string Name, ImmutableArray<StockItem> Items, ImmutableArray<(string Step, long Uses)> Uses)
 {
-    public Benches.Disposal.WasteClass? Waste { get; init; }
+    public WasteClass? Waste { get; init; }
 
     public long AllUses => Uses.Sum(u => u.Uses);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
@@ -15,7 +16,7 @@ internal sealed record ThingNeed(string Id, string Name, long Uses, ImmutableArr
     public ImmutableArray<string> Sizes { get; init; } = [];
 
     /// <summary>Whether it is thrown away as something that touched fixative, or as a sharp.</summary>
-    public Benches.Disposal.WasteClass? Waste { get; init; }
+    public WasteClass? Waste { get; init; }
 }
 
 /// <summary>What a step needs beside fluids and vessels. All numbers are common practice, from memory: no handbook counts gloves.</summary>
@@ -23,7 +24,7 @@ internal static class ThingNeeds
 {
     public static IEnumerable<ThingNeed> Of(DraftStep step, int animals)
     {
-        var (solids, sharps) = (Benches.Disposal.WasteClass.ContaminatedSolids, Benches.Disposal.WasteClass.Sharps);
+        var (solids, sharps) = (WasteClass.ContaminatedSolids, WasteClass.Sharps);
         var handlings = Handlings(step);
         var isHazardous = step.Fluid is { HasFormaldehyde: true } or { IsAlcohol: true };
         var touchesBody = step.Kind is StageKind.Sample or StageKind.Slit or StageKind.Inject or StageKind.Pose;

@@ -3,6 +3,7 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Reading;
@@ -33,7 +34,7 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
         }
 
         foreach (var use in uses.Where(u => !u.Fluid.IsWater))
-            Add($"{use.Fluid.Name} left in jugs and syringes", ClassOf(use.Fluid), Amount.Of(use.Dead), RecipeOf(use), null, 0);
+            Add($"{use.Fluid.Name} left in jugs and syringes", use.Fluid.WasteClass, Amount.Of(use.Dead), RecipeOf(use), null, 0);
         foreach (var thing in things.Where(t => t.Waste is not null))
             foreach (var (stepId, pieces) in thing.Uses.Where(_ => thing.Wear is { LastsUses: 1 }))
                 Add(thing.IsListed ? thing.Items[0].Substance : thing.Name, thing.Waste!.Value, Amount.Of(pieces), stepId, null, 0);
@@ -75,9 +76,7 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, Immutable
     }
 
     public static WasteClass ClassOf(DraftStep step, IReadOnlyList<DraftStep> steps) =>
-        !step.Fluid!.IsWater ? ClassOf(step.Fluid) : AfterFormaldehyde(step, steps) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
-
-    private static WasteClass ClassOf(Fluids.Fluid fluid) => Waste.ClassOf(fluid.FormaldehydeMassPercent ?? 0, fluid.AlcoholVolumePercent);
+        !step.Fluid!.IsWater ? step.Fluid.WasteClass : AfterFormaldehyde(step, steps) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
 
     /// <summary>Only fixative that a whole body lay in is kept, and only while it may serve another; what ran out of a body by syringe is not.</summary>
     private static bool Keeps(DraftStep step, int served, Bench bench) =>

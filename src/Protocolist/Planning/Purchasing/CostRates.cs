@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
+using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Purchasing;

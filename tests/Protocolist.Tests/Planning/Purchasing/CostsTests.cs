@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Quantities;

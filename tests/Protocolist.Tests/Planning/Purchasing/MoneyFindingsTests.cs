@@ -4,6 +4,7 @@ using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning.Purchasing;
 using Protocolist.Quantities;
