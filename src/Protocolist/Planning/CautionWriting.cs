@@ -46,8 +46,8 @@ internal static class CautionWriting
     }
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
-    private static IEnumerable<Message> Animal(Draft draft) => draft.Prepared.Cautions
-        .Concat(draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text)));
+    private static IEnumerable<Message> Animal(Draft draft) =>
+        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
     private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<Recipe> recipes)

@@ -23,37 +23,24 @@ internal static class VesselChoice
     public sealed record Outcome(FittedVessel? Fitted, NeededVessel? Needed, ImmutableArray<Finding> Reasons);
 
     /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
-    public static Outcome For(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> free, IReadOnlyList<Vessel> forSale)
+    public static Outcome For(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<PreparedVessel> free, IReadOnlyList<PreparedVessel> forSale)
     {
-        if ((Fitting(step, body, bench, free).FirstOrDefault() ?? Fitting(step, body, bench, forSale).FirstOrDefault()) is { } best) return new(best, null, best.Findings);
+        var request = Request(step, body, bench);
+        if ((VesselFit.Best(request, free) ?? VesselFit.Best(request, forSale)) is { } best) return new(best, null, best.Findings);
 
         // The largest first: what keeps the body out of the largest is what the person has to know.
-        var none = VesselFit.Choose(Request(step, body, bench), free.OrderByDescending(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal));
+        PreparedVessel[] all = [.. free.OrderByDescending(v => v.Room.Volume).ThenBy(v => v.Vessel.Id, StringComparer.Ordinal)];
+        var none = VesselFit.Among(request, all);
         return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
     }
 
     /// <summary>Every vessel that does, the best first: fewest warnings, then least room.</summary>
-    public static IEnumerable<FittedVessel> Fitting(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> vessels)
-    {
-        var request = Request(step, body, bench);
-        return vessels.Select(v => Try(request, step, v).Fitted).OfType<FittedVessel>()
-            .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
-            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
-            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal);
-    }
+    public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, Bench bench, IReadOnlyList<Vessel> vessels) =>
+        VesselFit.Fitting(Request(step, body, bench), PreparedVessel.Of(vessels));
 
     /// <summary>One vessel filled for a step, or the reasons against it.</summary>
-    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) => Try(Request(step, body, bench), step, vessel);
-
-    private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(FitRequest request, DraftStep step, Vessel vessel)
-    {
-        var belowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : Length.Zero;
-        return VesselFit.One(WithGap(request, vessel, belowBrim), vessel);
-    }
-
-    private static FitRequest WithGap(FitRequest request, Vessel vessel, Length belowBrim) => belowBrim.Meters > 0 && vessel.Shape.Height.Meters > 0
-        ? request with { HeadspaceShare = Math.Clamp(Math.Max(Headspace.Rule(request.Fluid), belowBrim.Meters / vessel.Shape.Height.Meters), 0, 0.9) }
-        : request;
+    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) =>
+        VesselFit.One(Request(step, body, bench), vessel);
 
     private static FitRequest Request(DraftStep step, BodyMeasure body, Bench bench)
     {
@@ -66,6 +53,7 @@ internal static class VesselChoice
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
             Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
             ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
+            BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };

@@ -37,7 +37,7 @@ internal static class NotSubmerged
             else if (!step.VesselReasons.IsEmpty && VesselTooSmall.IsOnlyTooShallow(step))
             {
                 var message = TooShallow.With(Argument.Id("step", step.Id), ("reason", step.VesselReasons[0].Message));
-                found = found.Add(Error(step, message, Message.Text(step.VesselAdvice)));
+                found = found.Add(Error(step, message, step.VesselAdvice));
             }
         }
 

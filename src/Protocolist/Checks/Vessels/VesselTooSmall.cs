@@ -44,7 +44,7 @@ internal static class VesselTooSmall
         var alike = new List<(List<Message> Reasons, List<ReviewStep> Steps)>();
         foreach (var step in plan.Steps)
         {
-            if (step.Vessel is not null || step.VesselAdvice.Length == 0) continue;
+            if (step.Vessel is not null || step.VesselAdvice.IsEmpty) continue;
             var reasons = ReasonsOf(step);
             if (alike.Find(a => a.Reasons.SequenceEqual(reasons)) is { Steps: { } others }) others.Add(step);
             else alike.Add((reasons, [step]));
@@ -52,7 +52,7 @@ internal static class VesselTooSmall
 
         foreach (var (reasons, steps) in alike)
         {
-            var (named, advice) = (Argument.Ids("steps", steps.Select(s => s.Id)), Message.Text(steps[0].VesselAdvice));
+            var (named, advice) = (Argument.Ids("steps", steps.Select(s => s.Id)), steps[0].VesselAdvice);
             if (plan.Bench.Vessels.IsEmpty)
                 found = found.Add(Rests(Finding.Note(Id, NoneListed.With(named), advice), steps));
             else if (!IsOnlyTooShallow(steps[0]))

@@ -31,7 +31,7 @@ internal static class Injecting
     {
         var fills = Syringe.For(region.SiteMl, region.TotalMl);
         return new(
-            region.Region.Name,
+            region.Region.Name.ToString(),
             region.Sites * count,
             Volume.FromMilliliters(region.SiteRange.LowMl),
             Volume.FromMilliliters(region.SiteMl),
@@ -39,7 +39,7 @@ internal static class Injecting
             Volume.FromMilliliters(region.TotalMl * count),
             Invariant($"{(syringe ?? fills).SizeMl} mL syringe, {region.NeedleGauge} G needle of {region.NeedleLengthMm} mm"))
         {
-            At = region.Region.InjectAt,
+            At = region.Region.InjectAt?.ToString() ?? "",
         };
     }
 }

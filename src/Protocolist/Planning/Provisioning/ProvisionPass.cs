@@ -39,6 +39,7 @@ internal static class ProvisionPass
         List<Vessel> free = [.. bench.FreeVessels(on)];
         List<Vessel> forSale = [.. bench.VesselsForSale(on)];
         List<Vessel> toBeHad = [.. free, .. forSale];
+        var (freeToFill, forSaleToFill) = (PreparedVessel.Of(free), PreparedVessel.Of(forSale));
         ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, WishedVessel.For(s, wishes, draft, bench, toBeHad)))];
         ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
         var stock = StockBook.Of(bench.Stock);
@@ -69,7 +70,7 @@ internal static class ProvisionPass
         {
             if (!NeedsVessel(step)) return step;
             step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
-            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, free, forSale) : new(wished, null, wished.Findings);
+            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, freeToFill, forSaleToFill) : new(wished, null, wished.Findings);
             if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
 
             // By the ratio alone where no vessel is listed or none fits.
