@@ -15,11 +15,11 @@ internal static class ClosureContradictsVessel
     /// <summary>What a plan closes with, and the vessels that are made to be closed so.</summary>
     private static readonly (string Word, Phrase Closing, Closure[] Fits)[] Pairs =
     [
-        ("screw lid", new("closure.screw-lid", "a screw lid"), [Closure.ScrewLid]),
-        ("snap lid", new("closure.snap-lid", "a snap lid"), [Closure.SnapLid]),
-        ("ground stopper", new("closure.ground-stopper", "a ground stopper"), [Closure.GroundStopper]),
-        ("tape", new("closure.tape", "tape"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
-        ("neutral-cure silicone", new("closure.silicone", "neutral-cure silicone"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
+        ("screw lid", new("seal-with.screw-lid", "a screw lid"), [Closure.ScrewLid]),
+        ("snap lid", new("seal-with.snap-lid", "a snap lid"), [Closure.SnapLid]),
+        ("ground stopper", new("seal-with.ground-stopper", "a ground stopper"), [Closure.GroundStopper]),
+        ("tape", new("seal-with.tape", "tape"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
+        ("neutral-cure silicone", new("seal-with.silicone", "neutral-cure silicone"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
     ];
 
     /// <summary>In the order of <see cref="Closure"/>.</summary>
