@@ -49,7 +49,7 @@ public class CheckBenchmarks
         var bench = BenchReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
         var measured = MeasurePass.Run(Fish);
         var draft = DraftPass.Run(measured.Value!, shelf.Find("long")!, bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), PlanWishes.None);
+        var provisioned = ProvisionPass.Run(draft.Value!, PreparedStock.Of(bench).On(new(2027, 3, 1)), PlanWishes.None);
         var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
         return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }

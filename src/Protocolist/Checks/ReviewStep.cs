@@ -24,6 +24,9 @@ internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
     /// <summary>Words of settings that only the instructions use: <c>closure</c>, <c>running</c>, <c>to</c>.</summary>
     public ImmutableSortedDictionary<string, string> Details { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
+    /// <summary>Of a step that does away with a spent fluid, where this bench puts it; null where it says nothing of its own.</summary>
+    public PlannedWaste? PouredOff { get; init; }
+
     /// <summary>How often it is looked at; null where its protocol does not say.</summary>
     public Duration? WatchEvery { get; init; }
 

@@ -23,6 +23,7 @@ internal static class NumberText
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
+        if (format == "amount") return AmountText.Of(argument.Quantity.Middle, argument.Dimension);
         if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
         var space = format.LastIndexOf(' ');
         if (space < 0) return Rounded(argument.Quantity.Middle, format);

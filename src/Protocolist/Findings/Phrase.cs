@@ -6,6 +6,7 @@ namespace Protocolist.Findings;
 /// <list type="bullet">
 /// <item><c>{lies:0.#}</c> a number with so many decimals; <c>{level:0 mm}</c> a quantity in that unit; without more, a quantity is rounded to what a person can measure out.</item>
 /// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact; <c>{time:vs limit}</c> the same for a quantity.</item>
+/// <item><c>{left:amount}</c> a volume or a mass as a stock book has it, to four figures.</item>
 /// <item><c>{time:clock}</c> a time in days, hours and minutes; <c>{count:times}</c> once, twice, 3 times.</item>
 /// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day.</item>
 /// <item><c>{steps:and}</c> several joined by commas and a last "and"; <c>{steps:; }</c> joined by those characters; a quotation mark first, <c>{steps:'and}</c>, puts each in quotes.</item>

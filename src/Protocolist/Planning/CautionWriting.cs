@@ -14,7 +14,7 @@ internal static class CautionWriting
     private const string Sharps = "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.";
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft, ImmutableArray<Recipe> recipes)
+    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
         var said = new HashSet<string>(StringComparer.Ordinal);
         var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
@@ -41,13 +41,13 @@ internal static class CautionWriting
     }
 
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
-    private static IEnumerable<string> Mixing(DraftStep step, ImmutableArray<Recipe> recipes)
+    private static IEnumerable<string> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
     {
         foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
         {
             foreach (var part in recipe.Parts)
             {
-                if (Fluids.Fluid.Read(part.Name).Value is { Kind: FluidKind.FormaldehydeStock } stock) yield return FluidCautions.OfStock(stock);
+                if (part.Fluid is { Kind: FluidKind.FormaldehydeStock } stock) yield return FluidCautions.OfStock(stock);
             }
         }
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
@@ -27,32 +28,34 @@ internal static class Deliveries
     public static ImmutableDictionary<string, Delivery> Of(Provisioned provisioned, IEnumerable<DraftStep> open, LocalDate ordered, Bench bench)
     {
         var deliveries = ImmutableDictionary.CreateBuilder<string, Delivery>(StringComparer.Ordinal);
-        var stock = StockBook.Of(bench.Stock);
         var waiting = open.Where(s => s.Progress is null).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var bought in provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Item, StringComparer.Ordinal))
+        foreach (var bought in provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Id, StringComparer.Ordinal))
         {
             var days = bought.Max(p => p.LeadDays);
             var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
-            var left = stock.OnHand(bought.Key, ordered);
-            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, IsVessel(s, bought) ? 1 : Share(s, provisioned.Recipes, bought.Key))).Where(s => s.Item2 > 0))
+            var left = provisioned.Materials.FirstOrDefault(m => m.Id == bought.Key) is { OnHand: var onHand } ? InSi(onHand) : 0;
+            foreach (var (step, part) in provisioned.Draft.Steps.Select(s => (s.Id, s.Vessel?.Vessel.Id == bought.Key ? 1 : Share(s, provisioned.Choice, bought.Key))).Where(s => s.Item2 > 0))
             {
                 left -= part;
-                if (left < 0 && waiting.Contains(step) && (!deliveries.TryGetValue(step, out var other) || other.At < at)) deliveries[step] = new(bought.Key, days, at, step);
+                if (left < 0 && waiting.Contains(step) && (!deliveries.TryGetValue(step, out var other) || other.At < at)) deliveries[step] = new(bought.First().Item.ToString(), days, at, step);
             }
         }
 
         return deliveries.ToImmutable();
     }
 
-    /// <summary>Whether it is the step's vessel that is bought.</summary>
-    private static bool IsVessel(DraftStep step, IGrouping<string, Plans.PlannedPurchase> bought) =>
-        step.Vessel?.Vessel.Name == bought.Key && bought.Any(p => p.For.Contains(step.Id));
-
     /// <summary>How much of a material goes into the fluid of a step, in m3 or kg.</summary>
-    private static double Share(DraftStep step, ImmutableArray<Plans.Recipe> recipes, string material)
+    private static double Share(DraftStep step, RecipeChoice choice, string material)
     {
-        if (step.Volume is not { } volume || recipes.FirstOrDefault(r => r.For.Contains(step.Id)) is not { } recipe || recipe.Volume.CubicMeters <= 0) return 0;
-        var whole = recipe.Parts.Where(p => p.Name == material).Sum(p => p.Volume?.CubicMeters ?? p.Mass?.Kilograms ?? 0);
-        return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Volume.CubicMeters;
+        if (step.Volume is not { } volume || choice.Recipes.FirstOrDefault(r => r.Need.Steps.Contains(step.Id)) is not { Need.Made.CubicMeters: > 0 } recipe) return 0;
+        var whole = recipe.Way.Parts.Where(p => p.Material?.Id == material).Sum(p => InSi(recipe.AmountOf(p.Part)));
+        return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Need.Made.CubicMeters;
     }
+
+    private static double InSi(Amount amount) => amount.Kind switch
+    {
+        AmountKind.Volume => amount.Volume.CubicMeters,
+        AmountKind.Mass => amount.Mass.Kilograms,
+        _ => 0,
+    };
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -76,8 +77,14 @@ internal sealed record DraftStep(StageDefinition Stage)
     /// <summary>Lengths that decide how a vessel is filled.</summary>
     public ImmutableSortedDictionary<string, QuantityRange> Lengths { get; init; } = ImmutableSortedDictionary<string, QuantityRange>.Empty;
 
+    /// <summary>How often a round of care comes; null where nothing is said.</summary>
+    public QuantityRange? Every { get; init; }
+
     /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
-    public ImmutableArray<Material> Materials { get; init; } = [];
+    public ImmutableArray<StepMaterial> Materials { get; init; } = [];
+
+    /// <summary>Of a step that does away with a spent fluid, where this bench puts it; null where it says nothing of its own.</summary>
+    public PlannedWaste? PouredOff { get; init; }
 
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselChoice.Outcome? NoVessel { get; init; }

@@ -5,7 +5,6 @@ using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Planning;
 
@@ -44,7 +43,9 @@ internal static class Injection
             Volume.FromMilliliters(region.SiteMl),
             Volume.FromMilliliters(region.SiteRange.HighMl),
             Volume.FromMilliliters(region.TotalMl * count),
-            Invariant($"{(syringe ?? fills).SizeMl} mL syringe, {region.NeedleGauge} G needle of {region.NeedleLengthMm} mm"))
+            (syringe ?? fills).SizeMl,
+            region.NeedleGauge,
+            region.NeedleLengthMm)
         {
             At = region.Region.InjectAt,
         };

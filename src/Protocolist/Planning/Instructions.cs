@@ -1,3 +1,4 @@
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -26,7 +27,7 @@ internal static class Instructions
         StageKind.Mount => Mount(step, draft),
         StageKind.Seal => Seal(step, draft),
         StageKind.Label => [.. step.Stage.Texts("fields").Select(f => $"Label: {f}."), "One label inside in the fluid, one outside; soft pencil or carbon ink on cotton-rag paper."],
-        StageKind.Discard => step.Details.TryGetValue("to", out var to) ? [$"{step.Stage.Text("of") ?? "The spent fluid"}: {to}."] : [],
+        StageKind.Discard => Discard(step),
         _ => [],
     };
 
@@ -109,6 +110,14 @@ internal static class Instructions
         foreach (var sentence in closing.Steps) yield return sentence;
         if (closing.CuresOpen > NodaTime.Duration.Zero) yield return Invariant($"Leave it to cure open for {closing.CuresOpen.TotalHours:0} h before the lid goes on for good.");
         if (closing.Port is { } port) yield return Sentence(port.Advice);
+    }
+
+    /// <summary>Where this bench puts the spent fluid, else what the protocol has in mind.</summary>
+    private static IEnumerable<string> Discard(DraftStep step)
+    {
+        var of = step.Stage.Text("of") ?? "The spent fluid";
+        if (step.PouredOff is { } lot) yield return $"{of}: {lot.WayWords}, {lot.Destination}.";
+        else if (step.Details.TryGetValue("to", out var to)) yield return $"{of}: {to}.";
     }
 
     private static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..].TrimEnd('.') + ".";

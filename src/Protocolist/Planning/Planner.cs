@@ -28,7 +28,7 @@ public static class Planner
         if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
         var drafted = DraftPass.Run(body, protocol, request.Bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
-        var provisioned = ProvisionPass.Run(draft, request.Bench, request.Start.Date, request.Wishes);
+        var provisioned = ProvisionPass.Run(draft, PreparedStock.Of(request.Bench).On(request.Start.Date), request.Wishes);
         var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,

@@ -54,8 +54,8 @@ internal static class ReviewPass
             Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
-            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? TankReckoning.Of(house.Vessel, house.Fluid) : null,
-            Stored = Storing.Of(bench, provisioned.Materials),
+            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,
+            Stored = provisioned.Stored,
             ValueOf = name => PlanValues.Find(plan, name),
         };
         return review;
@@ -67,6 +67,7 @@ internal static class ReviewPass
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
         Details = draft.Details,
+        PouredOff = draft.PouredOff,
         WatchEvery = draft.Watch?.Every,
     };
 

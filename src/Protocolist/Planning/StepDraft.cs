@@ -40,6 +40,7 @@ internal static class StepDraft
             Watch = stage.Find("watch") is WatchSetting watch ? (Least(watch.Every.Evaluate(inputs.AsFormulaInputs()).Quantity), watch.Signs) : null,
             Details = DetailsOf(stage, inputs),
             Lengths = LengthsOf(stage, inputs),
+            Every = Quantity(stage, "every", inputs),
         };
         return stage.Kind switch
         {

@@ -74,7 +74,7 @@ public static class PlanJson
         Bench = plan.Bench ?? "",
         Changes = plan.Changes.IsDefault ? [] : plan.Changes,
         Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
-        Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates, Amount = c.Amount ?? "" })],
+        Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates })],
         Steps = [.. plan.Steps.Select(s => s with { State = s.State ?? "planned", Because = s.Because ?? "" })],
     };
 
@@ -87,7 +87,7 @@ public static class PlanJson
         && !plan.Fluids.IsDefault && !plan.Label.IsDefault && !plan.Care.IsDefault && !plan.Figures.IsDefault
         && plan.Steps.All(s => !s.Sites.IsDefault && !s.Cuts.IsDefault && !s.Instructions.IsDefault && !s.LookFor.IsDefault && !s.Inspections.IsDefault && !s.Materials.IsDefault && !s.Cautions.IsDefault && !s.Figures.IsDefault)
         && plan.Figures.All(f => !f.Inputs.IsDefault) && plan.Findings.All(f => f is { Id: not null, Message.IsEmpty: false, Source: not null, Figures.IsDefault: false })
-        && plan.Recipes.All(r => !r.Method.IsDefault && !r.Parts.IsDefault && !r.For.IsDefault);
+        && plan.Recipes.All(r => r is { Fluid: not null, Parts.IsDefault: false, For.IsDefault: false });
 }
 
 [JsonSerializable(typeof(Plan))]

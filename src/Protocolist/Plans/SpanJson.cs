@@ -43,7 +43,9 @@ internal sealed class MoneyJson : JsonConverter<Money>
         return minor is { } m && currency is { } c && Money.MinorUnits(c) is not null ? Money.OfMinor(m, c) : throw new JsonException("Money needs 'costMinor' and a 'currency'.");
     }
 
-    public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options)
+    public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options) => Write(writer, value);
+
+    public static void Write(Utf8JsonWriter writer, Money value)
     {
         writer.WriteStartObject();
         writer.WriteNumber("costMinor", value.Minor);

@@ -45,7 +45,7 @@ internal static class ReviewCases
         if (measured.Value is null || SelectPass.Run(measured.Value, request.Shelf).Value is not { } protocol) return null;
         var drafted = DraftPass.Run(measured.Value, protocol, request.Bench, request.Choices);
         if (drafted.Value is null) return null;
-        var provisioned = ProvisionPass.Run(drafted.Value, request.Bench, request.Start.Date, request.Wishes);
+        var provisioned = ProvisionPass.Run(drafted.Value, PreparedStock.Of(request.Bench).On(request.Start.Date), request.Wishes);
         var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start));
         return ReviewPass.Case(scheduled, provisioned, request.Bench, [.. measured.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }
@@ -75,7 +75,7 @@ internal static class ReviewCases
         from hood in Gen.Elements(true, false) from rooms in Gen.Elements(20, 400) select Change(plan => plan with { Bench = plan.Bench with { Air = new(Volume.FromCubicMeters(rooms), 0.5, hood), People = 1, Currency = null } }),
         from bottle in Gen.Elements(Bottles) select Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle(bottle)], Currency = "EUR" } }),
         from celsius in Gen.Elements(4, 34) select Change(plan => plan with { Bench = plan.Bench with { Temperatures = plan.Bench.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius), Cold = Temperature.FromDegreesCelsius(celsius / 2.0) } } }),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 3/4/27, (not known)"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = "" })] } })),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 3/4/27, (not known)"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Step = s.Step with { Instructions = ["Write it with a felt pen."] } }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Inject, s => s.In("formaldehyde 10 % w/v")).Told(s => s with { Condition = Condition.Bloated }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Hold, s => s.Lasting(Duration.FromHours(100))).Told(s => s with { Condition = Condition.Thawed }))),

@@ -96,7 +96,7 @@ internal static class Cases
         Assert.Empty(shelf.Findings.Where(f => f.Severity == Severity.Error));
         var measured = MeasurePass.Run(specimen);
         var draft = DraftPass.Run(measured.Value!, shelf.Find("trial")!, bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, bench, new LocalDate(2027, 3, 1), Protocolist.Plans.PlanWishes.None);
+        var provisioned = ProvisionPass.Run(draft.Value!, PreparedStock.Of(bench).On(new(2027, 3, 1)), Protocolist.Plans.PlanWishes.None);
         var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
         return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
     }

@@ -49,5 +49,5 @@ internal static class FluidRows
         .Step("record", s => s with { Step = s.Step with { Instructions = ["Photograph it, and take tissue into 95 % ethanol."] } });
 
     private static Recipe Mixed(string water) =>
-        new("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart(water, Volume.FromMilliliters(300), null)], ["house"]);
+        Booked.Recipe("ethanol 70 %vol", 1, Booked.Part(water, 300));
 }

@@ -34,7 +34,7 @@ internal static class PeopleAndLabelRows
         Good.On(b => b with { Air = b.Air! with { HasHood = hood } }).Step("fix", s => s with { Kind = StageKind.Inject });
 
     private static Protocolist.Checks.ReviewCase Made(double litres) =>
-        Good.Written(p => p with { Recipes = [new Recipe("ethanol 70 %vol", Volume.FromLiters(litres), [], [], ["house"])] });
+        Good.Written(p => p with { Recipes = [Booked.Recipe("ethanol 70 %vol", litres)] });
 
     private static Protocolist.Checks.ReviewCase Stored(double flammable, double stock) =>
         Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), UnitsNet.Mass.Zero) };
@@ -46,7 +46,7 @@ internal static class PeopleAndLabelRows
         Good.On(b => b with { People = 1 }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
 
     private static Protocolist.Checks.ReviewCase Thrown(string destination) =>
-        Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
+        Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
 
     private static Protocolist.Checks.ReviewCase Discarded(string to) =>
         Good.Step("spent", s => s with { Details = s.Details.SetItem("to", to) });

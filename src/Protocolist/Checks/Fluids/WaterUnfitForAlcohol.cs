@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Fluids;
 
 namespace Protocolist.Checks.Fluids;
 
@@ -20,8 +21,8 @@ internal static class WaterUnfitForAlcohol
         if (plan.Alcohol.IsEmpty) yield break;
         foreach (var recipe in plan.Plan.Recipes)
         {
-            if (!plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid)) continue;
-            foreach (var part in recipe.Parts.Where(p => p.Name.Contains("tap water", StringComparison.Ordinal) || p.Name.Contains("sea water", StringComparison.Ordinal)))
+            if (!plan.Alcohol.Any(s => s.Fluid == recipe.Fluid)) continue;
+            foreach (var part in recipe.Parts.Where(p => p.Fluid?.Kind is FluidKind.TapWater or FluidKind.SeaWater))
                 yield return Finding.Warning("water-unfit-for-alcohol", $"{recipe.Fluid} is mixed with {part.Volume?.Text() ?? "some"} of {part.Name}", "take distilled or deionised water").By([.. recipe.For.Select(s => $"{s}.fluid")]) with { Subject = recipe.For.FirstOrDefault("") };
         }
 

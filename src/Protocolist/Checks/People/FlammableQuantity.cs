@@ -23,7 +23,7 @@ internal static class FlammableQuantity
         var (litres, steps) = (0.0, new List<string>());
         foreach (var recipe in plan.Plan.Recipes)
         {
-            if (!plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid && Hazards.Of(s.Fluid).FlammableCategory is not null)) continue;
+            if (!plan.Alcohol.Any(s => s.Fluid == recipe.Fluid && Hazards.Of(s.Fluid).FlammableCategory is not null)) continue;
             litres += recipe.Volume.Liters;
             steps.AddRange(recipe.For);
         }

@@ -20,14 +20,14 @@ internal static class WasteWithoutDestination
     {
         foreach (var waste in plan.Plan.Waste)
         {
-            if (string.IsNullOrWhiteSpace(waste.Destination))
-                yield return Finding.Error("waste-without-destination", $"{waste.Volume.Text()} of {waste.What} from '{waste.Step}' ({waste.Class}) has nowhere to go", "name a labelled, closed container and who takes it").By($"{waste.Step}.volume") with { Subject = waste.Step };
+            if (waste.Destination.IsEmpty)
+                yield return Finding.Error("waste-without-destination", $"{waste.HowMuch} of {waste.What} from '{waste.Step}' ({waste.ClassWords}) has nowhere to go", "name a labelled, closed container and who takes it").By($"{waste.Step}.volume") with { Subject = waste.Step };
         }
 
         foreach (var step in plan.FluidSteps)
         {
             if (step.Fluid!.IsWater || step.Kind is not (StageKind.Immerse or StageKind.Bath) || step.Step.Volume is not { } volume) continue;
-            if (!plan.Plan.Waste.Any(w => w.Step == step.Id) && !plan.Plan.Fluids.Any(m => m.From == step.Id))
+            if (!plan.Plan.Waste.Any(w => w.Step == step.Id) && !plan.Plan.Fluids.Any(m => m.From.Step == step.Id))
                 yield return Finding.Error("waste-without-destination", $"{volume.Text()} of {step.Fluid.Name} from '{step.Id}' goes nowhere", "name a labelled, closed container and who takes it").At(step, "fluid", "volume");
         }
     }

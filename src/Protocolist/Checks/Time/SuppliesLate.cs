@@ -38,7 +38,7 @@ internal static class SuppliesLate
             var needing = plan.FirstFixing?.Step.Start ?? start;
             var days = Period.DaysBetween(start.Date, needing.Date);
             if (purchase.Key <= days) continue;
-            var late = plan.Plan.Purchases.Where(p => p.LeadDays > days && ForFixing(plan, p)).Select(p => p.Item).Distinct().Order(StringComparer.Ordinal).ToList();
+            var late = plan.Plan.Purchases.Where(p => p.LeadDays > days && ForFixing(plan, p)).Select(p => p.Item.ToString()).Distinct().Order(StringComparer.Ordinal).ToList();
             yield return Finding.Warning(
                 "supplies-late",
                 Invariant($"{Telling.And(late)} {(late.Count == 1 ? "is" : "are up to")} {Telling.Count(purchase.Key, "day", "days")} in coming, and '{plan.FirstFixing?.Id ?? "the first step"}' needs {(late.Count == 1 ? "it" : "them")} on {LocalDatePattern.Iso.Format(needing.Date)}"),

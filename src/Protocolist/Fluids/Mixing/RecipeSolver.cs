@@ -96,7 +96,7 @@ public static class RecipeSolver
                 var stock = shelf.Stocks[i];
                 if (blend[i] <= 0 || stock.Fluid.IsWater != diluent) continue;
                 var volume = Volume.FromCubicMeters(blend[i] / stock.Fluid.DensityAt(celsius));
-                parts.Add(new(stock.Name, volume, Mass.FromKilograms(blend[i])) { Fluid = stock.Fluid });
+                parts.Add(new(stock.Name, volume, Mass.FromKilograms(blend[i])) { Fluid = stock.Fluid, Stock = stock });
             }
         }
 
