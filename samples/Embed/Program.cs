@@ -19,7 +19,7 @@ var specimen = new Specimen
     CollectedBy = "I. Varga",
 };
 var bench = Bench.Empty(DateTimeZoneProviders.Tzdb["Atlantic/Azores"]);
-var made = Planner.Plan(new(specimen, Shelf.Bundled(), bench, new LocalDateTime(2027, 3, 3, 9, 0)));
+var made = new Planner(Shelf.Bundled()).Plan(new(specimen, bench, new LocalDateTime(2027, 3, 3, 9, 0)));
 
 foreach (var finding in made.Findings) Console.WriteLine(finding);
 if (made.Value is not { } plan) return 1;
@@ -28,8 +28,8 @@ Console.WriteLine($"{plan.Protocol.Title}, to be started: {(plan.Startable ? "ye
 foreach (var step in plan.Steps) Console.WriteLine($"{step.Start?.LocalDateTime:uuuu-MM-dd HH:mm} {step.Title}{(step.Fluid is null ? "" : $": {step.Fluid}")}");
 if (Explanation.Of(plan, "fix.last").Value is { } why)
 {
-    Console.WriteLine($"It soaks {why.Figure.Value}, which is {why.Figure.Formula}");
-    foreach (var input in why.Inputs) Console.WriteLine($"  {input.Figure.Id} = {input.Figure.Value}, which is {input.Figure.Formula}");
+    Console.WriteLine($"It soaks {why.Value}, which is {why.How}");
+    foreach (var input in why.Inputs) Console.WriteLine($"  {input.Id} = {input.Value}, which is {input.How}");
 }
 
 return 0;

@@ -73,22 +73,22 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
         {
             var entry = Event(step.Id, Title(step.Title), start.ToInstant(), end.ToInstant(), step.Sequence);
             if (Text(step) is { Length: > 0 } text) entry.Description = text;
-            if (step.State == "planned" && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, step.Title));
+            if (step.State == StepState.Planned && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, step.Title.ToString()));
             yield return entry;
         }
-        else if (step.State == "skipped" && plan.Start is { } any)
+        else if (step.State == StepState.Skipped && plan.Start is { } any)
         {
             yield return Cancelled(Event(step.Id, Title(step.Title), any.ToInstant(), any.ToInstant(), step.Sequence));
         }
 
-        foreach (var look in Inspections(step.Id, step.Title, [.. step.Inspections.Select(i => i.ToInstant())], step.MostInspections, step.Sequence, string.Join("\n", step.LookFor))) yield return look;
+        foreach (var look in Inspections(step.Id, step.Title.ToString(), [.. step.Inspections.Select(i => i.ToInstant())], step.MostInspections, step.Sequence, string.Join("\n", step.LookFor))) yield return look;
     }
 
     public IEnumerable<CalendarEvent> OfWithdrawn(WithdrawnStep step)
     {
         if ((step.Start ?? plan.Start)?.ToInstant() is not { } at) yield break;
         yield return Cancelled(Event(step.Id, Title(step.Title), at, at, step.Sequence));
-        foreach (var look in Inspections(step.Id, step.Title, [], step.MostInspections, step.Sequence, "")) yield return look;
+        foreach (var look in Inspections(step.Id, step.Title.ToString(), [], step.MostInspections, step.Sequence, "")) yield return look;
     }
 
     /// <summary>A care round as days that come again. A day that a month does not have falls on its last one.</summary>
@@ -149,12 +149,12 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     private static Alarm Before(int minutes, string what) =>
         new() { Action = "DISPLAY", Description = what, Trigger = new Trigger(Ical.Net.DataTypes.Duration.FromMinutes(-minutes)) };
 
-    private string Title(string what) => $"{plan.Specimen.Id}: {what}";
+    private string Title(object what) => $"{plan.Specimen.Id}: {what}";
 
     private static string Text(Step step) => string.Join("\n",
     [
-        .. step.Because.Length > 0 ? [$"Because {step.Because}."] : (string[])[],
-        .. step.Instructions,
+        .. step.Because.IsEmpty ? (string[])[] : [$"Because {string.Join("; ", step.Because)}."],
+        .. step.Instructions.Select(i => i.ToString()),
         .. step.Materials.Select(m => $"{m.Name}: {m.HowMuch}"),
         .. step.Cautions.Select(c => $"! {c}"),
     ]);

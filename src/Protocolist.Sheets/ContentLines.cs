@@ -1,4 +1,5 @@
 using System.Text;
+using Protocolist.Findings;
 
 namespace Protocolist.Sheets;
 
@@ -15,7 +16,7 @@ internal static class ContentLines
         foreach (var line in lines)
         {
             var octets = 0;
-            foreach (var rune in line.EnumerateRunes())
+            foreach (var rune in Harmless(line).EnumerateRunes())
             {
                 if (octets + rune.Utf8SequenceLength > MostOctets)
                 {
@@ -32,4 +33,10 @@ internal static class ContentLines
 
         return text.ToString();
     }
+
+    /// <summary>What would be obeyed instead of shown is written out; in a text of a calendar the sign for that is doubled.</summary>
+    private static string Harmless(string line) =>
+        ReferenceEquals(ShownText.Lines(line), line)
+            ? line
+            : string.Concat(line.EnumerateRunes().Select(r => r.ToString()).Select(c => ReferenceEquals(ShownText.Lines(c), c) ? c : @"\" + ShownText.Lines(c)));
 }

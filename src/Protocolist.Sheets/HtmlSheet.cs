@@ -41,7 +41,7 @@ public static class HtmlSheet
             .Element("p", $"{plan.Protocol.Title} (protocol {plan.Protocol.Id}, revision {plan.Protocol.Revision}){(specimen.Count > 1 ? $", {specimen.Count} animals" : "")}", "class=\"under\"");
         if (!plan.Choices.IsEmpty) page.Element("p", string.Join("; ", plan.Choices.Select(c => $"{c.Key}: {c.Value}")));
         string[] body = [.. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"]).Select(plan.Figure).OfType<Figure>()
-            .Select(f => $"{f.Id["specimen.".Length..].Replace('-', ' ')} {f.Value}{(f.Note.Length > 0 ? $" ({f.Note})" : "")}")];
+            .Select(f => $"{f.Id["specimen.".Length..].Replace('-', ' ')} {f.Value}{(!f.Note.IsEmpty ? $" ({f.Note})" : "")}")];
         if (body.Length > 0) page.Element("p", string.Join("; ", body));
         page.Element("p", plan.Start is { } start && plan.End is { } end ? $"{Moment(start)} to {Moment(end)}, clocks of {plan.Zone}" : $"No dates could be found, clocks of {plan.Zone}", "class=\"when\"");
         if (!plan.Startable) page.Element("p", "DO NOT START: see the errors below.", "class=\"stop\" role=\"alert\"");
@@ -76,14 +76,14 @@ public static class HtmlSheet
     private static void StepOf(Step step, int number, HtmlText page)
     {
         page.Raw("<section class=\"step\">");
-        page.Raw($"<h3><label><input type=\"checkbox\"{(step.State == "done" ? " checked" : "")}>").Element("span", string.Create(CultureInfo.InvariantCulture, $"{number}. {step.Title}")).Raw("</label></h3>");
-        if (step.State != "planned") page.Element("p", step.Because.Length > 0 ? $"{step.State}: {step.Because}" : step.State, "class=\"done\"");
+        page.Raw($"<h3><label><input type=\"checkbox\"{(step.State == StepState.Done ? " checked" : "")}>").Element("span", string.Create(CultureInfo.InvariantCulture, $"{number}. {step.Title}")).Raw("</label></h3>");
+        if (step.State != StepState.Planned) page.Element("p", step.Because.IsEmpty ? StateWords.Of(step.State) : $"{StateWords.Of(step.State)}: {string.Join("; ", step.Because)}", "class=\"done\"");
         if (step.Start is { } start && step.End is { } end)
             page.Element("p", start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})", "class=\"when\"");
-        page.List(step.Cautions, "class=\"cautions\" aria-label=\"Cautions\"");
-        page.List(step.Instructions);
+        page.List(step.Cautions.Select(c => c.ToString()), "class=\"cautions\" aria-label=\"Cautions\"");
+        page.List(step.Instructions.Select(i => i.ToString()));
         page.Table("On the table", ["What", "How much", "From"], step.Materials.Select(m => (IReadOnlyList<string>)[$"{m.Name}", $"{m.HowMuch}", $"{m.FromWords}"]));
-        if (!step.LookFor.IsEmpty) page.Element("p", "Look for:").List(step.LookFor);
+        if (!step.LookFor.IsEmpty) page.Element("p", "Look for:").List(step.LookFor.Select(l => l.ToString()));
         if (!step.Inspections.IsEmpty)
         {
             page.Element("p", "Look on:").Raw("<ul class=\"looks\">");

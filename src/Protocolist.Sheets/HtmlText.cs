@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using Protocolist.Findings;
 
 namespace Protocolist.Sheets;
 
@@ -8,9 +9,8 @@ internal sealed class HtmlText
 {
     private readonly StringBuilder text = new();
 
-    /// <summary>Text as text: no mark of it is markup, and no control character of it comes through.</summary>
-    public static string Escaped(string plain) =>
-        WebUtility.HtmlEncode(string.Concat(plain.Select(c => char.IsControl(c) && c != '\n' ? ' ' : c)));
+    /// <summary>Text as text: no mark of it is markup, and nothing of it is obeyed.</summary>
+    public static string Escaped(string plain) => WebUtility.HtmlEncode(ShownText.Lines(plain.Replace("\r\n", "\n", StringComparison.Ordinal)));
 
     /// <summary>Markup of this project's own, with nothing of a plan in it.</summary>
     public HtmlText Raw(string markup)

@@ -29,13 +29,13 @@ public static class StepTable
 
     private static IEnumerable<string> Cells(Plan plan, Step step, int number) =>
     [
-        plan.Specimen.Id, Number(number), step.Id, step.Stage, step.Title, step.State, Moment(step.Start), Moment(step.End), Number(step.Least.TotalHours), step.Most is { } most ? Number(most.TotalHours) : "",
+        plan.Specimen.Id, Number(number), step.Id, StageWords.Of(step.Kind), step.Title.ToString(), StateWords.Of(step.State), Moment(step.Start), Moment(step.End), Number(step.Least.TotalHours), step.Most is { } most ? Number(most.TotalHours) : "",
         Number(step.HandsOn.TotalMinutes), step.Fluid ?? "", step.Volume is { } volume ? Number(volume.Milliliters) : "", Number(step.Changes), step.Vessel ?? "",
         Lines(step.Instructions), Lines(step.LookFor), string.Join(' ', step.Inspections.Select(i => Moment(i))), Lines(step.Materials.Select(m => $"{m.HowMuch} {m.Name}")), Lines(step.Cautions), step.Source,
     ];
 
     /// <summary>Sentences in one cell, each on its own line.</summary>
-    private static string Lines(IEnumerable<string> sentences) => string.Join('\n', sentences);
+    private static string Lines<T>(IEnumerable<T> sentences) => string.Join('\n', sentences);
 
     private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 
@@ -50,7 +51,7 @@ public static class TextSheet
     }
 
     private static string Measure(Figure figure) =>
-        $"{figure.Id["specimen.".Length..].Replace('-', ' ')} {figure.Value}{(figure.Note.Length > 0 ? $" ({figure.Note})" : "")}";
+        $"{figure.Id["specimen.".Length..].Replace('-', ' ')} {figure.Value}{(!figure.Note.IsEmpty ? $" ({figure.Note})" : "")}";
 
     private static void FindingLines(Plan plan, Lines sheet)
     {
@@ -79,17 +80,17 @@ public static class TextSheet
     private static void StepLines(Step step, Plan plan, Lines sheet)
     {
         var number = plan.Steps.IndexOf(step) + 1;
-        sheet.Title($"{number}. {step.Title}{(step.State == "planned" ? "" : $" ({StateWord(step)})")}");
-        if (step is { State: not "skipped", Start: { } start, End: { } end }) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}{(step.State == "done" ? "" : $"; {Window(step)}")})", "  ");
-        if (step.Because.Length > 0) sheet.Add($"Because {step.Because}.", "  ");
-        if (step.State is "done" or "skipped")
+        sheet.Title($"{number}. {step.Title}{(step.State == StepState.Planned ? "" : $" ({StateWord(step)})")}");
+        if (step is { State: not StepState.Skipped, Start: { } start, End: { } end }) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}{(step.State == StepState.Done ? "" : $"; {Window(step)}")})", "  ");
+        if (!step.Because.IsEmpty) sheet.Add($"Because {string.Join("; ", step.Because)}.", "  ");
+        if (step.State is StepState.Done or StepState.Skipped)
         {
             if (step is { Fluid: { } fluid, Volume: { } volume }) sheet.Add($"{Text(volume)} of {fluid}{(step.Vessel is { } vessel ? $" in {vessel}" : "")}{(step.Changes == 0 ? "" : step.Changes == 1 ? ", changed once" : $", changed {step.Changes} times")}.", "  ");
             sheet.Gap();
             return;
         }
 
-        foreach (var sentence in step.Instructions) sheet.Add(sentence, "  ");
+        foreach (var sentence in step.Instructions) sheet.Add(sentence.ToString(), "  ");
         foreach (var look in step.LookFor) sheet.Add($"look: {look}", "  ");
         if (!step.Inspections.IsEmpty) sheet.Add($"look on {string.Join(", ", step.Inspections.Select(Moment))}", "  ");
         foreach (var caution in step.Cautions) sheet.Add($"! {caution}", "  ");
@@ -99,9 +100,9 @@ public static class TextSheet
 
     private static string StateWord(Step step) => step.State switch
     {
-        "skipped" => "left out",
-        "begun" => "under way",
-        var state => state,
+        StepState.Skipped => "left out",
+        StepState.Begun => "under way",
+        var state => StateWords.Of(state),
     };
 
     private static string StateCount(Plan plan) =>
@@ -159,7 +160,7 @@ public static class TextSheet
         public void Add(string text, string indent = "")
         {
             var line = indent;
-            foreach (var word in text.Split(' '))
+            foreach (var word in ShownText.Lines(text).Split([' ', '\t', '\r', '\n']))
             {
                 if (line.Length + word.Length + 1 > Width && line.Trim().Length > 0)
                 {

@@ -4,6 +4,7 @@ using FsCheck.Fluent;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
 
@@ -37,7 +38,7 @@ public static class LogGenerator
         ArgumentNullException.ThrowIfNull(earlier);
 
         // By their ends: a remedy is over before the soak in which it is done.
-        List<Step> open = [.. plan.Steps.Where(s => s is { Start: not null, End: not null, State: "planned" or "begun" }).OrderBy(s => s.End!.Value.ToInstant())];
+        List<Step> open = [.. plan.Steps.Where(s => s is { Start: not null, End: not null, State: StepState.Planned or StepState.Begun }).OrderBy(s => s.End!.Value.ToInstant())];
         if (open.Count == 0 || (plan.LoggedUntil ?? plan.Start) is not { } since) return Gen.Constant(earlier);
         var zone = DateTimeZoneProviders.Tzdb[plan.Zone];
         return
@@ -52,18 +53,18 @@ public static class LogGenerator
         {
             var (step, die) = (open[i], dice[i]);
             var isLast = i == reached - 1;
-            if (step.State == "planned" && die[0] % 12 == 0 && step.Stage is not ("immerse" or "house"))
+            if (step.State == StepState.Planned && die[0] % 12 == 0 && step.Kind is not (StageKind.Immerse or StageKind.House))
             {
                 yield return Entry(step, "skipped: it was not needed");
                 continue;
             }
 
             // Nobody wrote it down.
-            if (step.State == "planned" && die[0] % 12 == 1 && !isLast) continue;
-            var begun = now + (step.State == "begun" ? Duration.Zero : Duration.FromMinutes(die[1] % 180));
+            if (step.State == StepState.Planned && die[0] % 12 == 1 && !isLast) continue;
+            var begun = now + (step.State == StepState.Begun ? Duration.Zero : Duration.FromMinutes(die[1] % 180));
             var planned = step.End!.Value.ToInstant() - step.Start!.Value.ToInstant();
             var done = begun + Duration.FromMinutes(1 + Math.Round(planned.TotalMinutes * (0.5 + (die[2] % 100 / 100.0))));
-            if (step.State == "planned" && (isLast || die[3] % 2 == 0)) yield return Entry(step, $"begun: {Text(begun)}");
+            if (step.State == StepState.Planned && (isLast || die[3] % 2 == 0)) yield return Entry(step, $"begun: {Text(begun)}");
             var looks = planned > Duration.FromHours(6) ? die[4] % 4 : 0;
             for (var look = 0; look < looks; look++)
             {

@@ -4,7 +4,6 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
@@ -18,18 +17,20 @@ public sealed class PlanCase
     /// <summary>Makes a case.</summary>
     /// <param name="specimen">A specimen file that reads.</param>
     /// <param name="bench">A bench file that reads.</param>
-    /// <param name="shelf">The protocols.</param>
+    /// <param name="planner">What makes the plan.</param>
     /// <param name="start">The earliest start, on the bench's clocks.</param>
     /// <param name="choices">Choice → option.</param>
     /// <param name="turn">By how much invariants over two plans change something, from 1 to 100.</param>
     /// <exception cref="ArgumentException">A file does not read.</exception>
-    public PlanCase(FileSketch specimen, FileSketch bench, Shelf shelf, LocalDateTime start, ImmutableSortedDictionary<string, string> choices, int turn)
+    public PlanCase(FileSketch specimen, FileSketch bench, Planner planner, LocalDateTime start, ImmutableSortedDictionary<string, string> choices, int turn)
     {
         ArgumentNullException.ThrowIfNull(specimen);
         ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(planner);
         (SpecimenFile, BenchFile, Turn) = (specimen, bench, turn);
-        Request = new(Read(specimen, SpecimenReader.Read), shelf, BenchOf(bench), start) { Choices = choices };
-        _made = new(() => Planner.Plan(Request));
+        Planner = planner;
+        Request = new(Read(specimen, SpecimenReader.Read), BenchOf(bench), start) { Choices = choices };
+        _made = new(() => planner.Plan(Request));
     }
 
     /// <summary>The specimen file.</summary>
@@ -40,6 +41,9 @@ public sealed class PlanCase
 
     /// <summary>By how much invariants over two plans change something, from 1 to 100.</summary>
     public int Turn { get; }
+
+    /// <summary>What makes the plan.</summary>
+    public Planner Planner { get; }
 
     /// <summary>What is asked of the planner.</summary>
     public PlanRequest Request { get; }

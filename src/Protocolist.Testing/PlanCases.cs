@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Planning;
 using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
@@ -24,13 +25,14 @@ public static class PlanCases
     {
         ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(benches);
+        var planner = new Planner(shelf);
         var cases =
             from specimen in SpecimenGenerator.Valid(shelf).Generator
             from bench in benches.Generator
             from start in Starts
             from pick in Gen.Choose(0, 1 << 20)
             from turn in Gen.Choose(1, 100)
-            select Chosen(specimen, bench, shelf, start, pick, turn);
+            select Chosen(specimen, bench, planner, start, pick, turn);
         return Arb.From(cases, c => Shrink(c, benches));
     }
 
@@ -39,10 +41,10 @@ public static class PlanCases
         from day in Gen.Choose(0, 729) from quarter in Gen.Choose(0, 95) select First.PlusDays(day).PlusMinutes(15 * quarter);
 
     /// <summary>The choices are those of the protocol that serves, which only a first plan tells.</summary>
-    private static PlanCase Chosen(FileSketch specimen, FileSketch bench, Shelf shelf, LocalDateTime start, int pick, int turn)
+    private static PlanCase Chosen(FileSketch specimen, FileSketch bench, Planner planner, LocalDateTime start, int pick, int turn)
     {
-        var plain = new PlanCase(specimen, bench, shelf, start, ImmutableSortedDictionary<string, string>.Empty, turn);
-        if (plain.Made.Value is not { } plan || shelf.Find(plan.Protocol.Id) is not { Choices.IsEmpty: false } protocol) return plain;
+        var plain = new PlanCase(specimen, bench, planner, start, ImmutableSortedDictionary<string, string>.Empty, turn);
+        if (plain.Made.Value is not { } plan || planner.Shelf.Find(plan.Protocol.Id) is not { Choices.IsEmpty: false } protocol) return plain;
         var choices = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (var choice in protocol.Choices)
         {
@@ -63,5 +65,5 @@ public static class PlanCases
     }
 
     private static PlanCase With(PlanCase from, FileSketch? specimen = null, FileSketch? bench = null, ImmutableSortedDictionary<string, string>? choices = null, LocalDateTime? start = null) =>
-        new(specimen ?? from.SpecimenFile, bench ?? from.BenchFile, from.Request.Shelf, start ?? from.Request.Start, choices ?? from.Request.Choices, from.Turn);
+        new(specimen ?? from.SpecimenFile, bench ?? from.BenchFile, from.Planner, start ?? from.Request.Start, choices ?? from.Request.Choices, from.Turn);
 }

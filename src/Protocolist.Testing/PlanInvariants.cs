@@ -45,7 +45,13 @@ public static class PlanInvariants
     /// <param name="shelf">The protocols.</param>
     /// <param name="cases">How many cases, 1 or more.</param>
     /// <exception cref="Exception">An invariant does not hold; the message shows the smallest case found and how to repeat the run.</exception>
-    public static void Check(Shelf shelf, int cases = 100) => Check(PlanCases.Over(shelf), cases);
+    public static void Check(Shelf shelf, int cases = 100) => Check(shelf, Config.QuickThrowOnFailure.WithMaxTest(cases));
+
+    /// <summary>Checks all invariants over generated specimens, benches, starts and choices, drawn as a configuration says: its replay repeats a run.</summary>
+    /// <param name="shelf">The protocols.</param>
+    /// <param name="draw">How cases are drawn; it should throw on failure.</param>
+    /// <exception cref="Exception">An invariant does not hold; the message shows the smallest case found and how to repeat the run.</exception>
+    public static void Check(Shelf shelf, Config draw) => Over(PlanCases.Over(shelf)).Check(draw);
 
     /// <summary>Checks all invariants over given cases.</summary>
     /// <param name="cases">The cases.</param>

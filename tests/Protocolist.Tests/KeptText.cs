@@ -1,4 +1,3 @@
-using Protocolist.Tests.EndToEnd;
 
 namespace Protocolist.Tests;
 
@@ -11,7 +10,7 @@ internal static class KeptText
     /// <summary>Compares with the file of that path below the tests' folder, line endings aside, and shows the first line that differs.</summary>
     public static void Holds(string path, string text)
     {
-        var file = BuiltProgram.Repository(["tests", "Protocolist.Tests", .. path.Split('/')]);
+        var file = Repository.File(["tests", "Protocolist.Tests", .. path.Split('/')]);
         var now = text.ReplaceLineEndings("\n").TrimEnd('\n') + "\n";
         if (Environment.GetEnvironmentVariable("PROTOCOLIST_KEEP") == "1")
         {

@@ -2,7 +2,9 @@ using System.CommandLine;
 using System.Text;
 using NodaTime;
 using NodaTime.Text;
+using Protocolist.Cli.Files;
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Reading.Csv;
 using Protocolist.Sheets;
@@ -31,93 +33,116 @@ internal static class BatchCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
+        var files = around.Files;
         var findings = new List<Finding>();
-        var (prefix, resume, schedule) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule));
+        var (prefix, resume, schedule, json) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule), options.GetValue(Json));
         if (prefix is null && (resume || schedule)) findings.Add(Finding.Error("out-missing", "--resume and --schedule write files", "give --out PREFIX"));
+        if (prefix?.Length == 0) findings.Add(Finding.Error("out-missing", "--out names nothing", "give --out PREFIX"));
         if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
-        var done = resume && prefix is not null ? BatchProgress.Read(prefix) : null;
-        if (resume && prefix is not null && done is null) findings.Add(Finding.Error("nothing-to-resume", $"'{BatchProgress.PathOf(prefix)}' is not there or not readable", "run once without --resume"));
-        var inputs = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
+        if (findings.Count > 0) return around.Unread(findings);
+
+        // The record is no input that must stay: the run goes on with it.
+        var done = resume ? new RunFiles(around.Folder, around.Input).Read(BatchProgress.PathOf(prefix!), BatchProgress.Read, findings) : null;
+        var inputs = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start) ?? done?.Start, findings);
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
-        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
+        if (inputs is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
         var path = options.GetRequiredValue(Table);
-        if (!File.Exists(path)) return Exits.Unread([Finding.Error("unreadable-file", "there is no such file", "check the path", new SourceSpan(path, 0, 0, 0, 0))]);
+        var table = files.Open(path);
+        if (table.Value is not { } bytes) return around.Unread(table.Findings);
+        using var csv = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
+        var opened = Batch.Open(csv, path, new(new Planner(inputs.Shelf), new PreparedBench(bench), start) { Choices = choices });
+        if (opened.Value is not { } batch) return around.Unread(opened.Findings);
+        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
+
         var startText = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss").Format(start);
-        var digest = BatchProgress.Digest([
-            startText, HeadingOf(path), options.GetValue(BenchFile) is { } benchFile ? File.ReadAllText(benchFile) : "",
-            .. inputs.Shelf.Protocols.Select(p => p.ToString()), .. choices.Select(c => $"{c.Key}={c.Value}"),
-        ]);
-        if (done is not null && done.Inputs != digest) return Exits.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "start again without --resume")]);
+        var digest = BatchProgress.Digest([startText, batch.HeadingDigest, .. inputs.Texts, .. choices.Select(c => $"{c.Key}={c.Value}")]);
+        if (done is not null && done.Inputs != digest)
+            return around.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "begin anew without --resume")]);
+        if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal) return around.Unread([refusal]);
+        var kept = prefix is null ? null : done is null ? RowsFile.Begin(files.At(prefix)) : RowsFile.GoOn(files.At(prefix), done.RowsFileBytes, done.RowsFileDigest);
+        if (kept is { Value: null }) return around.Unread(kept.Findings);
+        using var rows = kept?.Value;
+        if (done is null) rows?.Add(BatchText.Heading);
+        else if (batch.PassOver(rows!.LastCells().Take(done.Rows)) is { } edited) return around.Unread([edited]);
+        var output = new BatchOutput(around, prefix, rows, json, done ?? new(BatchProgress.CurrentFormat, startText, digest, 0, 0, 0, "", new JointNeeds().State));
 
-        using var csv = new StreamReader(path, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
-        var opened = Batch.Open(csv, path, new(inputs.Shelf, bench, start) { Choices = choices });
-        if (opened.Value is not { } batch) return Exits.Unread(opened.Findings);
-        foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) Console.Error.WriteLine(finding);
-
-        using var stop = new CancellationTokenSource();
-        ConsoleCancelEventHandler onCancel = (_, e) => { e.Cancel = true; stop.Cancel(); };
-        Console.CancelKeyPress += onCancel;
-        try
+        using var stop = new StopSignals();
+        using var dated = schedule ? new ScheduleFile(around, prefix!, bench, start) : null;
+        var fault = output.Keep();
+        foreach (var row in batch.Rows())
         {
-            using var output = new BatchOutput(prefix, options.GetValue(Json), done, (rows, errors, bytes, needs) => new(BatchProgress.CurrentFormat, startText, digest, rows, errors, bytes, needs));
-            using var dated = schedule ? new ScheduleFile(prefix!, bench, start) : null;
-            foreach (var row in batch.Rows(output.Rows))
-            {
-                output.Add(row);
-                dated?.Add(row);
-                if (stop.IsCancellationRequested) break;
-            }
-
-            output.Keep();
-            if (stop.IsCancellationRequested)
-            {
-                Console.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
-                return Exits.WithErrors;
-            }
-
-            if (prefix is not null) Shop(prefix, output.Needs.List(bench, start.Date), options.GetValue(Json));
-            return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
+            fault ??= output.Add(row);
+            if (row.Fault is { } ours && options.GetValue<bool>(Exits.FaultDetails)) around.Error.Write($"{ours}\n");
+            dated?.Add(row);
+            if (fault is not null || stop.Asked) break;
         }
-        finally
+
+        fault ??= output.Keep();
+        output.EndCount();
+        if (fault is not null) return around.Unread([fault]);
+        if (stop.Asked)
         {
-            Console.CancelKeyPress -= onCancel;
+            around.Error.WriteLine($"protocolist: stopped after row {output.Rows}{(prefix is null ? "" : "; --resume goes on from there")}");
+            return Exits.WithErrors;
         }
+
+        if (prefix is not null && Shop(around, prefix, output.Needs.List(bench, start.Date), json) is { } unwritten) return around.Unread([unwritten]);
+        dated?.Keep();
+        rows?.Keep();
+        return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
     }
 
-    private static void Shop(string prefix, JointList list, bool asJson)
-    {
-        if (asJson) InputFiles.Write(prefix + ".shopping.json", ShoppingJson.Of(list));
-        InputFiles.Write(prefix + ".shopping.csv", ShoppingList.Write(list.Purchases));
-        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine(finding);
-        if (list.Cost is { } cost) Console.Error.WriteLine($"to buy for all together: {cost}");
-    }
+    /// <summary>All that a batch may write.</summary>
+    private static IEnumerable<string> PathsOf(string prefix, bool json, bool schedule) =>
+    [
+        RowsFile.PathOf(prefix), RowsFile.UnfinishedPathOf(prefix), BatchProgress.PathOf(prefix), ShoppingPathOf(prefix, "csv"),
+        .. json ? [ShoppingPathOf(prefix, "json")] : Array.Empty<string>(), .. schedule ? [ScheduleFile.PathOf(prefix)] : Array.Empty<string>(),
+    ];
 
-    private static string HeadingOf(string path)
+    private static string ShoppingPathOf(string prefix, string form) => $"{prefix}.shopping.{form}";
+
+    private static Finding? Shop(Surroundings around, string prefix, JointList list, bool asJson)
     {
-        using var reader = new StreamReader(path);
-        return reader.ReadLine() ?? "";
+        if (asJson && around.Files.Write(ShoppingPathOf(prefix, "json"), ShoppingJson.Of(list)) is { } fault) return fault;
+        if (around.Files.Write(ShoppingPathOf(prefix, "csv"), ShoppingList.Write(list.Purchases)) is { } unwritten) return unwritten;
+        foreach (var finding in list.Findings.Where(f => f.Severity != Severity.Note)) around.Error.WriteLine(finding);
+        if (list.Cost is { } cost) around.Error.WriteLine($"to buy for all together: {cost}");
+        return null;
     }
 
     /// <summary>The joint schedule as a file.</summary>
     private sealed class ScheduleFile : IDisposable
     {
+        private readonly TextWriter error;
         private readonly JointSchedule schedule;
+        private readonly OutputFile file;
         private readonly StreamWriter writer;
 
-        public ScheduleFile(string prefix, Benches.Bench bench, LocalDateTime start)
+        public ScheduleFile(Surroundings around, string prefix, Benches.Bench bench, LocalDateTime start)
         {
+            error = around.Error;
             schedule = new(bench, start);
-            writer = new(prefix + ".schedule.csv", false, new UTF8Encoding(false));
+            file = new(around.Files.At(PathOf(prefix)));
+            writer = new(file.Stream, new UTF8Encoding(false), leaveOpen: true);
             CsvWriter.WriteRow(writer, ["specimen", "step", "title", "start", "end"]);
         }
+
+        public static string PathOf(string prefix) => prefix + ".schedule.csv";
 
         public void Add(BatchRow row)
         {
             var dated = schedule.Add(row);
-            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) Console.Error.WriteLine($"{row.SpecimenId}: {finding}");
+            foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) error.WriteLine($"{row.SpecimenId}: {finding}");
             foreach (var step in dated.Value ?? []) CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
         }
 
-        public void Dispose() => writer.Dispose();
+        public void Keep()
+        {
+            writer.Flush();
+            file.Keep();
+        }
+
+        public void Dispose() => file.Dispose();
     }
 }

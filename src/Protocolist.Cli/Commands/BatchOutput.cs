@@ -1,70 +1,51 @@
-using System.Text;
+using Protocolist.Cli.Files;
+using Protocolist.Findings;
 using Protocolist.Planning.Batching;
-using Protocolist.Reading.Csv;
 
 namespace Protocolist.Cli.Commands;
 
 /// <summary>Where the rows of a batch go: standard output, and the files that begin with the prefix of <c>--out</c>.</summary>
-internal sealed class BatchOutput : IDisposable
+/// <param name="around">Where it is written.</param>
+/// <param name="prefix">What the names of the files begin with.</param>
+/// <param name="rows">The file of rows; null where none is asked for.</param>
+/// <param name="json">Whether standard output is JSON.</param>
+/// <param name="first">The record that the batch starts from.</param>
+internal sealed class BatchOutput(Surroundings around, string? prefix, RowsFile? rows, bool json, BatchProgress first)
 {
     /// <summary>Rows between two records of progress: a second or so of work, and the most that is done again after a crash.</summary>
     private const int Stride = 200;
 
-    private readonly string? prefix;
-    private readonly bool json;
-    private readonly Func<int, int, long, JointNeedsState, BatchProgress> progress;
-    private readonly FileStream? rows;
-    private readonly TextWriter? writer;
-    private readonly bool counts = !Console.IsErrorRedirected;
+    public int Rows { get; private set; } = first.Rows;
 
-    public BatchOutput(string? prefix, bool json, BatchProgress? done, Func<int, int, long, JointNeedsState, BatchProgress> progress)
+    public int RowsWithErrors { get; private set; } = first.RowsWithErrors;
+
+    public JointNeeds Needs { get; } = new(first.Needs);
+
+    /// <summary>Adds a row; why its progress could not be kept, or null.</summary>
+    public Finding? Add(BatchRow row)
     {
-        (this.prefix, this.json, this.progress) = (prefix, json, progress);
-        Rows = done?.Rows ?? 0;
-        RowsWithErrors = done?.RowsWithErrors ?? 0;
-        Needs = done is null ? new() : new(done.Needs);
-        if (prefix is null) return;
-        rows = new FileStream(prefix + ".rows.csv", done is null ? FileMode.Create : FileMode.OpenOrCreate, FileAccess.Write);
-
-        // What was written after the last record of progress is written again.
-        rows.SetLength(Math.Min(rows.Length, done?.RowsFileBytes ?? 0));
-        rows.Seek(0, SeekOrigin.End);
-        writer = new StreamWriter(rows, new UTF8Encoding(false), 65536, leaveOpen: true);
-        if (rows.Length == 0) CsvWriter.WriteRow(writer, BatchText.Heading);
-    }
-
-    public int Rows { get; private set; }
-
-    public int RowsWithErrors { get; private set; }
-
-    public JointNeeds Needs { get; }
-
-    public void Add(BatchRow row)
-    {
-        Console.Out.WriteLine(json ? BatchText.Json(row) : BatchText.Line(row));
-        foreach (var fault in BatchText.Errors(row)) Console.Error.WriteLine(fault);
-        if (writer is not null) CsvWriter.WriteRow(writer, BatchText.Cells(row));
+        around.Output.WriteLine(json ? BatchText.Json(row) : BatchText.Line(row));
+        foreach (var fault in BatchText.Errors(row)) around.Error.WriteLine(fault);
+        rows?.Add(BatchText.Cells(row));
         if (row.Plan is { } plan) Needs.Add(plan);
         Rows = row.Number;
         if (!row.Startable) RowsWithErrors++;
-        if (Rows % Stride != 0) return;
-        Keep();
-        if (counts) Console.Error.Write($"\r{Rows} rows, {RowsWithErrors} with errors ");
+        if (Rows % Stride != 0) return null;
+        if (around.ErrorIsScreen) around.Error.Write($"\r{Rows} rows, {RowsWithErrors} with errors ");
+        return Keep();
     }
 
     /// <summary>Puts the rows on the disk, then the record that counts them.</summary>
-    public void Keep()
+    public Finding? Keep()
     {
-        if (prefix is null || rows is null || writer is null) return;
-        writer.Flush();
-        rows.Flush(flushToDisk: true);
-        progress(Rows, RowsWithErrors, rows.Length, Needs.State).Write(prefix);
+        if (prefix is null || rows is null) return null;
+        var digest = rows.Flush();
+        return around.Files.Write(BatchProgress.PathOf(prefix), (first with { Rows = Rows, RowsWithErrors = RowsWithErrors, RowsFileBytes = rows.Length, RowsFileDigest = digest, Needs = Needs.State }).Text());
     }
 
-    public void Dispose()
+    /// <summary>Ends the line on which rows were counted.</summary>
+    public void EndCount()
     {
-        if (counts && Rows >= Stride) Console.Error.WriteLine();
-        writer?.Dispose();
-        rows?.Dispose();
+        if (around.ErrorIsScreen && Rows >= Stride) around.Error.WriteLine();
     }
 }

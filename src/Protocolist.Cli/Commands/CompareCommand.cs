@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Protocolist.Findings;
-using Protocolist.Planning.Comparing;
+using Protocolist.Planning;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;
@@ -26,15 +26,16 @@ internal static class CompareCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
         var findings = new List<Finding>();
-        var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var inputs = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
+        var specimen = around.Files.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
+        var inputs = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var settled = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
-        if (specimen is null || inputs.Bench is null || inputs.Start is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
-        var compared = Comparison.Of(new(specimen, inputs.Shelf, inputs.Bench, inputs.Start.Value) { Choices = settled, Wishes = wishes });
-        if (compared.Value is not { } comparison) return Exits.Unread(compared.Findings);
-        Console.Out.Write(options.GetValue(Json) ? CompareJson.Of(comparison, compared.Findings) + "\n" : CompareText.Of(comparison, compared.Findings));
+        if (specimen is null || inputs.Bench is null || inputs.Start is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
+        var compared = new Planner(inputs.Shelf).Compare(new(specimen, inputs.Bench, inputs.Start.Value) { Choices = settled, Wishes = wishes });
+        if (compared.Value is not { } comparison) return around.Unread(compared.Findings);
+        around.Output.Write(options.GetValue(Json) ? CompareJson.Of(comparison, compared.Findings) + "\n" : CompareText.Of(comparison, compared.Findings));
         return comparison.Ways.Any(w => w.Startable) ? Exits.Done : Exits.WithErrors;
     }
 }

@@ -19,35 +19,35 @@ internal static class ExplainCommand
 
     private static int Run(ParseResult options)
     {
-        var source = InputFiles.Read(options.GetRequiredValue(PlanFile));
-        if (source.Value is null) return Exits.Unread(source.Findings);
+        var around = options.Around;
+        var source = around.Files.Read(options.GetRequiredValue(PlanFile));
+        if (source.Value is null) return around.Unread(source.Findings);
         var plan = PlanJson.Read(source.Value);
-        if (plan.Value is null) return Exits.Unread(plan.Findings);
+        if (plan.Value is null) return around.Unread(plan.Findings);
         var id = options.GetRequiredValue(FigureId);
         var check = AllChecks.Descriptions.FirstOrDefault(c => c.Id == id);
         var explained = Explanation.Of(plan.Value, id);
-        if (explained.Value is { } explanation) Write(explanation, 0);
-        else if (check is null) return Exits.Unread(explained.Findings);
-        else Console.Out.WriteLine($"{id}: nothing found in this plan");
+        if (explained.Value is { } explanation) Write(explanation, 0, around.Output);
+        else if (check is null) return around.Unread(explained.Findings);
+        else around.Output.WriteLine($"{id}: nothing found in this plan");
         if (check is not null)
         {
-            Console.Out.WriteLine("the check:");
-            foreach (var line in CheckPage.Of(check)) Console.Out.WriteLine($"  {line}");
+            around.Output.WriteLine("the check:");
+            foreach (var line in CheckPage.Of(check)) around.Output.WriteLine($"  {line}");
         }
 
         return Exits.Done;
     }
 
-    private static void Write(Explanation explanation, int depth)
+    private static void Write(Explanation explanation, int depth, TextWriter output)
     {
-        var figure = explanation.Figure;
         var indent = new string(' ', depth * 2);
-        Console.Out.WriteLine($"{indent}{figure.Id} = {figure.Value}");
-        Console.Out.WriteLine($"{indent}  from: {figure.Formula}");
-        foreach (var part in explanation.Parts) Console.Out.WriteLine($"{indent}  with: {part.Text} = {part.Value}");
-        if (figure.Source.Length > 0) Console.Out.WriteLine($"{indent}  source: {figure.Source}");
-        if (figure.Note.Length > 0) Console.Out.WriteLine($"{indent}  note: {figure.Note}");
-        if (figure.Where.Length > 0) Console.Out.WriteLine($"{indent}  at: {figure.Where}");
-        foreach (var input in explanation.Inputs) Write(input, depth + 1);
+        output.WriteLine($"{indent}{explanation.Id} = {explanation.Value}");
+        output.WriteLine($"{indent}  from: {explanation.How}");
+        foreach (var part in explanation.Parts) output.WriteLine($"{indent}  with: {part.Text} = {part.Value}");
+        if (explanation.Source.Length > 0) output.WriteLine($"{indent}  source: {explanation.Source}");
+        if (!explanation.Note.IsEmpty) output.WriteLine($"{indent}  note: {explanation.Note}");
+        if (explanation.Where.ToString() is { Length: > 0 } where) output.WriteLine($"{indent}  at: {where}");
+        foreach (var input in explanation.Inputs) Write(input, depth + 1, output);
     }
 }

@@ -25,7 +25,7 @@ internal static class FluidCommand
                 input.Fail("temperature-out-of-range", Invariant($"{temperature.DegreesCelsius:0.#} degC is outside the range of the density formula"), $"give 0 to 40 degC{(fluid.Kind is FluidKind.Ethanol ? ", for ethanol -20 to 40 degC" : "")}");
             if (fluid is null || input.HasFailed) return Exits.Unusable;
             foreach (var remark in input.Remarks) parsed.InvocationConfiguration.Error.WriteLine(remark);
-            parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json) ? Json(fluid, temperature) : Text(fluid, temperature));
+            parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json) ? Json(fluid, temperature) : Text(fluid, temperature)) + "\n");
             return Exits.Done;
         });
         return command;

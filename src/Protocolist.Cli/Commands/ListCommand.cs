@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Protocolist.Checks;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -22,18 +23,19 @@ internal static class ListCommand
 
     private static int Run(ParseResult options)
     {
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
-        if (!unread.IsEmpty) return Exits.Unread(unread);
+        var around = options.Around;
+        var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
-            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Speaks.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
+            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
             "fluids" => Fluid.Examples.Select(f => (f, "")),
             "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name)),
             _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
         };
         var listed = rows.ToList();
         var width = listed.Max(r => r.Id.Length);
-        foreach (var (id, about) in listed) Console.Out.WriteLine(about.Length == 0 ? id : $"{id.PadRight(width)}  {about}");
+        foreach (var (id, about) in listed) around.Output.WriteLine(about.Length == 0 ? id : $"{id.PadRight(width)}  {about}");
         return Exits.Done;
     }
 }

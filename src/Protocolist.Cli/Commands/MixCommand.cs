@@ -44,7 +44,7 @@ internal static class MixCommand
             }
 
             result = result with { Findings = [.. input.Remarks, .. result.Findings] };
-            parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json) ? Json(fluid, temperature, result) : Text(result));
+            parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json) ? Json(fluid, temperature, result) : Text(result)) + "\n");
             return result.HasErrors ? Exits.WithErrors : Exits.Done;
         });
         return command;

@@ -32,18 +32,20 @@ internal static class PlanCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
         var findings = new List<Finding>();
-        var specimen = InputFiles.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
-        var shared = SharedOptions.Read(options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
+        var specimen = around.Files.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
+        var shared = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
-        if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
-        var made = Planner.Plan(new(specimen, shared.Shelf, bench, start) { Choices = choices, Wishes = wishes, By = by });
-        if (made.Value is not { } plan) return Exits.Unread(made.Findings);
+        if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
+        if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
+        var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
+        if (made.Value is not { } plan) return around.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
-        if (options.GetValue(Out) is { } path) InputFiles.Write(path, text);
-        else Console.Out.Write(text);
+        if (options.GetValue(Out) is not { } path) around.Output.Write(text);
+        else if (around.Files.Write(path, text) is { } fault) return around.Unread([fault]);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 

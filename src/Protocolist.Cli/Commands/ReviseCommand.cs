@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -18,7 +19,7 @@ internal static class ReviseCommand
     private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench that the plan was made for." };
     private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
     private static readonly Option<string> Format = new("--format") { Description = "changes (what changed and why), text, json, html, ics or csv.", DefaultValueFactory = _ => "changes" };
-    private static readonly Option<string?> Out = new("--out") { Description = "Write the revised plan to this file, as JSON unless --format says otherwise; it may be PLAN.json itself." };
+    private static readonly Option<string?> Out = new("--out") { Description = "Write the revised plan to this file, as JSON unless --format says otherwise; another file than PLAN.json, which stays as the record of what was meant." };
 
     public static Command Build()
     {
@@ -30,9 +31,10 @@ internal static class ReviseCommand
 
     private static int Run(ParseResult options)
     {
+        var around = options.Around;
         var findings = new List<Finding>();
         var zoneAt = SourceSpan.At(options.GetRequiredValue(PlanFile), 1, 1);
-        var plan = InputFiles.Read(
+        var plan = around.Files.Read(
             options.GetRequiredValue(PlanFile),
             text =>
             {
@@ -40,32 +42,34 @@ internal static class ReviseCommand
                 return PlanJson.Read(text);
             },
             findings);
-        var bench = options.GetValue(BenchFile) is { } file ? InputFiles.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
+        var bench = options.GetValue(BenchFile) is { } file ? around.Files.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
         if (plan is { Bench.Length: > 0 } && options.GetValue(BenchFile) is null)
             findings.Add(Finding.Error("bench-missing", $"the plan was made for the bench '{plan.Bench}', and without it hours, stock and vessels would be forgotten", "give it with --bench"));
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
         findings.AddRange(unread);
         var shelf = Shelf.BundledWith(folders);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        var log = plan is null ? null : InputFiles.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, zoneAt, findings)), findings);
-        if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return Exits.Unread(findings);
-        var revised = Reviser.Revise(plan, log, shelf, bench);
-        if (revised.Value is not { } revision) return Exits.Unread(revised.Findings);
-        foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) Console.Error.WriteLine(finding);
-        Write(revision, options.GetValue(Format)!, options.GetValue(Out));
+        var log = plan is null ? null : around.Files.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, zoneAt, findings)), findings);
+        if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
+        if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
+        var revised = new Planner(shelf).Revise(plan, log, new PreparedBench(bench));
+        if (revised.Value is not { } revision) return around.Unread(revised.Findings);
+        foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) around.Error.WriteLine(finding);
+        if (Write(around, revision, options.GetValue(Format)!, options.GetValue(Out)) is { } fault) return around.Unread([fault]);
         return revision.Plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 
-    private static void Write(Revision revision, string format, string? path)
+    private static Finding? Write(Surroundings around, Revision revision, string format, string? path)
     {
         if (format == "changes" || path is not null)
         {
-            foreach (var change in revision.Changes) Console.Out.WriteLine(change);
-            if (revision.Changes.IsEmpty) Console.Out.WriteLine("nothing changes");
+            foreach (var change in revision.Changes) around.Output.WriteLine(change);
+            if (revision.Changes.IsEmpty) around.Output.WriteLine("nothing changes");
         }
 
-        if (path is not null) InputFiles.Write(path, PlanOutput.Of(revision.Plan, format == "changes" ? "json" : format));
-        else if (format != "changes") Console.Out.Write(PlanOutput.Of(revision.Plan, format));
+        if (path is not null) return around.Files.Write(path, PlanOutput.Of(revision.Plan, format == "changes" ? "json" : format));
+        if (format != "changes") around.Output.Write(PlanOutput.Of(revision.Plan, format));
+        return null;
     }
 
     private static DateTimeZone ZoneOf(Plan plan, SourceSpan where, List<Finding> findings)

@@ -18,7 +18,7 @@ internal static class SchemaCommand
 
     private static int Run(ParseResult options)
     {
-        Console.Out.Write(options.GetValue(What) switch
+        options.Around.Output.Write(options.GetValue(What) switch
         {
             "specimen" => FileSchemas.Specimen(),
             "bench" => FileSchemas.Bench(),

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Reflection;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 
@@ -18,14 +20,31 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
 
     public static Option<string?> StartOption() => new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
 
-    public static SharedOptions Read(string? benchFile, string[]? folders, string? start, List<Finding> findings)
+    /// <summary>The texts that bench and shelf were read from, and what of the shelf comes with the program.</summary>
+    public IEnumerable<string> Texts { get; private init; } = [];
+
+    public static SharedOptions Read(Surroundings around, string? benchFile, string[]? folders, string? start, List<Finding> findings)
     {
-        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : InputFiles.Read(benchFile, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings);
-        var (texts, unread) = InputFiles.HouseFolders(folders ?? []);
+        var benchText = "";
+        var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : around.Files.Read(benchFile, OfBench, findings);
+        var (texts, unread) = around.Files.HouseFolders(folders ?? []);
         findings.AddRange(unread);
         var shelf = Protocols.Shelf.BundledWith(texts);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        return new(bench, shelf, StartOf(start, bench, findings));
+        return new(bench, shelf, StartOf(start, bench, findings))
+        {
+            Texts =
+            [
+                typeof(Shelf).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "", benchText,
+                .. texts.SelectMany(f => f).Select(t => t.Text), shelf.Digest,
+            ],
+        };
+
+        Checked<Bench> OfBench(SourceText text)
+        {
+            benchText = text.Text;
+            return BenchReader.Read(text, DateTimeZoneProviders.Tzdb);
+        }
     }
 
     public static Option<string[]> ChooseOption(string what) => new("--choose") { Description = $"{what}, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };

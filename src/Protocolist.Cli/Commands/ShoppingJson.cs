@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Protocolist.Findings;
 using Protocolist.Planning.Batching;
 
 namespace Protocolist.Cli.Commands;
@@ -38,6 +39,6 @@ internal static class ShoppingJson
             json.WriteEndObject();
         }
 
-        return System.Text.Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+        return ShownText.Lines(System.Text.Encoding.UTF8.GetString(stream.ToArray())) + "\n";
     }
 }

@@ -20,25 +20,26 @@ internal static class ShowCommand
 
     private static int Run(ParseResult options)
     {
-        var (folders, unread) = InputFiles.HouseFolders(options.GetValue(HouseFolders) ?? []);
-        if (!unread.IsEmpty) return Exits.Unread(unread);
+        var around = options.Around;
+        var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
+        if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         var shelf = Shelf.BundledWith(folders);
         var id = options.GetRequiredValue(Id);
         if (shelf.Find(id) is not { } protocol)
         {
             if (AllChecks.Descriptions.FirstOrDefault(c => c.Id == id) is { } check)
             {
-                foreach (var line in CheckPage.Of(check)) Console.Out.WriteLine(line);
+                foreach (var line in CheckPage.Of(check)) around.Output.WriteLine(line);
                 return Exits.Done;
             }
 
             var findings = shelf.Findings.Where(f => f.Severity == Severity.Error).ToList();
             findings.Add(shelf.NotFound(id));
-            return Exits.Unread(findings);
+            return around.Unread(findings);
         }
 
         foreach (var line in ProtocolListing.Of(protocol))
-            Console.Out.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
+            around.Output.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
         return Exits.Done;
     }
 }

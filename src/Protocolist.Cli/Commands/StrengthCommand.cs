@@ -30,7 +30,7 @@ internal static class StrengthCommand
             }
 
             var decimals = kind is FluidKind.Ethanol ? 2 : 1;
-            parsed.InvocationConfiguration.Output.WriteLine(parsed.GetValue(json)
+            parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json)
                 ? FluidJson.Object(writer =>
                 {
                     writer.Number("temperatureC", temperature.DegreesCelsius, 2);
@@ -38,7 +38,7 @@ internal static class StrengthCommand
                     writer.Number("volumePercent", strength.VolumePercent, decimals);
                     writer.Number("massPercent", strength.MassPercent, decimals);
                 })
-                : FormattableString.Invariant($"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, {strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error"));
+                : FormattableString.Invariant($"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, {strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error")) + "\n");
             return Exits.Done;
         });
         return command;

@@ -37,9 +37,9 @@ internal static class TankCommand
             if (result.Value is not { } tank) return Refuse(result.Findings, error);
 
             Finding[] findings = [.. named.Findings, .. result.Findings];
-            output.WriteLine(parsed.GetValue(json)
+            output.Write((parsed.GetValue(json)
                 ? TankReport.Of(tank, findings).ToJson()
-                : TankText.Of(tank, named.Value, findings));
+                : TankText.Of(tank, named.Value, findings)) + "\n");
             return result.HasErrors ? 1 : 0;
         });
         return command;

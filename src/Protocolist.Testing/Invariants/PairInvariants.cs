@@ -19,10 +19,10 @@ internal static class PairInvariants
     /// <summary>A larger body in the same vessel leaves less room for fluid, and a bath is as deep as its vessel; so vessels are left out here.</summary>
     private static IEnumerable<string> MoreMass(Plan plan, PlanCase planCase)
     {
-        var request = planCase.Request with { Bench = planCase.Request.Bench with { Vessels = [] } };
+        var request = planCase.Request with { Bench = new PreparedBench(planCase.Request.Bench.Bench with { Vessels = [] }) };
         if (request.Specimen.Mass is not { } mass) yield break;
         var heavier = request with { Specimen = request.Specimen with { Mass = mass * (1 + (planCase.Turn / 100.0)) } };
-        if (Planner.Plan(request).Value is not { } light || Planner.Plan(heavier).Value is not { } heavy || heavy.Protocol.Id != plan.Protocol.Id) yield break;
+        if (planCase.Planner.Plan(request).Value is not { } light || planCase.Planner.Plan(heavier).Value is not { } heavy || heavy.Protocol.Id != plan.Protocol.Id) yield break;
         foreach (var step in light.Steps.Where(s => s.Volume is not null))
         {
             // Injection is rounded site by site to what a syringe shows.
@@ -33,18 +33,18 @@ internal static class PairInvariants
 
     private static IEnumerable<string> LaterStart(Plan plan, PlanCase planCase)
     {
-        var later = Planner.Plan(planCase.Request with { Start = planCase.Request.Start.PlusHours(planCase.Turn) }).Value!;
+        var later = planCase.Planner.Plan(planCase.Request with { Start = planCase.Request.Start.PlusHours(planCase.Turn) }).Value!;
         if (WaitAlike(plan, later) && plan.End is { } end && later.End is { } laterEnd && laterEnd.ToInstant() < end.ToInstant())
             yield return $"{planCase.Turn} h later it ends {laterEnd} and not {end}";
     }
 
     private static IEnumerable<string> MoreClosed(Plan plan, PlanCase planCase)
     {
-        var bench = planCase.Request.Bench;
+        var bench = planCase.Request.Bench.Bench;
         if (bench.Opening.Weekly.IsEmpty) yield break;
         var first = planCase.Request.Start.Date.PlusDays(planCase.Turn % 20);
         var closed = OpeningHours.Create(bench.Opening.Zone, bench.Opening.Weekly, bench.Opening.Closed.Add(new ClosedDays(first, first.PlusDays(planCase.Turn % 7), "closed")), bench.Opening.Holidays, bench.Opening.Extra).Value!;
-        var other = Planner.Plan(planCase.Request with { Bench = bench with { Opening = closed } }).Value!;
+        var other = planCase.Planner.Plan(planCase.Request with { Bench = new PreparedBench(bench with { Opening = closed }) }).Value!;
         if (WaitAlike(plan, other) && plan.End is { } end && other.End is { } otherEnd && otherEnd.ToInstant() < end.ToInstant())
             yield return $"closed from {first} for {planCase.Turn % 7} more days it ends {otherEnd} and not {end}";
     }
@@ -56,8 +56,8 @@ internal static class PairInvariants
 
     private static IEnumerable<string> Reordered(Plan plan, PlanCase planCase)
     {
-        var request = planCase.Request with { Bench = PlanCase.BenchOf(planCase.BenchFile.Reversed()) };
-        return WritingInvariants.Differ(PlanJson.Write(WithoutPlaces(plan)), PlanJson.Write(WithoutPlaces(Planner.Plan(request).Value!)), "with the lists the other way round");
+        var request = planCase.Request with { Bench = new PreparedBench(PlanCase.BenchOf(planCase.BenchFile.Reversed())) };
+        return WritingInvariants.Differ(PlanJson.Write(WithoutPlaces(plan)), PlanJson.Write(WithoutPlaces(planCase.Planner.Plan(request).Value!)), "with the lists the other way round");
     }
 
     /// <summary>Without the names of bottles, the lines of the bench file that findings point to, and the order in which a message lists bottles.</summary>

@@ -29,7 +29,7 @@ internal static partial class ReasonInvariants
         {
             foreach (var input in figure.Inputs.Where(i => plan.Figure(i) is null)) yield return $"'{figure.Id}' comes from '{input}', which is not there";
             if (ComesFrom(plan, figure, figure.Id, [])) yield return $"'{figure.Id}' comes from itself";
-            if (figure.Value.Length == 0 || figure.Formula.Length == 0) yield return $"'{figure.Id}' is '{figure.Value}' by '{figure.Formula}'";
+            if (figure.Value.Length == 0 || figure.Formula.IsEmpty) yield return $"'{figure.Id}' is '{figure.Value}' by '{figure.Formula}'";
         }
     }
 
@@ -41,7 +41,7 @@ internal static partial class ReasonInvariants
         foreach (var figure in plan.Figures)
         {
             if (Explanation.Of(plan, figure.Id).Value is not { } explanation) yield return $"'{figure.Id}' is not explained";
-            else if (explanation.Figure != figure || explanation.Inputs.Length != figure.Inputs.Count(i => plan.Figure(i) is not null)) yield return $"'{figure.Id}' is explained by {explanation.Inputs.Length} of its {figure.Inputs.Length} inputs";
+            else if (explanation.Id != figure.Id || explanation.Value.ToString() != figure.Value || explanation.Inputs.Length != figure.Inputs.Count(i => plan.Figure(i) is not null)) yield return $"'{figure.Id}' is explained by {explanation.Inputs.Length} of its {figure.Inputs.Length} inputs";
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 
 namespace Protocolist.Testing.Invariants;
 
@@ -45,7 +46,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> WhileOpen(Plan plan, PlanCase planCase)
     {
-        var opening = planCase.Request.Bench.Opening;
+        var opening = planCase.Request.Bench.Bench.Opening;
         foreach (var step in Dated(plan).Where(s => s.HandsOn > Duration.Zero))
         {
             var (from, to) = (step.Start!.Value.ToInstant(), step.Start!.Value.ToInstant() + step.HandsOn);
@@ -55,7 +56,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> Visits(Plan plan, PlanCase planCase)
     {
-        var opening = planCase.Request.Bench.Opening;
+        var opening = planCase.Request.Bench.Bench.Opening;
         foreach (var step in plan.Steps)
         {
             var visits = step.Inspections.Select(i => i.ToInstant()).ToList();
@@ -73,7 +74,7 @@ internal static class TimeInvariants
         var dated = Dated(plan).ToList();
         if (plan.Start?.ToInstant() != dated.Min(s => s.Start?.ToInstant())) yield return $"the plan begins {plan.Start}, its first step does not";
         if (plan.End?.ToInstant() != dated.Max(s => s.End?.ToInstant())) yield return $"the plan ends {plan.End}, its last step does not";
-        var zone = planCase.Request.Bench.Opening.Zone;
+        var zone = planCase.Request.Bench.Bench.Opening.Zone;
         var asked = zone.AtLeniently(planCase.Request.Start);
 
         // In an hour that comes twice, either may be meant.
@@ -84,7 +85,7 @@ internal static class TimeInvariants
 
     private static IEnumerable<string> Care(Plan plan)
     {
-        var closed = plan.Steps.Where(s => s.Stage is "seal" or "house").Max(s => s.End?.Date);
+        var closed = plan.Steps.Where(s => s.Kind is StageKind.Seal or StageKind.House).Max(s => s.End?.Date);
         foreach (var care in plan.Care.Where(c => c.On < closed)) yield return $"'{care.What}' comes on {care.On}, before the vessel is closed on {closed}";
         var dates = plan.Care.Select(c => c.On ?? LocalDate.MaxIsoValue).ToList();
         if (!dates.SequenceEqual(dates.Order())) yield return "the care round is out of order";

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Protocolist.Planning;
+using Protocolist.Findings;
 using Protocolist.Plans;
 
 namespace Protocolist.Testing.Invariants;
@@ -15,7 +15,7 @@ internal static partial class WritingInvariants
     public static ImmutableArray<PlanInvariant> All { get; } =
     [
         PlanInvariant.OfPlan("json-reads-back", "a plan read back from its JSON equals itself, and is written as the same bytes", ReadsBack),
-        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (plan, c) => Differ(PlanJson.Write(plan), PlanJson.Write(Planner.Plan(c.Request).Value!), "planned again")),
+        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (plan, c) => Differ(PlanJson.Write(plan), PlanJson.Write(c.Planner.Plan(c.Request).Value!), "planned again")),
         PlanInvariant.OfPlan("same-in-any-culture", "no culture of the machine changes a byte", InAnyCulture),
         PlanInvariant.OfPlan("numbers-can-be-measured", "no number that a person reads has more than seven figures", Measurable),
         PlanInvariant.OfPlan("text-is-clean", "no line that a person reads is empty, or holds a control character or an unfinished sentence", Clean),
@@ -44,7 +44,7 @@ internal static partial class WritingInvariants
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (other, other);
 
             // Files are read again too.
-            var again = new PlanCase(planCase.SpecimenFile, planCase.BenchFile, planCase.Request.Shelf, planCase.Request.Start, planCase.Request.Choices, planCase.Turn);
+            var again = new PlanCase(planCase.SpecimenFile, planCase.BenchFile, planCase.Planner, planCase.Request.Start, planCase.Request.Choices, planCase.Turn);
             return [.. Differ(written, PlanJson.Write(again.Made.Value!), $"planned under '{other.Name}'")];
         }
         finally
@@ -63,7 +63,7 @@ internal static partial class WritingInvariants
 
     private static IEnumerable<string> Lines(Plan plan) =>
     [
-        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions, .. s.Materials.Select(m => m.HowMuch.ToString())]),
+        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[.. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()), .. s.Materials.Select(m => m.HowMuch.ToString())]),
         .. plan.Recipes.SelectMany(r => r.Method).Select(m => m.ToString()),
         .. plan.Purchases.Select(p => p.Pack.ToString()),
         .. plan.Figures.Select(f => f.Value),

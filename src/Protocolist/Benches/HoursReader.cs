@@ -8,6 +8,13 @@ namespace Protocolist.Benches;
 /// <summary>Reads when a bench is open: <c>hours</c>, <c>closed</c>, <c>holidays</c>, <c>also-open</c>.</summary>
 internal static class HoursReader
 {
+    private static readonly Phrase UnknownDay = new("unknown-day", "'{day}' is not a day or a run of days");
+    private static readonly Phrase UnknownDayRemedy = new("unknown-day.remedy", "write 'mon', or 'mon-fri'");
+    private static readonly Phrase BadHours = new("bad-hours", "'{text}' is not a span of hours");
+    private static readonly Phrase BadHoursRemedy = new("bad-hours.remedy", "write '08:30 to 17:00'");
+    private static readonly Phrase BadDate = new("bad-date.year", "'{text}' is not a day of the year");
+    private static readonly Phrase BadDateRemedy = new("bad-date.year.remedy", "write month and day as 12-25");
+
     private static readonly (string Word, IsoDayOfWeek Day)[] Days =
     [
         ("mon", IsoDayOfWeek.Monday), ("tue", IsoDayOfWeek.Tuesday), ("wed", IsoDayOfWeek.Wednesday), ("thu", IsoDayOfWeek.Thursday),
@@ -19,7 +26,7 @@ internal static class HoursReader
         var closed = Closed(bench, findings);
         var holidays = Holidays(bench, findings);
         var extra = AlsoOpen(bench, findings);
-        if (bench.Nested("hours", "'hours'") is not { } hours) return OpeningHours.Always(zone);
+        if (bench.Nested("hours") is not { } hours) return OpeningHours.Always(zone);
         var weekly = new List<(WeeklyOpening Opening, SourceSpan Span)>();
         foreach (var entry in hours.Entries)
         {
@@ -54,7 +61,7 @@ internal static class HoursReader
         var found = ends.Select(e => Array.FindIndex(Days, d => d.Word == e.Trim())).ToList();
         if (found.Contains(-1) || found.Count > 2 || found[0] > found[^1])
         {
-            findings.Add(Finding.Error("unknown-day", $"'{key.Value}' is not a day or a run of days", "write 'mon', or 'mon-fri'", key.Span));
+            findings.Add(Finding.Error("unknown-day", UnknownDay.With(("day", key.Value)), UnknownDayRemedy, key.Span));
             return [];
         }
 
@@ -68,12 +75,15 @@ internal static class HoursReader
             var at = part.IndexOf(" to ", StringComparison.Ordinal);
             if (at < 0)
             {
-                findings.Add(Finding.Error("bad-hours", $"'{part.Trim()}' is not a span of hours", "write '08:30 to 17:00'", text.Span));
+                findings.Add(Finding.Error("bad-hours", BadHours.With(("text", part.Trim())), BadHoursRemedy, text.Span));
                 continue;
             }
 
             var from = ScalarReading.Time(text, part.AsSpan(0, at), findings);
-            var to = ScalarReading.Time(text, part.AsSpan(at + 4), findings);
+
+            // The end of the day is written as ISO 8601 has it; 00:00 means the same there.
+            var end = part.AsSpan(at + 4);
+            var to = end.Trim() is "24:00" ? LocalTime.Midnight : ScalarReading.Time(text, end, findings);
             if (from is { } f && to is { } t) yield return (f, t);
         }
     }
@@ -99,7 +109,7 @@ internal static class HoursReader
         {
             var parsed = NodaTime.Text.AnnualDatePattern.Iso.Parse(text.Value);
             if (parsed.Success) holidays.Add(new(parsed.Value, "holiday"));
-            else findings.Add(Finding.Error("bad-date", $"'{text.Value}' is not a day of the year", "write month and day as 12-25", text.Span));
+            else findings.Add(Finding.Error("bad-date", BadDate.With(("text", text.Value)), BadDateRemedy, text.Span));
         }
 
         return holidays;
@@ -108,7 +118,7 @@ internal static class HoursReader
     private static List<ExtraOpening> AlsoOpen(Fields bench, List<Finding> findings)
     {
         var extra = new List<ExtraOpening>();
-        if (bench.Nested("also-open", "'also-open'") is not { } table) return extra;
+        if (bench.Nested("also-open") is not { } table) return extra;
         foreach (var entry in table.Entries)
         {
             table.Entry(entry.Key.Value);

@@ -14,6 +14,22 @@ namespace Protocolist.Benches;
 /// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
 internal static class StockReader
 {
+    private static readonly Phrase DuplicateStock = new("duplicate-stock", "two stock items are called '{item}'");
+    private static readonly Phrase DuplicateStockRemedy = new("duplicate-stock.remedy", "give one of them another id");
+    private static readonly Phrase UnknownCurrency = new("unknown-currency.rate", "'{code}' is not the code of a currency");
+    private static readonly Phrase UnknownCurrencyRemedy = new("unknown-currency.rate.remedy", "give its ISO 4217 code, such as USD");
+    private static readonly Phrase BadRate = new("bad-rate", "'{text}' is not a rate of exchange");
+    private static readonly Phrase BadRateRemedy = new("bad-rate.remedy", "write how much of the bench's currency one of it buys, as 0.92");
+    private static readonly Phrase NeedsKind = new("missing-key.stock-kind", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'");
+    private static readonly Phrase NeedsKindRemedy = new("missing-key.stock-kind.remedy", "add 'fluid: ethanol 96 %vol', or the like");
+    private static readonly Phrase AbsurdTime = new("absurd-time", "a supplier does not take {lead}");
+    private static readonly Phrase AbsurdTimeRemedy = new("absurd-time.remedy", "give the time from the order to the delivery, such as 5 d");
+    private static readonly Phrase AbsurdAmount = new("absurd-amount", "'{key}' cannot be {amount}");
+    private static readonly Phrase AbsurdAmountRemedy = new("absurd-amount.remedy", "give one amount that a bench can hold");
+
+    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
+    private const int MostLeadDays = 3650;
+
     private static readonly (string Key, StockKind Kind)[] Kinds =
     [
         ("fluid", StockKind.Fluid),
@@ -27,9 +43,9 @@ internal static class StockReader
         var items = ImmutableArray.CreateBuilder<StockItem>();
         foreach (var node in bench.List("stock"))
         {
-            if (Fields.Of(node, "a stock item", findings) is not { } fields) continue;
+            if (Fields.Of(node, Named.StockItem, findings) is not { } fields) continue;
             if (Item(fields, findings) is not { } item) continue;
-            if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", $"two stock items are called '{item.Id}'", "give one of them another id", item.Where));
+            if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", DuplicateStock.With(("item", item.Id)), DuplicateStockRemedy, item.Where));
 
             // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
             var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
@@ -55,13 +71,13 @@ internal static class StockReader
     public static ImmutableDictionary<string, decimal> ExchangeRates(Fields fields, List<Finding> findings)
     {
         var rates = ImmutableDictionary.CreateBuilder<string, decimal>();
-        if (fields.Nested("exchange-rates", "'exchange-rates'") is not { } table) return rates.ToImmutable();
+        if (fields.Nested("exchange-rates") is not { } table) return rates.ToImmutable();
         foreach (var entry in table.Entries)
         {
             var (code, text) = (entry.Key.Value, table.Scalar(entry.Key.Value)?.Value);
-            if (Money.MinorUnits(code) is null) findings.Add(Finding.Error("unknown-currency", $"'{code}' is not the code of a currency", "give its ISO 4217 code, such as USD", entry.Key.Span));
+            if (Money.MinorUnits(code) is null) findings.Add(Finding.Error("unknown-currency", UnknownCurrency.With(("code", code)), UnknownCurrencyRemedy, entry.Key.Span));
             else if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate) && rate is > 0 and < 1_000_000) rates[code] = rate;
-            else findings.Add(Finding.Error("bad-rate", $"'{text}' is not a rate of exchange", "write how much of the bench's currency one of it buys, as 0.92", entry.Key.Span));
+            else findings.Add(Finding.Error("bad-rate", BadRate.With(("text", text)), BadRateRemedy, entry.Key.Span));
         }
 
         table.Finish();
@@ -73,7 +89,7 @@ internal static class StockReader
         var named = Kinds.Select(k => (k.Kind, Name: fields.Scalar(k.Key))).Where(k => k.Name is not null).ToList();
         if (named.Count != 1)
         {
-            findings.Add(Finding.Error("missing-key", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'", "add 'fluid: ethanol 96 %vol', or the like", fields.Span));
+            findings.Add(Finding.Error("missing-key", NeedsKind, NeedsKindRemedy, fields.Span));
             return null;
         }
 
@@ -121,30 +137,37 @@ internal static class StockReader
         var packs = ImmutableArray.CreateBuilder<Pack>();
         foreach (var node in item.List("packs"))
         {
-            if (Fields.Of(node, "a pack", findings) is not { } fields) continue;
+            if (Fields.Of(node, Named.Pack, findings) is not { } fields) continue;
             fields.Required("size");
             var size = Amount(fields, "size", kind, findings);
             var price = fields.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
             if (price is not null) findings.AddRange(price.Findings);
-            var lead = fields.Quantity("lead", Dimension.OfTime);
+            var lead = LeadDays(fields, findings);
             fields.Finish();
-            if (size is not null) packs.Add(new(size.Value, price?.Value, lead is { } time ? LeadDays(time) : 0));
+            if (size is not null) packs.Add(new(size.Value, price?.Value, lead));
         }
 
         return packs.DrainToImmutable();
     }
 
-    /// <summary>Whole calendar days; a part of a day is a day.</summary>
-    public static int LeadDays(QuantityRange lead) => (int)Math.Clamp(Math.Ceiling(lead.High / 86400), 0, 36500);
+    /// <summary>Whole calendar days from the order to the day it is there; a part of a day is a day.</summary>
+    public static int LeadDays(Fields fields, List<Finding> findings)
+    {
+        if (fields.Quantity("lead", Dimension.OfTime) is not { } lead) return 0;
+        var days = Math.Ceiling(lead.High / 86400);
+        if (lead.Low >= 0 && days <= MostLeadDays) return (int)days;
+        findings.Add(Finding.Error("absurd-time", AbsurdTime.With(("lead", lead)), AbsurdTimeRemedy, fields.Entry("lead")!.Value.Span));
+        return 0;
+    }
 
     private static Amount? Amount(Fields fields, string key, AmountKind kind, List<Finding> findings)
     {
         var dimension = kind switch { AmountKind.Volume => Dimension.OfVolume, AmountKind.Mass => Dimension.OfMass, _ => Dimension.None };
         if (fields.Quantity(key, dimension) is not { } range) return null;
         var most = kind == AmountKind.Volume ? 1e3 : kind == AmountKind.Mass ? 1e6 : 1e9;
-        if (!range.IsPoint || range.High > most)
+        if (!range.IsPoint || Math.Abs(range.High) > most || kind == AmountKind.Count && range.Low != Math.Floor(range.Low))
         {
-            findings.Add(Finding.Error("absurd-amount", string.Create(CultureInfo.InvariantCulture, $"'{key}' cannot be {Measurable.Text(range)}"), "give one amount that a bench can hold", fields.Entry(key)!.Value.Span));
+            findings.Add(Finding.Error("absurd-amount", AbsurdAmount.With(("key", key), ("amount", range)), AbsurdAmountRemedy, fields.Entry(key)!.Value.Span));
             return null;
         }
 

@@ -11,13 +11,26 @@ namespace Protocolist.Benches;
 /// <summary>Reads the vessels of a bench file.</summary>
 internal static class VesselReader
 {
+    private static readonly Phrase DuplicateVessel = new("duplicate-vessel", "two vessels are called '{vessel}'");
+    private static readonly Phrase DuplicateVesselRemedy = new("duplicate-vessel.remedy", "give one of them another id, or a 'count'");
+    private static readonly Phrase MoreInUseThanThereAre = new(
+        "more-in-use-than-there-are",
+        "{count} of '{id}' are said to be in use, and there are {there}");
+    private static readonly Phrase MoreInUseThanThereAreRemedy = new("more-in-use-than-there-are.remedy", "count them");
+    private static readonly Phrase NegativePrice = new("negative-price.vessel", "a vessel cannot cost {price}");
+    private static readonly Phrase NegativePriceRemedy = new("negative-price.vessel.remedy", "write what one costs");
+    private static readonly Phrase VesselWithoutShape = new(
+        "vessel-without-shape",
+        "the inside of a vessel is a diameter and a height, or a length, a width and a height");
+    private static readonly Phrase VesselWithoutShapeRemedy = new("vessel-without-shape.remedy", "measure it inside");
+
     public static ImmutableArray<Vessel> Read(Fields bench, List<VesselInUse> inUse, List<Finding> findings)
     {
         var vessels = ImmutableArray.CreateBuilder<Vessel>();
         var validator = new VesselValidator();
         foreach (var node in bench.List("vessels"))
         {
-            if (Fields.Of(node, "a vessel", findings) is not { } fields) continue;
+            if (Fields.Of(node, Named.Vessel, findings) is not { } fields) continue;
             var id = fields.Required("id");
             var inside = Inside(fields, findings);
             var name = fields.Scalar("name");
@@ -28,7 +41,7 @@ internal static class VesselReader
                 Lid = fields.Choice<VesselMaterial>("lid") ?? VesselMaterial.Unknown,
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
                 Price = fields.Scalar("price") is { } price ? Priced(price, findings) : null,
-                LeadDays = fields.Quantity("lead", Dimension.OfTime) is { } lead ? StockReader.LeadDays(lead) : 0,
+                LeadDays = StockReader.LeadDays(fields, findings),
                 LossPerYear = fields.Quantity("loses-a-year", Dimension.OfVolume) is { Low: >= 0 } loss ? Volume.FromCubicMeters(loss.Middle) : null,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
                 Pane = fields.Quantity("pane", Dimension.OfLength) is { } pane ? Length.FromMeters(pane.Middle) : null,
@@ -37,7 +50,7 @@ internal static class VesselReader
             fields.Finish();
             if (id is null || inside is null) continue;
             inUse.AddRange(taken);
-            if (vessels.Any(v => v.Id == vessel.Id)) findings.Add(Finding.Error("duplicate-vessel", $"two vessels are called '{vessel.Id}'", "give one of them another id, or a 'count'", id.Span));
+            if (vessels.Any(v => v.Id == vessel.Id)) findings.Add(Finding.Error("duplicate-vessel", DuplicateVessel.With(("vessel", vessel.Id)), DuplicateVesselRemedy, id.Span));
             findings.AddRange(ValidatorFindings.Of(validator, vessel, (MappingNode)node));
             vessels.Add(vessel);
         }
@@ -50,11 +63,11 @@ internal static class VesselReader
     {
         foreach (var node in vessel.List("in-use"))
         {
-            if (Fields.Of(node, "'in-use'", vessel.Findings) is not { } use) continue;
+            if (Fields.Of(node, Named.Key("in-use"), vessel.Findings) is not { } use) continue;
             var count = use.Whole("count", 1, 100_000) ?? 1;
             var until = use.Date("until");
             use.Finish();
-            if (count > of.Count) vessel.Findings.Add(Finding.Warning("more-in-use-than-there-are", $"{count} of '{of.Id}' are said to be in use, and there are {of.Count}", "count them", use.Span));
+            if (count > of.Count) vessel.Findings.Add(Finding.Warning("more-in-use-than-there-are", MoreInUseThanThereAre.With(("count", count), ("id", of.Id), ("there", of.Count)), MoreInUseThanThereAreRemedy, use.Span));
             yield return new(of.Id, count, until);
         }
     }
@@ -63,13 +76,13 @@ internal static class VesselReader
     {
         var price = MoneyText.Read(text.Value, text.Span);
         findings.AddRange(price.Findings);
-        if (price.Value is { Minor: < 0 }) findings.Add(Finding.Error("negative-price", $"a vessel cannot cost {price.Value}", "write what one costs", text.Span));
+        if (price.Value is { Minor: < 0 }) findings.Add(Finding.Error("negative-price", NegativePrice.With(("price", price.Value)), NegativePriceRemedy, text.Span));
         return price.Value is { Minor: >= 0 } fair ? fair : null;
     }
 
     private static VesselShape? Inside(Fields vessel, List<Finding> findings)
     {
-        if (vessel.Nested("inside", "'inside'") is not { } inside)
+        if (vessel.Nested("inside") is not { } inside)
         {
             vessel.Required("inside");
             return null;
@@ -82,7 +95,7 @@ internal static class VesselReader
         inside.Finish();
         if (diameter is { } d && height is { } h && length is null && width is null) return new VesselShape.Cylinder(d, h);
         if (length is { } l && width is { } w && height is { } high && diameter is null) return new VesselShape.Box(l, w, high);
-        findings.Add(Finding.Error("vessel-without-shape", "the inside of a vessel is a diameter and a height, or a length, a width and a height", "measure it inside", inside.Span));
+        findings.Add(Finding.Error("vessel-without-shape", VesselWithoutShape, VesselWithoutShapeRemedy, inside.Span));
         return null;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Checks.Body;
 using Protocolist.Checks.Fluids;
@@ -8,6 +9,7 @@ using Protocolist.Checks.Stock;
 using Protocolist.Checks.Time;
 using Protocolist.Checks.Vessels;
 using Protocolist.Findings;
+using Protocolist.Plans;
 
 namespace Protocolist.Checks;
 
@@ -102,16 +104,23 @@ public static class AllChecks
         WashTooShort.Check,
         WasteWithoutDestination.Check,
         WaterUnfitForAlcohol.Check,
-        .. ToldChecks.All,
+        .. PlanningChecks.All,
     ];
 
-    private static readonly ImmutableHashSet<string> Absorbed = [.. All.SelectMany(c => c.Absorbs)];
+    private static readonly FrozenDictionary<string, PlanCheck> ById = All.ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Absorbed = All.SelectMany(c => c.Absorbs).ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>What each check looks at, by id in alphabetical order.</summary>
     public static ImmutableArray<CheckDescription> Descriptions { get; } =
-        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Speaks, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
+        [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Severities, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
 
-    /// <summary>All findings: of the passes before where no check says them itself, of every check, and of the protocol's own; weighed as the protocol asks.</summary>
+    /// <summary>The check of that id; null where there is none.</summary>
+    internal static PlanCheck? Find(string id) => ById.GetValueOrDefault(id);
+
+    /// <summary>
+    /// All findings: of the passes before where no check says them itself, of every check, and of the protocol's own; as grave as the protocol wants them.
+    /// </summary>
     internal static ImmutableArray<Finding> Review(ReviewCase plan)
     {
         var found = ImmutableArray.CreateBuilder<Finding>();
@@ -122,14 +131,23 @@ public static class AllChecks
 
         foreach (var check in All)
         {
-            foreach (var finding in check.Find(plan)) found.Add(Rests(plan, finding.Source.Length > 0 ? finding : finding with { Source = check.Source }));
+            foreach (var finding in check.Find(plan)) found.Add(Sourced(finding, check, plan.Plan));
         }
 
         found.AddRange(HouseChecks.Of(plan));
-        return plan.Protocol.Severities.IsEmpty ? found.DrainToImmutable() : [.. Weighing.Of(found, plan.Protocol)];
+        return plan.Protocol.Severities.IsEmpty ? found.DrainToImmutable() : SeverityChanges.Of(found.DrainToImmutable(), plan.Protocol);
     }
 
-    /// <summary>A check names the settings that it looks at; a finding rests on those that this plan has.</summary>
-    private static Finding Rests(ReviewCase plan, Finding finding) =>
-        finding.Figures.IsEmpty ? finding : finding with { Figures = [.. finding.Figures.Where(id => plan.Plan.Figure(id) is not null).Distinct(StringComparer.Ordinal)] };
+    /// <summary>With the check's source where it has none of its own, and resting on those figures alone that this plan has, each once.</summary>
+    private static Finding Sourced(Finding finding, PlanCheck check, Plan plan)
+    {
+        var figures = finding.Figures;
+        for (var i = figures.Length - 1; i >= 0; i--)
+        {
+            if (figures.IndexOf(figures[i]) < i || plan.Figure(figures[i]) is null) figures = figures.RemoveAt(i);
+        }
+
+        if (finding.Source.Length > 0 && figures == finding.Figures) return finding;
+        return finding with { Figures = figures, Source = finding.Source.Length > 0 ? finding.Source : check.Source };
+    }
 }

@@ -6,12 +6,12 @@ namespace Protocolist.Checks;
 /// <summary>A check as the list of checks shows it.</summary>
 /// <param name="Id">The id of its findings.</param>
 /// <param name="Protects">What or whom it protects.</param>
-/// <param name="Speaks">How loudly it speaks, and when.</param>
+/// <param name="Severities">How grave its findings are, and when.</param>
 /// <param name="Source">Where the rule comes from.</param>
 /// <param name="ProtectsPeople">Whether no protocol may lower it.</param>
-public sealed record CheckDescription(string Id, string Protects, ImmutableArray<SeverityRule> Speaks, string Source, bool ProtectsPeople);
+public sealed record CheckDescription(string Id, string Protects, ImmutableArray<SeverityRule> Severities, string Source, bool ProtectsPeople);
 
-/// <summary>A severity, and what must be the case for a check to speak with it.</summary>
+/// <summary>A severity, and what must be the case for a finding of a check to have it.</summary>
 /// <param name="Severity">How much the finding weighs, before a protocol weighs it otherwise.</param>
 /// <param name="When">What must be the case, with the limits.</param>
 public sealed record SeverityRule(Severity Severity, string When)

@@ -7,11 +7,20 @@ namespace Protocolist.Checks;
 /// <param name="Id">The id of its findings.</param>
 /// <param name="Protects">What or whom it protects, in a few words.</param>
 /// <param name="Source">Where the rule comes from.</param>
-/// <param name="Find">What it finds; nothing where all is well.</param>
-internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, IEnumerable<Finding>> Find)
+/// <param name="Find">What it finds; empty where all is well. A pure function.</param>
+internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, ImmutableArray<Finding>> Find)
 {
-    /// <summary>How loudly it speaks, and when; in the order in which it asks.</summary>
-    public ImmutableArray<SeverityRule> Speaks { get; init; } = [];
+    /// <summary>On the way out: a check that gives its findings one after another.</summary>
+    public PlanCheck(string id, string protects, string source, Func<ReviewCase, IEnumerable<Finding>> find)
+        : this(id, protects, source, plan => [.. find(plan)])
+    {
+    }
+
+    /// <summary>How grave its findings are, and when; in the order in which it asks.</summary>
+    public ImmutableArray<SeverityRule> Severities { get; init; } = [];
+
+    /// <summary>On the way out: the other name of <see cref="Severities"/>.</summary>
+    public ImmutableArray<SeverityRule> Speaks { init => Severities = value; }
 
     /// <summary>Ids of findings of earlier passes that it says itself, so that nothing is said twice.</summary>
     public ImmutableArray<string> Absorbs { get; init; } = [];
@@ -20,6 +29,5 @@ internal sealed record PlanCheck(string Id, string Protects, string Source, Func
     public bool ProtectsPeople { get; init; }
 
     /// <summary>A check that an earlier pass made already: it stands in the list with its source, and its severity can be set like any other's.</summary>
-    public static PlanCheck Told(string id, string protects, string source) =>
-        new(id, protects, source, plan => plan.Earlier.Where(f => f.Id == id)) { Absorbs = [id] };
+    public static PlanCheck OfPlanning(string id, string protects, string source) => new(id, protects, source, plan => plan.Found(id)) { Absorbs = [id] };
 }

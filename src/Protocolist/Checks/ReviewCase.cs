@@ -22,11 +22,17 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
         init
         {
             field = value;
-            FluidSteps = [.. value.Where(s => s.Fluid is not null && s.Kind is not (StageKind.Sample or StageKind.Discard))];
-            Formalin = [.. FluidSteps.Where(s => s.Fluid!.HasFormaldehyde)];
-            Alcohol = [.. FluidSteps.Where(s => s.Fluid!.IsAlcohol)];
-            House = FluidSteps.LastOrDefault(s => s.Kind == StageKind.House);
-            FirstFixing = FluidSteps.FirstOrDefault(s => s.Kind is StageKind.Inject or StageKind.Immerse);
+            FluidSteps = Those(value, s => s.Fluid is not null && s.Kind is not (StageKind.Sample or StageKind.Discard));
+            Formalin = Those(FluidSteps, s => s.Fluid!.HasFormaldehyde);
+            Alcohol = Those(FluidSteps, s => s.Fluid!.IsAlcohol);
+            (House, FirstFixing, Opens) = (null, null, false);
+            foreach (var step in FluidSteps)
+            {
+                if (step.Kind == StageKind.House) House = step;
+                if (step.Kind is StageKind.Inject or StageKind.Immerse) FirstFixing ??= step;
+            }
+
+            foreach (var step in value) Opens |= step.Kind is StageKind.Slit or StageKind.Inject;
         }
     }
 
@@ -44,6 +50,9 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
 
     /// <summary>The first step that fixes; null where none does.</summary>
     public ReviewStep? FirstFixing { get; private init; }
+
+    /// <summary>Whether knife or needle goes in.</summary>
+    public bool Opens { get; private init; }
 
     /// <summary>Steps after sealing: inspections and topping up.</summary>
     public ImmutableArray<ReviewStep> Care { get; init; } = [];
@@ -68,17 +77,68 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
     public Specimen Specimen => Body.Specimen;
 
     /// <summary>The water that the body, or the lot, brings along.</summary>
-    public Volume Water => TissueWater.Of(Body.LotVolume.Nominal, Density.FromKilogramsPerCubicMeter(Group.DensityKgPerM3.Nominal), Group.WaterFraction.Nominal);
+    public Volume Water =>
+        TissueWater.Of(Body.LotVolume.Nominal, Density.FromKilogramsPerCubicMeter(Group.DensityKgPerM3.Nominal), Group.WaterFraction.Nominal);
 
     /// <summary>What is left for fluid to cross, cuts and injections counted.</summary>
     public Length Depth => Fixation is { } fixation ? Length.FromMillimeters(fixation.Slowest.DepthMm) : Body.HalfThickness.Nominal;
 
-    /// <summary>Whether knife or needle goes in.</summary>
-    public bool Opens => Steps.Any(s => s.Kind is StageKind.Slit or StageKind.Inject);
+    /// <summary>Whether the history of the specimen, as somebody noted it, has one of these words.</summary>
+    public bool HistoryHas(HistoryWords words) => words.AreIn(Specimen.HowObtained) || words.AreIn(Specimen.Notes);
 
-    /// <summary>Whether the history of the specimen speaks of one of these.</summary>
-    public bool Tells(ReadOnlySpan<string> words) => HistoryWords.In(Specimen.HowObtained, words) || HistoryWords.In(Specimen.Notes, words);
+    /// <summary>The first step of a kind; null where there is none.</summary>
+    public ReviewStep? First(StageKind kind)
+    {
+        foreach (var step in Steps)
+        {
+            if (step.Kind == kind) return step;
+        }
+
+        return null;
+    }
 
     /// <summary>Where a step stands in the order; -1 for none.</summary>
-    public int IndexOf(ReviewStep? step) => step is null ? -1 : Steps.IndexOf(step);
+    public int IndexOf(ReviewStep? step)
+    {
+        for (var i = 0; i < Steps.Length; i++)
+        {
+            if (ReferenceEquals(Steps[i], step)) return i;
+        }
+
+        return -1;
+    }
+
+    /// <summary>Whether any step declares to see to that.</summary>
+    public bool Covers(Coverage what)
+    {
+        foreach (var step in Steps)
+        {
+            if ((step.Covers & what) != 0) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>What the passes before had to say under an id.</summary>
+    public ImmutableArray<Finding> Found(string id)
+    {
+        ImmutableArray<Finding> found = [];
+        foreach (var finding in Earlier)
+        {
+            if (string.Equals(finding.Id, id, StringComparison.Ordinal)) found = found.Add(finding);
+        }
+
+        return found;
+    }
+
+    private static ImmutableArray<ReviewStep> Those(ImmutableArray<ReviewStep> steps, Func<ReviewStep, bool> which)
+    {
+        var those = ImmutableArray.CreateBuilder<ReviewStep>(steps.Length);
+        foreach (var step in steps)
+        {
+            if (which(step)) those.Add(step);
+        }
+
+        return those.DrainToImmutable();
+    }
 }

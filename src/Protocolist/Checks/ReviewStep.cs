@@ -12,6 +12,16 @@ namespace Protocolist.Checks;
 /// <summary>One step with the fluid and the vessel as objects.</summary>
 internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
 {
+    /// <summary>The step as it stands on the plan.</summary>
+    public Step Step
+    {
+        get;
+        init => (field, Lasts) = (value, TimeOf(value));
+    } = Step;
+
+    /// <summary>How long it lasts: as dated, else the least that its protocol asks.</summary>
+    public Duration Lasts { get; private init; } = TimeOf(Step);
+
     /// <summary>How its vessel is filled; null where it has none.</summary>
     public FittedVessel? Vessel { get; init; }
 
@@ -21,22 +31,22 @@ internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
     /// <summary>Where no vessel fits: what would.</summary>
     public string VesselAdvice { get; init; } = "";
 
-    /// <summary>Words of settings that only the instructions use: <c>closure</c>, <c>running</c>, <c>to</c>.</summary>
-    public ImmutableSortedDictionary<string, string> Details { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    /// <summary>What is done, with its facts.</summary>
+    public StepWork Work { get; init; } = PlainWork.Instance;
 
-    /// <summary>Of a step that does away with a spent fluid, where this bench puts it; null where it says nothing of its own.</summary>
-    public PlannedWaste? PouredOff { get; init; }
+    /// <summary>What its stage declares to see to besides.</summary>
+    public Coverage Covers { get; init; }
 
     /// <summary>How often it is looked at; null where its protocol does not say.</summary>
     public Duration? WatchEvery { get; init; }
 
     public string Id => Step.Id;
 
-    /// <summary>How long it lasts: as dated, else the least that its protocol asks.</summary>
-    public Duration Lasts => Step is { Start: { } start, End: { } end } ? end.ToInstant() - start.ToInstant() : Step.Least;
-
     /// <summary>Volume of fluid over the volume of the body, one filling; null where there is no volume.</summary>
     public double? RatioTo(Volume body) => Vessel?.Ratio ?? (Step.Volume is { } volume && body > Volume.Zero ? volume / body : null);
 
-    public string Detail(string key) => Details.GetValueOrDefault(key, "");
+    /// <summary>What the protocol closes the vessel with; empty where it does not say.</summary>
+    public string Closure => (Work as SealWork)?.Closure ?? "";
+
+    private static Duration TimeOf(Step step) => step is { Start: { } start, End: { } end } ? end.ToInstant() - start.ToInstant() : step.Least;
 }

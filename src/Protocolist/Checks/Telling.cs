@@ -1,5 +1,4 @@
 using System.Globalization;
-using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
@@ -7,7 +6,7 @@ using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks;
 
-/// <summary>How findings tell their numbers, and what they rest on.</summary>
+/// <summary>How findings tell their numbers.</summary>
 internal static class Telling
 {
     private const int MostDecimals = 6;
@@ -69,24 +68,6 @@ internal static class Telling
 
     /// <summary>The group with its article: <c>an earthworm</c>.</summary>
     public static string One(this TaxonGroup group) => Phrases.One(group.Name);
-
-    /// <summary>What is told of how the animal was obtained, and what else was noted, in quotes.</summary>
-    public static string History(this Specimen specimen) =>
-        $"'{string.Join("; ", new[] { specimen.HowObtained, specimen.Notes }.Where(t => !string.IsNullOrWhiteSpace(t)))}'";
-
-    /// <summary>Ties a finding to a step, and to the figures of that step's settings.</summary>
-    public static Finding At(this Finding finding, ReviewStep step, params ReadOnlySpan<string> settings)
-    {
-        var figures = new string[settings.Length];
-        for (var i = 0; i < settings.Length; i++) figures[i] = $"{step.Id}.{settings[i]}";
-        return finding with { Subject = step.Id, Figures = [.. figures] };
-    }
-
-    /// <summary>Adds figures that a finding rests on.</summary>
-    public static Finding By(this Finding finding, params ReadOnlySpan<string> figures) => finding with { Figures = [.. finding.Figures, .. figures] };
-
-    /// <summary>Adds the same setting's figure of several steps.</summary>
-    public static Finding ByEach(this Finding finding, IEnumerable<ReviewStep> steps, string setting) => finding with { Figures = [.. finding.Figures.Union(steps.Select(s => $"{s.Id}.{setting}"))] };
 
     private static (string Value, string Limit) Apart(string value, string limit, double exact, double exactLimit, string unit)
     {

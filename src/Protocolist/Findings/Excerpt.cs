@@ -7,11 +7,7 @@ internal static class Excerpt
 
     public static string Of(ReadOnlySpan<char> text)
     {
-        var shown = text.Length <= Longest ? text.ToString() : $"{text[..CutBefore(text)]}…";
-        return string.Create(shown.Length, shown, static (line, source) =>
-        {
-            for (var i = 0; i < line.Length; i++) line[i] = char.IsControl(source[i]) || source[i] is '\u2028' or '\u2029' ? ' ' : source[i];
-        });
+        return ShownText.Line(text.Length <= Longest ? text.ToString() : $"{text[..CutBefore(text)]}…");
     }
 
     /// <summary>Never between the two halves of one character.</summary>

@@ -57,6 +57,6 @@ public sealed record Finding(string Id, Severity Severity, Message Message, Mess
         if (Where.IsKnown || !string.IsNullOrEmpty(Where.File)) text.Append(Where.ToString()).Append(": ");
         text.Append(Severity.ToString().ToLowerInvariant()).Append(' ').Append(Id).Append(": ").Append(Message.ToString());
         if (!Remedy.IsEmpty) text.Append("; ").Append(Remedy.ToString());
-        return text.ToString();
+        return ShownText.Line(text.ToString());
     }
 }

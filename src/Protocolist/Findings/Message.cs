@@ -57,7 +57,7 @@ public readonly struct Message : IEquatable<Message>
     /// <inheritdoc/>
     public bool Equals(Message other) =>
         string.Equals(Phrase?.Id, other.Phrase?.Id, StringComparison.Ordinal)
-        && (Phrase is not { Id.Length: 0 } || string.Equals(Phrase.English, other.Phrase!.English, StringComparison.Ordinal))
+        && (ReferenceEquals(Phrase, other.Phrase) || Phrase is not { Id.Length: 0 } || string.Equals(Phrase.English, other.Phrase!.English, StringComparison.Ordinal))
         && (_arguments ?? []).AsSpan().SequenceEqual(other._arguments ?? []);
 
     /// <inheritdoc/>
@@ -81,6 +81,7 @@ public readonly struct Message : IEquatable<Message>
     internal static readonly Phrase OwnText = new("own-text", "{text}");
 
     /// <summary>On the way out: a sentence that is still made where it is found.</summary><param name="sentence">The sentence.</param>
+    [Obsolete("Make it a phrase with facts.", DiagnosticId = "SENTENCE")]
     public static implicit operator Message(string sentence) => sentence is null or "" ? default : new(new("", sentence), []);
 
 }

@@ -24,15 +24,22 @@ internal static class NumberText
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "clock") return Clock(argument.Quantity.Middle);
         if (format == "amount") return AmountText.Of(argument.Quantity.Middle, argument.Dimension);
-        if (Against(format, message) is (_, { } limit)) return Apart(argument.Quantity, limit.Quantity);
-        var space = format.LastIndexOf(' ');
-        if (space < 0) return Rounded(argument.Quantity.Middle, format);
-        var (number, symbol) = (format[..space], format[(space + 1)..]);
-        var unit = symbol == "°C" ? Celsius : UnitTable.Get(symbol);
+        if (format == "time") return TimeOfDay(argument.Quantity.Middle);
+        var (plain, other) = Against(format, message);
+        var space = plain.LastIndexOf(' ');
+        if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Rounded(argument.Quantity.Middle, plain);
+        var (number, symbol) = (plain[..space], plain[(space + 1)..]);
+        var unit = UnitOf(symbol);
+        if (other is { } told) return $"{Apart(unit.FromSi(argument.Quantity.Middle), unit.FromSi(told.Quantity.Middle), DecimalsOf(number))} {symbol}";
         var low = Rounded(unit.FromSi(argument.Quantity.Low), number);
         var high = Rounded(unit.FromSi(argument.Quantity.High), number);
         return low == high ? $"{low} {symbol}" : $"{low} to {high} {symbol}";
     }
+
+    private static Unit UnitOf(string symbol) =>
+        symbol == "°C" ? Celsius
+        : symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..]))
+        : UnitTable.Get(symbol);
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
     private static string Clock(double seconds)
@@ -40,6 +47,13 @@ internal static class NumberText
         var minutes = (long)Math.Ceiling((seconds / 60) - 1e-9);
         (long Count, string Unit)[] parts = [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")];
         return minutes <= 0 ? "no time" : Spelt(parts);
+    }
+
+    /// <summary>Time since midnight: <c>08:30</c>; the end of a day is <c>24:00</c>.</summary>
+    private static string TimeOfDay(double seconds)
+    {
+        var minutes = (int)(seconds / 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes / 60:00}:{minutes % 60:00}");
     }
 
     private static string Spelt(IEnumerable<(long Count, string Unit)> parts) =>

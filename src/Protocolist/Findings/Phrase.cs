@@ -5,12 +5,13 @@ namespace Protocolist.Findings;
 /// A place is written <c>{name}</c>. After a colon stands how its fact is shown, after bars stand words to choose from by its number:
 /// <list type="bullet">
 /// <item><c>{lies:0.#}</c> a number with so many decimals; <c>{level:0 mm}</c> a quantity in that unit; without more, a quantity is rounded to what a person can measure out.</item>
-/// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact; <c>{time:vs limit}</c> the same for a quantity.</item>
 /// <item><c>{left:amount}</c> a volume or a mass as a stock book has it, to four figures.</item>
+/// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact; <c>{time:vs limit}</c> the same for a quantity; <c>{room:0.# °C vs least}</c> for one in that unit.</item>
 /// <item><c>{time:clock}</c> a time in days, hours and minutes; <c>{count:times}</c> once, twice, 3 times.</item>
-/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day.</item>
+/// <item><c>{from:time}</c> a time since midnight as a clock shows it: 08:30, and 24:00 for the end of the day.</item>
+/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day; <c>{at:offset}</c> with its offset from UTC, <c>{at:zoned}</c> with the shortest form of it.</item>
 /// <item><c>{steps:and}</c> several joined by commas and a last "and"; <c>{steps:; }</c> joined by those characters; a quotation mark first, <c>{steps:'and}</c>, puts each in quotes.</item>
-/// <item><c>{reason:sentence}</c> with a capital and a full stop.</item>
+/// <item><c>{reason:sentence}</c> with a capital and a full stop; <c>{group:a}</c> a noun with its article.</item>
 /// <item><c>{sites|site|sites}</c> the first word for one, the second for any other number.</item>
 /// </list>
 /// Another language lays its own text over the English by the id (<see cref="Language"/>).
@@ -26,6 +27,12 @@ public sealed class Phrase
         ArgumentNullException.ThrowIfNull(english);
         (Id, English) = (id, english);
     }
+
+    /// <summary>A phrase of which only the words that it came to are at hand, as in a plan that was read.</summary>
+    internal static Phrase OfWords(string id, string words) => new(id, words) { IsWords = true };
+
+    /// <summary>Whether the English is words that were filled in already.</summary>
+    internal bool IsWords { get; private init; }
 
     /// <summary>Its id; empty for text that is nobody's to translate.</summary>
     public string Id { get; }

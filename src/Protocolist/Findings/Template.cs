@@ -9,6 +9,8 @@ internal static class Template
     private static readonly OffsetDateTimePattern Weekday = OffsetDateTimePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
+    private static readonly OffsetDateTimePattern WithOffset = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<m>");
+    private static readonly OffsetDateTimePattern Zoned = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<g>");
     private static readonly LocalDatePattern WeekdayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd");
 
     /// <summary>The text with its places filled; a place without a fact stays empty.</summary>
@@ -17,7 +19,7 @@ internal static class Template
         if (!template.Contains('{', StringComparison.Ordinal)) return template;
 
         // A sentence that is a literal has no facts, and what looks like a place in it is its author's.
-        if (message.Phrase is { Id.Length: 0 }) return template;
+        if (message.Phrase is { Id.Length: 0 } or { IsWords: true } && ReferenceEquals(template, message.Phrase.English)) return template;
         var text = new StringBuilder(template.Length * 2);
         foreach (var (literal, place) in PartsOf(template))
         {
@@ -40,7 +42,7 @@ internal static class Template
     {
         ArgumentKind.Number => NumberText.Of(argument, format, message),
         ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
-        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, _ => Weekday }).Format(argument.Moment),
+        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
         ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
         ArgumentKind.Money => argument.Money?.ToString() ?? "",
         ArgumentKind.Message => Cased(argument.Message.ToString(language), format),
@@ -50,9 +52,16 @@ internal static class Template
 
     private static string Choose(string[] words, double number) => words[number == 1 ? 0 : Math.Min(1, words.Length - 1)];
 
-    private static string Cased(string text, string format) => format == "sentence" && text.Length > 0
-        ? string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), ".")
-        : text;
+    private static string Cased(string text, string format) => format switch
+    {
+        "sentence" when text.Length > 0 => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
+        "a" => WithArticle(text),
+        _ => text,
+    };
+
+    /// <summary>A noun with its article: <c>an eel</c>.</summary>
+    public static string WithArticle(string noun) =>
+        noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
 
     private static string Joined(in Argument list, string format, Message message, Language language)
     {

@@ -12,7 +12,7 @@ internal readonly partial record struct FluidNameParts(string Words, double? Per
 {
     // One strength: a number, %, and its basis in any of the usual spellings; or g/L. Bounded quantifiers keep it linear.
     private const string StrengthPattern =
-        @"(?<![\w.])(?<number>\d{1,9}(?:\.\d{1,12})?)\s{0,4}(?:(?<gl>g/l\b)|(?:parts in 100|(?<pre>vol|wt)?\s?[%]\s{0,4}(?<basis>vol\b\.?|v/v of stock|v/v|abv\b|by volume|mass\b|m/m|w/w|by mass|by weight|wt\b|w/v|m/v|of stock)?))";
+        @"(?<![\w.])(?<number>[0-9]{1,9}(?:\.[0-9]{1,12})?)\s{0,4}(?:(?<gl>g/l\b)|(?:parts in 100|(?<pre>vol|wt)?\s?[%]\s{0,4}(?<basis>vol\b\.?|v/v of stock|v/v|abv\b|by volume|mass\b|m/m|w/w|by mass|by weight|wt\b|w/v|m/v|of stock)?))";
 
     private static readonly (string Written, StrengthBasis Basis)[] Bases =
     [

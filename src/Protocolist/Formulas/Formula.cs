@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Notation;
 
 namespace Protocolist.Formulas;
@@ -6,6 +7,9 @@ namespace Protocolist.Formulas;
 /// <summary>A formula that loaded: its text, its type, and the tree to evaluate. Immutable.</summary>
 internal sealed record Formula(string Text, FormulaNode Root)
 {
+    private static readonly Phrase FormulaTooLong = new("formula-too-long", "a formula has {length} characters; {longest-text} is the most");
+    private static readonly Phrase FormulaTooLongRemedy = new("formula-too-long.remedy", "name its parts under 'values'");
+
     /// <summary>No formula in a protocol comes near this; what is longer is a mistake or an attack.</summary>
     public const int LongestText = 600;
 
@@ -19,7 +23,7 @@ internal sealed record Formula(string Text, FormulaNode Root)
     {
         if (text.Length > LongestText)
         {
-            fault = new("formula-too-long", $"a formula has {text.Length} characters; {LongestText} is the most", "name its parts under 'values'", LongestText, 1);
+            fault = new("formula-too-long", FormulaTooLong.With(("length", text.Length), ("longest-text", LongestText)), FormulaTooLongRemedy, LongestText, 1);
             return null;
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Quantities;
 
 namespace Protocolist.Formulas;
@@ -8,7 +9,18 @@ namespace Protocolist.Formulas;
 /// <param name="OverAll">
 /// Whether the values span all specimens of a class rather than describe one. The result then bounds every single specimen's result.
 /// </param>
-internal sealed record FormulaInputs(Func<string, FormulaValue> Find, bool OverAll = false);
+internal sealed record FormulaInputs(Func<string, FormulaValue> Find, bool OverAll = false)
+{
+    private static readonly Func<string, FormulaValue> Nowhere = name => throw new InvalidOperationException($"'{name}' has no place among the values.");
+
+    private readonly FormulaValue[]? _slots;
+
+    /// <summary>Values by their places, for one specimen; the caller fills the table as it goes.</summary>
+    public FormulaInputs(FormulaValue[] slots)
+        : this(Nowhere) => _slots = slots;
+
+    public FormulaValue Of(NameNode name) => _slots is not null && name.Slot >= 0 ? _slots[name.Slot] : Find(name.Name);
+}
 
 /// <summary>Walks a formula. Total: every formula that loaded has a value, whatever the inputs.</summary>
 internal static class FormulaEvaluator
@@ -17,14 +29,17 @@ internal static class FormulaEvaluator
     {
         LiteralNode n => FormulaValue.Of(n.Value),
         WordNode n => FormulaValue.Of(n.Word),
-        NameNode n => inputs.Find(n.Name),
+        NameNode n => inputs.Of(n),
         PairNode n => Pair(n.Operation, Evaluate(n.Left, inputs), Evaluate(n.Right, inputs)),
         _ => Combine(node, EvaluateAll(node.Parts, inputs), inputs.OverAll),
     };
 
-    /// <summary>Apart, so that plain arithmetic does not pay for the closure.</summary>
-    private static ImmutableArray<FormulaValue> EvaluateAll(ImmutableArray<FormulaNode> nodes, FormulaInputs inputs) =>
-        [.. nodes.Select(node => Evaluate(node, inputs))];
+    private static ImmutableArray<FormulaValue> EvaluateAll(ImmutableArray<FormulaNode> nodes, FormulaInputs inputs)
+    {
+        var values = new FormulaValue[nodes.Length];
+        for (var i = 0; i < values.Length; i++) values[i] = Evaluate(nodes[i], inputs);
+        return ImmutableCollectionsMarshal.AsImmutableArray(values);
+    }
 
     /// <summary>The value of a node whose parts have these values.</summary>
     public static FormulaValue Combine(FormulaNode node, ImmutableArray<FormulaValue> parts, bool overAll) => node switch

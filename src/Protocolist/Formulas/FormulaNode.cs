@@ -15,7 +15,11 @@ internal sealed record LiteralNode(Literal Literal, QuantityRange Value, Formula
 
 internal sealed record WordNode(string Word, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length);
 
-internal sealed record NameNode(string Name, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length);
+internal sealed record NameNode(string Name, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length)
+{
+    /// <summary>Its place in a table of values; below 0 where it has none.</summary>
+    public int Slot { get; init; } = -1;
+}
 
 internal sealed record NegativeNode(FormulaNode Of, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length)
 {

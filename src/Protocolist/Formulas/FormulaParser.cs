@@ -1,3 +1,4 @@
+using Protocolist.Findings;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 
@@ -10,6 +11,22 @@ namespace Protocolist.Formulas;
 /// </summary>
 internal sealed partial class FormulaParser(string text, FormulaScope scope)
 {
+    private static readonly Phrase EmptyFormula = new("empty-formula", "a formula is wanted here");
+    private static readonly Phrase EmptyFormulaRemedy = new("empty-formula.remedy", "write a quantity such as '24 h', or a formula");
+    private static readonly Phrase NotACondition = new("not-a-condition", "'not' needs a condition, and this is {type}");
+    private static readonly Phrase NotAConditionRemedy = new("not-a-condition.remedy", "compare it with something");
+    private static readonly Phrase NotComparable = new("not-comparable", "{type} and {type-2} cannot be compared by size");
+    private static readonly Phrase NotComparableRemedy = new("not-comparable.remedy", "words are compared with 'is' and 'is not'");
+    private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
+    private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
+    private static readonly Phrase ToleranceOfTemperature = new("temperature-arithmetic.tolerance", "a tolerance of temperature cannot be told from a temperature");
+    private static readonly Phrase ToleranceOfTemperatureRemedy = new("temperature-arithmetic.tolerance.remedy", "write the range as 'a to b'");
+    private static readonly Phrase BoundNotAQuantity = new("not-a-quantity.bound", "a bound must be a quantity, and this is {type}");
+    private static readonly Phrase BoundNotAQuantityRemedy = new("not-a-quantity.bound.remedy", "give a quantity");
+    private static readonly Phrase UnreasonableDimension = new("unreasonable-dimension", "this is {dimension}, which nothing measures");
+    private static readonly Phrase UnreasonableDimensionRemedy = new("unreasonable-dimension.remedy", "check what is multiplied by what");
+    private static readonly Phrase JoinsConditions = new("not-a-condition.joined", "'{word}' joins conditions, and this is {type}");
+
     private readonly FormulaScanner _scan = new(text);
     private int _depth;
 
@@ -18,7 +35,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
     public FormulaNode? Parse()
     {
         _scan.Skip();
-        if (_scan.At == text.Length) return Fail("empty-formula", "a formula is wanted here", "write a quantity such as '24 h', or a formula", 0, 1);
+        if (_scan.At == text.Length) return Fail("empty-formula", EmptyFormula, EmptyFormulaRemedy, 0, 1);
         var root = Either();
         if (root is not null && _scan.At < text.Length) return Trailing();
         return root;
@@ -48,7 +65,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (of is null) return null;
         return of.Type.Kind == FormulaKind.Truth
             ? new NotNode(of, FormulaType.Truth, start, EndOf(of) - start)
-            : Fail("not-a-condition", $"'not' needs a condition, and this is {of.Type}", "compare it with something", of);
+            : Fail("not-a-condition", NotACondition.With(("type", of.Type.ToString())), NotAConditionRemedy, of);
     }
 
     private FormulaNode? Comparison()
@@ -58,7 +75,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (Comparator() is not { } operation) return left;
         if (Range() is not { } right) return null;
         if (new[] { left, right }.Any(side => side.Type.Kind != FormulaKind.Quantity))
-            return Fail("not-comparable", $"{left.Type} and {right.Type} cannot be compared by size", "words are compared with 'is' and 'is not'", left.Offset, EndOf(right) - left.Offset);
+            return Fail("not-comparable", NotComparable.With(("type", left.Type.ToString()), ("type-2", right.Type.ToString())), NotComparableRemedy, left.Offset, EndOf(right) - left.Offset);
         return Alike(left, right, "compare") ? Pair(operation, left, right, FormulaType.Truth) : null;
     }
 
@@ -74,9 +91,9 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         left = ShareUnit(left, right);
         if (!Alike(left, right, "make a range of")) return null;
         if (operation is Operation.Range && left is LiteralNode a && right is LiteralNode b && a.Value.Low > b.Value.Low)
-            return Fail("reversed-range", "the range runs backwards", "put the lower end first", left.Offset, EndOf(right) - left.Offset);
+            return Fail("reversed-range", ReversedRange, ReversedRangeRemedy, left.Offset, EndOf(right) - left.Offset);
         if (operation is Operation.Tolerance && left.Type.Dimension == Dimension.OfTemperature)
-            return Fail("temperature-arithmetic", "a tolerance of temperature cannot be told from a temperature", "write the range as 'a to b'", left.Offset, EndOf(right) - left.Offset);
+            return Fail("temperature-arithmetic", ToleranceOfTemperature, ToleranceOfTemperatureRemedy, left.Offset, EndOf(right) - left.Offset);
         return Pair(operation.Value, left, right, left.Type);
     }
 
@@ -85,7 +102,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (Sum() is not { } bound) return null;
         return bound.Type.Kind == FormulaKind.Quantity
             ? new OpenRangeNode(atLeast, bound, bound.Type, start, EndOf(bound) - start)
-            : Fail("not-a-quantity", $"a bound must be a quantity, and this is {bound.Type}", "give a quantity", bound);
+            : Fail("not-a-quantity", BoundNotAQuantity.With(("type", bound.Type.ToString())), BoundNotAQuantityRemedy, bound);
     }
 
     private FormulaNode? Sum()
@@ -113,7 +130,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
             if (!IsQuantity(left) || !IsQuantity(right) || !NoTemperature(left) || !NoTemperature(right)) return null;
             var dimension = operation == Operation.Divide ? left.Type.Dimension / right.Type.Dimension : left.Type.Dimension * right.Type.Dimension;
             if (!dimension.IsWithinReason)
-                return Fail("unreasonable-dimension", $"this is {dimension}, which nothing measures", "check what is multiplied by what", left.Offset, EndOf(right) - left.Offset);
+                return Fail("unreasonable-dimension", UnreasonableDimension.With(("dimension", dimension.ToString())), UnreasonableDimensionRemedy, left.Offset, EndOf(right) - left.Offset);
             left = Pair(operation, left, right, FormulaType.Of(dimension));
         }
 
@@ -149,7 +166,7 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         foreach (var side in (ReadOnlySpan<FormulaNode>)[left, right])
         {
             if (side.Type.Kind != FormulaKind.Truth)
-                return Fail("not-a-condition", $"'{operation.ToString().ToLowerInvariant()}' joins conditions, and this is {side.Type}", "compare it with something", side);
+                return Fail("not-a-condition", JoinsConditions.With(("word", operation.ToString().ToLowerInvariant()), ("type", side.Type.ToString())), NotAConditionRemedy, side);
         }
 
         return Pair(operation, left, right, FormulaType.Truth);

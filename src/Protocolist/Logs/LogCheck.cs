@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
@@ -8,6 +7,14 @@ namespace Protocolist.Logs;
 /// <summary>Whether a log fits a plan.</summary>
 public static class LogCheck
 {
+    private static readonly Phrase LogOfAnotherSpecimen = new("log-of-another-specimen", "the log is of '{specimen}', and the plan is for '{plan}'");
+    private static readonly Phrase LogOfAnotherSpecimenRemedy = new("log-of-another-specimen.remedy", "take the log that belongs to the plan");
+    private static readonly Phrase UnknownStep = new("unknown-step", "the plan has no step '{step}'");
+    private static readonly Phrase TimeOutsidePlan = new("time-outside-plan", "'{step}' lies at {first:minute}, before the animal died at {died:minute} (UTC)");
+    private static readonly Phrase TimeOutsidePlanRemedy = new("time-outside-plan.remedy", "correct the time, or 'died-at' of the specimen");
+    private static readonly Phrase YearsFromPlan = new("time-outside-plan.years", "'{step}' lies at {last:minute} (UTC), years from the plan, which begins {start:minute}");
+    private static readonly Phrase YearsFromPlanRemedy = new("time-outside-plan.years.remedy", "check the year");
+
     /// <summary>A log that runs on for longer than any plan is a year mistyped. The project's choice.</summary>
     private static readonly Duration Longest = Duration.FromDays(5 * 366);
 
@@ -22,11 +29,11 @@ public static class LogCheck
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(steps);
         if (!string.Equals(log.Specimen, plan.Specimen.Id, StringComparison.Ordinal))
-            yield return Finding.Error("log-of-another-specimen", $"the log is of '{log.Specimen}', and the plan is for '{plan.Specimen.Id}'", "take the log that belongs to the plan", log.Entries.IsEmpty ? default : log.Entries[0].Where);
+            yield return Finding.Error("log-of-another-specimen", LogOfAnotherSpecimen.With(("specimen", log.Specimen), ("plan", plan.Specimen.Id)), LogOfAnotherSpecimenRemedy, log.Entries.IsEmpty ? default : log.Entries[0].Where);
         foreach (var entry in log.Entries)
         {
             if (!steps.Contains(entry.Step))
-                yield return Finding.Error("unknown-step", $"the plan has no step '{entry.Step}'", Suggestion.For(entry.Step, steps), entry.Where);
+                yield return Finding.Error("unknown-step", UnknownStep.With(("step", entry.Step)), Suggestion.For(entry.Step, steps), entry.Where);
             if (Outside(entry, plan) is { } finding) yield return finding;
         }
     }
@@ -35,11 +42,9 @@ public static class LogCheck
     {
         if ((entry.Begun ?? entry.Moment) is not { } first || entry.Moment is not { } last) return null;
         if (plan.Specimen.DiedAt is { } died && first < died)
-            return Finding.Error("time-outside-plan", $"'{entry.Step}' lies at {Text(first)}, before the animal died at {Text(died)} (UTC)", "correct the time, or 'died-at' of the specimen", entry.Where);
+            return Finding.Error("time-outside-plan", TimeOutsidePlan.With(("step", entry.Step), Argument.At("first", first, DateTimeZone.Utc), Argument.At("died", died, DateTimeZone.Utc)), TimeOutsidePlanRemedy, entry.Where);
         return plan.Start?.ToInstant() is { } start && (last > start + Longest || first < start - Longest)
-            ? Finding.Error("time-outside-plan", $"'{entry.Step}' lies at {Text(last)} (UTC), years from the plan, which begins {Text(start)}", "check the year", entry.Where)
+            ? Finding.Error("time-outside-plan", YearsFromPlan.With(("step", entry.Step), Argument.At("last", last, DateTimeZone.Utc), Argument.At("start", start, DateTimeZone.Utc)), YearsFromPlanRemedy, entry.Where)
             : null;
     }
-
-    private static string Text(Instant at) => at.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

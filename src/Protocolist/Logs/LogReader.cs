@@ -10,6 +10,8 @@ namespace Protocolist.Logs;
 /// <summary>Reads log files.</summary>
 public static class LogReader
 {
+    private static readonly Phrase UnknownSign = new("unknown-word.sign", "'{sign}' is not one of the signs");
+
     private const int Format = 1;
 
     /// <summary>Reads a log from YAML.</summary>
@@ -27,14 +29,14 @@ public static class LogReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, "a log", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Log, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
         var times = new LogTimes(zone, findings);
         var specimen = fields.Required("log");
         var written = times.Read(fields, "written");
         var entries = ImmutableArray.CreateBuilder<LogEntry>();
         foreach (var node in fields.List("entries"))
         {
-            if (Fields.Of(node, "an entry", findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add(read);
+            if (Fields.Of(node, Named.Entry, findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add(read);
         }
 
         fields.Finish();
@@ -51,12 +53,12 @@ public static class LogReader
             Begun = times.Read(fields, "begun"),
             At = times.Read(fields, "at"),
             Done = times.Read(fields, "done"),
-            Readings = LogReadings.Of(fields.Nested("readings", "the readings")),
+            Readings = LogReadings.Of(fields.Nested("readings", Named.Readings)),
             Signs = [.. fields.Texts("signs").Where(s => IsSign(s, findings)).Select(s => s.Value)],
             Place = fields.Scalar("place")?.Value ?? "",
             Used = fields.Quantity("used", Dimension.OfVolume) is { } used ? Volume.FromCubicMeters(used.Middle) : null,
-            Skipped = fields.Scalar("skipped")?.Value,
-            Note = fields.Scalar("note")?.Value ?? "",
+            Skipped = fields.Prose("skipped")?.Value,
+            Note = fields.Prose("note")?.Value ?? "",
             Where = step?.Span ?? fields.Span,
         };
         fields.Finish();
@@ -67,7 +69,7 @@ public static class LogReader
     {
         var known = Protocols.WatchWords.Signs.Select(s => s.Word).ToList();
         if (known.Contains(sign.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(sign.Value)}' is not one of the signs", Suggestion.For(sign.Value, known), sign.Span));
+        findings.Add(Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, known), sign.Span));
         return false;
     }
 }

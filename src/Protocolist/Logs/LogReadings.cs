@@ -9,6 +9,13 @@ namespace Protocolist.Logs;
 /// <summary>The readings of one entry.</summary>
 internal static class LogReadings
 {
+    private static readonly Phrase ReadingWithoutUnit = new("reading-without-unit", "the reading of {key}, '{scalar}', has no unit");
+    private static readonly Phrase ReadingWithoutUnitRemedy = new("reading-without-unit.remedy", "write it with its unit, as '{example}'");
+    private static readonly Phrase WrongDimension = new("wrong-dimension.reading", "'{key}' must be {dimensions: or }, and '{scalar}' is {dimension}");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.reading.remedy", "write it as '{example}'");
+    private static readonly Phrase ReadingImpossible = new("reading-impossible", "a {key} of '{scalar}' cannot be");
+    private static readonly Phrase ReadingImpossibleRemedy = new("reading-impossible.remedy", "read the instrument again, and check the unit");
+
     /// <summary>Each reading with what it may be measured in and an example; bounds are those beyond which it cannot be true.</summary>
     private static readonly (string Key, ReadingKind What, Dimension[] In, double Least, double Most, string Example)[] Known =
     [
@@ -34,12 +41,12 @@ internal static class LogReadings
             else if (!dimensions.Contains(value.Dimension))
             {
                 fields.Findings.Add(value.Dimension == Dimension.None
-                    ? Finding.Error("reading-without-unit", $"the reading of {key}, '{Excerpt.Of(scalar.Value)}', has no unit", $"write it with its unit, as '{example}'", scalar.Span)
-                    : Finding.Error("wrong-dimension", $"'{key}' must be {string.Join(" or ", dimensions.Select(d => d.ToString()))}, and '{Excerpt.Of(scalar.Value)}' is {value.Dimension}", $"write it as '{example}'", scalar.Span));
+                    ? Finding.Error("reading-without-unit", ReadingWithoutUnit.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingWithoutUnitRemedy.With(("example", example)), scalar.Span)
+                    : Finding.Error("wrong-dimension", WrongDimension.With(("key", key), Argument.Texts("dimensions", dimensions.Select(d => d.ToString())), ("scalar", Excerpt.Of(scalar.Value)), ("dimension", value.Dimension.ToString())), WrongDimensionRemedy.With(("example", example)), scalar.Span));
             }
             else if (value.Low < least || value.High > most)
             {
-                fields.Findings.Add(Finding.Error("reading-impossible", $"a {key} of '{Excerpt.Of(scalar.Value)}' cannot be", "read the instrument again, and check the unit", scalar.Span));
+                fields.Findings.Add(Finding.Error("reading-impossible", ReadingImpossible.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingImpossibleRemedy, scalar.Span));
             }
             else
             {

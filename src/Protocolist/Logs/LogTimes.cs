@@ -9,6 +9,15 @@ namespace Protocolist.Logs;
 /// <summary>Moments as people write them into a log: on the plan's clocks, or with an offset of their own.</summary>
 internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
 {
+    private static readonly Phrase BadTime = new("bad-time.moment", "'{scalar}' is not a moment");
+    private static readonly Phrase BadTimeRemedy = new("bad-time.moment.remedy", "write date and time as 2027-03-01T06:30");
+    private static readonly Phrase ClockChangeInLog = new(
+        "clock-change-in-log",
+        "{local:minute} {what} in {zone} because the clocks change; {taken:zoned} is taken");
+    private static readonly Phrase DoesNotExist = new("clock-change.skipped", "does not exist");
+    private static readonly Phrase ComesTwice = new("clock-change.doubled", "comes twice");
+    private static readonly Phrase ClockChangeInLogRemedy = new("clock-change-in-log.remedy", "write the offset with it if you mean the other");
+
     private static readonly LocalDateTimePattern[] Local =
     [
         LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm"),
@@ -35,7 +44,7 @@ internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
             if (pattern.Parse(text) is { Success: true } parsed) return Resolve(parsed.Value, scalar);
         }
 
-        findings.Add(Finding.Error("bad-time", $"'{Excerpt.Of(scalar.Value)}' is not a moment", "write date and time as 2027-03-01T06:30", scalar.Span));
+        findings.Add(Finding.Error("bad-time", BadTime.With(("scalar", Excerpt.Of(scalar.Value))), BadTimeRemedy, scalar.Span));
         return null;
     }
 
@@ -45,8 +54,8 @@ internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
         var mapping = zone.MapLocal(local);
         if (mapping.Count == 1) return mapping.Single().ToInstant();
         var taken = zone.ResolveLocal(local, Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter));
-        var what = mapping.Count == 0 ? "does not exist" : "comes twice";
-        findings.Add(Finding.Note("clock-change-in-log", $"{local:uuuu-MM-dd HH:mm} {what} in {zone.Id} because the clocks change; {taken:uuuu-MM-dd HH:mm o<g>} is taken", "write the offset with it if you mean the other", scalar.Span));
+        var what = mapping.Count == 0 ? DoesNotExist : ComesTwice;
+        findings.Add(Finding.Note("clock-change-in-log", ClockChangeInLog.With(("local", local.WithOffset(Offset.Zero)), ("what", what), ("zone", zone.Id), ("taken", taken.ToOffsetDateTime())), ClockChangeInLogRemedy, scalar.Span));
         return taken.ToInstant();
     }
 }

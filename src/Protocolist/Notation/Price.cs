@@ -10,6 +10,12 @@ namespace Protocolist.Notation;
 /// <remarks>The rate may be finer than the smallest coin (<c>0.0125 EUR/mL</c>); the money it comes to is rounded to it, halves away from zero.</remarks>
 public sealed record Price
 {
+    private static readonly Phrase PriceWithoutUnit = new("price-without-unit", "'{text}' does not say for how much");
+    private static readonly Phrase PriceWithoutUnitRemedy = new("price-without-unit.remedy", "write it per unit, for example '{trim}/L'");
+    private static readonly Phrase NegativePrice = new("negative-price", "'{text}' is below zero");
+    private static readonly Phrase NegativePriceRemedy = new("negative-price.remedy", "write 0 or more");
+    private static readonly Phrase UnknownPriceUnit = new("unknown-price-unit", "'{symbol}' in '{text}' is not a unit of price");
+
     private Price(decimal rate, string currency, PriceUnit per) => (Rate, Currency, Per) = (rate, currency, per);
 
     /// <summary>Currency units for one <see cref="Per"/>; 0 or more.</summary>
@@ -46,16 +52,16 @@ public sealed record Price
         {
             return MoneyText.Split(text, where).Finding is { } wrong
                 ? new(null, [wrong])
-                : new(null, [Finding.Error("price-without-unit", $"'{text}' does not say for how much", $"write it per unit, for example '{text.Trim()}/L'", where)]);
+                : new(null, [Finding.Error("price-without-unit", PriceWithoutUnit.With(("text", text)), PriceWithoutUnitRemedy.With(("trim", text.Trim())), where)]);
         }
 
         var (rate, currency, finding) = MoneyText.Split(text[..slash], where);
         if (finding is not null) return new(null, [finding]);
-        if (rate < 0) return new(null, [Finding.Error("negative-price", $"'{text}' is below zero", "write 0 or more", where)]);
+        if (rate < 0) return new(null, [Finding.Error("negative-price", NegativePrice.With(("text", text)), NegativePriceRemedy, where)]);
         var symbol = text[(slash + 1)..].Trim();
         return Array.IndexOf(Symbols, symbol) is >= 0 and var unit
             ? new(new Price(rate, currency, (PriceUnit)unit), [])
-            : new(null, [Finding.Error("unknown-price-unit", $"'{symbol}' in '{text}' is not a unit of price", Suggestion.For(symbol, Symbols), where)]);
+            : new(null, [Finding.Error("unknown-price-unit", UnknownPriceUnit.With(("symbol", symbol), ("text", text)), Suggestion.For(symbol, Symbols), where)]);
     }
 
     /// <summary>What so much liquid comes to.</summary>

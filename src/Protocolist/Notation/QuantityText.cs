@@ -10,6 +10,28 @@ namespace Protocolist.Notation;
 /// </remarks>
 public static class QuantityText
 {
+    private static readonly Phrase WrongDimension = new("wrong-dimension.wanted", "'{text}' is {dimension}; {expected} is wanted here");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.remedy", "give it in a fitting unit");
+    private static readonly Phrase TooLarge = new("bad-number.too-large", "this number is too long or too large");
+    private static readonly Phrase TooLargeRemedy = new("bad-number.too-large.remedy", "give at most 15 figures");
+    private static readonly Phrase WriteNumber = new("bad-number.remedy", "write a number and its unit, such as '250 mL'");
+    private static readonly Phrase DecimalComma = new("decimal-comma", "a comma stands in a number");
+    private static readonly Phrase DecimalCommaRemedy = new(
+        "decimal-comma.arguments.remedy",
+        "write the decimal sign as a point and leave thousands unseparated; a comma between arguments has a space behind it");
+    private static readonly Phrase BelowAbsoluteZero = new("below-absolute-zero", "{temperature} is colder than anything can be (-273.15 degC)");
+    private static readonly Phrase NotANumber = new("bad-number.word", "a number is wanted, not '{word}'");
+    private static readonly Phrase NumberWanted = new("bad-number.nothing", "a number is wanted here");
+    private static readonly Phrase BelowAbsoluteZeroRemedy = new("below-absolute-zero.remedy", "check the figure and its unit");
+    private static readonly Phrase BelowZero = new("reversed-range.below-zero", "'at most' starts at zero, and this is below");
+    private static readonly Phrase BelowZeroRemedy = new("reversed-range.remedy", "write the range as 'a to b'");
+    private static readonly Phrase RangeWithDash = new("range-with-dash", "a range is written with 'to'");
+    private static readonly Phrase RangeWithDashRemedy = new("range-with-dash.such.remedy", "write '2 to 5 mL'");
+    private static readonly Phrase UnexpectedText = new("unexpected-text.after", "'{word}' makes no sense after the quantity");
+    private static readonly Phrase UnexpectedTextRemedy = new("unexpected-text.after.remedy", "write 'a to b', 'a ± b', 'at least a' or 'at most a'");
+    /// <summary>In SI units; beyond every quantity of a bench, and what is made of quantities up to it can still be reckoned with and printed.</summary>
+    private const double MostSi = 1e15;
+
     /// <summary>Reads a quantity or a range.</summary>
     /// <param name="text">The text.</param>
     /// <param name="expected">What it must measure; an empty dimension asks for a bare number.</param>
@@ -22,7 +44,7 @@ public static class QuantityText
         var fault = Read(text, out value);
         if (fault is null && value.Dimension != expected)
         {
-            fault = new("wrong-dimension", $"'{Excerpt.Of(text)}' is {value.Dimension}; {expected} is wanted here", "give it in a fitting unit", 0, text.Length);
+            fault = new("wrong-dimension", WrongDimension.With(("text", Excerpt.Of(text)), ("dimension", value.Dimension.ToString()), ("expected", expected.ToString())), WrongDimensionRemedy, 0, text.Length);
         }
 
         finding = fault is null ? null : Finding.Error(fault.Id, fault.Message, fault.Remedy, SourceSpan.At("", 1, fault.Offset + 1));
@@ -69,18 +91,18 @@ public static class QuantityText
         if (digits == 0)
         {
             return at < text.Length && char.IsAsciiDigit(text[at])
-                ? new("bad-number", "this number is too long or too large", "give at most 15 figures", at, 1)
-                : new("bad-number", at < text.Length ? $"a number is wanted, not '{Word(text, at)}'" : "a number is wanted here", "write a number and its unit, such as '250 mL'", at, Math.Max(1, Word(text, at).Length));
+                ? new("bad-number", TooLarge, TooLargeRemedy, at, 1)
+                : new("bad-number", at < text.Length ? NotANumber.With(("word", Word(text, at))) : NumberWanted, WriteNumber, at, Math.Max(1, Word(text, at).Length));
         }
 
         end = at + digits;
-        if (end + 1 < text.Length && text[end] == ',' && char.IsAsciiDigit(text[end + 1])) return new("decimal-comma", "a comma stands in a number", "write the decimal sign as a point and leave thousands unseparated; a comma between arguments has a space behind it", end, 1);
+        if (end + 1 < text.Length && text[end] == ',' && char.IsAsciiDigit(text[end + 1])) return new("decimal-comma", DecimalComma, DecimalCommaRemedy, end, 1);
         var fault = UnitText.Match(text, SkipSpace(text, end), out var unit, out var unitEnd);
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
-        if (!double.IsFinite(literal.Si)) return new("bad-number", "this number is too long or too large", "give at most 15 figures", at, digits);
-        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol} is colder than anything can be (-273.15 degC)", "check the figure and its unit", start, end - start);
+        if (!(Math.Abs(literal.Si) <= MostSi)) return new("bad-number", TooLarge, TooLargeRemedy, at, digits);
+        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", BelowAbsoluteZero.With(("temperature", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol}")), BelowAbsoluteZeroRemedy, start, end - start);
         return null;
     }
 
@@ -91,16 +113,16 @@ public static class QuantityText
         if (ReadLiteral(text, at, out var bound, out var end) is { } fault) return fault;
         if (SkipSpace(text, end) < text.Length) return Leftover(text, SkipSpace(text, end));
         var si = bound.Si;
-        if (!atLeast && si < 0) return new("reversed-range", "'at most' starts at zero, and this is below", "write the range as 'a to b'", at, end - at);
+        if (!atLeast && si < 0) return new("reversed-range", BelowZero, BelowZeroRemedy, at, end - at);
         value = atLeast ? new(si, double.PositiveInfinity, bound.Dimension) : new(0, si, bound.Dimension);
         return null;
     }
 
     private static TextFault Leftover(ReadOnlySpan<char> text, int at)
     {
-        if (text[at] is '-' or '–' or '—') return new("range-with-dash", "a range is written with 'to'", "write '2 to 5 mL'", at, 1);
+        if (text[at] is '-' or '–' or '—') return new("range-with-dash", RangeWithDash, RangeWithDashRemedy, at, 1);
         var word = Word(text, at);
-        return new("unexpected-text", $"'{word}' makes no sense after the quantity", "write 'a to b', 'a ± b', 'at least a' or 'at most a'", at, Math.Max(1, word.Length));
+        return new("unexpected-text", UnexpectedText.With(("word", word)), UnexpectedTextRemedy, at, Math.Max(1, word.Length));
     }
 
     internal static int SkipSpace(ReadOnlySpan<char> text, int at)

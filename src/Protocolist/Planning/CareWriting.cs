@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning;
@@ -17,6 +19,13 @@ internal static class CareWriting
 
     /// <summary>How far ahead dates are listed; after that the rhythm alone goes on. The project's choice.</summary>
     private const int HorizonYears = 10;
+
+    private static readonly Phrase Renew = new("care-renew", "renew the {closure}");
+    private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
+    private static readonly Phrase TestStrength = new("care-test-strength", "test the strength, all jars or a sample: {strength:0} %vol is wanted");
+
+    // 6.5 to 7.5: common practice.
+    private static readonly Phrase TestPh = new("care-test-ph", "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid");
 
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
@@ -34,22 +43,26 @@ internal static class CareWriting
     private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench)
     {
         int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
-        if (closed is not { } on) return new(rule.Title, null, months, rule.Source) { Id = rule.Id };
+        if (closed is not { } on) return new(rule.Title.ToString(), null, months, rule.Source) { Id = rule.Id };
         var dates = CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening);
-        return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
+        return new(rule.Title.ToString(), dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
     }
 
     /// <summary>The rounds that the protocol itself asks for.</summary>
     private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
     {
-        if (step.Kind == StageKind.Seal && Months(step, "renew", draft) is { } renew)
-            yield return new($"{step.Id}-renew", $"renew the {step.Details.GetValueOrDefault("closure", "closure")}", Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
-        if (!step.IsCare) yield break;
-        var look = step.Stage.Texts("look-for");
-        var what = look.Length > 0 ? $"{step.Stage.Title}: {string.Join("; ", look)}" : step.Stage.Title;
-        var every = Months(step, "every", draft);
-        if (Days(step, "after", draft) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", what, Period.FromDays(after), null, step.Stage.Source);
-        if (every is { } months) yield return new(step.Id, what, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
+        if (step.Work is SealWork { Renew: { } renewed } seal && Months(renewed) is { } renew)
+        {
+            var what = Renew.With(("closure", seal.Closure.Length > 0 ? seal.Closure : "closure"));
+            yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+        }
+
+        if (step.Work is not CareWork care) yield break;
+        var look = step.Stage.LookFor;
+        var round = look.Length > 0 ? Look.With(("title", step.Title), Argument.Messages("look", look)) : step.Title;
+        var every = Months(care.Every);
+        if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
+        if (every is { } months) yield return new(step.Id, round, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
     }
 
     /// <summary>Whether a usual round is missing from the protocol's own.</summary>
@@ -71,7 +84,7 @@ internal static class CareWriting
     private static ClosingMethod? ClosingOf(Draft draft)
     {
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
-        return FinalVessel.ClosingFor(draft, seal)?.Method ?? seal.Details.GetValueOrDefault("closure") switch
+        return (seal.Work as SealWork)?.Chosen?.Method ?? (seal.Work as SealWork)?.Closure switch
         {
             "tape" => ClosingMethod.Tape,
             "screw lid" or "snap lid" => ClosingMethod.OwnLid,
@@ -84,23 +97,17 @@ internal static class CareWriting
         ? usual
         : draft.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid switch
         {
-            { IsAlcohol: true } fluid => usual with { Title = FormattableString.Invariant($"test the strength, all jars or a sample: {fluid.AlcoholVolumePercent:0} %vol is wanted") },
-            { HasFormaldehyde: true } => usual with { Title = "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid" }, // common practice
+            { IsAlcohol: true } fluid => usual with { Title = TestStrength.With(("strength", fluid.AlcoholVolumePercent)) },
+            { HasFormaldehyde: true } => usual with { Title = TestPh },
             _ => usual,
         };
 
-    private static int? Months(DraftStep step, string key, Draft draft) =>
-        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(Rest(seconds / YearSeconds) < 1e-6 ? 12 * seconds / YearSeconds : seconds / MonthSeconds), 1, 1200) : null;
+    private static int? Months(QuantityRange? time) => time is { IsFinite: true, Middle: var seconds }
+        ? (int)Math.Clamp(Math.Round(Rest(seconds / YearSeconds) < 1e-6 ? 12 * seconds / YearSeconds : seconds / MonthSeconds), 1, 1200)
+        : null;
 
     /// <summary>What is over whole years: five of them are sixty months, though 61 months of thirty days fit in.</summary>
     private static double Rest(double years) => years < 0.5 ? 1 : Math.Abs(years - Math.Round(years));
 
-    private static int? Days(DraftStep step, string key, Draft draft) =>
-        Seconds(step, key, draft) is { } seconds ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
-
-    private static double? Seconds(DraftStep step, string key, Draft draft)
-    {
-        var figure = draft.Figures.FirstOrDefault(f => f.Id == $"{step.Id}.{key}");
-        return figure is { Exact.Length: > 0 } && Notation.QuantityText.Read(figure.Exact, out var range) is null && range.IsFinite ? range.Middle : null;
-    }
+    private static int? Days(QuantityRange? time) => time is { IsFinite: true, Middle: var seconds } ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
 }

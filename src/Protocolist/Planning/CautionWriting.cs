@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Checks.Cautions;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning;
@@ -11,17 +11,18 @@ namespace Protocolist.Planning;
 /// <summary>Cautions where they matter, once: at the first step that meets the animal, the fluid, the blade or the load.</summary>
 internal static class CautionWriting
 {
-    private const string Sharps = "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.";
+    private static readonly Phrase Sharps = new("caution.sharps", "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.");
+    private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<string>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
+    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
-        var said = new HashSet<string>(StringComparer.Ordinal);
-        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
+        var said = new HashSet<Message>();
+        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Message>>(StringComparer.Ordinal);
         var first = true;
         foreach (var step in draft.Steps)
         {
-            IEnumerable<string> all = [.. first ? Animal(draft) : [], .. step.Stage.Texts("cautions"), .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
+            IEnumerable<Message> all = [.. first ? Animal(draft) : [], .. step.Stage.Cautions, .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
             cautions[step.Id] = [.. all.Where(said.Add)];
             first = false;
         }
@@ -30,10 +31,10 @@ internal static class CautionWriting
     }
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
-    private static IEnumerable<string> Animal(Draft draft) =>
-        [.. draft.Protocol.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => c.Text)];
+    private static IEnumerable<Message> Animal(Draft draft) =>
+        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text))];
 
-    private static IEnumerable<string> Fluid(DraftStep step)
+    private static IEnumerable<Message> Fluid(DraftStep step)
     {
         if (step.Fluid is not { IsWater: false } fluid) yield break;
         foreach (var sentence in FluidCautions.Of(fluid)) yield return sentence;
@@ -41,7 +42,7 @@ internal static class CautionWriting
     }
 
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
-    private static IEnumerable<string> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
+    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
     {
         foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
         {
@@ -52,10 +53,10 @@ internal static class CautionWriting
         }
     }
 
-    private static IEnumerable<string> Work(DraftStep step)
+    private static IEnumerable<Message> Work(DraftStep step)
     {
         if (step.Kind is StageKind.Slit or StageKind.Inject) yield return Sharps;
         if (step.Vessel is { } vessel && vessel.TotalMass > Lifting.OnePerson)
-            yield return $"{vessel.Vessel.Name}, full, weighs {Measurable.Text(vessel.TotalMass.Kilograms, Dimension.OfMass)}: fill it where it stands, and do not lift it alone.";
+            yield return Heavy.With(("vessel", vessel.Vessel.Name), ("mass", vessel.TotalMass));
     }
 }

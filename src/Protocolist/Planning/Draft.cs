@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -14,8 +15,10 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Planning;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
-internal sealed record Draft(BodyMeasure Body, Protocol Protocol, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+internal sealed record Draft(BodyMeasure Body, PreparedProtocol Prepared, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
 {
+    public Protocol Protocol => Prepared.Protocol;
+
     /// <summary>How long the body takes to be fixed to the core as it is cut and injected; null where nothing fixes it, or too cold or warm to say.</summary>
     public BodyFixation? Fixation { get; init; }
 }
@@ -29,11 +32,23 @@ internal sealed record Progress(Instant? Begun, Instant? Ended);
 internal sealed record DuringSoak(string Soak, Duration SoaksOn);
 
 /// <summary>One step in the making.</summary>
-internal sealed record DraftStep(StageDefinition Stage)
+internal sealed record DraftStep(PreparedStage Stage)
 {
+    /// <summary>A step of a stage that no protocol has.</summary>
+    public DraftStep(StageDefinition stage)
+        : this(PreparedStage.From(stage))
+    {
+    }
+
     public string Id => Stage.Id;
 
     public StageKind Kind => Stage.Kind;
+
+    /// <summary>What it is called: the protocol's words, or those of a remedy.</summary>
+    public Message Title { get; init; } = Stage.Title;
+
+    /// <summary>How it is done, in the protocol's words or those of a remedy; empty where neither says more than the work itself.</summary>
+    public Message How { get; init; } = Stage.How;
 
     public Duration Least { get; init; }
 
@@ -59,32 +74,17 @@ internal sealed record DraftStep(StageDefinition Stage)
     /// <summary>The vessel and how it is filled; set when vessels are chosen.</summary>
     public Vessels.FittedVessel? Vessel { get; init; }
 
-    public ImmutableArray<InjectionSite> Sites { get; init; } = [];
+    /// <summary>What is done, by its kind.</summary>
+    public StepWork Work { get; init; } = PlainWork.Instance;
 
-    /// <summary>Where and how much is injected into one animal.</summary>
-    public InjectionPlan? Injections { get; init; }
+    public ImmutableArray<InjectionSite> Sites => Work is InjectWork inject ? inject.Sites : [];
 
-    public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
-
-    /// <summary>What the cuts open, for reckoning how far fixative has to go.</summary>
-    public CutPlan? CutPlan { get; init; }
+    public ImmutableArray<PlannedCut> Cuts => Work is CutWork cut ? cut.Cuts : [];
 
     public (Duration Every, ImmutableArray<(string Sign, string Remedy)> Signs)? Watch { get; init; }
 
-    /// <summary>Words and quantities of settings that only the instructions use.</summary>
-    public ImmutableSortedDictionary<string, string> Details { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
-
-    /// <summary>Lengths that decide how a vessel is filled.</summary>
-    public ImmutableSortedDictionary<string, QuantityRange> Lengths { get; init; } = ImmutableSortedDictionary<string, QuantityRange>.Empty;
-
-    /// <summary>How often a round of care comes; null where nothing is said.</summary>
-    public QuantityRange? Every { get; init; }
-
     /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
     public ImmutableArray<StepMaterial> Materials { get; init; } = [];
-
-    /// <summary>Of a step that does away with a spent fluid, where this bench puts it; null where it says nothing of its own.</summary>
-    public PlannedWaste? PouredOff { get; init; }
 
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselChoice.Outcome? NoVessel { get; init; }
@@ -117,7 +117,10 @@ internal sealed record DraftStep(StageDefinition Stage)
     public Volume? Used { get; init; }
 
     /// <summary>Why it differs from the protocol's plan; empty where it does not.</summary>
-    public string Because { get; init; } = "";
+    public ImmutableArray<Message> Because { get; init; } = [];
+
+    /// <summary>The same step with one more reason for what is different about it.</summary>
+    public DraftStep BecauseOf(Message reason) => Because.Contains(reason) ? this : this with { Because = Because.Add(reason) };
 
     /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
     public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;

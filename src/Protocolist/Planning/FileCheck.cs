@@ -19,16 +19,21 @@ public static class FileCheck
     /// <param name="sources">The texts; what each is, its keys say.</param>
     /// <param name="zones">The time zones by id.</param>
     /// <param name="strict">Whether to list numbers without a source as warnings.</param>
+    /// <param name="proveAll">Whether to prove those protocols too that are the bundled ones, word by word, and were proved when the library was made.</param>
     /// <returns>All findings, by file, line and column.</returns>
-    public static ImmutableArray<Finding> Run(IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict = false)
+    public static ImmutableArray<Finding> Run(IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict = false, bool proveAll = false)
     {
         ArgumentNullException.ThrowIfNull(sources);
         ArgumentNullException.ThrowIfNull(zones);
-        return Over([BundledProtocols.Sources()], sources, zones, strict);
+        return Over(read => Shelf.OverBundled([read]), sources, zones, strict, p => proveAll || !BundledIndex.IsProved(p));
     }
 
     /// <summary>The same, over other protocols than the bundled ones.</summary>
-    internal static ImmutableArray<Finding> Over(IReadOnlyList<IReadOnlyList<SourceText>> folders, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict)
+    internal static ImmutableArray<Finding> Over(IReadOnlyList<SourceText> folder, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict) =>
+        Over(read => Shelf.OfRead([folder.Select(ReadText.Of), read]), sources, zones, strict, _ => true);
+
+    private static ImmutableArray<Finding> Over(
+        Func<IReadOnlyList<ReadText>, Shelf> shelfOf, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict, Func<Protocol, bool> isToBeProved)
     {
         var findings = new List<Finding>();
         var protocols = new List<ReadText>();
@@ -55,14 +60,12 @@ public static class FileCheck
 
         if (protocols.Count > 0)
         {
-            // Who checks the bundled folder itself has each of its files twice.
-            var known = given.Zip(read).DistinctBy(r => r.First).ToDictionary(r => r.First, r => r.Second);
-            var shelf = Shelf.OfRead([.. folders.Select(f => AllCores.Each(f, s => known.TryGetValue(s, out var text) ? text : ReadText.Of(s))), protocols]);
-            var names = protocols.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
+            var shelf = shelfOf(protocols);
+            var names = protocols.Select(p => p.Source.Name).ToHashSet(StringComparer.Ordinal);
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
 
             // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
-            var proved = AllCores.Each([.. shelf.Protocols.Where(p => names.Contains(p.File))], p => ProtocolCheck.Of(p, strict).ToList());
+            var proved = AllCores.Each([.. shelf.Shelved.Where(s => names.Contains(s.File)).Select(s => s.Protocol).Where(isToBeProved)], p => ProtocolCheck.Of(p, strict).ToList());
             findings.AddRange(proved.SelectMany(f => f).Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }

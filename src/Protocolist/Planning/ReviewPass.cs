@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -12,20 +13,20 @@ namespace Protocolist.Planning;
 /// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
-    public static Checked<Plan> Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, found);
         ImmutableArray<Finding> findings = [.. Sorted(AllChecks.Review(review))];
-        return new(review.Plan with { Findings = findings, Startable = findings.All(f => f.Severity != Severity.Error) }, findings);
+        return (new(review.Plan with { Findings = findings }, findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>
-    public static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Recipes);
-        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, draft, bench, cautions))];
+        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
         var plan = new Plan
         {
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
@@ -51,12 +52,12 @@ internal static class ReviewPass
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {
             Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
-            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, draft, bench, cautions)))],
+            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
             Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,
             Stored = provisioned.Stored,
-            ValueOf = name => PlanValues.Find(plan, name),
+            ValueOf = name => plan.Figure(name)?.Answer,
         };
         return review;
     }
@@ -66,8 +67,8 @@ internal static class ReviewPass
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
-        Details = draft.Details,
-        PouredOff = draft.PouredOff,
+        Work = draft.Work,
+        Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,
     };
 

@@ -1,19 +1,19 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
+using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 
 /// <summary>A drafted step as it stands on the plan.</summary>
 internal static class StepWriting
 {
-    public static Step Write(DraftStep step, Draft draft, Bench bench, ImmutableDictionary<string, ImmutableArray<string>> cautions) => new()
+    public static Step Write(DraftStep step, Bench bench, ImmutableDictionary<string, ImmutableArray<Message>> cautions) => new()
     {
         Id = step.Id,
-        Stage = StageGrammar.Of(step.Kind).Word,
-        Title = step.Stage.Title,
+        Kind = step.Kind,
+        Title = step.Title,
         Start = step.When is { } s ? s.Start.InZone(bench.Opening.Zone).ToOffsetDateTime() : null,
         End = step.When is { } e ? e.End.InZone(bench.Opening.Zone).ToOffsetDateTime() : null,
         Least = step.Least,
@@ -25,8 +25,12 @@ internal static class StepWriting
         Vessel = step.Vessel?.Vessel.Name,
         Sites = step.Sites,
         Cuts = step.Cuts,
-        Instructions = [.. Instructions.Of(step, draft)],
-        LookFor = [.. LookFor(step)],
+        Work = step.Work,
+        How = step.How,
+        Note = step.Stage.Note,
+        Fitted = step.Vessel,
+        Liquid = step.Fluid,
+        LookFor = step.Stage.LookFor,
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
         Materials = step.Materials,
         Cautions = cautions.GetValueOrDefault(step.Id, []),
@@ -34,23 +38,11 @@ internal static class StepWriting
         Source = step.Stage.Source,
         State = step switch
         {
-            { Progress.Ended: null, Progress.Begun: not null } => "begun",
-            { Progress: not null } => "done",
-            _ => "planned",
+            { Progress.Ended: null, Progress.Begun: not null } => StepState.Begun,
+            { Progress: not null } => StepState.Done,
+            _ => StepState.Planned,
         },
         Because = step.Because,
         MostInspections = step.Inspections.Length,
     };
-
-    private static IEnumerable<string> LookFor(DraftStep step)
-    {
-        foreach (var text in step.Stage.Texts("look-for")) yield return text;
-        if (step.Watch is not { } watch) yield break;
-        foreach (var (sign, remedy) in watch.Signs)
-        {
-            var meaning = Array.Find(WatchWords.Signs, s => s.Word == sign).Meaning;
-            var action = Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning;
-            yield return $"{sign} ({meaning}): {action}";
-        }
-    }
 }

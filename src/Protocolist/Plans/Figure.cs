@@ -1,21 +1,60 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Formulas;
+using Protocolist.Quantities;
 
 namespace Protocolist.Plans;
 
-/// <summary>One derived value of a plan, with its reason.</summary>
-/// <param name="Id">Its id: a value's name, or a step's id, a dot and a setting.</param>
-/// <param name="Value">The value, rounded for a person to read.</param>
-/// <param name="Formula">How it was made: a formula, a rule, or <c>given</c>.</param>
-/// <param name="Inputs">The ids of the figures it was made from.</param>
-/// <param name="Source">Where the formula or the number comes from.</param>
-public sealed record Figure(string Id, string Value, string Formula, ImmutableArray<string> Inputs, string Source)
+/// <summary>One derived value of a plan, with its reason. Immutable.</summary>
+/// <remarks>The value is the plan's own; how it is made, from what and by which source is shared by all plans of a protocol, and put into words when somebody asks.</remarks>
+public sealed class Figure : IEquatable<Figure>
 {
-    /// <summary>The file, line and column it stands at, where it comes from a file.</summary>
-    public string Where { get; init; } = "";
+    private readonly FigureOrigin _origin;
+
+    internal Figure(FigureOrigin origin, FormulaValue value) => (_origin, Answer) = (origin, value);
+
+    /// <summary>Its id: a value's name, or a step's id, a dot and a setting.</summary>
+    public string Id => _origin.Id;
+
+    /// <summary>The value, where it is a quantity; its bounds are exact.</summary>
+    public QuantityRange? Quantity => Answer.Kind == FormulaKind.Quantity ? Answer.Quantity : null;
+
+    /// <summary>The value for a person to read: a quantity rounded to what can be measured out, a word, or yes and no.</summary>
+    public string Value => Answer.ToString();
 
     /// <summary>Its exact text in SI-based units, which reads back as the same quantity; empty for words.</summary>
-    public string Exact { get; init; } = "";
+    public string Exact => Answer.Kind == FormulaKind.Quantity ? ExactText.Of(Answer.Quantity) : "";
 
-    /// <summary>A remark.</summary>
-    public string Note { get; init; } = "";
+    /// <summary>How it was made: a formula, a rule, or <c>given</c>.</summary>
+    public Message Formula => _origin.HowItIsMade;
+
+    /// <summary>The ids of the figures that it was made from.</summary>
+    public ImmutableArray<string> Inputs => _origin.Inputs;
+
+    /// <summary>Where the formula or the number comes from.</summary>
+    public string Source => _origin.Source;
+
+    /// <summary>The place in a file that it comes from, where it comes from one.</summary>
+    public SourceSpan Where => _origin.Where;
+
+    /// <summary>A remark; empty where there is none.</summary>
+    public Message Note => _origin.Note;
+
+    /// <summary>The value as the formula language has it.</summary>
+    internal FormulaValue Answer { get; }
+
+    /// <inheritdoc/>
+    public bool Equals(Figure? other) =>
+        other is not null && Id == other.Id && Answer == other.Answer && Source == other.Source && Note == other.Note && Inputs.AsSpan().SequenceEqual(other.Inputs.AsSpan())
+        && (ReferenceEquals(_origin, other._origin) || (Formula.ToString() == other.Formula.ToString() && Where.ToString() == other.Where.ToString()));
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Figure);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Id, Answer);
+
+    /// <summary>One line.</summary>
+    /// <returns>Text such as <c>fix.last = 12 to 21 d</c>.</returns>
+    public override string ToString() => $"{Id} = {Value}";
 }

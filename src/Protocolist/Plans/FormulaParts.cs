@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
-using Protocolist.Notation;
 using Protocolist.Protocols;
 
 namespace Protocolist.Plans;
@@ -11,21 +10,18 @@ internal static class FormulaParts
     /// <summary>Parts of two or more terms, the largest first; empty where the figure has no formula of the language, such as a given value.</summary>
     public static ImmutableArray<ExplainedPart> Of(Figure figure, Plan plan)
     {
-        var values = figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => (f.Id, Value: ValueOf(f))).ToDictionary(f => f.Id, f => f.Value, StringComparer.Ordinal);
+        var values = figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => (f.Id, Value: f.Answer)).ToDictionary(f => f.Id, f => f.Value, StringComparer.Ordinal);
         var scope = FormulaScope.Empty with
         {
             Names = values.ToDictionary(v => v.Key, v => TypeOf(v.Value), StringComparer.Ordinal),
             Functions = FormulaLibrary.ByName,
         };
-        if (values.Count == 0 || Formula.Parse(figure.Formula, scope, out _) is not { } formula) return [];
+        if (values.Count == 0 || Formula.Parse(figure.Formula.ToString(), scope, out _) is not { } formula) return [];
         return [.. Compound(formula.Explain(new FormulaInputs(name => values[name])).Parts).Select(r => new ExplainedPart(r.Text, r.Value.ToString())).Distinct()];
     }
 
     private static IEnumerable<Reason> Compound(IEnumerable<Reason> parts) =>
         parts.Where(p => !p.Parts.IsEmpty).SelectMany(p => Compound(p.Parts).Prepend(p));
-
-    private static FormulaValue ValueOf(Figure figure) =>
-        figure.Exact.Length > 0 && QuantityText.Read(figure.Exact, out var quantity) is null ? FormulaValue.Of(quantity) : FormulaValue.Of(figure.Value);
 
     /// <summary>A word may be compared with any word here: what it can be was checked when the protocol loaded.</summary>
     private static FormulaType TypeOf(FormulaValue value) =>

@@ -34,7 +34,18 @@ public sealed record Plan
     public PlanWishes? Wishes { get; init; }
 
     /// <summary>Whether work may begin: no finding is an error.</summary>
-    public bool Startable { get; init; }
+    public bool Startable
+    {
+        get
+        {
+            foreach (var finding in Findings)
+            {
+                if (finding.Severity == Severity.Error) return false;
+            }
+
+            return true;
+        }
+    }
 
     /// <summary>When the first step begins; null where no time could be found.</summary>
     [JsonConverter(typeof(OffsetDateTimeJson))]
@@ -107,7 +118,15 @@ public sealed record Plan
     /// <summary>The figure of that id, or null.</summary>
     /// <param name="id">A figure's id, such as <c>fix.last</c>.</param>
     /// <returns>The figure.</returns>
-    public Figure? Figure(string id) => Figures.FirstOrDefault(f => string.Equals(f.Id, id, StringComparison.Ordinal));
+    public Figure? Figure(string id)
+    {
+        foreach (var figure in Figures)
+        {
+            if (string.Equals(figure.Id, id, StringComparison.Ordinal)) return figure;
+        }
+
+        return null;
+    }
 
     /// <summary>The step of that id, or null.</summary>
     /// <param name="id">A step's id, such as <c>fix</c>.</param>

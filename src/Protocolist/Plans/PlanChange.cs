@@ -1,14 +1,16 @@
+using Protocolist.Findings;
+
 namespace Protocolist.Plans;
 
 /// <summary>One thing that a revision changed.</summary>
 /// <param name="Step">The id of the step; empty where it concerns the whole plan.</param>
 /// <param name="What">What is different, with the old and the new value.</param>
 /// <param name="Why">What in the log, the bench or the protocol brought it about.</param>
-public sealed record PlanChange(string Step, string What, string Why)
+public sealed record PlanChange(string Step, Message What, Message Why)
 {
     /// <summary>One line.</summary>
     /// <returns>Text such as <c>fix: ends 2027-03-21 11:00 instead of 2027-03-18 11:00, because soft was seen on 2027-03-06</c>.</returns>
-    public override string ToString() => $"{(Step.Length > 0 ? $"{Step}: " : "")}{What}{(Why.Length > 0 ? $", because {Why}" : "")}";
+    public override string ToString() => $"{(Step.Length > 0 ? $"{Step}: " : "")}{What}{(Why.IsEmpty ? "" : $", because {Why}")}";
 }
 
 /// <summary>A step that was once planned.</summary>
@@ -19,7 +21,7 @@ public sealed record PlanChange(string Step, string What, string Why)
 /// <param name="MostInspections">The most inspections that were planned for it.</param>
 public sealed record WithdrawnStep(
     string Id,
-    string Title,
+    Message Title,
     [property: System.Text.Json.Serialization.JsonConverter(typeof(OffsetDateTimeJson))] NodaTime.OffsetDateTime? Start,
     int Sequence,
     int MostInspections);

@@ -9,6 +9,12 @@ namespace Protocolist.Plans;
 /// <summary>Plans as JSON: the form in which they are kept, explained and revised.</summary>
 public static class PlanJson
 {
+    private static readonly Phrase LaterFormat = new("later-format", "the plan is of format {format}, and this program reads format {current-format}");
+    private static readonly Phrase LaterFormatRemedy = new("later-format.remedy", "make the plan again, or use the version of the program that made it");
+    private static readonly Phrase PlanIncomplete = new("plan-incomplete", "parts of the plan are missing");
+    private static readonly Phrase PlanIncompleteRemedy = new("plan-incomplete.remedy", "make the plan again; a plan file is not edited by hand");
+    private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
+
     private static readonly PlanJsonContext Context = new(new JsonSerializerOptions
     {
         WriteIndented = true,
@@ -17,7 +23,7 @@ public static class PlanJson
         // People read these files, and they go into no web page; µ and ° stay what they are.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        Converters = { new SpanJson(), new MessageJson(), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+        Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
     });
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
@@ -26,7 +32,7 @@ public static class PlanJson
     public static string Write(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return JsonSerializer.Serialize(plan, Context.Plan) + "\n";
+        return ShownText.Lines(JsonSerializer.Serialize(plan, Context.Plan)) + "\n";
     }
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
@@ -40,14 +46,14 @@ public static class PlanJson
             // A later format may lack what this one needs, so its number is looked at first.
             if (FormatOf(source.Text) is { } format && format != Plan.CurrentFormat)
             {
-                return new(null, [Finding.Error("later-format", $"the plan is of format {format}, and this program reads format {Plan.CurrentFormat}", "make the plan again, or use the version of the program that made it", SourceSpan.At(source.Name, 1, 1))]);
+                return new(null, [Finding.Error("later-format", LaterFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), LaterFormatRemedy, SourceSpan.At(source.Name, 1, 1))]);
             }
 
             var plan = JsonSerializer.Deserialize(source.Text, Context.Plan);
             if (plan is null) return Unreadable("it is empty", SourceSpan.At(source.Name, 1, 1));
             return IsComplete(plan)
                 ? new(Filled(plan), [])
-                : new(null, [Finding.Error("plan-incomplete", "parts of the plan are missing", "make the plan again; a plan file is not edited by hand", SourceSpan.At(source.Name, 1, 1))]);
+                : new(null, [Finding.Error("plan-incomplete", PlanIncomplete, PlanIncompleteRemedy, SourceSpan.At(source.Name, 1, 1))]);
         }
         catch (JsonException fault)
         {
@@ -66,7 +72,7 @@ public static class PlanJson
     }
 
     private static Checked<Plan> Unreadable(string why, SourceSpan where) =>
-        new(null, [Finding.Error("plan-unreadable", $"this plan cannot be read: {why}", "make the plan again; a plan file is not edited by hand", where)]);
+        new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), PlanIncompleteRemedy, where)]);
 
     /// <summary>What plans written before the first revision of this form do not have.</summary>
     private static Plan Filled(Plan plan) => plan with
@@ -75,7 +81,7 @@ public static class PlanJson
         Changes = plan.Changes.IsDefault ? [] : plan.Changes,
         Withdrawn = plan.Withdrawn.IsDefault ? [] : plan.Withdrawn,
         Care = [.. plan.Care.Select(c => c with { Id = c.Id ?? "", Dates = c.Dates.IsDefault ? [] : c.Dates })],
-        Steps = [.. plan.Steps.Select(s => s with { State = s.State ?? "planned", Because = s.Because ?? "" })],
+        Steps = [.. plan.Steps.Select(s => s.Because.IsDefault ? s with { Because = [] } : s)],
     };
 
     /// <summary>A list that was cut out of the file comes back as no list at all.</summary>

@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+using Protocolist.Vessels;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -13,11 +16,13 @@ public sealed record Step
     /// <summary>Its id, the stage's own; unique in the plan.</summary>
     public required string Id { get; init; }
 
-    /// <summary>The kind of stage, in the word of the protocol file: <c>inject</c>, <c>immerse</c> and so on.</summary>
-    public required string Stage { get; init; }
+    /// <summary>The kind of stage.</summary>
+    [JsonPropertyName("stage")]
+    [JsonConverter(typeof(StageKindJson))]
+    public required StageKind Kind { get; init; }
 
     /// <summary>What it is called.</summary>
-    public required string Title { get; init; }
+    public required Message Title { get; init; }
 
     /// <summary>When it begins; null where no time could be found.</summary>
     [JsonConverter(typeof(OffsetDateTimeJson))]
@@ -62,11 +67,15 @@ public sealed record Step
     /// <summary>Where and how to cut.</summary>
     public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
 
-    /// <summary>What to do, sentence by sentence.</summary>
-    public ImmutableArray<string> Instructions { get; init; } = [];
+    /// <summary>What to do, sentence by sentence: the protocol's own words and this specimen's numbers.</summary>
+    public ImmutableArray<Message> Instructions
+    {
+        get => Work is WrittenWork written ? written.Sentences : [.. How.IsEmpty ? [] : (Message[])[How], .. Work.Instructions(Facts), .. Note.IsEmpty ? [] : (Message[])[Note]];
+        init => Work = new WrittenWork(value);
+    }
 
     /// <summary>What to look at, and what each sign calls for.</summary>
-    public ImmutableArray<string> LookFor { get; init; } = [];
+    public ImmutableArray<Message> LookFor { get; init; } = [];
 
     /// <summary>When to look, on open days.</summary>
     [JsonConverter(typeof(OffsetDateTimesJson))]
@@ -76,7 +85,7 @@ public sealed record Step
     public ImmutableArray<StepMaterial> Materials { get; init; } = [];
 
     /// <summary>What can hurt a person or the specimen here.</summary>
-    public ImmutableArray<string> Cautions { get; init; } = [];
+    public ImmutableArray<Message> Cautions { get; init; } = [];
 
     /// <summary>The ids of the figures behind its numbers.</summary>
     public ImmutableArray<string> Figures { get; init; } = [];
@@ -84,17 +93,50 @@ public sealed record Step
     /// <summary>Where the protocol has it from; empty where it does not say.</summary>
     public string Source { get; init; } = "";
 
-    /// <summary>How far it is by the log: <c>planned</c>, <c>begun</c>, <c>done</c> or <c>skipped</c>.</summary>
-    public string State { get; init; } = "planned";
+    /// <summary>How far it is by the log.</summary>
+    public StepState State { get; init; }
 
     /// <summary>Why it is there or as it is, where a log called for it, or why it was left out; else empty.</summary>
-    public string Because { get; init; } = "";
+    public ImmutableArray<Message> Because { get; init; } = [];
 
     /// <summary>How many times a revision has changed it: the SEQUENCE of its calendar event.</summary>
     public int Sequence { get; init; }
 
     /// <summary>The most inspections that any revision planned for it, so that a calendar can take back what is no longer needed.</summary>
     public int MostInspections { get; init; }
+
+    /// <summary>What is done, with its facts.</summary>
+    internal StepWork Work { get; init; } = PlainWork.Instance;
+
+    /// <summary>The protocol's own words on how it is done.</summary>
+    internal Message How { get; init; }
+
+    /// <summary>The protocol's own remark.</summary>
+    internal Message Note { get; init; }
+
+    /// <summary>How its vessel is filled; null where it has none.</summary>
+    internal FittedVessel? Fitted { get; init; }
+
+    /// <summary>The fluid as a substance; null where there is none, or the plan was read.</summary>
+    internal Fluid? Liquid { get; init; }
+
+    private StepFacts Facts => new(Kind, Liquid, Volume, Changes, Fitted);
+}
+
+/// <summary>How far a step is by the log.</summary>
+public enum StepState
+{
+    /// <summary>Still to be done.</summary>
+    Planned,
+
+    /// <summary>Under way.</summary>
+    Begun,
+
+    /// <summary>Over.</summary>
+    Done,
+
+    /// <summary>Left out.</summary>
+    Skipped,
 }
 
 /// <summary>Injection into one region of the body.</summary>

@@ -13,7 +13,19 @@ namespace Protocolist.Protocols;
 /// </summary>
 internal static class BandReader
 {
-    public static ImmutableArray<Band> Read(Fields table, Formula by, string what, FormulaType? wanted, ExpressionReader expressions, List<Finding> findings)
+    private static readonly Phrase SaysNothing = new("gap-between-bands", "{what} says nothing from {from} to {to}");
+    private static readonly Phrase SaysTwoThings = new("overlapping-bands", "{what} says two things from {from} to {to}");
+    private static readonly Phrase EndWhereNextBegins = new("gap-between-bands.remedy", "let each band end where the next begins");
+    private static readonly Phrase NoBands = new("missing-key.no-bands", "the bands of {what} are empty");
+    private static readonly Phrase NoBandsRemedy = new("missing-key.no-bands.remedy", "add lines such as 'up to 20 g: 24 h'");
+    private static readonly Phrase WrongDimension = new("wrong-dimension.band", "the band '{text}' is {dimension}, and the table goes by {by}");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.band.remedy", "give the bands in units of what the table goes by");
+    private static readonly Phrase BandWithoutWidth = new("band-without-width", "the band '{text}' has no width");
+    private static readonly Phrase BandWithoutWidthRemedy = new("band-without-width.remedy", "write 'up to a', 'a to b' or 'over b'");
+    private static readonly Phrase UnlikeBands = new("unlike-quantities.bands", "the bands of {what} do not measure the same kind of thing");
+    private static readonly Phrase UnlikeBandsRemedy = new("unlike-quantities.remedy", "give them all in units of one kind");
+
+    public static ImmutableArray<Band> Read(Fields table, Formula by, Message what, FormulaType? wanted, ExpressionReader expressions, List<Finding> findings)
     {
         var bands = ImmutableArray.CreateBuilder<Band>();
         var sound = true;
@@ -29,7 +41,7 @@ internal static class BandReader
         if (!sound) return default;
         if (bands.Count == 0)
         {
-            findings.Add(Finding.Error("missing-key", $"the bands of {what} are empty", "add lines such as 'up to 20 g: 24 h'", table.Span));
+            findings.Add(Finding.Error("missing-key", NoBands.With(("what", what)), NoBandsRemedy, table.Span));
             return default;
         }
 
@@ -52,17 +64,17 @@ internal static class BandReader
 
         if (range.Dimension != dimension)
         {
-            findings.Add(Finding.Error("wrong-dimension", $"the band '{text}' is {range.Dimension}, and the table goes by {dimension}", "give the bands in units of what the table goes by", key.Span));
+            findings.Add(Finding.Error("wrong-dimension", WrongDimension.With(("text", text), ("dimension", range.Dimension.ToString()), ("by", dimension.ToString())), WrongDimensionRemedy, key.Span));
             return null;
         }
 
         if (upTo) return new QuantityRange(Math.Min(0, range.Low), range.Low, dimension);
         if (over) return new QuantityRange(range.High, double.PositiveInfinity, dimension);
-        if (range.IsPoint) findings.Add(Finding.Error("band-without-width", $"the band '{text}' has no width", "write 'up to a', 'a to b' or 'over b'", key.Span));
+        if (range.IsPoint) findings.Add(Finding.Error("band-without-width", BandWithoutWidth.With(("text", text)), BandWithoutWidthRemedy, key.Span));
         return range.IsPoint ? null : range;
     }
 
-    private static bool Touching(ImmutableArray<Band> bands, string what, List<Finding> findings)
+    private static bool Touching(ImmutableArray<Band> bands, Message what, List<Finding> findings)
     {
         var sound = true;
         foreach (var (before, after) in bands.Zip(bands.Skip(1)))
@@ -70,19 +82,21 @@ internal static class BandReader
             if (before.Range.High == after.Range.Low) continue;
             sound = false;
             var gap = before.Range.High < after.Range.Low;
-            var from = Measurable.Text(Math.Min(before.Range.High, after.Range.Low), before.Range.Dimension);
-            var to = Measurable.Text(Math.Max(before.Range.High, after.Range.Low), before.Range.Dimension);
-            findings.Add(Finding.Error(gap ? "gap-between-bands" : "overlapping-bands", $"{what} says {(gap ? "nothing" : "two things")} from {from} to {to}", "let each band end where the next begins", after.Span));
+            var said = (gap ? SaysNothing : SaysTwoThings).With(
+                ("what", what),
+                Argument.Of("from", Math.Min(before.Range.High, after.Range.Low), before.Range.Dimension),
+                Argument.Of("to", Math.Max(before.Range.High, after.Range.Low), before.Range.Dimension));
+            findings.Add(Finding.Error(gap ? "gap-between-bands" : "overlapping-bands", said, EndWhereNextBegins, after.Span));
         }
 
         return sound;
     }
 
-    private static bool Alike(ImmutableArray<Band> bands, string what, List<Finding> findings)
+    private static bool Alike(ImmutableArray<Band> bands, Message what, List<Finding> findings)
     {
         var first = bands[0].Formula.Type;
         if (bands.All(b => b.Formula.Type.Kind == FormulaKind.Quantity && b.Formula.Type.Dimension == first.Dimension)) return true;
-        findings.Add(Finding.Error("unlike-quantities", $"the bands of {what} do not measure the same kind of thing", "give them all in units of one kind", bands[0].Span));
+        findings.Add(Finding.Error("unlike-quantities", UnlikeBands.With(("what", what)), UnlikeBandsRemedy, bands[0].Span));
         return false;
     }
 }

@@ -9,6 +9,12 @@ namespace Protocolist.Protocols;
 /// <summary>Reads <c>for:</c>, the class of specimens that a protocol serves.</summary>
 internal static class ClassReader
 {
+    private static readonly Phrase ListThem = new("unknown-group.remedy", "'protocolist list groups' prints them all");
+    private static readonly Phrase UnknownGroup = new("unknown-group", "there is no taxon group '{group}'");
+    private static readonly Phrase ClassWithoutWidth = new("class-without-width", "the class holds no {key} but one");
+    private static readonly Phrase ClassWithoutWidthRemedy = new("class-without-width.remedy", "write 'a to b', 'at least a' or 'at most b'");
+    private static readonly Phrase UnknownWord = new("unknown-word.class", "'{word}' is not one of the words for '{key}'");
+
     /// <summary>What a class can be limited by; each is a name of the specimen's scope without its prefix.</summary>
     public static readonly (string Key, Dimension Dimension)[] Measures =
     [
@@ -26,16 +32,16 @@ internal static class ClassReader
 
     public static SpecimenClass Read(Fields protocol, List<Finding> findings)
     {
-        if (protocol.Nested("for", "'for'") is not { } fields) return SpecimenClass.Nothing;
+        if (protocol.Nested("for") is not { } fields) return SpecimenClass.Nothing;
         var group = fields.Required("group");
         if (group is not null && TaxonGroups.Find(group.Value) is null)
-            findings.Add(Finding.Error("unknown-group", $"there is no taxon group '{group.Value}'", Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? $"did you mean '{near}'?" : "'protocolist list groups' prints them all", group.Span));
+            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", group.Value)), Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? Suggestion.Of(near) : ListThem, group.Span));
         var limits = ImmutableSortedDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
         foreach (var (key, dimension) in Measures)
         {
             if (fields.Quantity(key, dimension) is not { } range) continue;
             limits[key] = range;
-            if (range.IsPoint) findings.Add(Finding.Error("class-without-width", $"the class holds no {key} but one", "write 'a to b', 'at least a' or 'at most b'", fields.Entry(key)!.Key.Span));
+            if (range.IsPoint) findings.Add(Finding.Error("class-without-width", ClassWithoutWidth.With(("key", key)), ClassWithoutWidthRemedy, fields.Entry(key)!.Key.Span));
         }
 
         var words = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
@@ -43,7 +49,7 @@ internal static class ClassReader
         {
             var chosen = fields.Texts(key);
             foreach (var word in chosen.Where(w => !known.Contains(w.Value)))
-                findings.Add(Finding.Error("unknown-word", $"'{word.Value}' is not one of the words for '{key}'", Suggestion.For(word.Value, known), word.Span));
+                findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", word.Value), ("key", key)), Suggestion.For(word.Value, known), word.Span));
             if (!chosen.IsEmpty) words[key] = [.. chosen.Select(w => w.Value)];
         }
 

@@ -11,24 +11,27 @@ namespace Protocolist.Protocols;
 /// <param name="findings">What is found.</param>
 internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Lazy<HashSet<string>> written, SourceBook book, List<Finding> findings)
 {
+    private static readonly Phrase SuchASpecimen = new("missing-key.specimen.remedy", "add 'specimen: {example}'");
+    private static readonly Phrase UnknownValue = new("unknown-value.expected", "'{key}' is not a value or a setting of a stage here");
+
     public ImmutableArray<ProtocolExample> Read(ImmutableArray<DocumentNode> items, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages)
     {
         var examples = ImmutableArray.CreateBuilder<ProtocolExample>();
         var known = items.IsEmpty ? [] : Known(values, stages).ToHashSet(StringComparer.Ordinal);
         foreach (var item in items)
         {
-            if (Fields.Of(item, "an example", findings) is not { } fields) continue;
+            if (Fields.Of(item, Named.Example, findings) is not { } fields) continue;
             var specimen = fields.Entry("specimen")?.Value as MappingNode;
-            if (specimen is null) findings.Add(Finding.Error("missing-key", "an example needs 'specimen'", "add 'specimen: {mass: 9 kg}'", item.Span));
+            if (specimen is null) fields.Miss("specimen", SuchASpecimen.With(("example", "{mass: 9 kg}")), item.Span);
             var choose = Choose(fields);
             var expectations = ImmutableArray.CreateBuilder<Expectation>();
-            if (fields.Nested("expect", "'expect'") is { } table)
+            if (fields.Nested("expect") is { } table)
             {
                 foreach (var entry in table.Entries)
                 {
                     if (table.Required(entry.Key.Value) is not { } text) continue;
                     if (known.Contains(entry.Key.Value)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
-                    else if (!written.Value.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", $"'{entry.Key.Value}' is not a value or a setting of a stage here", Suggestion.For(entry.Key.Value, [.. known]), entry.Key.Span));
+                    else if (!written.Value.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", UnknownValue.With(("key", entry.Key.Value)), Suggestion.For(entry.Key.Value, [.. known]), entry.Key.Span));
                 }
             }
 
@@ -43,7 +46,7 @@ internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Lazy
     private ImmutableDictionary<string, string> Choose(Fields fields)
     {
         var chosen = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        if (fields.Nested("choose", "'choose'") is not { } table) return chosen.ToImmutable();
+        if (fields.Nested("choose") is not { } table) return chosen.ToImmutable();
         foreach (var choice in choices)
         {
             if (table.Word(choice.Name, choice.Options) is { } option) chosen[choice.Name] = option;

@@ -10,6 +10,9 @@ namespace Protocolist.Protocols;
 /// </summary>
 internal static class Inheritance
 {
+    private static readonly Phrase UnknownStage = new("unknown-stage", "there is no stage '{stage}' to drop");
+    private static readonly Phrase NoSuchPlace = new("unknown-stage.here", "there is no stage '{place}' here");
+
     private static readonly string[] Named = ["for", "sources", "choices", "values", "checks", "severities"];
     private static readonly string[] NotInherited = ["format", "protocol", "revision", "extends", "examples"];
 
@@ -69,7 +72,7 @@ internal static class Inheritance
     private static void Drop(List<DocumentNode> stages, int at, MappingNode stage, List<Finding> findings)
     {
         if (at >= 0) stages.RemoveAt(at);
-        else findings.Add(Finding.Error("unknown-stage", $"there is no stage '{IdOf(stage)}' to drop", Suggestion.For(IdOf(stage), Ids(stages)), (stage.Find("id") ?? stage.Find("stage"))?.Value.Span ?? stage.Span));
+        else findings.Add(Finding.Error("unknown-stage", UnknownStage.With(("stage", IdOf(stage))), Suggestion.For(IdOf(stage), Ids(stages)), (stage.Find("id") ?? stage.Find("stage"))?.Value.Span ?? stage.Span));
     }
 
     private static void Insert(List<DocumentNode> stages, MappingNode stage, List<Finding> findings)
@@ -84,7 +87,7 @@ internal static class Inheritance
                 return;
             }
 
-            findings.Add(Finding.Error("unknown-stage", $"there is no stage '{place.Value}' here", Suggestion.For(place.Value, Ids(stages)), place.Span));
+            findings.Add(Finding.Error("unknown-stage", NoSuchPlace.With(("place", place.Value)), Suggestion.For(place.Value, Ids(stages)), place.Span));
         }
 
         stages.Add(stage);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Reading;
 
 namespace Protocolist.Protocols;
 
@@ -64,6 +65,15 @@ public sealed record Protocol
 
     internal SourceSpan Span { get; init; }
 
+    /// <summary>The files that it was read from: the farthest that it extends first, its own last.</summary>
+    internal ImmutableArray<SourceText> Texts { get; init; } = [];
+
+    /// <summary>The ids of what it extends, the nearest first.</summary>
+    internal ImmutableArray<string> Extends { get; init; } = [];
+
+    /// <summary>What it and all that it extends say, wherever the files lie, as 32 hex digits of a SHA-256: two protocols of one digest are the same.</summary>
+    internal string Digest => TextDigest.Of(Texts.Select(t => t.Text));
+
     /// <summary>Where things stand that have no place of their own here: <c>for</c>, <c>for.mass</c>, <c>choices.keeping</c>, <c>choices.keeping.ethanol</c>.</summary>
     internal ImmutableDictionary<string, SourceSpan> Places { get; init; } = ImmutableDictionary<string, SourceSpan>.Empty;
 
@@ -82,7 +92,7 @@ internal sealed record ValueDefinition(string Name, Expression Expression, strin
 
 /// <summary>A worked case that the protocol must reproduce.</summary>
 internal sealed record ProtocolExample(
-    Reading.MappingNode Specimen,
+    MappingNode Specimen,
     ImmutableDictionary<string, string> Choose,
     ImmutableArray<Expectation> Expectations,
     string Source,

@@ -4,7 +4,7 @@ using Protocolist.Reading;
 namespace Protocolist.Protocols;
 
 /// <summary>A protocol file as read, before what it extends is known.</summary>
-internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan ExtendsSpan, MappingNode Root, SourceSpan Span)
+internal sealed record ProtocolHeader(SourceText Source, string Id, string? Extends, SourceSpan ExtendsSpan, MappingNode Root, SourceSpan Span)
 {
     /// <summary>Whether the file could be read as a whole; one that could not is looked at, but serves nobody.</summary>
     public bool IsSound { get; private init; } = true;
@@ -13,19 +13,20 @@ internal sealed record ProtocolHeader(string Id, string? Extends, SourceSpan Ext
     public const int Format = 1;
 
     /// <summary>Reads the keys that say what the file is; null where it is not a protocol that can be placed on a shelf.</summary>
-    public static ProtocolHeader? Read(Checked<DocumentNode> document, List<Finding> findings)
+    public static ProtocolHeader? Read(ReadText file, List<Finding> findings)
     {
+        var document = file.Document;
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, "a protocol", findings) is not { } fields) return null;
+        if (document.Value is null || Fields.Of(document.Value, Named.Protocol, findings) is not { } fields) return null;
         if (!FormatVersion.Check(fields, Format, findings)) return null;
         if (fields.Required("protocol") is not { } id) return null;
         if (!Names.IsKebab(id.Value))
         {
-            findings.Add(Names.NotKebab("a protocol's id", id));
+            findings.Add(Names.NotKebab(Named.ProtocolId, id));
             return null;
         }
 
         var extends = fields.Scalar("extends");
-        return new(id.Value, extends?.Value, extends?.Span ?? default, (MappingNode)document.Value, id.Span) { IsSound = !document.HasErrors };
+        return new(file.Source, id.Value, extends?.Value, extends?.Span ?? default, (MappingNode)document.Value, id.Span) { IsSound = !document.HasErrors };
     }
 }

@@ -8,10 +8,16 @@ namespace Protocolist.Protocols;
 /// <summary>A merged tree to a protocol: every key known, every formula compiled against what it may use.</summary>
 internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction> functions)
 {
+    private static readonly Phrase CountRevisions = new("missing-key.revision.remedy", "add 'revision: 1', and count it up with each change");
+    private static readonly Phrase EmptyChoice = new("empty-choice", "the choice '{key}' has no options");
+    private static readonly Phrase EmptyChoiceRemedy = new("empty-choice.remedy", "list what can be chosen, the default first");
+    private static readonly Phrase DuplicateOption = new("duplicate-option", "'{key}' can be chosen twice");
+    private static readonly Phrase DuplicateOptionRemedy = new("duplicate-option.remedy", "keep one of them");
+
     public Checked<Protocol> Read(MappingNode root, string file, ImmutableDictionary<string, ImmutableArray<string>> options)
     {
         var findings = new List<Finding>();
-        var fields = new Fields(root, "a protocol", findings);
+        var fields = new Fields(root, Named.Protocol, findings);
         fields.Entry("format");
         fields.Entry("extends");
         fields.Entry("notes");
@@ -24,19 +30,22 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
         foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
+        var slots = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var name in SpecimenScope.Names.Select(n => n.Name).Concat(choices.Select(c => "choice." + c.Name))) slots.TryAdd(name, slots.Count);
         var scope = new FormulaScope(names, functions)
         {
+            Slots = slots,
             Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
         };
-        var (values, failed) = Values(fields, scope, names, book, findings);
+        var (values, failed) = Values(fields, scope, names, slots, book, findings);
         var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
         var house = new HouseCheckReader(book, findings);
         var checks = house.Checks(fields, scope, stages);
         var severities = HouseCheckReader.Severities(fields);
         var examples = new ExampleReader(choices, new(() => NamesIn(root)), book, findings).Read(fields.List("examples"), values, stages);
-        var summary = fields.Scalar("summary")?.Value ?? "";
-        var cautions = fields.Texts("cautions");
-        if (revision is null && fields.Entry("revision") is null) findings.Add(Finding.Error("missing-key", "a protocol needs 'revision'", "add 'revision: 1', and count it up with each change", root.Span));
+        var summary = fields.Prose("summary")?.Value ?? "";
+        var cautions = fields.Paragraphs("cautions");
+        if (revision is null && fields.Entry("revision") is null) fields.Miss("revision", CountRevisions, root.Span);
         fields.Finish(RenamedKeys.OfProtocols);
 
         // What uses a value that could not be read would only repeat that value's fault.
@@ -83,11 +92,11 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
     private static ImmutableDictionary<string, string> Sources(Fields fields)
     {
         var sources = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        if (fields.Nested("sources", "'sources'") is { } table)
+        if (fields.Nested("sources") is { } table)
         {
             foreach (var entry in table.Entries)
             {
-                if (table.Required(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
+                if (table.RequiredProse(entry.Key.Value) is { } citation) sources[entry.Key.Value] = citation.Value;
             }
         }
 
@@ -96,37 +105,39 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
 
     private static ImmutableArray<ProtocolChoice> Choices(Fields fields, List<Finding> findings)
     {
-        if (fields.Nested("choices", "'choices'") is not { } table) return [];
+        if (fields.Nested("choices") is not { } table) return [];
         var choices = ImmutableArray.CreateBuilder<ProtocolChoice>();
         foreach (var entry in table.Entries)
         {
             var options = table.Texts(entry.Key.Value);
-            if (!Names.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab("the name of a choice", entry.Key));
-            if (options.IsEmpty) findings.Add(Finding.Error("empty-choice", $"the choice '{entry.Key.Value}' has no options", "list what can be chosen, the default first", entry.Key.Span));
+            if (!Names.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab(Named.ChoiceName, entry.Key));
+            if (options.IsEmpty) findings.Add(Finding.Error("empty-choice", EmptyChoice.With(("key", entry.Key.Value)), EmptyChoiceRemedy, entry.Key.Span));
             foreach (var twice in options.GroupBy(o => o.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
-                findings.Add(Finding.Error("duplicate-option", $"'{twice.Key}' can be chosen twice", "keep one of them", twice.Last().Span));
+                findings.Add(Finding.Error("duplicate-option", DuplicateOption.With(("key", twice.Key)), DuplicateOptionRemedy, twice.Last().Span));
             if (!options.IsEmpty) choices.Add(new(entry.Key.Value, [.. options.Select(o => o.Value).Distinct(StringComparer.Ordinal)]));
         }
 
         return choices.DrainToImmutable();
     }
 
-    private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, SourceBook book, List<Finding> findings)
+    private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(
+        Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, Dictionary<string, int> slots, SourceBook book, List<Finding> findings)
     {
-        if (fields.Nested("values", "'values'") is not { } table) return ([], []);
+        if (fields.Nested("values") is not { } table) return ([], []);
         var values = ImmutableArray.CreateBuilder<ValueDefinition>();
         var failed = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in ValueOrder.Sort(table.Entries, findings))
         {
             var name = entry.Key.Value;
-            if (!Names.IsKebab(name)) findings.Add(Names.NotKebab("the name of a value", entry.Key));
-            if (new ExpressionReader(scope, findings).Read(entry.Value, $"'{name}'", null) is not { } expression)
+            if (!Names.IsKebab(name)) findings.Add(Names.NotKebab(Named.ValueName, entry.Key));
+            if (new ExpressionReader(scope, findings).Read(entry.Value, Named.Key(name), null) is not { } expression)
             {
                 failed.Add(name);
                 continue;
             }
 
             names[name] = expression.Type;
+            slots.TryAdd(name, slots.Count);
             values.Add(new(name, expression, SourceOf(entry, book), NoteOf(entry), entry.Key.Span));
         }
 

@@ -23,6 +23,9 @@ internal enum SettingForm
     /// <summary>One word, or a choice of words, of a closed list.</summary>
     Word,
 
+    /// <summary>One or several words of a closed list, as they stand.</summary>
+    Words,
+
     /// <summary>A list of body regions.</summary>
     Regions,
 
@@ -41,7 +44,7 @@ internal enum SettingForm
 /// <param name="Form">Its form.</param>
 /// <param name="Summary">One line for the guide and the schema.</param>
 /// <param name="Dimension">Of a quantity: what it measures.</param>
-/// <param name="Words">Of a word: the closed list.</param>
+/// <param name="Words">Of words: the closed list.</param>
 internal sealed record SettingShape(string Key, SettingForm Form, string Summary, Dimension Dimension = default, params string[] Words)
 {
     public bool Required { get; init; }

@@ -8,26 +8,46 @@ namespace Protocolist.Protocols;
 /// <summary>All protocols at hand: the bundled ones, and house folders laid over them. Immutable; safe to share between threads.</summary>
 public sealed class Shelf
 {
+    private static readonly Phrase UnknownProtocol = new("unknown-protocol", "there is no protocol '{id}' on the shelf");
+    private static readonly Phrase OverriddenProtocol = new("overridden-protocol", "'{id}' takes the place of the one in {file}");
+    private static readonly Phrase CircularExtends = new("circular-extends", "'{wanted}' extends itself, and there is no other '{wanted}' below it");
+    private static readonly Phrase CircularExtendsRemedy = new("circular-extends.remedy", "remove 'extends', or name another protocol");
+    private static readonly Phrase NothingToExtend = new("unknown-protocol.extended", "there is no protocol '{wanted}' to extend");
+    private static readonly Phrase CircularChain = new("circular-extends.chain", "'{protocol}' extends itself by way of {others:', }");
+    private static readonly Phrase CircularChainRemedy = new("circular-extends.chain.remedy", "remove one 'extends'");
+    private static readonly Phrase ExtendsTooDeep = new("extends-too-deep", "'{protocol}' extends more than {longest-line} protocols in a line");
+    private static readonly Phrase ExtendsTooDeepRemedy = new("extends-too-deep.remedy", "flatten the line");
+
     private const int LongestLine = 8;
 
-    private readonly FrozenDictionary<string, Protocol> _byId;
+    private static readonly Lazy<Shelf> TheBundled = new(() => Over([BundledProtocols.Layer], []));
 
-    private Shelf(ImmutableArray<Protocol> protocols, ImmutableArray<Finding> findings)
+    private readonly FrozenDictionary<string, Shelved> _byId;
+    private readonly Lazy<ImmutableArray<Protocol>> _protocols;
+
+    private Shelf(IEnumerable<Shelved> shelved, ImmutableArray<Finding> findings)
     {
-        Protocols = protocols;
+        Shelved = [.. shelved.OrderBy(p => p.Id, StringComparer.Ordinal)];
         Findings = findings;
-        _byId = protocols.ToFrozenDictionary(p => p.Id, StringComparer.Ordinal);
+        _byId = Shelved.ToFrozenDictionary(p => p.Id, StringComparer.Ordinal);
+        _protocols = new(() => [.. AllCores.Each(Shelved, s => s.Protocol)]);
     }
 
-    /// <summary>Every protocol that could be read, by id in alphabetical order; those that only others extend too.</summary>
-    public ImmutableArray<Protocol> Protocols { get; }
+    /// <summary>Every protocol that could be read, by id in alphabetical order; those that only others extend too. A bundled one is read when it is first needed, here at the latest.</summary>
+    public ImmutableArray<Protocol> Protocols => _protocols.Value;
 
     /// <summary>What was found while reading, each once, by file, line and column.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
+    /// <summary>What all its protocols say, as 32 hex digits: two shelves of one digest plan alike.</summary>
+    public string Digest => TextDigest.Of(Shelved.Select(s => BundledIndex.ById.TryGetValue(s.Id, out var indexed) && indexed.File == s.File ? indexed.Digest : s.Protocol.Digest));
+
+    /// <summary>The protocols by their classes, read or not.</summary>
+    internal ImmutableArray<Shelved> Shelved { get; }
+
     /// <summary>The protocols that come with the library.</summary>
     /// <returns>The bundled shelf.</returns>
-    public static Shelf Bundled() => Of([BundledProtocols.Sources()]);
+    public static Shelf Bundled() => TheBundled.Value;
 
     /// <summary>The bundled protocols with house folders over them; a house protocol with the id of an earlier one takes its place.</summary>
     /// <param name="houseFolders">For each folder, later ones over earlier ones, the texts of its protocol files.</param>
@@ -35,7 +55,7 @@ public sealed class Shelf
     public static Shelf BundledWith(params IReadOnlyList<IReadOnlyList<SourceText>> houseFolders)
     {
         ArgumentNullException.ThrowIfNull(houseFolders);
-        return Of([BundledProtocols.Sources(), .. houseFolders]);
+        return OverBundled([.. houseFolders.Select(f => AllCores.Each(f, ReadText.Of))]);
     }
 
     /// <summary>A shelf of these folders only.</summary>
@@ -51,62 +71,73 @@ public sealed class Shelf
     internal static Shelf OfRead(IReadOnlyList<IEnumerable<ReadText>> folders)
     {
         var findings = new List<Finding>();
-        var layers = folders.Select(f => Layer(f, findings)).ToImmutableArray();
-        var reader = new ProtocolReader(FormulaLibrary.ByName);
-        var read = AllCores.Each([.. Topmost(layers, findings)], top => ReadOne(top.Header, top.Depth, layers, reader));
-        findings.AddRange(read.SelectMany(r => r.Findings));
-        var protocols = read.Select(r => r.Value).OfType<Protocol>();
-        return new([.. protocols.OrderBy(p => p.Id, StringComparer.Ordinal)], [.. InOrder(findings)]);
+        return Over([.. folders.Select(f => ShelfLayer.Of(f, findings))], findings);
     }
+
+    /// <summary>The bundled protocols with folders over them that were read already.</summary>
+    internal static Shelf OverBundled(IReadOnlyList<IEnumerable<ReadText>> folders)
+    {
+        var findings = new List<Finding>();
+        return Over([BundledProtocols.Layer, .. folders.Select(f => ShelfLayer.Of(f, findings))], findings);
+    }
+
+    private static Shelf Over(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
+    {
+        var reader = new ProtocolReader(FormulaLibrary.ByName);
+        var indexed = new List<Shelved>();
+        var others = new List<(ProtocolHeader Header, int Depth)>();
+        foreach (var (id, depth) in Topmost(layers, findings))
+        {
+            if (IndexOf(id, depth, layers) is { } known)
+                indexed.Add(new(id, known.File, known.Class, new Lazy<Protocol>(() => ReadOne(layers[depth][id], depth, layers, reader).Value!)));
+            else
+                others.Add((layers[depth][id], depth));
+        }
+
+        var read = AllCores.Each(others, top => ReadOne(top.Header, top.Depth, layers, reader));
+        findings.AddRange(read.SelectMany(r => r.Findings));
+        return new(indexed.Concat(read.Select(r => r.Value).OfType<Protocol>().Select(p => new Shelved(p))), [.. InOrder(findings)]);
+    }
+
+    /// <summary>What the index says of a protocol; null where it is not bundled, or a house protocol takes the place of something that it extends.</summary>
+    private static IndexedProtocol? IndexOf(string id, int depth, ImmutableArray<ShelfLayer> layers) =>
+        layers[depth] == BundledProtocols.Layer && BundledIndex.ById[id] is var known && !known.Line.Any(above => layers.AsSpan()[(depth + 1)..].ToArray().Any(l => l.Contains(above))) ? known : null;
 
     /// <summary>The protocol of that id, or null.</summary>
     /// <param name="id">Its kebab-case id.</param>
     /// <returns>The protocol, or null when the shelf has none of that id that could be read.</returns>
-    public Protocol? Find(string id) => _byId.GetValueOrDefault(id);
+    public Protocol? Find(string id) => _byId.GetValueOrDefault(id)?.Protocol;
 
     /// <summary>What to say when there is no protocol of an id.</summary>
     /// <param name="id">The id that was asked for.</param>
     /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
     public Finding NotFound(string id) =>
-        Finding.Error("unknown-protocol", $"there is no protocol '{id}' on the shelf", Suggestion.For(id, [.. _byId.Keys]));
+        Finding.Error("unknown-protocol", UnknownProtocol.With(("id", id)), Suggestion.For(id, [.. _byId.Keys]));
 
     /// <summary>A protocol with all that it extends merged into it; null where that, or a file on the way, could not be read.</summary>
-    private static Checked<Protocol> ReadOne(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, ProtocolReader reader)
+    private static Checked<Protocol> ReadOne(ProtocolHeader header, int depth, ImmutableArray<ShelfLayer> layers, ProtocolReader reader)
     {
         var findings = new List<Finding>();
         if (Line(header, depth, layers, findings) is not { } line) return new(null, [.. findings]);
         var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
         var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
-        return new(!read.HasErrors && line.All(h => h.IsSound) ? read.Value : null, [.. findings, .. read.Findings]);
+        var protocol = read.HasErrors || !line.TrueForAll(h => h.IsSound) ? null : read.Value! with { Texts = [.. line.Select(h => h.Source)], Extends = [.. line.SkipLast(1).Reverse().Select(h => h.Id)] };
+        return new(protocol, [.. findings, .. read.Findings]);
     }
 
-    private static Dictionary<string, ProtocolHeader> Layer(IEnumerable<ReadText> files, List<Finding> findings)
+    private static IEnumerable<(string Id, int Depth)> Topmost(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
     {
-        var layer = new Dictionary<string, ProtocolHeader>(StringComparer.Ordinal);
-        foreach (var file in files.OrderBy(f => f.Name, StringComparer.Ordinal))
+        foreach (var id in layers.SelectMany(l => l.Ids).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList())
         {
-            if (ProtocolHeader.Read(file.Document, findings) is not { } header) continue;
-            if (layer.TryAdd(header.Id, header)) continue;
-            findings.Add(Finding.Error("duplicate-protocol", $"'{header.Id}' is the id of {layer[header.Id].Span.File} too", "give one of them another id", header.Span));
-        }
-
-        return layer;
-    }
-
-    private static IEnumerable<(ProtocolHeader Header, int Depth)> Topmost(ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
-    {
-        foreach (var id in layers.SelectMany(l => l.Keys).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList())
-        {
-            var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].ContainsKey(id)).ToList();
-            var top = layers[depths[^1]][id];
-            foreach (var under in depths.SkipLast(1).Where(d => layers[d][id].Span.File != top.Span.File))
-                findings.Add(Finding.Note("overridden-protocol", $"'{id}' takes the place of the one in {layers[under][id].Span.File}", where: top.Span));
-            yield return (top, depths[^1]);
+            var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].Contains(id)).ToList();
+            foreach (var under in depths.SkipLast(1).Where(d => layers[d][id].Span.File != layers[depths[^1]][id].Span.File))
+                findings.Add(Finding.Note("overridden-protocol", OverriddenProtocol.With(("id", id), ("file", layers[under][id].Span.File)), where: layers[depths[^1]][id].Span));
+            yield return (id, depths[^1]);
         }
     }
 
     /// <summary>A protocol and all that it extends, the farthest first; null where that cannot be found.</summary>
-    private static List<ProtocolHeader>? Line(ProtocolHeader header, int depth, ImmutableArray<Dictionary<string, ProtocolHeader>> layers, List<Finding> findings)
+    private static List<ProtocolHeader>? Line(ProtocolHeader header, int depth, ImmutableArray<ShelfLayer> layers, List<Finding> findings)
     {
         var line = new List<ProtocolHeader> { header };
         var seen = new HashSet<(string, int)> { (header.Id, depth) };
@@ -114,24 +145,24 @@ public sealed class Shelf
         {
             // A house protocol may extend the one of its own id that it takes the place of.
             var from = wanted == line[^1].Id ? depth - 1 : layers.Length - 1;
-            while (from >= 0 && !layers[from].ContainsKey(wanted)) from--;
+            while (from >= 0 && !layers[from].Contains(wanted)) from--;
             if (from < 0)
             {
                 findings.Add(wanted == line[^1].Id
-                    ? Finding.Error("circular-extends", $"'{wanted}' extends itself, and there is no other '{wanted}' below it", "remove 'extends', or name another protocol", line[^1].ExtendsSpan)
-                    : Finding.Error("unknown-protocol", $"there is no protocol '{wanted}' to extend", Suggestion.For(wanted, [.. layers.SelectMany(l => l.Keys).Distinct()]), line[^1].ExtendsSpan));
+                    ? Finding.Error("circular-extends", CircularExtends.With(("wanted", wanted)), CircularExtendsRemedy, line[^1].ExtendsSpan)
+                    : Finding.Error("unknown-protocol", NothingToExtend.With(("wanted", wanted)), Suggestion.For(wanted, [.. layers.SelectMany(l => l.Ids).Distinct()]), line[^1].ExtendsSpan));
                 return null;
             }
 
             if (!seen.Add((wanted, from)))
             {
-                findings.Add(Finding.Error("circular-extends", $"'{header.Id}' extends itself by way of {string.Join(", ", line.Skip(1).Select(h => $"'{h.Id}'"))}", "remove one 'extends'", line[^1].ExtendsSpan));
+                findings.Add(Finding.Error("circular-extends", CircularChain.With(("protocol", header.Id), Argument.Ids("others", line.Skip(1).Select(h => h.Id))), CircularChainRemedy, line[^1].ExtendsSpan));
                 return null;
             }
 
             if (line.Count >= LongestLine)
             {
-                findings.Add(Finding.Error("extends-too-deep", $"'{header.Id}' extends more than {LongestLine} protocols in a line", "flatten the line", header.ExtendsSpan));
+                findings.Add(Finding.Error("extends-too-deep", ExtendsTooDeep.With(("protocol", header.Id), ("longest-line", LongestLine)), ExtendsTooDeepRemedy, header.ExtendsSpan));
                 return null;
             }
 

@@ -7,6 +7,8 @@ namespace Protocolist.Protocols;
 /// <summary>The sources a protocol names, and the two that need no entry: <c>common practice</c> and <c>from memory</c>.</summary>
 internal sealed class SourceBook(ImmutableDictionary<string, string> citations, List<Finding> findings)
 {
+    private static readonly Phrase UnknownSource = new("unknown-source", "'{key}' is not under 'sources'");
+
     public const string CommonPractice = "common practice";
     public const string FromMemory = "from memory";
 
@@ -21,7 +23,7 @@ internal sealed class SourceBook(ImmutableDictionary<string, string> citations, 
 
         if (key.Value is CommonPractice or FromMemory) return key.Value;
         if (citations.TryGetValue(key.Value, out var citation)) return citation;
-        findings.Add(Finding.Error("unknown-source", $"'{key.Value}' is not under 'sources'", Suggestion.For(key.Value, [.. citations.Keys, CommonPractice, FromMemory]), key.Span));
+        findings.Add(Finding.Error("unknown-source", UnknownSource.With(("key", key.Value)), Suggestion.For(key.Value, [.. citations.Keys, CommonPractice, FromMemory]), key.Span));
         return null;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Quantities;
 
 namespace Protocolist.Protocols;
@@ -12,6 +13,10 @@ public sealed record SpecimenClass(
     ImmutableSortedDictionary<string, QuantityRange> Limits,
     ImmutableSortedDictionary<string, ImmutableArray<string>> Words)
 {
+    private static readonly Phrase Whole = new("class", "{parts:, }");
+    private static readonly Phrase Limit = new("class.limit", "{measure} {size}");
+    private static readonly Phrase Trait = new("class.trait", "{trait} {words: or }");
+
     internal static SpecimenClass Nothing { get; } = new("", ImmutableSortedDictionary<string, QuantityRange>.Empty, ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
 
     /// <summary>Whether it serves any specimen at all.</summary>
@@ -22,10 +27,15 @@ public sealed record SpecimenClass(
 
     /// <summary>In words: <c>mammal, mass 2 to 60 kg</c>.</summary>
     /// <returns>The group, then each limit.</returns>
-    public override string ToString()
-    {
-        var limits = Limits.Select(l => $"{l.Key} {Measurable.Text(l.Value)}");
-        var words = Words.Select(w => $"{w.Key} {string.Join(" or ", w.Value)}");
-        return string.Join(", ", limits.Concat(words).Prepend(Group));
-    }
+    public override string ToString() => Said().ToString();
+
+    /// <summary>As a person would call it.</summary>
+    internal Message Said() => Whole.With(
+        Argument.ListOf(
+            "parts",
+            [
+                Argument.Id("", Group),
+                .. Limits.Select(l => (Argument)("", Limit.With(("measure", l.Key), ("size", l.Value)))),
+                .. Words.Select(w => (Argument)("", Trait.With(("trait", w.Key), Argument.Texts("words", w.Value)))),
+            ]));
 }

@@ -30,13 +30,25 @@ internal static class StageGrammar
         new("note", SettingForm.Text, "A remark that goes on the plan."),
         new("cautions", SettingForm.Texts, "What can hurt a person or the specimen here."),
         new("look-for", SettingForm.Texts, "What to look at and how it should be."),
+        new(
+            "covers",
+            SettingForm.Words,
+            "What it sees to besides, for the checks that ask whether any stage does.",
+            default,
+            [.. CoverageWords.All.Select(w => w.Word)]),
     ];
 
     /// <summary>Every kind of stage, in the order in which they usually come.</summary>
     public static readonly StageShape[] Kinds =
     [
         new(StageKind.Sample, "sample", "Tissue, measurements, photographs, before anything is changed.", How, Fluid, Last),
-        new(StageKind.Hold, "hold", "Cold storage until work can begin.", Last, new("temperature", SettingForm.Quantity, "At what temperature.", Dimension.OfTemperature), How),
+        new(
+            StageKind.Hold,
+            "hold",
+            "Cold storage until work can begin.",
+            Last,
+            new("temperature", SettingForm.Quantity, "At what temperature.", Dimension.OfTemperature),
+            How),
         new(StageKind.Thaw, "thaw", "Softening of a frozen body.", Fluid, Last, How),
         new(StageKind.Rinse, "rinse", "A brief wash.", Fluid, Last, Changes, How),
         new(
@@ -48,7 +60,12 @@ internal static class StageGrammar
             new("depth", SettingForm.Quantity, "How deep it goes.", Length),
             new("spacing", SettingForm.Quantity, "Distance between cuts.", Length),
             new("count", SettingForm.Quantity, "How many in all.", Bare),
-            new("side", SettingForm.Word, "On which side, so that the other stays whole for display.", default, "left", "right", "belly", "back", "underside", "any"),
+            new(
+                "side",
+                SettingForm.Word,
+                "On which side, so that the other stays whole for display.",
+                default,
+                "left", "right", "belly", "back", "underside", "any"),
             How),
         new(
             StageKind.Inject,
@@ -60,10 +77,42 @@ internal static class StageGrammar
             new("spacing", SettingForm.Quantity, "Distance between sites, along a long body.", Length),
             How),
         new(StageKind.Pose, "pose", "Setting the posture.", How, Last),
-        new(StageKind.Immerse, "immerse", "Lying in fixative.", Fluid with { Required = true }, Ratio with { Required = true }, Last with { Required = true }, Changes, Watch, How),
-        new(StageKind.Wash, "wash", "Washing fixative out.", Fluid, Last with { Required = true }, Changes, Ratio, How, new("running", SettingForm.Word, "Whether the water runs.", default, "yes", "no")),
-        new(StageKind.Bath, "bath", "One strength of alcohol.", Fluid with { Required = true }, Ratio with { Required = true }, Last with { Required = true }, Changes, Watch, How),
-        new(StageKind.Mount, "mount", "Tying, weighting or hanging for the final vessel.", How, new("on", SettingForm.Word, "What holds it.", default, "nothing", "glass plate", "weight", "thread")),
+        new(
+            StageKind.Immerse,
+            "immerse",
+            "Lying in fixative.",
+            Fluid with { Required = true },
+            Ratio with { Required = true },
+            Last with { Required = true },
+            Changes,
+            Watch,
+            How),
+        new(
+            StageKind.Wash,
+            "wash",
+            "Washing fixative out.",
+            Fluid,
+            Last with { Required = true },
+            Changes,
+            Ratio,
+            How,
+            new("running", SettingForm.Word, "Whether the water runs.", default, "yes", "no")),
+        new(
+            StageKind.Bath,
+            "bath",
+            "One strength of alcohol.",
+            Fluid with { Required = true },
+            Ratio with { Required = true },
+            Last with { Required = true },
+            Changes,
+            Watch,
+            How),
+        new(
+            StageKind.Mount,
+            "mount",
+            "Tying, weighting or hanging for the final vessel.",
+            How,
+            new("on", SettingForm.Word, "What holds it.", default, "nothing", "glass plate", "weight", "thread")),
         new(
             StageKind.House,
             "house",
@@ -80,10 +129,39 @@ internal static class StageGrammar
             new("closure", SettingForm.Word, "What closes it.", default, "screw lid", "snap lid", "tape", "neutral-cure silicone", "ground stopper"),
             new("renew", SettingForm.Quantity, "When the closure is renewed.", Time),
             How),
-        new(StageKind.Label, "label", "Labels inside and outside.", new("fields", SettingForm.Texts, "What the label says."), How),
-        new(StageKind.Inspect, "inspect", "Looking whether all is well.", new("after", SettingForm.Quantity, "How long after sealing.", Time), new("every", SettingForm.Quantity, "Again and again at this rhythm.", Time), How),
-        new(StageKind.TopUp, "top-up", "Bringing a fluid back to its level or strength.", Fluid, new("every", SettingForm.Quantity, "At this rhythm.", Time), How),
-        new(StageKind.Discard, "discard", "Seeing to spent fluid.", new("of", SettingForm.Text, "The id of the stage whose fluid it is."), new("to", SettingForm.Word, "Where it goes.", default, "kept for reuse", "collected as hazardous waste", "drained where local rules allow"), How),
+        new(
+            StageKind.Label,
+            "label",
+            "Labels inside and outside.",
+            new("fields", SettingForm.Texts, "What the label says."),
+            new(
+                "written-with",
+                SettingForm.Word,
+                "What it is written with.",
+                default,
+                "soft pencil", "carbon ink", "ball-point pen", "felt pen", "thermal print", "inkjet print"),
+            How),
+        new(
+            StageKind.Inspect,
+            "inspect",
+            "Looking whether all is well.",
+            new("after", SettingForm.Quantity, "How long after sealing.", Time),
+            new("every", SettingForm.Quantity, "Again and again at this rhythm.", Time),
+            How),
+        new(
+            StageKind.TopUp,
+            "top-up",
+            "Bringing a fluid back to its level or strength.",
+            Fluid,
+            new("every", SettingForm.Quantity, "At this rhythm.", Time),
+            How),
+        new(
+            StageKind.Discard,
+            "discard",
+            "Seeing to spent fluid.",
+            new("of", SettingForm.Text, "The id of the stage whose fluid it is."),
+            new("to", SettingForm.Word, "Where it goes.", default, "kept for reuse", "collected as hazardous waste", "drained where local rules allow"),
+            How),
         new(StageKind.Task, "task", "Anything else.", How, Last),
     ];
 

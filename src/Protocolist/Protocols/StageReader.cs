@@ -9,6 +9,12 @@ namespace Protocolist.Protocols;
 /// <summary>Reads the stages of a protocol by the grammar's table.</summary>
 internal sealed class StageReader(ExpressionReader expressions, SourceBook sources, List<Finding> findings)
 {
+    private static readonly Phrase DuplicateStage = new("duplicate-stage", "two stages are called '{stage}'");
+    private static readonly Phrase DuplicateStageRemedy = new("duplicate-stage.remedy", "give one of them another id");
+    private static readonly Phrase UnknownStageKind = new("unknown-stage-kind", "there is no kind of stage '{word}'");
+    private static readonly Phrase SuchAsEvery = new("missing-key.every.remedy", "add 'every: 3 d'");
+    private static readonly Phrase UnknownWord = new("unknown-word.setting", "'{word}' is not {what} that is known");
+
     public ImmutableArray<StageDefinition> Read(IEnumerable<DocumentNode> items)
     {
         var stages = ImmutableArray.CreateBuilder<StageDefinition>();
@@ -17,7 +23,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         {
             if (Stage(item) is not { } stage) continue;
             if (ids.TryAdd(stage.Id, stage.Span)) stages.Add(stage);
-            else findings.Add(Finding.Error("duplicate-stage", $"two stages are called '{stage.Id}'", "give one of them another id", stage.Span));
+            else findings.Add(Finding.Error("duplicate-stage", DuplicateStage.With(("stage", stage.Id)), DuplicateStageRemedy, stage.Span));
         }
 
         return stages.DrainToImmutable();
@@ -25,25 +31,27 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
     private StageDefinition? Stage(DocumentNode item)
     {
-        if (Fields.Of(item, "a stage", findings) is not { } fields) return null;
+        if (Fields.Of(item, Named.Stage, findings) is not { } fields) return null;
         if (fields.Required("stage") is not { } word) return null;
         if (StageGrammar.Find(word.Value) is not { } shape)
         {
-            findings.Add(Finding.Error("unknown-stage-kind", $"there is no kind of stage '{word.Value}'", Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]), word.Span));
+            var known = Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]);
+            findings.Add(Finding.Error("unknown-stage-kind", UnknownStageKind.With(("word", word.Value)), known, word.Span));
             return null;
         }
 
         var id = fields.Scalar("id") ?? word;
         fields.Scalar("before");
         fields.Scalar("after");
-        var named = new Fields((MappingNode)item, $"the stage '{id.Value}'", findings);
+        var named = new Fields((MappingNode)item, Named.TheStage(id.Value), findings);
         var settings = ImmutableArray.CreateBuilder<Setting>();
         foreach (var key in (ReadOnlySpan<string>)["stage", "id", "before", "after", "drop"]) named.Entry(key);
         foreach (var setting in shape.Settings.Concat(StageGrammar.Common))
         {
             if (named.Entry(setting.Key) is not { } entry)
             {
-                if (setting.Required) findings.Add(Finding.Error("missing-key", $"the stage '{id.Value}' needs '{setting.Key}'", $"add '{setting.Key}:'", word.Span));
+                if (!setting.Required) continue;
+                named.Miss(setting.Key, where: word.Span);
                 continue;
             }
 
@@ -51,13 +59,13 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         }
 
         named.Finish(RenamedKeys.OfStages);
-        if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab("a stage's id", id));
+        if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab(Named.StageId, id));
         return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
     }
 
     private Setting? Setting(SettingShape shape, MappingEntry entry, string stage)
     {
-        var what = $"'{shape.Key}' of '{stage}'";
+        var what = Named.KeyOf(shape.Key, Named.Key(stage));
         var span = entry.Key.Span;
         return shape.Form switch
         {
@@ -65,6 +73,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
             SettingForm.Condition => Of(shape.Key, expressions.Read(entry.Value, what, FormulaType.Truth), span),
             SettingForm.Fluid => Of(shape.Key, expressions.ReadFluid(entry.Value, what), span),
             SettingForm.Word => Of(shape.Key, expressions.ReadWord(entry.Value, what, [.. shape.Words]), span),
+            SettingForm.Words => Words(shape, entry),
             SettingForm.Sites => Sites(shape.Key, entry, what),
             SettingForm.Watch => Watch(shape.Key, entry, what),
             SettingForm.Source => sources.Cite(entry.Value) is { } cited ? new TextSetting(shape.Key, [cited], span) : null,
@@ -77,34 +86,43 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
     private TextSetting? Texts(string key, MappingEntry entry)
     {
-        var texts = new Fields(new([entry], entry.Value.Span), key, findings).Texts(key);
+        var texts = new Fields(new([entry], entry.Value.Span), Named.Key(key), findings).Paragraphs(key);
         return texts.IsEmpty ? null : new(key, [.. texts.Select(t => t.Value)], entry.Key.Span);
     }
 
-    private SitesSetting? Sites(string key, MappingEntry entry, string what)
+    private TextSetting? Words(SettingShape shape, MappingEntry entry)
+    {
+        var words = new Fields(new([entry], entry.Value.Span), Named.Key(shape.Key), findings).Texts(shape.Key);
+        var known = words.Where(w => Known(w, shape.Words, Named.WordFor(shape.Key))).Select(w => w.Value).ToImmutableArray();
+        return known.IsEmpty ? null : new(shape.Key, known, entry.Key.Span);
+    }
+
+    private SitesSetting? Sites(string key, MappingEntry entry, Message what)
     {
         if (Fields.Of(entry.Value, what, findings) is not { } regions) return null;
         var sites = ImmutableArray.CreateBuilder<(string, Expression)>();
         foreach (var region in regions.Entries)
         {
-            if (expressions.Read(region.Value, $"a site in '{region.Key.Value}'", FormulaType.Of(Dimension.OfVolume)) is { } volume) sites.Add((region.Key.Value, volume));
+            var read = expressions.Read(region.Value, Named.Site(region.Key.Value), FormulaType.Of(Dimension.OfVolume));
+            if (read is not null) sites.Add((region.Key.Value, read));
         }
 
         return new(key, sites.DrainToImmutable(), entry.Key.Span);
     }
 
-    private WatchSetting? Watch(string key, MappingEntry entry, string what)
+    private WatchSetting? Watch(string key, MappingEntry entry, Message what)
     {
         if (Fields.Of(entry.Value, what, findings) is not { } fields) return null;
-        var every = fields.Entry("every") is { } rhythm ? expressions.Read(rhythm.Value, $"'every' of {what}", FormulaType.Of(Dimension.OfTime)) : null;
-        if (fields.Entry("every") is null) findings.Add(Finding.Error("missing-key", $"{what} needs 'every'", "add 'every: 3 d'", entry.Key.Span));
+        var every = fields.Entry("every") is { } rhythm ? expressions.Read(rhythm.Value, Named.KeyOf("every", what), FormulaType.Of(Dimension.OfTime)) : null;
+        if (fields.Entry("every") is null) fields.Miss("every", SuchAsEvery, entry.Key.Span);
         var signs = ImmutableArray.CreateBuilder<(string, string)>();
-        if (fields.Nested("signs", $"the signs of {what}") is { } table)
+        if (fields.Nested("signs", Named.Signs(what)) is { } table)
         {
             foreach (var sign in table.Entries)
             {
-                Known(sign.Key, WatchWords.Signs.Select(s => s.Word), "a sign");
-                if (sign.Value is ScalarNode remedy && Known(remedy, WatchWords.Remedies.Select(r => r.Word), "a remedy")) signs.Add((sign.Key.Value, remedy.Value));
+                Known(sign.Key, WatchWords.Signs.Select(s => s.Word), Named.Sign);
+                if (sign.Value is not ScalarNode remedy || !Known(remedy, WatchWords.Remedies.Select(r => r.Word), Named.Remedy)) continue;
+                signs.Add((sign.Key.Value, remedy.Value));
             }
         }
 
@@ -112,11 +130,11 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         return every is null ? null : new(key, every, signs.DrainToImmutable(), entry.Key.Span);
     }
 
-    private bool Known(ScalarNode word, IEnumerable<string> words, string what)
+    private bool Known(ScalarNode word, IEnumerable<string> words, Message what)
     {
         string[] list = [.. words];
         if (list.Contains(word.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", $"'{word.Value}' is not {what} that is known", Suggestion.For(word.Value, list), word.Span));
+        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", word.Value), ("what", what)), Suggestion.For(word.Value, list), word.Span));
         return false;
     }
 }

@@ -7,6 +7,9 @@ namespace Protocolist.Protocols;
 /// <summary>Puts named values into an order in which each uses only earlier ones; values that use each other in a circle are found out.</summary>
 internal static class ValueOrder
 {
+    private static readonly Phrase CircularValue = new("circular-value", "'{name}' is defined by way of itself");
+    private static readonly Phrase CircularValueRemedy = new("circular-value.remedy", "give one of the values in the circle without the others");
+
     public static List<MappingEntry> Sort(IEnumerable<MappingEntry> values, List<Finding> findings)
     {
         var byName = values.ToDictionary(v => v.Key.Value, StringComparer.Ordinal);
@@ -21,7 +24,7 @@ internal static class ValueOrder
         var name = value.Key.Value;
         if (done.TryGetValue(name, out var finished))
         {
-            if (!finished) findings.Add(Finding.Error("circular-value", $"'{name}' is defined by way of itself", "give one of the values in the circle without the others", value.Key.Span));
+            if (!finished) findings.Add(Finding.Error("circular-value", CircularValue.With(("name", name)), CircularValueRemedy, value.Key.Span));
             return;
         }
 

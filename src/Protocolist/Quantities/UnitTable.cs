@@ -83,21 +83,6 @@ internal static class UnitTable
         ("% v/v", "%vol"), ("%v/v", "%vol"), ("% m/m", "%mass"), ("%m/m", "%mass"), ("% w/w", "%mass"), ("%w/w", "%mass"),
     ];
 
-    /// <summary>Spellings that are refused with an explanation, because they mean two things.</summary>
-    public static readonly FrozenDictionary<string, string> Ambiguous = new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        ["gal"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-        ["fl oz"] = "say 'US fl oz' (29.57 mL) or 'imp fl oz' (28.41 mL)",
-        ["ML"] = "that is a million litres; a millilitre is 'mL'",
-        ["M"] = "say 'mol/L' for a molar strength, 'min' or 'mo' for a time, 'm' for a length",
-        ["Ml"] = "that is a million litres; a millilitre is 'mL'",
-        ["C"] = "say 'degC'",
-        ["F"] = "say 'degF'",
-        ["deg"] = "say 'degC' or 'degF'",
-        ["gallon"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-        ["gallons"] = "say 'US gal' (3.785 L) or 'imp gal' (4.546 L)",
-    }.ToFrozenDictionary(StringComparer.Ordinal);
-
     /// <summary>Words in full, which are not read: the list of symbols is closed. The remedy names the symbol.</summary>
     private static readonly FrozenDictionary<string, string> InFull = FrozenDictionary.ToFrozenDictionary<(string Word, string Symbol), string, string>(
         [

@@ -12,6 +12,34 @@ namespace Protocolist.Reading;
 /// </summary>
 internal sealed class DocumentReader
 {
+    private static readonly Phrase TooManyNodes = new("too-many-nodes", "the file has more than {most} parts");
+    private static readonly Phrase TooDeep = new("nested-too-deeply", "the file is nested more than {most} deep");
+    private static readonly Phrase TooDeepRemedy = new("nested-too-deeply.remedy", "flatten it");
+    private static readonly Phrase AnAnchor = new("anchors-not-allowed", "an anchor (&) stands here");
+    private static readonly Phrase AnAlias = new("aliases-not-allowed", "an alias (*{alias}) stands here");
+    private static readonly Phrase WriteItOut = new(
+        "aliases-not-allowed.remedy", "write the value out; shared values belong under 'values' or in a protocol to extend");
+    private static readonly Phrase ATag = new("tags-not-allowed", "a tag ({tag}) stands here");
+    private static readonly Phrase ATagRemedy = new("tags-not-allowed.remedy", "remove it");
+    private static readonly Phrase Unread = new("yaml-syntax", "this cannot be read as YAML");
+    private static readonly Phrase UnreadRemedy = new("yaml-syntax.form.remedy", "check brackets, quotes and indentation");
+    private static readonly Phrase KeyNotAWord = new("key-not-a-word", "a key must be a word");
+    private static readonly Phrase KeyNotAWordRemedy = new("key-not-a-word.remedy", "check for a missing quote or bracket");
+    private static readonly Phrase FileTooLong = new("file-too-long", "the file has {length} characters; {characters} is the most");
+    private static readonly Phrase FileTooLongRemedy = new("file-too-long.remedy", "split it");
+    private static readonly Phrase SecondDocument = new("second-document", "a second document starts here");
+    private static readonly Phrase SecondDocumentRemedy = new("second-document.remedy", "keep one document a file; remove the '---'");
+    private static readonly Phrase EmptyFile = new("empty-file", "the file is empty");
+    private static readonly Phrase EmptyFileRemedy = new("empty-file.remedy", "see the authoring guide for what belongs in it");
+    private static readonly Phrase TabIndentation = new("tab-indentation", "a tab stands in the indentation");
+    private static readonly Phrase TabIndentationRemedy = new("tab-indentation.remedy", "indent with spaces");
+    private static readonly Phrase KeyNotShort = new("key-not-a-word.long", "a key must be a short word on one line");
+    private static readonly Phrase DuplicateKey = new("duplicate-key", "'{key}' stands here twice; the first is on line {to-string}");
+    private static readonly Phrase DuplicateKeyRemedy = new("duplicate-key.remedy", "keep one of them");
+
+    /// <summary>Longer than any key of ours or of an author's own.</summary>
+    private const int LongestKey = 200;
+
     private readonly string _file;
     private readonly ReadingLimits _limits;
     private readonly TextLines _lines;
@@ -36,7 +64,7 @@ internal sealed class DocumentReader
         limits ??= ReadingLimits.Standard;
         if (source.Text.Length > limits.Characters)
         {
-            return new(null, [Finding.Error("file-too-long", string.Create(CultureInfo.InvariantCulture, $"the file has {source.Text.Length} characters; {limits.Characters} is the most"), "split it", SourceSpan.At(source.Name, 1, 1))]);
+            return new(null, [Finding.Error("file-too-long", FileTooLong.With(("length", source.Text.Length), ("characters", limits.Characters)), FileTooLongRemedy, SourceSpan.At(source.Name, 1, 1))]);
         }
 
         // An editor does not show a byte order mark, and counts no column for it.
@@ -59,7 +87,7 @@ internal sealed class DocumentReader
             var root = Node(0);
             Next();
             if (_parser.Current is DocumentStart second)
-                _findings.Add(Finding.Error("second-document", "a second document starts here", "keep one document a file; remove the '---'", At(second.Start)));
+                _findings.Add(Finding.Error("second-document", SecondDocument, SecondDocumentRemedy, At(second.Start)));
             return root is ScalarNode { IsEmpty: true } ? Empty() : root;
         }
         catch (UnreadableException stop)
@@ -81,7 +109,7 @@ internal sealed class DocumentReader
 
     private DocumentNode? Empty()
     {
-        _findings.Add(Finding.Error("empty-file", "the file is empty", "see the authoring guide for what belongs in it", SourceSpan.At(_file, 1, 1)));
+        _findings.Add(Finding.Error("empty-file", EmptyFile, EmptyFileRemedy, SourceSpan.At(_file, 1, 1)));
         return null;
     }
 
@@ -89,7 +117,7 @@ internal sealed class DocumentReader
     {
         var where = At(mark);
         if (parserMessage.Contains(" tab ", StringComparison.Ordinal) && _lines.TabInIndentation(mark.Line) is { } tab)
-            return Finding.Error("tab-indentation", "a tab stands in the indentation", "indent with spaces", tab);
+            return Finding.Error("tab-indentation", TabIndentation, TabIndentationRemedy, tab);
         var named = parserMessage.Length > 0 && !parserMessage.Contains("did not find expected ',' or", StringComparison.Ordinal);
         return !named && _open.TryPeek(out var open) && open.Where.Line < where.Line
             ? YamlFault.NeverClosed(open.Bracket, open.Where, where.Line)
@@ -99,17 +127,17 @@ internal sealed class DocumentReader
     private DocumentNode Node(int depth)
     {
         var current = _parser.Current!;
-        if (++_nodes > _limits.Nodes) throw Stop("too-many-nodes", string.Create(CultureInfo.InvariantCulture, $"the file has more than {_limits.Nodes} parts"), "split it", current);
-        if (depth > _limits.Depth) throw Stop("nested-too-deeply", string.Create(CultureInfo.InvariantCulture, $"the file is nested more than {_limits.Depth} deep"), "flatten it", current);
-        if (current is NodeEvent { Anchor.IsEmpty: false }) throw Stop("anchors-not-allowed", "an anchor (&) stands here", "write the value out; shared values belong under 'values' or in a protocol to extend", current);
-        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!") throw Stop("tags-not-allowed", $"a tag ({Excerpt.Of(tagged.Tag.Value)}) stands here", "remove it", current);
+        if (++_nodes > _limits.Nodes) throw Stop("too-many-nodes", TooManyNodes.With(("most", _limits.Nodes)), FileTooLongRemedy, current);
+        if (depth > _limits.Depth) throw Stop("nested-too-deeply", TooDeep.With(("most", _limits.Depth)), TooDeepRemedy, current);
+        if (current is NodeEvent { Anchor.IsEmpty: false }) throw Stop("anchors-not-allowed", AnAnchor, WriteItOut, current);
+        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!") throw Stop("tags-not-allowed", ATag.With(("tag", Excerpt.Of(tagged.Tag.Value))), ATagRemedy, current);
         return current switch
         {
             Scalar scalar => ScalarOf(scalar),
             SequenceStart start => Sequence(start, depth),
             MappingStart start => Mapping(start, depth),
-            AnchorAlias alias => throw Stop("aliases-not-allowed", $"an alias (*{Excerpt.Of(alias.Value.Value)}) stands here", "write the value out; shared values belong under 'values' or in a protocol to extend", alias),
-            _ => throw Stop("yaml-syntax", "this cannot be read as YAML", "check brackets, quotes and indentation", current),
+            AnchorAlias alias => throw Stop("aliases-not-allowed", AnAlias.With(("alias", Excerpt.Of(alias.Value.Value))), WriteItOut, alias),
+            _ => throw Stop("yaml-syntax", Unread, UnreadRemedy, current),
         };
     }
 
@@ -121,7 +149,12 @@ internal sealed class DocumentReader
         var lead = plain ? 0 : 1;
         var isOneRun = span.Line == span.EndLine && span.EndColumn - span.Column == scalar.Value.Length + (2 * lead);
         var value = plain && scalar.Value is "~" or "null" ? "" : scalar.Value;
-        return new(value, lead, isOneRun, span);
+        var node = new ScalarNode(value, lead, isOneRun, span);
+
+        // An escape such as "\e" brings in what the text itself must not hold.
+        var unfit = ShownText.FirstUnfit(value);
+        if (unfit >= 0) _findings.Add(TextLines.Unfit(value[unfit], node.Part(unfit, 1)));
+        return unfit < 0 ? node : node with { Value = ShownText.Lines(value) };
     }
 
     private SequenceNode Sequence(SequenceStart start, int depth)
@@ -150,13 +183,19 @@ internal sealed class DocumentReader
 
             // A key left out has no place of its own; its value has.
             if (keyNode is not ScalarNode { IsEmpty: false } key)
-                throw Stop("key-not-a-word", "a key must be a word", "check for a missing quote or bracket", keyNode is ScalarNode ? _parser.Current! : keyEvent);
+                throw Stop("key-not-a-word", KeyNotAWord, KeyNotAWordRemedy, keyNode is ScalarNode ? _parser.Current! : keyEvent);
             var value = Node(depth + 1);
 
             // The parser places a value that is left out somewhere on the next line; its key is where a person looks.
             if (value is ScalarNode { IsEmpty: true } left && left.Span.EndColumn == left.Span.Column) value = left with { Span = key.Span };
+            if (key.Value.Length > LongestKey || key.Value.AsSpan().ContainsAny('\n', '\t'))
+            {
+                _findings.Add(Finding.Error("key-not-a-word", KeyNotShort, KeyNotAWordRemedy, key.Span));
+                continue;
+            }
+
             if (seen.TryAdd(key.Value, key.Span)) entries.Add(new(key, value));
-            else _findings.Add(Finding.Error("duplicate-key", $"'{Excerpt.Of(key.Value)}' stands here twice; the first is on line {seen[key.Value].Line.ToString(CultureInfo.InvariantCulture)}", "keep one of them", key.Span));
+            else _findings.Add(Finding.Error("duplicate-key", DuplicateKey.With(("key", Excerpt.Of(key.Value)), ("to-string", seen[key.Value].Line.ToString(CultureInfo.InvariantCulture))), DuplicateKeyRemedy, key.Span));
         }
 
         if (isFlow) _open.Pop();
@@ -169,7 +208,7 @@ internal sealed class DocumentReader
         if (!_parser.MoveNext()) throw new InvalidOperationException("The stream of events ended early.");
     }
 
-    private UnreadableException Stop(string id, string message, string remedy, ParsingEvent at) =>
+    private UnreadableException Stop(string id, Message message, Message remedy, ParsingEvent at) =>
         new(Finding.Error(id, message, remedy, Span(at.Start, at.End)));
 
     private SourceSpan At(Mark mark)

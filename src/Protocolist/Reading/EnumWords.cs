@@ -14,5 +14,7 @@ internal static class EnumWords<T>
 
     public static T Parse(string word) => ByWord[word];
 
-    public static string Of(T value) => JsonNamingPolicy.KebabCaseLower.ConvertName(value.ToString());
+    private static readonly FrozenDictionary<T, string> ByValue = ByWord.GroupBy(w => w.Value).ToFrozenDictionary(g => g.Key, g => g.First().Key);
+
+    public static string Of(T value) => ByValue[value];
 }

@@ -10,8 +10,33 @@ namespace Protocolist.Reading;
 /// Takes the entries of one mapping by name, adding to a shared list what is wrong with each, and reports at the end
 /// every key that nobody asked for. Keys that start with <c>x-</c> are an author's own and pass.
 /// </summary>
-internal sealed class Fields(MappingNode mapping, string what, List<Finding> findings)
+internal sealed class Fields(MappingNode mapping, Message what, List<Finding> findings)
 {
+    private static readonly Phrase NotAMapping = new("not-a-mapping", "{what} must be a set of 'key: value' lines");
+    private static readonly Phrase NotAMappingRemedy = new("not-a-mapping.remedy", "put each key on a line of its own");
+    private static readonly Phrase MissingKey = new("missing-key", "{what} needs '{key}'");
+    private static readonly Phrase AddKey = new("missing-key.remedy", "add '{key}:'");
+    private static readonly Phrase NotAText = new("not-a-text", "'{key}' must be one value");
+    private static readonly Phrase NotATextRemedy = new("not-a-text.remedy", "write it on the same line as its key");
+    private static readonly Phrase NotOneLine = new("not-one-line", "a line break or a tab stands in '{key}'");
+    private static readonly Phrase NotOneLineRemedy = new("not-one-line.remedy", "write it on one line");
+    private static readonly Phrase TextTooLong = new("text-too-long", "'{key}' has {length} characters; {most} is the most");
+    private static readonly Phrase TextTooLongRemedy = new("text-too-long.remedy", "shorten it");
+    private static readonly Phrase NotTexts = new("not-a-text.item", "each item of '{key}' must be one value");
+    private static readonly Phrase NotTextsRemedy = new("not-a-text.item.remedy", "write one value an item");
+    private static readonly Phrase UnknownWord = new("unknown-word.key", "'{word}' is not one of the words for '{key}'");
+    private static readonly Phrase NotWhole = new("bad-number.whole", "'{key}' must be a whole number from {least} to {most}, not '{word}'");
+    private static readonly Phrase NotWholeRemedy = new("bad-number.whole.remedy", "write digits only");
+    private static readonly Phrase RenamedKey = new("renamed-key", "'{key}' is called '{meant}' in {what}");
+    private static readonly Phrase RenamedKeyRemedy = new("renamed-key.remedy", "write '{meant}:'");
+    private static readonly Phrase UnknownKey = new("unknown-key", "unknown key '{key}' in {what}");
+
+    /// <summary>Longer than any name, place or number; a name of that length is not read, it is a fault.</summary>
+    private const int LongestLine = 1_000;
+
+    /// <summary>Three printed pages.</summary>
+    private const int LongestProse = 10_000;
+
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
     public SourceSpan Span => mapping.Span;
@@ -21,10 +46,10 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     public IEnumerable<MappingEntry> Entries => mapping.Entries;
 
     /// <summary>Fields of a node that must be a mapping; null with a finding where it is not.</summary>
-    public static Fields? Of(DocumentNode node, string what, List<Finding> findings)
+    public static Fields? Of(DocumentNode node, Message what, List<Finding> findings)
     {
         if (node is MappingNode mapping) return new(mapping, what, findings);
-        if (node is not ScalarNode { IsEmpty: true }) findings.Add(Finding.Error("not-a-mapping", $"{what} must be a set of 'key: value' lines", "put each key on a line of its own", node.Span));
+        if (node is not ScalarNode { IsEmpty: true }) findings.Add(Finding.Error("not-a-mapping", NotAMapping.With(("what", what)), NotAMappingRemedy, node.Span));
         return null;
     }
 
@@ -35,26 +60,64 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         return mapping.Find(key) is { } entry && entry.Value is not ScalarNode { IsEmpty: true } ? entry : null;
     }
 
-    /// <summary>The text of that key, or null where absent or not a text.</summary>
-    public ScalarNode? Scalar(string key)
+    /// <summary>The text of that key, on one line; null where absent, not a text, or not one line.</summary>
+    public ScalarNode? Scalar(string key) => Single(key) is { } scalar ? OneLine(scalar, key) : null;
+
+    /// <summary>The text of that key, which may run over several lines; null where absent, not a text, or far too long.</summary>
+    public ScalarNode? Prose(string key) => Single(key) is { } scalar ? Prose(scalar, key) : null;
+
+    /// <summary>As <see cref="Scalar"/>, with a finding where absent.</summary>
+    public ScalarNode? Required(string key) => IsThere(key) ? Scalar(key) : null;
+
+    /// <summary>As <see cref="Prose(string)"/>, with a finding where absent.</summary>
+    public ScalarNode? RequiredProse(string key) => IsThere(key) ? Prose(key) : null;
+
+    private bool IsThere(string key)
+    {
+        if (Entry(key) is not null) return true;
+        Miss(key);
+        return false;
+    }
+
+    /// <summary>Says that a key is missing.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="remedy">What to do; to add it, where nothing better can be said.</param>
+    /// <param name="where">The place; the key's own where it stands there without a value, else that of the mapping.</param>
+    public void Miss(string key, Message? remedy = null, SourceSpan? where = null) => findings.Add(Finding.Error(
+        MissingKey.Id, MissingKey.With(("what", what), ("key", key)), remedy ?? AddKey.With(("key", key)), where ?? mapping.Find(key)?.Key.Span ?? mapping.Span));
+
+    private ScalarNode? Single(string key)
     {
         if (Entry(key) is not { } entry) return null;
         if (entry.Value is ScalarNode scalar) return scalar;
-        findings.Add(Finding.Error("not-a-text", $"'{key}' must be one value", "write it on the same line as its key", entry.Key.Span));
+        findings.Add(Finding.Error("not-a-text", NotAText.With(("key", key)), NotATextRemedy, entry.Key.Span));
         return null;
     }
 
-    /// <summary>As <see cref="Scalar"/>, with a finding where absent.</summary>
-    public ScalarNode? Required(string key)
+    /// <summary>A number, a name or a place stands on one line, or it could pass for lines of a sheet that say something else.</summary>
+    private ScalarNode? OneLine(ScalarNode scalar, string key)
     {
-        if (Entry(key) is not null) return Scalar(key);
-        findings.Add(Finding.Error("missing-key", Needs(key), $"add '{key}:'", mapping.Find(key)?.Key.Span ?? mapping.Span));
+        // Text folded under its key ends with a line break that nobody wrote.
+        var value = scalar.Value.AsSpan().TrimEnd('\n');
+        var isLine = value.IndexOfAny('\n', '\t') < 0;
+        if (isLine && value.Length <= LongestLine) return value.Length == scalar.Value.Length ? scalar : scalar with { Value = value.ToString() };
+        findings.Add(isLine
+            ? TooLong(key, LongestLine, scalar)
+            : Finding.Error("not-one-line", NotOneLine.With(("key", key)), NotOneLineRemedy, scalar.Span));
         return null;
     }
 
-    private string Needs(string key) => $"{what} needs '{key}'";
+    private ScalarNode? Prose(ScalarNode scalar, string key)
+    {
+        if (scalar.Value.Length <= LongestProse) return scalar;
+        findings.Add(TooLong(key, LongestProse, scalar));
+        return null;
+    }
 
-    public Fields? Nested(string key, string nestedWhat) => Entry(key) is { } entry ? Of(entry.Value, nestedWhat, findings) : null;
+    private static Finding TooLong(string key, int most, ScalarNode scalar) =>
+        Finding.Error("text-too-long", TextTooLong.With(("key", key), ("length", scalar.Value.Length), ("most", most)), TextTooLongRemedy, scalar.Span);
+
+    public Fields? Nested(string key, Message? nested = null) => Entry(key) is { } entry ? Of(entry.Value, nested ?? Named.Key(key), findings) : null;
 
     /// <summary>The items of a list; a single value counts as a list of one.</summary>
     public ImmutableArray<DocumentNode> List(string key) => Entry(key)?.Value switch
@@ -64,14 +127,19 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
         null => [],
     };
 
-    /// <summary>A list of texts.</summary>
-    public ImmutableArray<ScalarNode> Texts(string key)
+    /// <summary>A list of texts, each on one line.</summary>
+    public ImmutableArray<ScalarNode> Texts(string key) => Texts(key, OneLine);
+
+    /// <summary>A list of texts, each of which may run over several lines.</summary>
+    public ImmutableArray<ScalarNode> Paragraphs(string key) => Texts(key, Prose);
+
+    private ImmutableArray<ScalarNode> Texts(string key, Func<ScalarNode, string, ScalarNode?> read)
     {
         var texts = ImmutableArray.CreateBuilder<ScalarNode>();
         foreach (var item in List(key))
         {
-            if (item is ScalarNode scalar) texts.Add(scalar);
-            else findings.Add(Finding.Error("not-a-text", $"each item of '{key}' must be one value", "write one value an item", item.Span));
+            if (item is ScalarNode scalar && read(scalar, key) is { } text) texts.Add(text);
+            else if (item is not ScalarNode) findings.Add(Finding.Error("not-a-text", NotTexts.With(("key", key)), NotTextsRemedy, item.Span));
         }
 
         return texts.DrainToImmutable();
@@ -89,7 +157,7 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     {
         if (Scalar(key) is not { } scalar) return null;
         if (words.Contains(scalar.Value)) return scalar.Value;
-        findings.Add(Finding.Error("unknown-word", $"'{Excerpt.Of(scalar.Value)}' is not one of the words for '{key}'", Suggestion.For(scalar.Value, words), scalar.Span));
+        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", Excerpt.Of(scalar.Value)), ("key", key)), Suggestion.For(scalar.Value, words), scalar.Span));
         return null;
     }
 
@@ -109,7 +177,7 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
     {
         if (Scalar(key) is not { } scalar) return null;
         if (int.TryParse(scalar.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most) return number;
-        findings.Add(Finding.Error("bad-number", string.Create(CultureInfo.InvariantCulture, $"'{key}' must be a whole number from {least} to {most}, not '{Excerpt.Of(scalar.Value)}'"), "write digits only", scalar.Span));
+        findings.Add(Finding.Error("bad-number", NotWhole.With(("key", key), ("least", least), ("most", most), ("word", Excerpt.Of(scalar.Value))), NotWholeRemedy, scalar.Span));
         return null;
     }
 
@@ -123,9 +191,9 @@ internal sealed class Fields(MappingNode mapping, string what, List<Finding> fin
             if (_asked.Contains(key) || key.StartsWith("x-", StringComparison.Ordinal)) continue;
             var isRenamed = renamed is not null && renamed.TryGetValue(key, out var now) && _asked.Contains(now);
             var meant = isRenamed ? renamed![key] : Suggestion.Nearest(key, _asked);
-            if (meant is not null) findings.RemoveAll(f => f.Id == "missing-key" && f.Message == Needs(meant));
-            if (isRenamed) findings.Add(Finding.Error("renamed-key", $"'{key}' is called '{meant}' in {what}", $"write '{meant}:'", entry.Key.Span));
-            else findings.Add(Finding.Error("unknown-key", $"unknown key '{Excerpt.Of(key)}' in {what}", Suggestion.For(key, _asked), entry.Key.Span));
+            if (meant is not null) findings.RemoveAll(f => f.Message == MissingKey.With(("what", what), ("key", meant)));
+            if (isRenamed) findings.Add(Finding.Error("renamed-key", RenamedKey.With(("key", key), ("meant", meant), ("what", what)), RenamedKeyRemedy.With(("meant", meant)), entry.Key.Span));
+            else findings.Add(Finding.Error("unknown-key", UnknownKey.With(("key", Excerpt.Of(key)), ("what", what)), Suggestion.For(key, _asked), entry.Key.Span));
         }
     }
 }

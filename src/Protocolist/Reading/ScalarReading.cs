@@ -9,6 +9,13 @@ namespace Protocolist.Reading;
 /// <summary>Meanings read from the text of a scalar, with the place of what is wrong.</summary>
 internal static class ScalarReading
 {
+    private static readonly Phrase WrongDimension = new("wrong-dimension.key", "'{what}' must be {dimension}, and '{text}' is {is}");
+    private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.remedy", "give it in a fitting unit");
+    private static readonly Phrase BadDate = new("bad-date", "'{text}' is not a date");
+    private static readonly Phrase BadDateRemedy = new("bad-date.remedy", "write year, month and day as 2027-03-01");
+    private static readonly Phrase BadTime = new("bad-time", "'{text}' is not a time of day");
+    private static readonly Phrase BadTimeRemedy = new("bad-time.remedy", "write hours and minutes as 08:30");
+
     public static QuantityRange? Quantity(ScalarNode scalar, string what, Dimension dimension, List<Finding> findings)
     {
         var fault = QuantityText.Read(scalar.Value, out var range);
@@ -19,7 +26,7 @@ internal static class ScalarReading
         }
 
         if (range.Dimension == dimension) return range;
-        findings.Add(Finding.Error("wrong-dimension", $"'{what}' must be {dimension}, and '{Excerpt.Of(scalar.Value)}' is {range.Dimension}", "give it in a fitting unit", scalar.Span));
+        findings.Add(Finding.Error("wrong-dimension", WrongDimension.With(("what", what), ("dimension", dimension.ToString()), ("text", Excerpt.Of(scalar.Value)), ("is", range.Dimension.ToString())), WrongDimensionRemedy, scalar.Span));
         return null;
     }
 
@@ -27,7 +34,7 @@ internal static class ScalarReading
     {
         var parsed = LocalDatePattern.Iso.Parse(scalar.Value);
         if (parsed.Success) return parsed.Value;
-        findings.Add(Finding.Error("bad-date", $"'{scalar.Value}' is not a date", "write year, month and day as 2027-03-01", scalar.Span));
+        findings.Add(Finding.Error("bad-date", BadDate.With(("text", scalar.Value)), BadDateRemedy, scalar.Span));
         return null;
     }
 
@@ -36,7 +43,7 @@ internal static class ScalarReading
         var trimmed = text.Trim().ToString();
         var parsed = LocalTimePattern.CreateWithInvariantCulture("H:mm").Parse(trimmed);
         if (parsed.Success) return parsed.Value;
-        findings.Add(Finding.Error("bad-time", $"'{trimmed}' is not a time of day", "write hours and minutes as 08:30", scalar.Span));
+        findings.Add(Finding.Error("bad-time", BadTime.With(("text", trimmed)), BadTimeRemedy, scalar.Span));
         return null;
     }
 

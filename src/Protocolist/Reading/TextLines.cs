@@ -5,6 +5,9 @@ namespace Protocolist.Reading;
 /// <summary>The lines of a text as an editor counts them, to keep every place within them and to find what the YAML parser cannot place.</summary>
 internal sealed class TextLines
 {
+    private static readonly Phrase UnreadableCharacterSaid = new("unreadable-character", "the invisible character U+{code} stands here");
+    private static readonly Phrase UnreadableCharacterRemedy = new("unreadable-character.remedy", "remove it");
+
     private readonly string _file;
     private readonly string _text;
     private readonly List<(int Start, int Length)> _lines = [];
@@ -44,35 +47,24 @@ internal sealed class TextLines
         return null;
     }
 
+    /// <summary>Says of a character that no text should hold.</summary>
+    public static Finding Unfit(char character, SourceSpan where) =>
+        Finding.Error("unreadable-character", UnreadableCharacterSaid.With(("code", ((int)character).ToString("X4", System.Globalization.CultureInfo.InvariantCulture))), UnreadableCharacterRemedy, where);
+
     /// <summary>
-    /// Characters that no editor shows, and at which the parser would end the text or a line without a word: control characters,
-    /// the line separators of Unicode, halves of characters.
+    /// Characters that no editor shows, and at which the parser would end the text or a line without a word: control characters, the line separators of
+    /// Unicode, halves of characters; and those that turn the direction in which the text is shown, comments included.
     /// </summary>
     public Finding? UnreadableCharacter()
     {
         for (var i = 0; i < _lines.Count; i++)
         {
             var line = _text.AsSpan(_lines[i].Start, _lines[i].Length);
-            var at = UnreadableIn(line);
+            var at = ShownText.FirstUnfit(line);
             if (at < 0) continue;
-            return Finding.Error("unreadable-character", $"the invisible character U+{(int)line[at]:X4} stands here", "remove it", SourceSpan.At(_file, i + 1, at + 1));
+            return Unfit(line[at], SourceSpan.At(_file, i + 1, at + 1));
         }
 
         return null;
-    }
-
-    private static int UnreadableIn(ReadOnlySpan<char> line)
-    {
-        for (var at = 0; at < line.Length; at++)
-        {
-            var c = line[at];
-            if (c is >= ' ' and < '\u007F' or '\t' or > '\u009F' and < '\u2028') continue;
-            if (char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFFFE' or '\uFFFF') return at;
-            if (!char.IsSurrogate(c)) continue;
-            if (!char.IsHighSurrogate(c) || at + 1 == line.Length || !char.IsLowSurrogate(line[at + 1])) return at;
-            at++;
-        }
-
-        return -1;
     }
 }

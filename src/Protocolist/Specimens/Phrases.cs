@@ -4,5 +4,5 @@ namespace Protocolist.Specimens;
 internal static class Phrases
 {
     /// <summary>A noun with its article: <c>an eel</c>.</summary>
-    public static string One(string noun) => noun.Length > 0 && "aeio".Contains(noun[0], StringComparison.OrdinalIgnoreCase) ? $"an {noun}" : $"a {noun}";
+    public static string One(string noun) => Findings.Template.WithArticle(noun);
 }

@@ -21,7 +21,7 @@ public static class SpecimenReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, "a specimen", findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Specimen, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
         var id = fields.Required("specimen");
         var specimen = Measured(fields, id?.Value ?? "", findings);
         var valid = findings.Count;
@@ -35,7 +35,7 @@ public static class SpecimenReader
     /// <summary>The specimen of a worked example inside a protocol: only what was measured, the rest as the example's protocol has it.</summary>
     internal static Specimen ReadInline(MappingNode node, string id, string group, List<Finding> findings)
     {
-        var fields = new Fields(node, "an example's specimen", findings);
+        var fields = new Fields(node, Named.ExamplesSpecimen, findings);
         var specimen = Measured(fields, id, findings);
         return specimen.Group is null && specimen.HigherTaxon is null ? specimen with { Group = group } : specimen;
     }
@@ -76,7 +76,7 @@ public static class SpecimenReader
             CollectedBy = fields.Scalar("collected-by")?.Value,
             Permits = [.. fields.Texts("permits").Select(p => p.Value)],
             IntendedUse = fields.Choice<IntendedUse>("intended-use"),
-            Notes = fields.Scalar("notes")?.Value,
+            Notes = fields.Prose("notes")?.Value,
         };
         fields.Entry("format");
         fields.Finish();

@@ -10,6 +10,12 @@ internal static class VesselRemarks
     /// <summary>Gauge pressure in kPa above which a sealed jar is warned of: the project's choice, just above what 10 % of headspace over alcohol gives.</summary>
     private const double WarnPressure = 50;
 
+    private static readonly Phrase TooHeavy = new(
+        "vessel-too-heavy-to-lift", "'{vessel}' weighs {mass:0.0 kg} full; {people|one person|two people} should lift {limit:0 kg} at most");
+
+    private static readonly Phrase TrolleyOrSmaller = new("vessel-too-heavy-to-lift.remedy-carried-full", "use a trolley or hoist, or a smaller vessel");
+    private static readonly Phrase FillWhereItStands = new("vessel-too-heavy-to-lift.remedy", "fill it where it stands, and drain it before it is moved");
+
     /// <summary>What can be said before it is filled.</summary>
     public static ImmutableArray<Finding> Of(Vessel vessel, FitRequest request)
     {
@@ -64,11 +70,10 @@ internal static class VesselRemarks
     {
         var limit = Lifting.Limit(request.Carriers);
         if (fitted.TotalMass <= limit) return null;
-        var who = request.Carriers == 1 ? "one person" : "two people";
-        var message = Invariant($"'{fitted.Vessel.Id}' weighs {fitted.TotalMass.Kilograms:0.0} kg full; {who} should lift {limit.Kilograms:0} kg at most");
+        var message = TooHeavy.With(Argument.Id("vessel", fitted.Vessel.Id), ("mass", fitted.TotalMass), ("people", request.Carriers), ("limit", limit));
         return request.CarriedFull
-            ? Finding.Error("vessel-too-heavy-to-lift", message, "use a trolley or hoist, or a smaller vessel")
-            : Finding.Warning("vessel-too-heavy-to-lift", message, "fill it where it stands, and drain it before it is moved");
+            ? Finding.Error("vessel-too-heavy-to-lift", message, TrolleyOrSmaller)
+            : Finding.Warning("vessel-too-heavy-to-lift", message, FillWhereItStands);
     }
 
     private static Finding? Shelf(FittedVessel fitted, FitRequest request) => request.ShelfBears is { } bears && fitted.TotalMass > bears

@@ -1,6 +1,8 @@
 using NodaTime;
 using Protocolist.Checks;
+using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
@@ -70,7 +72,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a cold store", ["above-flash-point"], plan => At(plan, Math.Min(2, plan.Bench.Temperatures.Room.DegreesCelsius))),
         new("a currency", ["currency-missing"], plan => plan with { Bench = plan.Bench with { Currency = "EUR" } }),
         new("nothing to buy", ["price-missing"], plan => plan with { Plan = plan.Plan with { Purchases = [] } }),
-        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Details = s.Details.SetItem("to", "collected as hazardous waste") })),
+        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "collected as hazardous waste") })),
     ];
 
     private static IEnumerable<Hazard> Papers =>
@@ -79,7 +81,8 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a known death", ["anthrax-signs", "unknown-cause-of-death", "avian-influenza", "frozen-twice"], plan => plan.Told(s => s with { HowObtained = "killed by a car", Notes = null })),
         new("papers", ["permit-not-noted", "protected-group"], plan => plan.Told(s => s with { Permits = ["asked, none needed"] })),
         new("a rodent in place of a bat", ["rabies-prone"], plan => plan with { Body = plan.Body with { Group = TaxonGroups.Find("rodent")! } }),
-        new("a label that says FORMALIN, with dates in ISO form", ["formalin-flag-missing", "label-date-not-iso"], plan => plan with { Plan = plan.Plan with { Label = ["FORMALIN", "found 2027-04-03"] } }),
+        new("a label that says FORMALIN", ["formalin-flag-missing"], plan => plan with { Plan = plan.Plan with { Label = ["FORMALIN", "found 2027-04-03"] } }),
+        new("a place without a date", ["label-date-not-iso"], plan => plan.Told(s => s with { Where = "an invented shore" })),
         new("pencil, inside and outside", ["label-media", "label-inside-and-outside"], plan => Labelled(plan)),
         new("rounds and a first look", ["care-round-missing", "first-look-missing"], plan => plan with { Plan = plan.Plan with { Care = [new("look", plan.Plan.End?.Date.PlusDays(28), 6, "")] } }),
     ];
@@ -93,7 +96,14 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
 
     private static ReviewCase Before(ReviewCase plan, StageKind kind) => plan with
     {
-        Steps = [new(new() { Id = "first-of-all", Stage = "first", Title = "First of all", Instructions = ["Photograph it, and take tissue into 95 % ethanol."] }, kind, null), .. plan.Steps],
+        Steps =
+        [
+            new(new() { Id = "first-of-all", Kind = kind, Title = Message.Text("First of all"), Instructions = [Message.Text("Take tissue into 95 % ethanol.")] }, kind, null)
+            {
+                Covers = Coverage.Colours | Coverage.Tissue,
+            },
+            .. plan.Steps,
+        ],
     };
 
     private static ReviewCase At(ReviewCase plan, double celsius) =>
@@ -112,6 +122,6 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     };
 
     private static ReviewCase Labelled(ReviewCase plan) => plan.Without(s => s.Kind == StageKind.Label) is var rest
-        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Stage = "label", Title = "Label it", Instructions = ["Soft pencil on cotton-rag paper, one inside and one outside."] }, StageKind.Label, null)] }
+        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Message.Text("Label it"), Work = new LabelWork([], "soft pencil") }, StageKind.Label, null)] }
         : plan;
 }

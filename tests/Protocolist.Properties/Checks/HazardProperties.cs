@@ -8,21 +8,19 @@ namespace Protocolist.Properties.Checks;
 /// <summary>Whoever puts a hazard right is not told more of it than before.</summary>
 public class HazardProperties
 {
-    private static readonly Config Runs = Config.QuickThrowOnFailure.WithMaxTest(250);
-
     [Fact]
     public void Removing_a_hazard_never_adds_a_finding_of_it() =>
-        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.SelectMany(h => Added(plan, h)))).Check(Runs);
+        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.SelectMany(h => Added(plan, h)))).Try(250);
 
     [Fact]
     public void Removing_a_hazard_wholly_leaves_no_finding_of_it() =>
-        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.Where(h => h.Gone).SelectMany(h => Of(h.Remove(plan), h).Select(f => $"after '{h.Remedy.ToString()}': {f}")))).Check(Runs);
+        Prop.ForAll(ReviewCases.Spoilt, plan => No(Hazard.All.Where(h => h.Gone).SelectMany(h => Of(h.Remove(plan), h).Select(f => $"after '{h.Remedy.ToString()}': {f}")))).Try(250);
 
     /// <summary>The two properties above would hold of checks that never speak; here every hazard is met.</summary>
     [Fact]
     public void Spoilt_plans_trip_nearly_every_hazard_of_the_table()
     {
-        var met = Gen.Sample(ReviewCases.Spoilt.Generator, 300).SelectMany(p => AllChecks.Review(p)).Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
+        var met = ReviewCases.Spoilt.Generator.Some(300).SelectMany(p => AllChecks.Review(p)).Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
         var wanted = Hazard.All.SelectMany(h => h.Findings).ToHashSet(StringComparer.Ordinal);
         var missed = wanted.Except(met).ToList();
         Assert.True(missed.Count <= wanted.Count / 10, $"never met: {string.Join(", ", missed)}");

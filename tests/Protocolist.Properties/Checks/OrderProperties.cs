@@ -18,28 +18,28 @@ public class OrderProperties
 
     [Fact]
     public void Order_of_bottles_vessels_recipes_purchases_waste_and_rounds_changes_no_finding() =>
-        Prop.ForAll(ReviewCases.Spoilt, Seeds, (plan, seed) => Same(plan, ListsShuffled(plan, new(seed)))).Check(Config.QuickThrowOnFailure.WithMaxTest(250));
+        Prop.ForAll(ReviewCases.Spoilt, Seeds, (plan, seed) => Same(plan, ListsShuffled(plan, new(seed)))).Try(250);
 
     [Fact]
     public void Order_of_tasks_and_of_discarding_among_themselves_changes_no_finding() =>
-        Prop.ForAll(ReviewCases.Spoilt, Seeds, (plan, seed) => Same(plan, plan with { Steps = [.. RunsShuffled(plan.Steps, new(seed))] })).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+        Prop.ForAll(ReviewCases.Spoilt, Seeds, (plan, seed) => Same(plan, plan with { Steps = [.. RunsShuffled(plan.Steps, new(seed))] })).Try(150);
 
     [Fact]
     public void Order_of_protocol_files_and_of_the_entries_in_them_changes_no_finding()
     {
-        var shelves = Enumerable.Range(1, 3).Select(seed => Shelf.Of([Shuffled(Files.Select(f => Shuffled(f, new(seed))), new(seed))])).ToList();
-        Assert.All(shelves, s => Assert.Equal(Words(Bundled.Findings), Words(s.Findings)));
+        var shelves = Enumerable.Range(1, 3).Select(seed => new Planner(Shelf.Of([Shuffled(Files.Select(f => Shuffled(f, new(seed))), new(seed))]))).ToList();
+        Assert.All(shelves, s => Assert.Equal(Words(Bundled.Findings), Words(s.Shelf.Findings)));
         Prop.ForAll(PlanCases.Over(Bundled), Seeds, (made, seed) =>
-            Same(made.Made.Findings, Planner.Plan(made.Request with { Shelf = shelves[seed % shelves.Count] }).Findings)).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+            Same(made.Made.Findings, shelves[seed % shelves.Count].Plan(made.Request).Findings)).Try(60);
     }
 
     [Fact]
     public void Order_of_the_entries_of_specimen_and_bench_changes_no_finding() =>
         Prop.ForAll(PlanCases.Over(Bundled), made =>
         {
-            var other = new PlanCase(made.SpecimenFile.Reversed(), made.BenchFile, Bundled, made.Request.Start, made.Request.Choices, made.Turn);
+            var other = new PlanCase(made.SpecimenFile.Reversed(), made.BenchFile, made.Planner, made.Request.Start, made.Request.Choices, made.Turn);
             return Same(made.Made.Findings, other.Made.Findings);
-        }).Check(Config.QuickThrowOnFailure.WithMaxTest(60));
+        }).Try(60);
 
     private static Arbitrary<int> Seeds => Arb.From(Gen.Choose(0, 1 << 20));
 

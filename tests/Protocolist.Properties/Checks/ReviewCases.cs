@@ -3,9 +3,9 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
+using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Planning;
-using Protocolist.Planning.Provisioning;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Testing;
@@ -34,21 +34,10 @@ internal static class ReviewCases
     /// <summary>Plans over the bundled protocols with up to eight things wrong with them.</summary>
     public static Arbitrary<ReviewCase> Spoilt { get; } = Arb.From(
         from made in PlanCases.Over(Bundled).Generator
-        where Of(made.Request) is not null
+        let review = made.Planner.Make(made.Request).Review
+        where review is not null
         from spoilers in Gen.Elements(Spoilers.ToArray()).SelectMany(one => one).ListOf()
-        select spoilers.Take(8).Aggregate(Of(made.Request)!, (plan, spoil) => spoil(plan)));
-
-    /// <summary>The case behind a plan; null where none was made.</summary>
-    public static ReviewCase? Of(PlanRequest request)
-    {
-        var measured = MeasurePass.Run(request.Specimen);
-        if (measured.Value is null || SelectPass.Run(measured.Value, request.Shelf).Value is not { } protocol) return null;
-        var drafted = DraftPass.Run(measured.Value, protocol, request.Bench, request.Choices);
-        if (drafted.Value is null) return null;
-        var provisioned = ProvisionPass.Run(drafted.Value, PreparedStock.Of(request.Bench).On(request.Start.Date), request.Wishes);
-        var scheduled = SchedulePass.Run(provisioned, request.Bench, new(request.Start));
-        return ReviewPass.Case(scheduled, provisioned, request.Bench, [.. measured.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-    }
+        select spoilers.Take(8).Aggregate(review, (plan, spoil) => spoil(plan)));
 
     /// <summary>The plan with its steps changed.</summary>
     public static ReviewCase Each(this ReviewCase plan, Func<ReviewStep, bool> which, Func<ReviewStep, ReviewStep> change) =>
@@ -75,16 +64,25 @@ internal static class ReviewCases
         from hood in Gen.Elements(true, false) from rooms in Gen.Elements(20, 400) select Change(plan => plan with { Bench = plan.Bench with { Air = new(Volume.FromCubicMeters(rooms), 0.5, hood), People = 1, Currency = null } }),
         from bottle in Gen.Elements(Bottles) select Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle(bottle)], Currency = "EUR" } }),
         from celsius in Gen.Elements(4, 34) select Change(plan => plan with { Bench = plan.Bench with { Temperatures = plan.Bench.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius), Cold = Temperature.FromDegreesCelsius(celsius / 2.0) } } }),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 3/4/27, (not known)"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Step = s.Step with { Instructions = ["Write it with a felt pen."] } }))),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 2027-04-03"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
+        Gen.Constant(Change(plan => plan.Told(s => s with { Where = "Skerry Point, 3/4/27", ScientificName = null }))),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Work = new LabelWork([], "felt pen") }))),
+        from covers in Gen.Elements(Coverage.None, Coverage.Colours, Coverage.Parasites) select Change(plan => plan.Each(s => s.Kind == StageKind.Sample, s => s with { Covers = covers })),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Inject, s => s.In("formaldehyde 10 % w/v")).Told(s => s with { Condition = Condition.Bloated }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Hold, s => s.Lasting(Duration.FromHours(100))).Told(s => s with { Condition = Condition.Thawed }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.House, s => s with { Vessel = s.Vessel is { } v ? v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.001 } : null, Step = s.Step with { HandsOn = Duration.FromHours(30) } }))),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromHours(1)) with { Details = s.Details.SetItem("closure", "neutral-cure silicone"), Step = s.Step with { Start = null, End = null, Least = Duration.FromHours(1), Instructions = [] } }))),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Recipes = [.. plan.Plan.Recipes, .. plan.Alcohol.Take(1).Select(a => new Protocolist.Plans.Recipe(a.Fluid!.Name, Volume.FromLiters(500), [], [new("tap water", Volume.FromLiters(100), null)], [a.Id]))] } })),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromHours(1)) with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null), Step = s.Step with { Start = null, End = null, Least = Duration.FromHours(1), Instructions = [] } }))),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Recipes = [.. plan.Plan.Recipes, .. plan.Alcohol.Take(1).Select(Watered)] } })),
         Gen.Constant(Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle("forceps") with { Id = "forceps", Kind = StockKind.Tool }] } })),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Details = s.Details.SetItem("to", "drained where local rules allow") }))),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") }))),
     ];
+
+    /// <summary>A great deal of alcohol that is made with tap water.</summary>
+    private static PlannedRecipe Watered(ReviewStep step)
+    {
+        var water = new PlannedPart(Message.Text("tap water"), Volume.FromLiters(100), Mass.FromKilograms(100), "") { Fluid = Fluid.TapWater };
+        return new(step.Fluid!, Volume.FromLiters(500), [water], [step.Id]);
+    }
 
     /// <summary>One of the steps with fluid, by a number that wraps round.</summary>
     private static ReviewCase OfFluids(ReviewCase plan, int pick, Func<ReviewStep, ReviewStep> change)

@@ -15,17 +15,17 @@ public class PlanProperties
     /// <summary>Generated protocols, each alone on its shelf.</summary>
     private static readonly Arbitrary<PlanCase> Generated = Arb.From(
         ProtocolGenerator.Valid.Generator.SelectMany(p => PlanCases.Over(Shelf.Of([[p.Source]])).Generator),
-        c => PlanCases.Over(c.Request.Shelf).Shrinker(c));
+        c => PlanCases.Over(c.Planner.Shelf).Shrinker(c));
 
     [Theory]
     [MemberData(nameof(Invariants))]
     public void Bundled_protocols_keep(string invariant) =>
-        PlanInvariants.Find(invariant).Over(Bundled).Check(Config.QuickThrowOnFailure.WithMaxTest(150));
+        PlanInvariants.Find(invariant).Over(Bundled).Try(150);
 
     [Theory]
     [MemberData(nameof(Invariants))]
     public void Generated_protocols_keep(string invariant) =>
-        PlanInvariants.Find(invariant).Over(Generated).Check(Config.QuickThrowOnFailure.WithMaxTest(100));
+        PlanInvariants.Find(invariant).Over(Generated).Try(100);
 
     [Fact]
     public void Invariants_have_names_of_their_own()

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Protocolist.Benches;
 using Protocolist.Formulas;
 using Protocolist.Planning.Proving;

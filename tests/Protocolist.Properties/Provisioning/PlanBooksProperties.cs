@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
@@ -67,7 +66,7 @@ public class PlanBooksProperties
     private static ImmutableArray<Pack> Packs(int n) =>
         [.. new[] { new Pack(new(AmountKind.Volume, 1_000_000), Money.OfMinor(950, "EUR")), new(new(AmountKind.Volume, 5_000_000), Money.OfMinor(4200, "EUR")), new(new(AmountKind.Volume, 20_000_000), Money.OfMinor(14000, "EUR")) }.Take(n)];
 
-    private static Plan? Made(Case c) => Planner.Plan(new(c.Specimen, Bundled, c.Bench, new(2027, 3, 1, 9, 0))).Value;
+    private static Plan? Made(Case c) => new Planner(Bundled).Plan(new(c.Specimen, c.Bench, new(2027, 3, 1, 9, 0))).Value;
 
     [Property(Arbitrary = [typeof(PlanBooksProperties)], MaxTest = 150)]
     public bool Used_and_left_are_on_hand_and_bought_of_every_material(Case c) =>

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using FsCheck;
-using FsCheck.Xunit;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 

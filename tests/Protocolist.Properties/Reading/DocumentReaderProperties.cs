@@ -1,7 +1,6 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Protocolist.Reading;
 
 namespace Protocolist.Properties.Reading;

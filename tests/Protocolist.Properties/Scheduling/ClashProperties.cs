@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Planning.Scheduling;
 
@@ -53,7 +52,7 @@ public class ClashProperties
         // More limits are never easier to keep, so sets of one fewer stand for all that are smaller.
         foreach (var fewer in Subsets(all.Count, named.Count - 1)) Assert.True(CanHold(fewer), string.Join("; ", fewer.Select(i => all[i].Text)));
 
-        bool CanHold(int[] held) => horizon.Earliest(all.Where((_, i) => !held.Contains(i)).Aggregate(problem.Graph, (g, l) => l.Without(g))) is not null;
+        bool CanHold(int[] held) => horizon.Earliest(problem.Graph.With(all.Where((_, i) => !held.Contains(i)).Select(l => l.Without))) is not null;
     }
 
     private static IEnumerable<int[]> Subsets(int count, int size, int from = 0)

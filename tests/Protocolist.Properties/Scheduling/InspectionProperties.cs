@@ -1,5 +1,5 @@
-using FsCheck.Xunit;
 using NodaTime;
+using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Properties.Scheduling;
@@ -12,7 +12,7 @@ public class InspectionProperties
         var (every, handsOn) = (1 + rhythm % 5, work ? 1 : 0);
         var limit = every + more % 4;
         var (visits, findings) = new Inspections(Minutes(every), Minutes(limit), Minutes(handsOn))
-            .During(new Interval(SmallProblem.At(0), SmallProblem.At(SmallProblem.Length)), problem.Horizon.Hours);
+            .During(new Interval(SmallProblem.At(0), SmallProblem.At(SmallProblem.Length)), OpenMinutes.Of(problem.Hours));
         var at = visits.Select(v => (int)(v - SmallProblem.At(0)).TotalMinutes).ToList();
 
         Assert.All(at, v => Assert.True(CanLook(v)));

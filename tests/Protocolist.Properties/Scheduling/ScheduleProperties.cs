@@ -1,6 +1,7 @@
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using NodaTime;
+using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Properties.Scheduling;
@@ -22,10 +23,10 @@ public class ScheduleProperties
         var clashing = Clash.Smallest(problem.Graph, horizon).Limits.ConvertAll(l => l.Text);
 
         Assert.False(CanHold(clashing));
-        foreach (var limit in clashing) Assert.True(CanHold([.. clashing.Where(c => c != limit)]), limit);
+        foreach (var limit in clashing) Assert.True(CanHold([.. clashing.Where(c => c != limit)]), limit.ToString());
 
-        bool CanHold(List<string> texts) =>
-            problem.WithGraph(all.Where(l => !texts.Contains(l.Text)).Aggregate(problem.Graph, (g, l) => l.Without(g))).AllSchedules().Any();
+        bool CanHold(List<Message> texts) =>
+            problem.WithGraph(problem.Graph.With(all.Where(l => !texts.Contains(l.Text)).Select(l => l.Without))).AllSchedules().Any();
     }
 
     [Property(MaxTest = 500, Arbitrary = [typeof(SmallChains)])]
@@ -43,7 +44,7 @@ public class ScheduleProperties
     public void Plans_on_a_shared_bench_never_take_more_than_there_is(SmallProblem[] problems)
     {
         if (problems.Length == 0) return;
-        var hours = problems[0].WithOpenings([(0, SmallProblem.Length)]).Horizon.Hours;
+        var hours = OpenMinutes.Of(problems[0].WithOpenings([(0, SmallProblem.Length)]).Hours);
         var bench = SharedBench.Earliest(problems.Select(p => p.Graph), hours, SmallProblem.At(0), Bookings.Of(("tub", 2), ("person", 1))).ToList();
 
         Assert.Equal(problems.Length, bench.Count);
@@ -63,8 +64,8 @@ public class ScheduleProperties
     [Fact]
     public void The_random_problems_are_of_both_kinds()
     {
-        var chains = SmallProblems.Some(chain: true).Sample(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
-        var graphs = SmallProblems.Some(chain: false).Sample(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
+        var chains = SmallProblems.Some(chain: true).Some(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
+        var graphs = SmallProblems.Some(chain: false).Some(500).Count(p => p.Horizon.Earliest(p.Graph) is not null);
 
         Assert.InRange(chains, 100, 450);
         Assert.InRange(graphs, 100, 450);

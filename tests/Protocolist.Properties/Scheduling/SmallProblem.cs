@@ -21,10 +21,15 @@ public sealed class SmallProblem
     internal (string Resource, int From, int To, int Amount)[] Taken { get; }
 
     internal Horizon Horizon => new(
-        OpeningHours.Create(DateTimeZone.Utc, [], extra: Openings.Select(o => new ExtraOpening(Day, new LocalTime(0, o.From), new LocalTime(0, o.To)))).Value!,
+        IsPrepared ? OpenMinutes.Of(Hours, Day, Day.PlusDays(1)) : OpenMinutes.Of(Hours),
         Bookings.Of(("tub", 2), ("person", 1)) with { Taken = [.. Taken.Select(t => new Booking(t.Resource, At(t.From), At(t.To), t.Amount))] },
-        Zero,
-        At(Length));
+        new(Minutes.Ceiling(Zero), Minutes.Floor(At(Length))));
+
+    internal OpeningHours Hours =>
+        OpeningHours.Create(DateTimeZone.Utc, [], extra: Openings.Select(o => new ExtraOpening(Day, new LocalTime(0, o.From), new LocalTime(0, o.To)))).Value!;
+
+    /// <summary>Whether the hours are worked out beforehand for more than the problem: it must make no difference.</summary>
+    private bool IsPrepared => Openings.Length % 2 == 0;
 
     internal SmallProblem WithGraph(JobGraph graph) => new(graph, Openings, Taken);
 
@@ -33,7 +38,7 @@ public sealed class SmallProblem
     internal static Instant At(int minute) => Zero + Duration.FromMinutes(minute);
 
     internal static int[]? Flat(Schedule? schedule) =>
-        schedule is null ? null : [.. schedule.Jobs.SelectMany(j => new[] { (int)(j.Start - Zero).TotalMinutes, (int)(j.End - Zero).TotalMinutes })];
+        schedule is null ? null : [.. schedule.SelectMany(j => new[] { (int)(j.Start - Zero).TotalMinutes, (int)(j.End - Zero).TotalMinutes })];
 
     public override string ToString() =>
         $"open {string.Join(' ', Openings)}; taken {string.Join(' ', Taken)}; {string.Join(" | ", Graph.Jobs)}; {string.Join(" | ", Graph.Links)}";
@@ -66,27 +71,25 @@ public sealed class SmallProblem
             }
         }
 
-        bool LinksHold(int i) => Graph.Links.Where(l => l.After == Graph.Jobs[i].Id).All(l =>
-        {
-            var before = Graph.Jobs.Index().First(j => j.Item.Id == l.Before).Index;
-            return Within(at[2 * i] - at[2 * before + (l.From == Anchor.End ? 1 : 0)], l.Lag);
-        });
+        bool LinksHold(int i) => Graph.Links.Where(l => l.After == i).All(l => Within(at[2 * i] - at[2 * l.Before + (l.From == Anchor.End ? 1 : 0)], l.Lag));
     }
 
     private bool StartHolds(Job job, int start) =>
-        (job.NotBefore is not { } a || At(start) >= a) && (job.StartBy is not { } b || At(start) <= b) && WorkHolds(job, job.HandsOnAtStart, start, atEnd: false);
+        IsBetween(start, job.Starts) && WorkHolds(job, job.FirstWork, start, atEnd: false);
 
     private bool EndHolds(Job job, int start, int end) =>
         Within(end - start, job.Lasts)
-        && end - start >= Whole(job.HandsOnAtStart) + Whole(job.HandsOnAtEnd)
-        && (job.EndNotBefore is not { } a || At(end) >= a) && (job.EndBy is not { } b || At(end) <= b)
-        && WorkHolds(job, job.HandsOnAtEnd, end, atEnd: true)
+        && end - start >= (job.FirstWork ?? 0) + (job.LastWork ?? 0)
+        && IsBetween(end, job.Ends)
+        && WorkHolds(job, job.LastWork, end, atEnd: true)
         && job.Needs.Where(n => n.Throughout).All(n => IsFree(n, start, end));
 
-    private bool WorkHolds(Job job, Duration? handsOn, int at, bool atEnd)
+    private static bool IsBetween(int minute, Stretch bounds) => Minutes.Floor(At(minute)) is var at && bounds.From <= at && at <= bounds.To;
+
+    private bool WorkHolds(Job job, long? work, int at, bool atEnd)
     {
-        if (handsOn is null) return true;
-        var (from, to) = atEnd ? (at - Whole(handsOn), at) : (at, at + Whole(handsOn));
+        if (work is not { } handsOn) return true;
+        var (from, to) = atEnd ? (at - (int)handsOn, at) : (at, at + (int)handsOn);
         return Openings.Any(o => o.From <= from && to <= o.To) && job.Needs.Where(n => !n.Throughout).All(n => IsFree(n, from, to));
     }
 
@@ -98,7 +101,5 @@ public sealed class SmallProblem
     private bool Room(Need need, int minute) =>
         Taken.Where(t => t.Resource == need.Resource && t.From <= minute && minute < t.To).Sum(t => t.Amount) + need.Amount <= (need.Resource == "tub" ? 2 : 1);
 
-    private static int Whole(Duration? time) => (int)(time ?? Duration.Zero).TotalMinutes;
-
-    private static bool Within(int minutes, Window window) => minutes >= Whole(window.Least) && (window.Greatest is null || minutes <= Whole(window.Greatest));
+    private static bool Within(int minutes, Window window) => minutes >= window.Least && minutes <= window.Greatest;
 }

@@ -35,8 +35,8 @@ internal static class SmallProblems
     {
         for (var i = 1; i < jobs.Length; i++)
         {
-            yield return new Link(jobs[befores[i] % i].Id, jobs[i].Id, lags[i], anchors[i]);
-            if (i == 2 && !skip[i]) yield return new Link(jobs[0].Id, jobs[2].Id, lags[0], anchors[0]);
+            yield return new Link(befores[i] % i, i, lags[i], anchors[i]);
+            if (i == 2 && !skip[i]) yield return new Link(0, 2, lags[0], anchors[0]);
         }
     }
 
@@ -55,7 +55,7 @@ internal static class SmallProblems
     private static Gen<Window> SomeWindow =>
         from least in Gen.Choose(0, 3)
         from more in Gen.Elements<int?>(0, 0, 1, 2, 4, null)
-        select new Window(Duration.FromMinutes(least), more is { } m ? Duration.FromMinutes(least + m) : null);
+        select Window.Of(Duration.FromMinutes(least), more is { } m ? Duration.FromMinutes(least + m) : null);
 
     private static Gen<Duration?> SomeWork => Gen.Elements<Duration?>(null, null, Duration.Zero, Duration.FromMinutes(1), Duration.FromMinutes(2));
 

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
@@ -27,7 +26,7 @@ public static class Animals
         .ToArbitrary();
 }
 
-[Properties(Arbitrary = [typeof(Animals)], MaxTest = 500)]
+[FsCheck.Xunit.Properties(Arbitrary = [typeof(Animals)], MaxTest = 500)]
 public class BodyProperties
 {
     [Property]

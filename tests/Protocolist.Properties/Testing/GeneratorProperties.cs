@@ -14,41 +14,40 @@ namespace Protocolist.Properties.Testing;
 public class GeneratorProperties
 {
     private static readonly Shelf Bundled = Shelf.Bundled();
-    private static readonly Config Config = Config.QuickThrowOnFailure.WithMaxTest(300);
 
     [Fact]
     public void Valid_specimens_read_without_an_error() =>
-        Prop.ForAll(SpecimenGenerator.Valid(Bundled), f => Sound(SpecimenReader.Read(f.Source))).Check(Config);
+        Prop.ForAll(SpecimenGenerator.Valid(Bundled), f => Sound(SpecimenReader.Read(f.Source))).Try(300);
 
     [Fact]
     public void Valid_benches_read_without_an_error() =>
-        Prop.ForAll(BenchGenerator.Valid, f => Sound(BenchReader.Read(f.Source, DateTimeZoneProviders.Tzdb))).Check(Config);
+        Prop.ForAll(BenchGenerator.Valid, f => Sound(BenchReader.Read(f.Source, DateTimeZoneProviders.Tzdb))).Try(300);
 
     [Fact]
     public void Valid_protocols_load_without_an_error() =>
-        Prop.ForAll(ProtocolGenerator.Valid, f => (Shelf.Of([[f.Source]]) is { Protocols.Length: 1 } s && !s.Findings.Any(x => x.Severity == Severity.Error)).Label(string.Join('\n', Shelf.Of([[f.Source]]).Findings))).Check(Config);
+        Prop.ForAll(ProtocolGenerator.Valid, f => (Shelf.Of([[f.Source]]) is { Protocols.Length: 1 } s && !s.Findings.Any(x => x.Severity == Severity.Error)).Label(string.Join('\n', Shelf.Of([[f.Source]]).Findings))).Try(300);
 
     [Fact]
     public void Nearly_valid_files_give_findings_at_places_and_never_throw()
     {
-        Prop.ForAll(SpecimenGenerator.NearlyValid(Bundled), t => Placed(SpecimenReader.Read(new("s.yaml", t)).Findings, t)).Check(Config);
-        Prop.ForAll(BenchGenerator.NearlyValid, t => Placed(BenchReader.Read(new("b.yaml", t), DateTimeZoneProviders.Tzdb).Findings, t)).Check(Config);
-        Prop.ForAll(ProtocolGenerator.NearlyValid, t => Placed(Shelf.Of([[new("p.yaml", t)]]).Findings, t)).Check(Config);
-        Prop.ForAll(ProtocolGenerator.NearlyValid, t => Placed(FileCheck.Run([new("p.yaml", t)], DateTimeZoneProviders.Tzdb, strict: true), t)).Check(Config);
+        Prop.ForAll(SpecimenGenerator.NearlyValid(Bundled), t => Placed(SpecimenReader.Read(new("s.yaml", t)).Findings, t)).Try(300);
+        Prop.ForAll(BenchGenerator.NearlyValid, t => Placed(BenchReader.Read(new("b.yaml", t), DateTimeZoneProviders.Tzdb).Findings, t)).Try(300);
+        Prop.ForAll(ProtocolGenerator.NearlyValid, t => Placed(Shelf.Of([[new("p.yaml", t)]]).Findings, t)).Try(300);
+        Prop.ForAll(ProtocolGenerator.NearlyValid, t => Placed(FileCheck.Run([new("p.yaml", t)], DateTimeZoneProviders.Tzdb, strict: true), t)).Try(300);
     }
 
     [Fact]
     public void Smaller_cases_are_cases_too()
     {
         var cases = PlanCases.Over(Bundled);
-        Prop.ForAll(cases, c => cases.Shrinker(c).Take(5).All(s => s.Made is { Value: not null } or { HasErrors: true })).Check(Config.WithMaxTest(50));
+        Prop.ForAll(cases, c => cases.Shrinker(c).Take(5).All(s => s.Made is { Value: not null } or { HasErrors: true })).Try(50);
     }
 
     /// <summary>An invariant over cases without a plan says nothing, so their share is kept small.</summary>
     [Fact]
     public void Nine_cases_of_ten_give_a_plan_and_many_of_them_may_be_started()
     {
-        var cases = PlanCases.Over(Bundled).Generator.Sample(400, 50).ToList();
+        var cases = PlanCases.Over(Bundled).Generator.Some(400, 50).ToList();
 
         var plans = cases.Select(c => c.Made.Value).OfType<Protocolist.Plans.Plan>().ToList();
 
@@ -59,9 +58,9 @@ public class GeneratorProperties
     [Fact]
     public void Every_protocol_of_the_shelf_gets_specimens_that_it_serves()
     {
-        var served = SpecimenGenerator.Valid(Bundled).Generator.Sample(30 * Bundled.Protocols.Length, 50)
+        var served = SpecimenGenerator.Valid(Bundled).Generator.Some(30 * Bundled.Protocols.Length, 50)
             .Select(f => BodyMeasure.Of(SpecimenReader.Read(f.Source).Value!).Value).OfType<BodyMeasure>()
-            .Select(b => SelectPass.Run(b, Bundled).Value?.Id).ToHashSet();
+            .Select(b => Protocolist.Planning.Selecting.SelectPass.Run(b, new(Bundled)).Value?.Id).ToHashSet();
 
         Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, served));
     }

@@ -59,8 +59,8 @@ internal static class BodyEdges
         Warns("fixation-shorter-than-penetration", ["it lies 24 h in fixative"], () => Good.Lasts("fix", Duration.FromHours(24)), () => Good.Lasts("fix", Duration.FromHours(24)).Fluid("house", "neutral buffered formalin 10 %")),
         Warns("fixation-shorter-than-penetration", ["it lies 38 h in fixative"], () => Good.Lasts("fix", Duration.FromHours(19)).Lasts("half", Duration.FromHours(19)).Step("half", s => s with { Kind = StageKind.Immerse }), () => Good.Lasts("fix", Duration.FromHours(20)).Lasts("half", Duration.FromHours(20)).Step("half", s => s with { Kind = StageKind.Immerse })),
         Warns("posture-not-set", ["no step sets its posture before 'fix'"], () => For(Good.Without("pose"), IntendedUse.Display), () => For(Good, IntendedUse.Display)),
-        Warns("colour-not-recorded", ["nothing before 'fix' records its colours"], () => Recorded("Weigh it."), () => Recorded("Note each Colour beside a chart.")),
-        Warns("colour-not-recorded", ["nothing before 'fix' records its colours"], () => Good.Without("record"), () => Recorded("PHOTOGRAPH it.")),
+        Warns("colour-not-recorded", ["nothing before 'fix' records its colours"], () => Recorded(Coverage.Tissue), () => Recorded(Coverage.Tissue | Coverage.Colours)),
+        Warns("colour-not-recorded", ["nothing before 'fix' records its colours"], () => Good.Without("record"), () => Recorded(Coverage.Colours)),
         Notes("many-in-one-vessel", ["51 animals share"], () => Lot(51, 4.99), () => Lot(51, 5)),
         Notes("many-in-one-vessel", ["51 animals share"], () => Lot(51, 4.9), () => Lot(50, 4.9)),
         Warns("thick-and-uncut", ["goes whole into 'fix'"], () => BodyRows.Whole(2), () => BodyRows.Whole(2).Step("pose", s => s with { Kind = StageKind.Slit })),
@@ -102,7 +102,7 @@ internal static class BodyEdges
     private static ReviewCase Film(double depthMm, double hours) =>
         Good.Lasts("fix", Duration.FromHours(hours)) with { Fixation = Good.Fixation! with { Slowest = Good.Fixation.Slowest with { DepthMm = depthMm } } };
 
-    private static ReviewCase Recorded(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Recorded(Coverage covers) => Good.Step("record", s => s with { Covers = covers });
 
     private static ReviewCase Lot(int count, double ratio) => Good.Specimen(s => s with { Count = count }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = ratio } });
 }

@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning;
-using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Reading;
@@ -28,7 +26,7 @@ internal static class Cases
         for: {group: animal, mass: 1 mg to 100 kg}
         stages:
           - {stage: hold, id: cold, last: at most 24 h}
-          - {stage: sample, id: record, how: Photograph both sides for colour.}
+          - {stage: sample, id: record, how: Photograph both sides for colour., covers: colours}
           - {stage: slit, id: slit, places: [abdomen], length: 10 mm, depth: 5 mm, count: 1}
           - {stage: pose, id: pose}
           - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 20 d, watch: {every: 1 d, signs: {soft: re-inject}}}
@@ -94,11 +92,7 @@ internal static class Cases
     {
         var shelf = Shelf.Of([new SourceText("trial.yaml", rules)]);
         Assert.Empty(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        var measured = MeasurePass.Run(specimen);
-        var draft = DraftPass.Run(measured.Value!, shelf.Find("trial")!, bench, ImmutableSortedDictionary<string, string>.Empty);
-        var provisioned = ProvisionPass.Run(draft.Value!, PreparedStock.Of(bench).On(new(2027, 3, 1)), Protocolist.Plans.PlanWishes.None);
-        var scheduled = SchedulePass.Run(provisioned, bench, new(new LocalDateTime(2027, 3, 1, 9, 0)));
-        return ReviewPass.Case(scheduled, provisioned, bench, [.. measured.Findings, .. draft.Findings, .. provisioned.Findings, .. scheduled.Findings]);
+        return new Planner(shelf).Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0)), shelf.Protocols[0]).Review!;
     }
 
     public static ReviewCase Step(this ReviewCase plan, string id, Func<ReviewStep, ReviewStep> change) =>
@@ -124,7 +118,7 @@ internal static class Cases
     public static ReviewCase Written(this ReviewCase plan, Func<Plan, Plan> change) => plan with { Plan = change(plan.Plan) };
 
     public static ReviewCase Told(this ReviewCase plan, string id, Severity severity = Severity.Warning) =>
-        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, "told", "do")] };
+        plan with { Earlier = [.. plan.Earlier, new Finding(id, severity, Said.Of("told"), Said.Of("do"))] };
 
     public static ReviewCase Shelf_holds(this ReviewCase plan, params StockItem[] items) => plan.On(b => b with { Stock = [.. b.Stock, .. items] });
 

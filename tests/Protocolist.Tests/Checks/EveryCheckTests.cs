@@ -43,13 +43,13 @@ public class EveryCheckTests
 
     [Theory]
     [MemberData(nameof(Ids))]
-    public void Check_speaks_with_just_the_severities_that_its_page_names(string id)
+    public void Findings_of_a_check_have_just_the_severities_that_its_page_names(string id)
     {
         var cases = Edge.All.Where(e => e.Id == id).SelectMany(e => new[] { e.Past, e.Short }).Prepend(Row.All.Single(r => r.Id == id).Trips);
         var check = AllChecks.All.Single(c => c.Id == id);
         var heard = cases.SelectMany(c => check.Find(c())).Select(f => f.Severity).Distinct().Order();
-        Assert.Equal(check.Speaks.Select(s => s.Severity).Distinct().Order(), heard);
-        Assert.All(check.Speaks, s => Assert.True(s.When.Length > 10));
+        Assert.Equal(check.Severities.Select(s => s.Severity).Distinct().Order(), heard);
+        Assert.All(check.Severities, s => Assert.True(s.When.Length > 10));
     }
 
     [Fact]

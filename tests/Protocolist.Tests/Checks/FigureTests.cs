@@ -6,14 +6,14 @@ namespace Protocolist.Tests.Checks;
 /// <summary>A finding that rests on figures of the plan names them, so that explaining it tells which figures, which limit and which source.</summary>
 public class FigureTests
 {
-    /// <summary>What rests on words, on the bench's own lists or on the label, of which no plan has a figure; and what an earlier pass tells in full.</summary>
+    /// <summary>What rests on words, on the bench's own lists or on the label, of which no plan has a figure; and what an earlier pass says in full.</summary>
     private static readonly string[] Figureless =
     [
         "anthrax-signs", "care-round-missing", "closure-contradicts-vessel", "colour-not-recorded", "currency-missing", "frozen-twice", "label-date-not-iso", "label-incomplete",
         "label-inside-and-outside", "label-media", "long-day", "missing-provenance", "no-time-to-cure", "permit-not-noted", "ph-drift", "price-missing", "protected-group", "rabies-prone",
         "reused-fixative-doubtful", "safety-equipment-not-on-shelf", "stock-expired", "stock-strength-unknown", "stored-flammables", "stored-formaldehyde", "supplies-late",
         "unknown-cause-of-death", "unknown-denaturant", "vessel-material-unknown",
-        .. ToldChecks.All.Select(c => c.Id),
+        .. PlanningChecks.All.Select(c => c.Id),
     ];
 
     public static TheoryData<string> Ids => [.. AllChecks.All.Select(c => c.Id).Except(Figureless)];

@@ -217,14 +217,14 @@ internal static class FluidEdges
     private static ReviewCase At(double celsius) => Good.On(b => b with { Temperatures = b.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } });
 
     private static ReviewCase Standing(int changes, string running) =>
-        Good.Step("wash", s => s with { Details = s.Details.SetItem("running", running), Step = s.Step with { Changes = changes, Volume = UnitsNet.Volume.FromMilliliters(50) } });
+        Good.Step("wash", s => s with { Work = new Protocolist.Plans.SoakWork(running == "yes"), Step = s.Step with { Changes = changes, Volume = UnitsNet.Volume.FromMilliliters(50) } });
 
     private static ReviewCase Read(double ph) => Good.Shelf_holds(Bottle(Neutral) with { Uses = 1, Buffering = "phosphate", Spent = new SpentFluid(ph, true) });
 
     /// <summary>Borax-buffered formalin made up so many days before the plan begins, on 1 March 2027.</summary>
     private static ReviewCase Opened(int days) => Good.Shelf_holds(Bottle(Borax) with { Buffering = "borax", OpenedOn = new LocalDate(2027, 3, 1).PlusDays(-days) });
 
-    private static ReviewCase Tissue(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Tissue(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [Said.Of(sentence)] } });
 
     private static ReviewCase ForDna(ReviewCase plan) => plan.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst });
 }

@@ -22,7 +22,7 @@ public class HistoryWordsTests
     [InlineData("", false)]
     [InlineData(null, false)]
     public void Known_death_is_read_from_whole_words_that_nobody_denies(string? told, bool isKnown) =>
-        Assert.Equal(isKnown, HistoryWords.In(told, HistoryWords.KnownDeath));
+        Assert.Equal(isKnown, HistoryWords.KnownDeath.AreIn(told));
 
     [Theory]
     [InlineData("unclotted blood at the nose", true)]
@@ -33,12 +33,12 @@ public class HistoryWordsTests
     [InlineData("no blood from the nose", false)]
     [InlineData("Died Suddenly", true)]
     public void Sign_of_anthrax_is_read_unless_it_is_denied(string told, bool isSign) =>
-        Assert.Equal(isSign, HistoryWords.In(told, HistoryWords.Anthrax));
+        Assert.Equal(isSign, HistoryWords.Anthrax.AreIn(told));
 
     [Theory]
     [InlineData("stranded at low water", true)]
     [InlineData("Strandings list, found dead", true)]
     [InlineData("never found dead", false)]
     public void Unknown_death_is_read_the_same_way(string told, bool isUnknown) =>
-        Assert.Equal(isUnknown, HistoryWords.In(told, HistoryWords.UnknownDeath));
+        Assert.Equal(isUnknown, HistoryWords.UnknownDeath.AreIn(told));
 }

@@ -85,7 +85,7 @@ public class HouseCheckTests
         var found = AllChecks.Review(plan);
         Assert.Equal(Severity.Warning, found.Single(f => f.Id == "rabies-prone").Severity);
         Assert.Contains(found, f => f.Id == "check-cannot-be-lowered");
-        Assert.Contains(Weighing.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
+        Assert.Contains(SeverityChanges.Faults(plan.Protocol), f => f.Id == "check-cannot-be-lowered" && f.Severity == Severity.Error);
     }
 
     [Fact]
@@ -101,8 +101,8 @@ public class HouseCheckTests
     [Fact]
     public void Unknown_check_and_taken_id_are_errors_of_the_file()
     {
-        Assert.Contains(Weighing.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
-        Assert.Contains(Weighing.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("severities:\n  rabbits-prone: {as: error, because: so}").Protocol), f => f.Id == "unknown-check");
+        Assert.Contains(SeverityChanges.Faults(Cases.More("checks:\n  cramped: {when: fix.last < 1 d, message: m, remedy: r}").Protocol), f => f.Id == "check-id-taken");
     }
 
     [Fact]
@@ -110,9 +110,9 @@ public class HouseCheckTests
     {
         var plan = Cases.Good.Lasts("wash", NodaTime.Duration.FromHours(23));
         var explained = Explanation.Of(plan.Plan with { Findings = [.. AllChecks.Review(plan)] }, "wash-too-short").Value!;
-        Assert.Equal("warning", explained.Figure.Value);
-        Assert.Contains("USGS", explained.Figure.Source, StringComparison.Ordinal);
-        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Figure.Id));
+        Assert.Equal("warning", explained.Value.ToString());
+        Assert.Contains("USGS", explained.Source, StringComparison.Ordinal);
+        Assert.Equal(["wash.last", "specimen.half-thickness"], explained.Inputs.Select(i => i.Id));
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public class HouseCheckTests
     {
         var all = Cases.Good.Steps.SelectMany(s => s.Step.Cautions).ToList();
         Assert.Equal(all.Count, all.Distinct().Count());
-        Assert.Contains(all, c => c.StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.Contains("may cause cancer (H350)", StringComparison.Ordinal));
-        Assert.Contains(all, c => c.Contains("OSHA", StringComparison.Ordinal) && c.Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.Contains("2019", StringComparison.Ordinal));
-        Assert.Single(all, c => c.Contains("safety data sheet", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().StartsWith("DANGER: formalin", StringComparison.Ordinal) && c.ToString().Contains("may cause cancer (H350)", StringComparison.Ordinal));
+        Assert.Contains(all, c => c.ToString().Contains("OSHA", StringComparison.Ordinal) && c.ToString().Contains("Directive (EU) 2019/983", StringComparison.Ordinal) && c.ToString().Contains("2019", StringComparison.Ordinal));
+        Assert.Single(all, c => c.ToString().Contains("safety data sheet", StringComparison.Ordinal));
     }
 }

@@ -21,7 +21,7 @@ internal static class PeopleAndLabelEdges
         Warns("above-flash-point", ["'house' opens 5 L", "at 18 °C; it flashes from 21 °C, give or take 3"], () => Warm(18), () => Warm(17.9)),
         Warns("lone-work", ["one person works here, and 'fix' pours 5 L of formalin, where 5 L is much for one"], () => Alone(1), () => Alone(2)),
         Warns("ventilation-unknown", ["'fix' opens 1 L of neutral buffered formalin 10 %"], () => Unaired(1), () => Unaired(0.999)),
-        Warns("label-date-not-iso", ["3.4.2027"], () => Labelled("found 3.4.2027"), () => Labelled("found 2027.4")),
+        Warns("label-date-not-iso", ["3.4.2027"], () => Found("found 3.4.2027"), () => Found("found 2027.4")),
         Warns("above-flash-point", ["'strong' opens 6 L of ethanol 75 %vol"], () => Opened(("half", 5.5), ("strong", 6), ("house", 5)), () => Opened(("half", 6.5), ("strong", 6), ("house", 5))),
         Warns("above-flash-point", ["'house' opens 5 L"], () => Opened(("house", 5)), () => Opened(("house", 4.99))),
         Warns("above-flash-point", ["'house' opens 5 L"], () => Opened(("house", 5)), () => Opened(("house", 5)).Fluid("house", "ethanol 4 %vol")),
@@ -39,7 +39,7 @@ internal static class PeopleAndLabelEdges
         Warns("formaldehyde-in-the-air", ["ppm of formaldehyde"], () => Aired(2, 0.2, false), () => Aired(2, 0, false)),
         Warns("formaldehyde-in-the-air", ["in 'house'"], () => Aired(2, 0.2, false).Fluid("house", "formaldehyde 8 % w/v"), () => Aired(2, 0.2, false)),
         Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Fluid("fix", "ethanol 80 %vol")),
-        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample })),
+        Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample, Work = Protocolist.Plans.PlainWork.Instance })),
         Warns("formalin-to-the-drain", ["a plan with 3 L of formalin"], () => Drained(Good).Fluid("half", "neutral buffered formalin 10 %").Step("half", s => s with { Step = s.Step with { Volume = Volume.FromLiters(1) } }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } }), () => Drained(Good).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } })),
         Warns("formalin-without-hood", ["'fix' injects formalin, which sprays back"], () => Injects(s => s with { Step = s.Step with { Volume = null } }), () => Injects(s => s with { Kind = StageKind.Immerse })),
         Warns("formalin-without-hood", ["'fix' injects"], () => Injects(s => s), () => Injects(s => s).Fluid("fix", "ethanol 80 %vol")),
@@ -64,20 +64,19 @@ internal static class PeopleAndLabelEdges
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Written(p => p with { Fluids = [new FluidMove(Fluid.Ethanol(75), Volume.FromLiters(1), new(FluidPlaceKind.Step, "strong"), new(FluidPlaceKind.Waste, Destination: Message.Text("drum")))] })),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Kind = StageKind.House })),
         Fails("label-incomplete", ["the plan has no label"], () => Good.Written(p => p with { Label = [] }), () => Good),
-        Warns("label-incomplete", ["the label lacks the date"], () => Labelled("found (not known)"), () => Labelled("found 2027-03-01")),
-        Warns("label-incomplete", ["the label lacks the collector"], () => Labelled("collected by (not known)"), () => Labelled("collected by M. Okafor")),
-        Warns("label-incomplete", ["the label lacks the place"], () => Labelled("(not known)"), () => Labelled("Skerry Point")),
-        Warns("label-incomplete", ["the label lacks the scientific name"], () => Labelled("bony fish, not identified"), () => Labelled("bony fish, not identified yet by M. Okafor")),
-        Warns("label-incomplete", ["the label lacks the date, the fluid (ethanol 71 %vol)"], () => Labelled("found (not known)").Fluid("house", "ethanol 71 %vol"), () => Labelled("found (not known)")),
+        Warns("label-incomplete", ["the label lacks the date"], () => Undated(null), () => Undated(new(2027, 3, 1))),
+        Warns("label-incomplete", ["the label lacks the date"], () => Undated(null), () => Undated(null).Specimen(s => s with { DiedAt = Fish.DiedAt })),
+        Warns("label-incomplete", ["the label lacks the collector"], () => Good.Specimen(s => s with { CollectedBy = " " }), () => Good),
+        Warns("label-incomplete", ["the label lacks the place"], () => Good.Specimen(s => s with { Where = null }), () => Good),
+        Warns("label-incomplete", ["the label lacks the scientific name"], () => Good.Specimen(s => s with { ScientificName = null }), () => Good),
+        Warns("label-incomplete", ["the label lacks the date, the fluid (ethanol 71 %vol)"], () => Undated(null).Fluid("house", "ethanol 71 %vol"), () => Undated(null)),
         Fails("formalin-flag-missing", ["the label has no line FORMALIN"], () => Flagged("formalin inside"), () => Flagged("FORMALIN")),
-        Warns("label-date-not-iso", ["holds the date 12/31/27"], () => Labelled("found 12/31/27"), () => Labelled("found 2027-12-31")),
-        Warns("label-inside-and-outside", ["'label' does not say that one label goes inside and one outside"], () => Sticks("Glue it OUTSIDE."), () => Sticks("One Inside, one OUTSIDE.")),
-        Warns("label-inside-and-outside", ["'label' does not say"], () => Sticks("Lay it inside."), () => Sticks("Lay it inside.").Without("house")),
-        Warns("label-media", ["'label' writes with ball-point"], () => Writes("Write it with a Ball-point."), () => Writes("Write it in pencil.")),
-        Warns("label-media", ["'label' writes with ballpoint"], () => Writes("Write it with a ballpoint."), () => Writes("Never with a ballpoint.")),
-        Warns("label-media", ["'label' writes with thermal"], () => Writes("Print it on a thermal printer."), () => Writes("Print it on a laser printer.")),
-        Warns("label-media", ["'label' writes with marker"], () => Writes("Write it with a marker."), () => Writes("Use no marker.")),
-        Warns("label-media", ["'label' writes with inkjet"], () => Writes("Print it by inkjet."), () => Writes("Print it by inkjet.").Step("label", s => s with { Kind = StageKind.Sample })),
+        Warns("label-date-not-iso", ["holds the date 12/31/27"], () => Found("found 12/31/27"), () => Found("found 2027-12-31")),
+        Warns("label-date-not-iso", ["the label's 'A. Nobody 1.2.27' holds"], () => Good.Specimen(s => s with { CollectedBy = "A. Nobody 1.2.27" }), () => Good),
+        Warns("label-inside-and-outside", ["no step labels what 'house' puts away"], () => Good.Without("label"), () => Good.Without("label").Without("house")),
+        Warns("label-media", ["'label' asks for ball-point pen"], () => Writes("ball-point pen"), () => Writes("soft pencil")),
+        Warns("label-media", ["'label' asks for thermal print"], () => Writes("thermal print"), () => Writes("carbon ink")),
+        Warns("label-media", ["'label' asks for inkjet print"], () => Writes("inkjet print"), () => Writes("")),
     ];
 
     private static ReviewCase Made(double litres) => Mixed(("ethanol 70 %vol", litres));
@@ -108,7 +107,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Injects(Func<ReviewStep, ReviewStep> change) =>
         Good.On(b => b with { Air = b.Air! with { HasHood = false } }).Step("fix", s => change(s with { Kind = StageKind.Inject }));
 
-    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Details = s.Details.SetItem("to", "drained where local rules allow") });
+    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") });
 
     private static ReviewCase Thrown(string destination) =>
         Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
@@ -121,7 +120,9 @@ internal static class PeopleAndLabelEdges
 
     private static ReviewCase Flagged(string line) => Labelled(line).Fluid("house", "neutral buffered formalin 10 %");
 
-    private static ReviewCase Sticks(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Found(string where) => Good.Specimen(s => s with { Where = where });
 
-    private static ReviewCase Writes(string sentence) => Good.Step("label", s => s with { Step = s.Step with { Instructions = [.. s.Step.Instructions, sentence] } });
+    private static ReviewCase Undated(NodaTime.LocalDate? found) => Good.Specimen(s => s with { FoundOn = found, DiedAt = null });
+
+    private static ReviewCase Writes(string medium) => Good.Step("label", s => s with { Work = new LabelWork([], medium) });
 }

@@ -20,11 +20,11 @@ internal static class PeopleAndLabelRows
         new("lone-work", () => Alone(5), () => Alone(4.9)),
         new("waste-without-destination", () => Thrown(" "), () => Thrown("drum")),
         new("formalin-to-the-drain", () => Discarded("drained where local rules allow"), () => Good),
-        new("label-incomplete", () => Good.Written(p => p with { Label = [.. p.Label, "collected by (not known)"] }), () => Good),
+        new("label-incomplete", () => Good.Specimen(s => s with { CollectedBy = null }), () => Good),
         new("formalin-flag-missing", () => Good.Fluid("house", "neutral buffered formalin 10 %"), () => Good.Fluid("house", "neutral buffered formalin 10 %").Written(p => p with { Label = [.. p.Label, "FORMALIN"] })),
-        new("label-date-not-iso", () => Good.Written(p => p with { Label = [.. p.Label, "found 3/4/27"] }), () => Good.Written(p => p with { Label = [.. p.Label, "found 2027-04-03"] })),
+        new("label-date-not-iso", () => Good.Specimen(s => s with { Where = "found 3/4/27" }), () => Good.Specimen(s => s with { Where = "found 2027-04-03" })),
         new("label-inside-and-outside", () => Good.Without("label"), () => Good),
-        new("label-media", () => Says("Write it with a felt pen."), () => Says("Write it with a soft pencil, no felt pen.")),
+        new("label-media", () => Writes("felt pen"), () => Writes("soft pencil")),
     ];
 
     private static Protocolist.Checks.ReviewCase Unaired(double litres) =>
@@ -49,8 +49,7 @@ internal static class PeopleAndLabelRows
         Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
 
     private static Protocolist.Checks.ReviewCase Discarded(string to) =>
-        Good.Step("spent", s => s with { Details = s.Details.SetItem("to", to) });
+        Good.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", to) });
 
-    private static Protocolist.Checks.ReviewCase Says(string sentence) =>
-        Good.Step("label", s => s with { Step = s.Step with { Instructions = [.. s.Step.Instructions, sentence] } });
+    private static Protocolist.Checks.ReviewCase Writes(string medium) => With("id: label, ", $"id: label, written-with: {medium}, ");
 }

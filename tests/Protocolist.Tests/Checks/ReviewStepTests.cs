@@ -34,8 +34,8 @@ public class ReviewStepTests
     [Fact]
     public void Detail_that_nobody_gave_is_empty_and_so_is_the_advice_for_a_vessel()
     {
-        Assert.Equal("screw lid", Good.Steps.First(s => s.Id == "seal").Detail("closure"));
-        Assert.Equal("", Fix.Detail("closure"));
+        Assert.Equal("screw lid", Good.Steps.First(s => s.Id == "seal").Closure);
+        Assert.Equal("", Fix.Closure);
         Assert.Equal("", new ReviewStep(Fix.Step, StageKind.Immerse, null).VesselAdvice);
     }
 
@@ -66,6 +66,23 @@ public class ReviewStepTests
     {
         Assert.Equal(Good.Fixation!.Slowest.DepthMm, Good.Depth.Millimeters, 9);
         Assert.Equal(Good.Body.HalfThickness.Nominal, (Good with { Fixation = null }).Depth);
+    }
+
+    [Fact]
+    public void Plan_covers_what_any_of_its_stages_declares_and_no_more()
+    {
+        var plan = With("covers: colours", "covers: [parasites, tissue]");
+        Assert.Equal(Coverage.Parasites | Coverage.Tissue, plan.Steps.First(s => s.Id == "record").Covers);
+        Assert.True(plan.Covers(Coverage.Parasites));
+        Assert.False(plan.Covers(Coverage.Colours));
+        Assert.True(Good.Covers(Coverage.Colours));
+    }
+
+    [Fact]
+    public void First_of_a_kind_is_the_one_that_comes_before_the_others()
+    {
+        Assert.Equal("half", Good.First(StageKind.Bath)!.Id);
+        Assert.Null(Good.First(StageKind.Mount));
     }
 
     [Fact]

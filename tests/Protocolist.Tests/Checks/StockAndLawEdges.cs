@@ -18,7 +18,7 @@ internal static class StockAndLawEdges
     [
         Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("rodent")),
         Notes("parasites-on-body", ["ticks, fleas and lice"], () => Good.Group("bird"), () => Good.Group("carnivore")),
-        Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("carnivore").Step("cold", s => s with { Step = s.Step with { Cautions = ["Mind the ticks."] } })),
+        Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore"), () => Good.Group("carnivore").Step("cold", s => s with { Covers = Coverage.Parasites })),
         Fails("anthrax-signs", ["fits anthrax"], () => Told("bled; blood from the nose"), () => Told("no blood from the nose")),
         Warns("unknown-cause-of-death", ["'slit' opens it"], () => Found("found dead"), () => Found("found dead in a net")),
         Warns("unknown-cause-of-death", ["nothing says what it died of"], () => Found("found dead in a cabinet"), () => Found("found dead, hit by a car")),
@@ -54,8 +54,10 @@ internal static class StockAndLawEdges
         Notes("parasites-on-body", ["no step speaks of parasites"], () => Good.Group("bird"), () => Good.Group("bird").Specimen(s => s with { Condition = Condition.Thawed })),
         Notes("parasites-on-body", ["no step speaks of parasites"], () => Good.Group("bird"), () => Good.Group("bony-fish")),
         Warns("parasites-on-body", ["tapeworm"], () => Good.Group("carnivore").Specimen(s => s with { Condition = Condition.Frozen }), () => Good.Group("rodent").Specimen(s => s with { Condition = Condition.Frozen })),
-        Notes("parasites-on-body", ["no step speaks of parasites"], () => Says("Look for wounds."), () => Says("Look for fleas.")),
-        Notes("parasites-on-body", ["no step speaks of parasites"], () => Says("Stickers go on last."), () => Says("Pick off every tick.")),
+        Notes("parasites-on-body", ["no step speaks of parasites"], () => Covers(Coverage.Colours), () => Covers(Coverage.Parasites)),
+        Warns("parasites-on-body", ["a bird whose history speaks of parasites ('full of lice')"], () => Noted("full of lice"), () => Noted("no lice")),
+        Warns("parasites-on-body", ["whose history speaks of parasites"], () => Noted("ticks at the ears"), () => Noted("stickers on the bag")),
+        Warns("parasites-on-body", ["whose history speaks of parasites"], () => Noted("fleas"), () => Noted("fleas").Step("pose", s => s with { Covers = Coverage.Parasites })),
         Warns("rabies-prone", ["a bat: "], () => Good.Group("bat"), () => Good.Group("bird")),
         Warns("rabies-prone", ["'slit' goes into its head"], () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut("head", 1, null, null, null, "")] } }), () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut("abdomen", 1, null, null, null, "")] } })),
         Warns("rabies-prone", ["'pose' goes into its head"], () => Into("head"), () => Into("abdomen")),
@@ -75,7 +77,9 @@ internal static class StockAndLawEdges
 
     private static ReviewCase Unpapered(string group) => Good.Group(group).Specimen(s => s with { Permits = [] });
 
-    private static ReviewCase Says(string sentence) => Good.Group("bird").Step("pose", s => s with { Step = s.Step with { Instructions = [sentence] } });
+    private static ReviewCase Covers(Coverage covers) => Good.Group("bird").Step("pose", s => s with { Covers = covers });
+
+    private static ReviewCase Noted(string notes) => Good.Group("bird").Specimen(s => s with { HowObtained = null, Notes = notes });
 
     private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(region, 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, 1, 27, 13)] } });
 

@@ -51,14 +51,6 @@ public class TellingTests
     }
 
     [Fact]
-    public void History_is_what_was_told_and_noted()
-    {
-        Assert.Equal("'bycatch; bled'", (Cases.Fish with { HowObtained = "bycatch", Notes = "bled" }).History());
-        Assert.Equal("'bled'", (Cases.Fish with { HowObtained = " ", Notes = "bled" }).History());
-        Assert.Equal("'bycatch'", (Cases.Fish with { HowObtained = "bycatch", Notes = null }).History());
-    }
-
-    [Fact]
     public void Group_has_its_article()
     {
         Assert.Equal("an earthworm", TaxonGroups.Find("earthworm")!.One());

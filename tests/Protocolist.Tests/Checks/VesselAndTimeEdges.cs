@@ -15,6 +15,8 @@ namespace Protocolist.Tests.Checks;
 /// <summary>The limits of the checks about vessels and time.</summary>
 internal static class VesselAndTimeEdges
 {
+    private static readonly Phrase Full = new("a-test", "'{vessel}' weighs {mass:0 kg} full");
+
     public static Edge[] All =>
     [
         Fails("ratio-too-low", ["gives 2.9 volumes", "3 is the least"], () => Ratio(2.9), () => Ratio(3)),
@@ -48,13 +50,14 @@ internal static class VesselAndTimeEdges
         Notes("closure-contradicts-vessel", ["snap lid"], () => Closes("snap lid", Closure.Open), () => Closes("snap lid", Closure.SnapLid)),
         Notes("closure-contradicts-vessel", ["tape"], () => Closes("tape", Closure.GroundStopper), () => Closes("tape", Closure.Open)),
         Notes("closure-contradicts-vessel", ["silicone"], () => Closes("neutral-cure silicone", Closure.WireBail), () => Closes("wax", Closure.WireBail)),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Step = s.Step with { Instructions = ["Let it Cure Open for two days."] } })),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Details = s.Details.SetItem("closure", "screw lid") })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Step = s.Step with { Instructions = [Said.Of("Let it Cure Open for two days.")] } })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("screw lid", null) })),
         Notes("vessel-material-unknown", ["what the wall and the lid of the 2 L jar are made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.ScrewLid), () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.Open)),
         Notes("vessel-material-unknown", ["what the wall of the 2 L jar is made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Polypropylene, Closure.ScrewLid), () => Made(VesselMaterial.Glass, VesselMaterial.Polypropylene, Closure.ScrewLid)),
         Notes("tank-glass-to-measure", ["under a frame"], () => VesselAndTimeRows.Tank(350, null, 2000), () => VesselAndTimeRows.Tank(350, null, 600)),
         Warns("joint-load", ["the silicone along the", "0.14 MPa is the most"], () => Thin(0.141), () => Thin(0.14)),
-        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(2, 60, 1, 50), () => Weighed(1, 60, 2, 50)),
+        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(60, 50), () => Weighed(50, 55)),
+        Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(50, 60), () => Weighed(50, 60, "tub-91")),
         Warns("nobody-watches", ["'fix' lasts 4 d"], () => Unwatched(96), () => Unwatched(96).Step("fix", s => s with { Kind = StageKind.Bath })),
         Notes("first-look-missing", ["takes up 29 mL of water"], () => Good.Written(p => p with { Care = [new("look", null, 6, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 6, "")], End = null })),
         Notes("first-look-missing", ["takes up 29 mL of water"], () => Looked(80), () => Looked(80).Written(p => p with { Care = [.. p.Care, new("look soon", p.End!.Value.Date.PlusDays(20), null, "")] })),
@@ -77,8 +80,8 @@ internal static class VesselAndTimeEdges
         Warns("body-waits", ["ice tears a body of jelly apart"], () => Waits(Condition.Fresh, 13).Group("jellyfish"), () => Waits(Condition.Fresh, 13)),
         Warns("body-waits", ["bristle worms break up in ice"], () => Waits(Condition.Fresh, 13).Group("polychaete"), () => Waits(Condition.Fresh, 13).Group("earthworm")),
         Warns("body-waits", ["bloated, 20 °C in the room"], () => Waits(Condition.Bloated, 13), () => Waits(Condition.Frozen, 13)),
-        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("cold", s => s with { Step = s.Step with { State = "done" } })),
-        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("fix", s => s with { Step = s.Step with { State = "begun" } })),
+        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("cold", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Done } })),
+        Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("fix", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Begun } })),
         Warns("body-waits", ["that keeps it until then"], () => Waits(Condition.Fresh, 70.5), () => Waits(Condition.Fresh, 70.6)),
         Warns("body-waits", ["the body (thawed"], () => Waits(Condition.Thawed, 23).Specimen(s => s with { DiedAt = Fish.DiedAt }), () => Waits(Condition.Thawed, 22).Specimen(s => s with { DiedAt = Fish.DiedAt })),
         Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Specimen(s => s with { DiedAt = Fish.DiedAt })),
@@ -97,12 +100,12 @@ internal static class VesselAndTimeEdges
     {
         Vessel = null,
         VesselAdvice = "get one 30 cm deep",
-        VesselReasons = [.. reasons.Select(r => Finding.Error(r, r == "vessel-too-shallow" ? "it stands out" : "it is 2 cm too wide", ""))],
+        VesselReasons = [.. reasons.Select(r => Finding.Error(r, Said.Of(r == "vessel-too-shallow" ? "it stands out" : "it is 2 cm too wide"), Said.Of("")))],
     });
 
     private static ReviewCase Reasons(int count) => Lacks("house").Step("house", s => s with
     {
-        VesselReasons = [.. Enumerable.Range(1, count).SelectMany(i => Enumerable.Repeat(Finding.Error("vessel-too-narrow", $"reason {i}", ""), 2))],
+        VesselReasons = [.. Enumerable.Range(1, count).SelectMany(i => Enumerable.Repeat(Finding.Error("vessel-too-narrow", Said.Of($"reason {i}"), Said.Of("")), 2))],
     });
 
     /// <summary>Some share of the headspace that the heat of the bench asks for.</summary>
@@ -114,7 +117,7 @@ internal static class VesselAndTimeEdges
     }
 
     private static ReviewCase Closes(string with, Closure vessel) =>
-        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Details = s.Details.SetItem("closure", with) });
+        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(with, null) });
 
     private static ReviewCase Made(VesselMaterial wall, VesselMaterial lid, Closure closure) =>
         House(v => v with { Vessel = v.Vessel with { Wall = wall, Lid = lid, Closure = closure } });
@@ -134,7 +137,7 @@ internal static class VesselAndTimeEdges
     }
 
     private static ReviewCase Sealed(double hours) =>
-        Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
+        Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) });
 
     private static ReviewCase Unwatched(double hours) => Good.Lasts("fix", Duration.FromHours(hours)).Step("fix", s => s with { WatchEvery = null });
 
@@ -151,21 +154,16 @@ internal static class VesselAndTimeEdges
     };
 
     private static ReviewCase Gaps(int count) =>
-        Good with { Earlier = [.. Enumerable.Range(1, count).Select(i => Finding.Warning("inspection-gap", $"nobody can look on day {i}", "come in") with { Subject = "fix" })] };
+        Good with { Earlier = [.. Enumerable.Range(1, count).Select(i => Finding.Warning("inspection-gap", Message.Text($"nobody can look on day {i}"), Message.Text("come in")) with { Subject = "fix" })] };
 
-    private static ReviewCase Heavy(params string[] steps) =>
-        Good with { Earlier = [.. steps.Select(s => Finding.Warning("vessel-too-heavy-to-lift", "'tub-90' weighs 60 kg full", "fill it where it stands") with { Subject = s })] };
+    private static ReviewCase Heavy(params string[] steps) => Good with { Earlier = [.. steps.Select(s => Weighs("tub-90", 60, s))] };
 
-    /// <summary>The same tub in two steps, once the heavier in the first and once in the last.</summary>
-    private static ReviewCase Weighed(double fix, double saysFix, double house, double saysHouse) =>
-        Good.Step("fix", s => s with { Vessel = s.Vessel! with { TotalMass = Mass.FromKilograms(fix) } }).Step("house", s => s with { Vessel = s.Vessel! with { TotalMass = Mass.FromKilograms(house) } }) with
-        {
-            Earlier =
-            [
-                Finding.Warning("vessel-too-heavy-to-lift", $"'tub-90' weighs {saysFix} kg full", "fill it where it stands") with { Subject = "fix" },
-                Finding.Warning("vessel-too-heavy-to-lift", $"'tub-90' weighs {saysHouse} kg full", "fill it where it stands") with { Subject = "house" },
-            ],
-        };
+    /// <summary>Tubs in two steps, of so many kg.</summary>
+    private static ReviewCase Weighed(double fix, double house, string other = "tub-90") =>
+        Good with { Earlier = [Weighs("tub-90", fix, "fix"), Weighs(other, house, "house")] };
+
+    private static Finding Weighs(string vessel, double kilograms, string step) =>
+        Finding.Warning("vessel-too-heavy-to-lift", Full.With(Argument.Id("vessel", vessel), ("mass", Mass.FromKilograms(kilograms))), Message.Text("fill it where it stands")) with { Subject = step };
 
     private static ReviewCase Bought(params (string Item, int Days, string[] For)[] all) =>
         Good.Written(p => p with { Purchases = [.. all.Select(a => Booked.Purchase(a.Item, a.Days) with { For = [.. a.For] })] });

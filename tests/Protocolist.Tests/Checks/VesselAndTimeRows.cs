@@ -12,7 +12,7 @@ internal static class VesselAndTimeRows
     public static Row[] All =>
     [
         new("not-submerged", () => House(v => v with { LevelColdest = v.CoveredTo * 0.99 }), () => House(v => v with { LevelColdest = v.CoveredTo })),
-        new("vessel-too-small", () => Good.Step("house", s => s with { Vessel = null, VesselAdvice = "buy one", VesselReasons = [Protocolist.Findings.Finding.Error("vessel-too-narrow", "too narrow", "")] }), () => Good),
+        new("vessel-too-small", () => Good.Step("house", s => s with { Vessel = null, VesselAdvice = "buy one", VesselReasons = [Protocolist.Findings.Finding.Error("vessel-too-narrow", Said.Of("too narrow"), Said.Of(""))] }), () => Good),
         new("cramped", () => House(v => v with { Ratio = 0.99 }), () => House(v => v with { Ratio = 1 })),
         new("ratio-too-low", () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 4.8 } }), () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 5 } })),
         new("headspace-too-small", () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.01 }), () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.03 })),
@@ -33,7 +33,7 @@ internal static class VesselAndTimeRows
     private static Protocolist.Checks.ReviewCase House(Func<FittedVessel, FittedVessel> change) => Good.Step("house", s => s with { Vessel = change(s.Vessel!) });
 
     private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
-        Good.Lasts("seal", time).Step("seal", s => s with { Details = s.Details.SetItem("closure", "neutral-cure silicone") });
+        Good.Lasts("seal", time).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) });
 
     /// <summary>A glass tank of 60 by 30 cm, or longer, filled so deep, with panes so thick.</summary>
     internal static Protocolist.Checks.ReviewCase Tank(double levelMm, double? paneMm, double lengthMm = 600)

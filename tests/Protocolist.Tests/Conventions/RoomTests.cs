@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Protocolist.Tests.EndToEnd;
 
 namespace Protocolist.Tests.Conventions;
 
@@ -8,9 +7,9 @@ public partial class RoomTests
 {
     /// <summary>A room uses only rooms before it. The order is that of DEVELOPERS.md.</summary>
     private static readonly string[] Rooms =
-        ["Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Logs", "Checks", "Planning"];
+        ["Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Wording", "Logs", "Checks", "Planning"];
 
-    private static readonly string Library = BuiltProgram.Repository("src", "Protocolist");
+    private static readonly string Library = Repository.File("src", "Protocolist");
 
     private static readonly (string Path, string Text)[] Sources =
     [
@@ -55,7 +54,7 @@ public partial class RoomTests
     {
         Assert.True(Sources.Length > 200);
         Assert.Empty(Sources.Select(s => Room(s.Path)).Distinct().Except(Rooms));
-        Assert.Equal(Rooms, TableRow.Matches(File.ReadAllText(BuiltProgram.Repository("DEVELOPERS.md"))).Select(m => m.Groups[1].Value));
+        Assert.Equal(Rooms, TableRow.Matches(File.ReadAllText(Repository.File("DEVELOPERS.md"))).Select(m => m.Groups[1].Value));
     }
 
     [Fact]

@@ -5,16 +5,16 @@ public sealed class BadInputTests : IDisposable
 {
     private const string Good = "format: 1\nspecimen: X-1\ngroup: mammal\nmass: 7 kg\n";
 
-    private readonly BuiltProgram _program = new();
+    private readonly Tool _tool = new();
 
-    public void Dispose() => _program.Dispose();
+    public void Dispose() => _tool.Dispose();
 
     private void Refuses(Run run, params string[] says)
     {
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Empty(run.Out);
         Assert.All(says, s => Assert.Contains(s, run.Error, StringComparison.Ordinal));
-        Assert.DoesNotContain(Directory.GetFiles(_program.Folder, "*", SearchOption.AllDirectories), f => f.EndsWith(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFiles(_tool.Folder, "*", SearchOption.AllDirectories), f => f.EndsWith(".part", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -28,27 +28,27 @@ public sealed class BadInputTests : IDisposable
     [InlineData("mass: [7 kg\n", "s.yaml:4:7: error ", "]")]
     public void Wrong_specimen_is_refused_at_line_and_column(string rest, params string[] says)
     {
-        var path = _program.File("s.yaml", "format: 1\nspecimen: X-1\ngroup: mammal\n" + rest);
+        var path = _tool.File("s.yaml", "format: 1\nspecimen: X-1\ngroup: mammal\n" + rest);
 
-        Refuses(_program.Run("plan", path), says);
+        Refuses(_tool.Run("plan", path), says);
     }
 
     [Fact]
-    public void Missing_file_is_refused() => Refuses(_program.Run("plan", "nowhere.yaml"), "nowhere.yaml: error unreadable-file: there is no such file");
+    public void Missing_file_is_refused() => Refuses(_tool.Run("plan", "nowhere.yaml"), "nowhere.yaml: error unreadable-file: there is no such file");
 
     [Fact]
-    public void Folder_in_place_of_a_file_is_refused() => Refuses(_program.Run("plan", "."), "error unreadable-file: this is a folder");
+    public void Folder_in_place_of_a_file_is_refused() => Refuses(_tool.Run("plan", "."), "error unreadable-file: this is a folder");
 
     [Fact]
-    public void Empty_file_is_refused() => Refuses(_program.Run("plan", _program.File("s.yaml", "")), "s.yaml:1:1: error ", "empty");
+    public void Empty_file_is_refused() => Refuses(_tool.Run("plan", _tool.File("s.yaml", "")), "s.yaml:1:1: error ", "empty");
 
     [Fact]
     public void File_of_bytes_is_refused()
     {
-        var path = Path.Combine(_program.Folder, "s.yaml");
+        var path = Path.Combine(_tool.Folder, "s.yaml");
         File.WriteAllBytes(path, [0x66, 0x6f, 0xff, 0xfe, 0x00]);
 
-        Refuses(_program.Run("plan", path), "s.yaml:1:3: error not-utf8");
+        Refuses(_tool.Run("plan", path), "s.yaml:1:3: error not-utf8");
     }
 
     [Theory]
@@ -56,49 +56,49 @@ public sealed class BadInputTests : IDisposable
     [InlineData("!!System.Type x")]
     [InlineData("? [complex]\n: key")]
     [InlineData("a: 1\n---\nb: 2")]
-    public void Hostile_yaml_is_refused(string text) => Refuses(_program.Run("plan", _program.File("s.yaml", text)), "s.yaml:");
+    public void Hostile_yaml_is_refused(string text) => Refuses(_tool.Run("plan", _tool.File("s.yaml", text)), "s.yaml:");
 
     [Fact]
-    public void Hundred_thousand_brackets_are_refused() => Refuses(_program.Run("plan", _program.File("s.yaml", new string('[', 100_000))), "s.yaml:1:");
+    public void Hundred_thousand_brackets_are_refused() => Refuses(_tool.Run("plan", _tool.File("s.yaml", new string('[', 100_000))), "s.yaml:1:");
 
     [Fact]
     public void Unknown_group_names_the_nearest() =>
-        Refuses(_program.Run("plan", _program.File("s.yaml", Good.Replace("mammal", "mamal", StringComparison.Ordinal))), "s.yaml:3:1: error unknown-group", "did you mean 'mammal'?");
+        Refuses(_tool.Run("plan", _tool.File("s.yaml", Good.Replace("mammal", "mamal", StringComparison.Ordinal))), "s.yaml:3:1: error unknown-group", "did you mean 'mammal'?");
 
     [Fact]
     public void Body_of_no_class_is_refused_with_the_nearest_classes() =>
-        Refuses(_program.Run("plan", _program.File("s.yaml", Good.Replace("7 kg", "20000 kg", StringComparison.Ordinal))), "error no-protocol", "is outside");
+        Refuses(_tool.Run("plan", _tool.File("s.yaml", Good.Replace("7 kg", "20000 kg", StringComparison.Ordinal))), "error no-protocol", "is outside");
 
     [Fact]
-    public void Unknown_option_is_refused() => Refuses(_program.Run("plan", BuiltProgram.Otter, "--benhc", "x"), "--benhc", "--help");
+    public void Unknown_option_is_refused() => Refuses(_tool.Run("plan", Repository.Otter, "--benhc", "x"), "--benhc", "--help");
 
     [Fact]
-    public void Unknown_command_is_refused() => Refuses(_program.Run("plann"), "plann");
+    public void Unknown_command_is_refused() => Refuses(_tool.Run("plann"), "plann");
 
     [Fact]
-    public void Unknown_format_is_refused() => Refuses(_program.Run("plan", BuiltProgram.Otter, "--format", "docx"), "docx");
+    public void Unknown_format_is_refused() => Refuses(_tool.Run("plan", Repository.Otter, "--format", "docx"), "docx");
 
     [Theory]
     [InlineData("keeping=vodka", "error unknown-option", "ethanol")]
     [InlineData("keping=ethanol", "error unknown-choice", "did you mean 'keeping'?")]
     [InlineData("keeping", "error bad-choice", "--choose keeping=ethanol")]
-    public void Unknown_choice_is_refused(string choice, params string[] says) => Refuses(_program.Run("plan", BuiltProgram.Otter, "--choose", choice), says);
+    public void Unknown_choice_is_refused(string choice, params string[] says) => Refuses(_tool.Run("plan", Repository.Otter, "--choose", choice), says);
 
     [Theory]
     [InlineData("tomorrow")]
     [InlineData("2027-02-30T09:00")]
     [InlineData("2027-03-01T25:00")]
     [InlineData("")]
-    public void Moment_that_is_none_is_refused(string start) => Refuses(_program.Run("plan", BuiltProgram.Otter, "--start", start), "error bad-start", "2027-03-01T09:00");
+    public void Moment_that_is_none_is_refused(string start) => Refuses(_tool.Run("plan", Repository.Otter, "--start", start), "error bad-start", "2027-03-01T09:00");
 
     [Fact]
     public void Bench_in_an_unknown_zone_is_refused() =>
-        Refuses(_program.Run("plan", BuiltProgram.Otter, "--bench", _program.File("b.yaml", "format: 1\nbench: b\nzone: Atlantic/Azorres\n")), "b.yaml:3:7: error unknown-zone", "Atlantic/Azores");
+        Refuses(_tool.Run("plan", Repository.Otter, "--bench", _tool.File("b.yaml", "format: 1\nbench: b\nzone: Atlantic/Azorres\n")), "b.yaml:3:7: error unknown-zone", "Atlantic/Azores");
 
     [Fact]
     public void Broken_house_protocol_is_refused_with_all_its_errors()
     {
-        _program.File(Path.Combine("house", "h.yaml"), """
+        _tool.File(Path.Combine("house", "h.yaml"), """
             format: 1
             protocol: house
             revision: 1
@@ -111,29 +111,29 @@ public sealed class BadInputTests : IDisposable
               - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 3 kg}
             """);
 
-        var run = _program.Run("plan", BuiltProgram.Otter, "--protocols", Path.Combine(_program.Folder, "house"));
+        var run = _tool.Run("plan", Repository.Otter, "--protocols", Path.Combine(_tool.Folder, "house"));
 
         Refuses(run, "h.yaml:8:9: error unknown-value: 'reech'", "did you mean 'reach'?", "h.yaml:10:", "last");
     }
 
     [Fact]
-    public void House_folder_that_is_not_there_is_refused() => Refuses(_program.Run("plan", BuiltProgram.Otter, "--protocols", "nowhere"), "nowhere: error unreadable-file");
+    public void House_folder_that_is_not_there_is_refused() => Refuses(_tool.Run("plan", Repository.Otter, "--protocols", "nowhere"), "nowhere: error unreadable-file");
 
     [Fact]
     public void Out_into_a_folder_that_is_not_there_leaves_nothing_behind()
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--out", Path.Combine("not", "there", "plan.txt"));
+        var run = _tool.Run("plan", Repository.Otter, "--out", Path.Combine("not", "there", "plan.txt"));
 
         Refuses(run, "there is no folder", "make it first");
-        Assert.Empty(Directory.GetFileSystemEntries(_program.Folder));
+        Assert.Empty(Directory.GetFileSystemEntries(_tool.Folder));
     }
 
     [Fact]
     public void Out_onto_a_folder_leaves_nothing_behind()
     {
-        Directory.CreateDirectory(Path.Combine(_program.Folder, "taken"));
+        Directory.CreateDirectory(Path.Combine(_tool.Folder, "taken"));
 
-        Refuses(_program.Run("plan", BuiltProgram.Otter, "--out", "taken"), "'taken' is a folder");
+        Refuses(_tool.Run("plan", Repository.Otter, "--out", "taken"), "'taken' is a folder");
     }
 
     [Theory]
@@ -142,9 +142,9 @@ public sealed class BadInputTests : IDisposable
     [InlineData("[1, 2")]
     [InlineData("null")]
     [InlineData("format: 1\n")]
-    public void Plan_that_is_none_is_not_explained(string text) => Refuses(_program.Run("explain", _program.File("p.json", text), "fix.last"), "p.json:1:");
+    public void Plan_that_is_none_is_not_explained(string text) => Refuses(_tool.Run("explain", _tool.File("p.json", text), "fix.last"), "p.json:1:");
 
     [Fact]
     public void Plan_of_a_later_format_is_not_explained() =>
-        Refuses(_program.Run("explain", _program.File("p.json", """{"formatVersion": 99}"""), "fix.last"), "p.json:1:1: error later-format", "99");
+        Refuses(_tool.Run("explain", _tool.File("p.json", """{"formatVersion": 99}"""), "fix.last"), "p.json:1:1: error later-format", "99");
 }

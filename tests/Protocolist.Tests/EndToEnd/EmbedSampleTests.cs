@@ -8,7 +8,7 @@ public class EmbedSampleTests
     [Fact]
     public void Program_that_embeds_the_library_plans()
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath is { } dotnet && Path.GetFileNameWithoutExtension(dotnet) == "dotnet" ? dotnet : "dotnet", [BuiltProgram.Sample("Embed")]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo(Environment.ProcessPath is { } dotnet && Path.GetFileNameWithoutExtension(dotnet) == "dotnet" ? dotnet : "dotnet", [Repository.Built("samples", "Embed", "Embed.dll")]) { RedirectStandardOutput = true };
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -23,5 +23,5 @@ public class EmbedSampleTests
 
     [Fact]
     public void Program_that_embeds_the_library_is_short() =>
-        Assert.True(File.ReadAllLines(BuiltProgram.Repository("samples", "Embed", "Program.cs")).Length < 40);
+        Assert.True(File.ReadAllLines(Repository.File("samples", "Embed", "Program.cs")).Length < 40);
 }

@@ -6,11 +6,11 @@ public sealed class PlanCommandTests : IDisposable
 {
     private const string Start = "2027-03-01T09:00";
 
-    private readonly BuiltProgram _program = new();
+    private readonly Tool _tool = new();
 
-    public void Dispose() => _program.Dispose();
+    public void Dispose() => _tool.Dispose();
 
-    private Run Plan(params string[] more) => _program.Run(["plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start, .. more]);
+    private Run Plan(params string[] more) => _tool.Run(["plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start, .. more]);
 
     [Fact]
     public void Plan_of_a_sample_is_a_sheet_with_findings_before_steps()
@@ -62,9 +62,9 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Plan_with_an_error_is_written_and_ends_with_1()
     {
-        var specimen = _program.File("nameless.yaml", "format: 1\nspecimen: X-1\ngroup: mammal\nmass: 7 kg\n");
+        var specimen = _tool.File("nameless.yaml", "format: 1\nspecimen: X-1\ngroup: mammal\nmass: 7 kg\n");
 
-        var run = _program.Run("plan", specimen, "--bench", BuiltProgram.SkerryPoint, "--start", Start);
+        var run = _tool.Run("plan", specimen, "--bench", Repository.SkerryPoint, "--start", Start);
 
         Assert.True(run.Exit == 1, run.ToString());
         Assert.Empty(run.Error);
@@ -75,7 +75,7 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Plan_without_a_bench_is_a_plan()
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--start", Start);
+        var run = _tool.Run("plan", Repository.Otter, "--start", Start);
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Contains("clocks of UTC", run.Out, StringComparison.Ordinal);
@@ -84,9 +84,9 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Bench_without_stock_says_what_to_buy_or_get()
     {
-        var bench = _program.File("bare.yaml", "format: 1\nbench: bare\nzone: UTC\n");
+        var bench = _tool.File("bare.yaml", "format: 1\nbench: bare\nzone: UTC\n");
 
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", bench, "--start", Start);
+        var run = _tool.Run("plan", Repository.Otter, "--bench", bench, "--start", Start);
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Contains("formaldehyde stock", run.Out, StringComparison.Ordinal);
@@ -97,7 +97,7 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Closed_week_moves_the_start_to_the_first_day_that_is_long_enough()
     {
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", "2027-03-29T09:00", "--json");
+        var run = _tool.Run("plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", "2027-03-29T09:00", "--json");
 
         using var json = JsonDocument.Parse(run.Out);
         Assert.Equal("2027-04-05T08:30:00Z", json.RootElement.GetProperty("start").GetString());
@@ -106,14 +106,14 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Out_writes_the_same_bytes_into_a_file_and_nothing_else()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
+        var path = Path.Combine(_tool.Folder, "plan.json");
 
         var run = Plan("--json", "--out", path);
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Empty(run.Out);
         Assert.Equal(Plan("--json").Out, File.ReadAllText(path));
-        Assert.Equal([path], Directory.GetFiles(_program.Folder));
+        Assert.Equal([path], Directory.GetFiles(_tool.Folder));
     }
 
     [Theory]
@@ -124,19 +124,19 @@ public sealed class PlanCommandTests : IDisposable
     public void Zone_and_language_of_the_machine_change_no_byte(string zone, string language)
     {
         (string, string)[] variables = [("TZ", zone), ("LANG", language), ("LC_ALL", language), ("DOTNET_SYSTEM_GLOBALIZATION_INVARIANT", "0")];
-        string[] plan = ["plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", Start];
+        string[] plan = ["plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", Start];
 
         foreach (var format in (string[])["text", "json"])
-            Assert.Equal(_program.Run([.. plan, "--format", format]).Out, _program.Run(variables, [.. plan, "--format", format]).Out);
+            Assert.Equal(_tool.Run([.. plan, "--format", format]).Out, _tool.Start(variables, [.. plan, "--format", format]).Out.ReplaceLineEndings("\n"));
     }
 
     [Fact]
     public void Explain_goes_down_to_what_was_measured()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
+        var path = Path.Combine(_tool.Folder, "plan.json");
         Plan("--json", "--out", path);
 
-        var run = _program.Run("explain", path, "fix.last");
+        var run = _tool.Run("explain", path, "fix.last");
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Empty(run.Error);
@@ -148,10 +148,10 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Explain_of_an_unknown_figure_names_the_nearest()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
+        var path = Path.Combine(_tool.Folder, "plan.json");
         Plan("--json", "--out", path);
 
-        var run = _program.Run("explain", path, "fix.lats");
+        var run = _tool.Run("explain", path, "fix.lats");
 
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Contains("did you mean 'fix.last'?", run.Error, StringComparison.Ordinal);
@@ -160,21 +160,21 @@ public sealed class PlanCommandTests : IDisposable
     [Fact]
     public void Explain_of_an_unknown_figure_of_a_known_step_names_that_step_s_figures()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
+        var path = Path.Combine(_tool.Folder, "plan.json");
         Plan("--json", "--out", path);
 
-        Assert.Contains("figures of 'fix': fix.", _program.Run("explain", path, "fix.whatever-it-was").Error, StringComparison.Ordinal);
-        Assert.Contains("figures are called after what they belong to, such as ", _program.Run("explain", path, "nothing-of-the-kind").Error, StringComparison.Ordinal);
+        Assert.Contains("figures of 'fix': fix.", _tool.Run("explain", path, "fix.whatever-it-was").Error, StringComparison.Ordinal);
+        Assert.Contains("figures are called after what they belong to, such as ", _tool.Run("explain", path, "nothing-of-the-kind").Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Explain_of_a_finding_shows_the_limits_of_its_check_and_of_a_silent_check_that_it_is_silent()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
+        var path = Path.Combine(_tool.Folder, "plan.json");
         Plan("--json", "--out", path);
 
-        var found = _program.Run("explain", path, "vessel-too-heavy-to-lift");
-        var silent = _program.Run("explain", path, "mixed-buffering");
+        var found = _tool.Run("explain", path, "vessel-too-heavy-to-lift");
+        var silent = _tool.Run("explain", path, "mixed-buffering");
 
         Assert.True(found.Exit == 0, found.ToString());
         Assert.Contains("kg full", found.Out, StringComparison.Ordinal);

@@ -3,33 +3,33 @@ namespace Protocolist.Tests.EndToEnd;
 /// <summary>Plan, log, revise, calendar: as somebody at the bench does it.</summary>
 public sealed class ReviseCommandTests : IDisposable
 {
-    private static readonly string Log = BuiltProgram.Repository("samples", "logs", "harbour-otter.yaml");
+    private static readonly string Log = Repository.File("samples", "logs", "harbour-otter.yaml");
 
-    private readonly BuiltProgram _program = new();
+    private readonly Tool _tool = new();
 
-    public void Dispose() => _program.Dispose();
+    public void Dispose() => _tool.Dispose();
 
     private string Planned()
     {
-        var path = Path.Combine(_program.Folder, "plan.json");
-        var planned = _program.Run("plan", BuiltProgram.Otter, "--bench", BuiltProgram.SkerryPoint, "--start", "2027-03-01T09:00", "--format", "json", "--out", path);
+        var path = Path.Combine(_tool.Folder, "plan.json");
+        var planned = _tool.Run("plan", Repository.Otter, "--bench", Repository.SkerryPoint, "--start", "2027-03-01T09:00", "--format", "json", "--out", path);
         Assert.True(planned.Exit == 0, planned.ToString());
         return path;
     }
 
     [Fact]
-    public void Revised_plan_takes_the_place_of_the_old_one_and_revising_again_changes_nothing()
+    public void Revising_a_revised_plan_again_changes_nothing()
     {
         var plan = Planned();
+        var (once, twice) = (Path.Combine(_tool.Folder, "once.json"), Path.Combine(_tool.Folder, "twice.json"));
 
-        var first = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--out", plan);
-        var revised = File.ReadAllText(plan);
-        var second = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--out", plan);
+        var first = _tool.Run("revise", plan, Log, "--bench", Repository.SkerryPoint, "--out", once);
+        var second = _tool.Run("revise", once, Log, "--bench", Repository.SkerryPoint, "--out", twice);
 
         Assert.Contains("fix-re-inject-1: new", first.Out, StringComparison.Ordinal);
         Assert.Equal("nothing changes", second.Out.Trim());
-        Assert.Equal(revised, File.ReadAllText(plan));
-        Assert.Contains("BEGIN:VEVENT", _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint, "--format", "ics").Out, StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(once), File.ReadAllText(twice));
+        Assert.Contains("BEGIN:VEVENT", _tool.Run("revise", plan, Log, "--bench", Repository.SkerryPoint, "--format", "ics").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public sealed class ReviseCommandTests : IDisposable
         var plan = Planned();
         var before = File.ReadAllBytes(plan);
 
-        var run = _program.Run("revise", plan, Log, "--out", plan);
+        var run = _tool.Run("revise", plan, Log, "--out", plan);
 
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Contains("error bench-missing", run.Error, StringComparison.Ordinal);
@@ -52,7 +52,7 @@ public sealed class ReviseCommandTests : IDisposable
         var plan = Planned();
         File.WriteAllText(plan, File.ReadAllText(plan).Replace("\"zone\": \"Atlantic/Azores\"", "\"zone\": \"Atlantic/Azure\"", StringComparison.Ordinal));
 
-        var run = _program.Run("revise", plan, Log, "--bench", BuiltProgram.SkerryPoint);
+        var run = _tool.Run("revise", plan, Log, "--bench", Repository.SkerryPoint);
 
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Matches(@"plan\.json:\d+:3: error unknown-zone: the plan's zone 'Atlantic/Azure' is not known", run.Error);
@@ -61,9 +61,9 @@ public sealed class ReviseCommandTests : IDisposable
     [Fact]
     public void Bench_closed_for_good_is_told_where_to_look()
     {
-        var bench = _program.File("closed.yaml", "format: 1\nbench: closed\nname: Closed\nzone: Europe/Berlin\nhours: {mon-fri: 08:00 to 17:00}\nclosed: [2026-01-01 to 2099-12-31]\n");
+        var bench = _tool.File("closed.yaml", "format: 1\nbench: closed\nname: Closed\nzone: Europe/Berlin\nhours: {mon-fri: 08:00 to 17:00}\nclosed: [2026-01-01 to 2099-12-31]\n");
 
-        var run = _program.Run("plan", BuiltProgram.Otter, "--bench", bench, "--start", "2027-03-01T09:00");
+        var run = _tool.Run("plan", Repository.Otter, "--bench", bench, "--start", "2027-03-01T09:00");
 
         Assert.True(run.Exit == 1, run.ToString());
         var said = string.Join(' ', run.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
@@ -73,9 +73,9 @@ public sealed class ReviseCommandTests : IDisposable
     [Fact]
     public void Another_bench_is_warned_of()
     {
-        var bench = _program.File("other.yaml", File.ReadAllText(BuiltProgram.SkerryPoint).Replace("name: Wet", "name: Dry", StringComparison.Ordinal));
+        var bench = _tool.File("other.yaml", File.ReadAllText(Repository.SkerryPoint).Replace("name: Wet", "name: Dry", StringComparison.Ordinal));
 
-        var run = _program.Run("revise", Planned(), Log, "--bench", bench);
+        var run = _tool.Run("revise", Planned(), Log, "--bench", bench);
 
         Assert.Contains("warning other-bench", run.Error, StringComparison.Ordinal);
     }

@@ -5,14 +5,14 @@ namespace Protocolist.Tests.EndToEnd;
 /// <summary>Commands <c>check</c>, <c>list</c> and <c>show</c>.</summary>
 public sealed class ShelfCommandTests : IDisposable
 {
-    private readonly BuiltProgram _program = new();
+    private readonly Tool _tool = new();
 
-    public void Dispose() => _program.Dispose();
+    public void Dispose() => _tool.Dispose();
 
     [Fact]
     public void Check_finds_nothing_wrong_with_what_comes_with_it()
     {
-        var run = _program.Run("check", BuiltProgram.Repository("protocols"), BuiltProgram.SkerryPoint, BuiltProgram.Otter);
+        var run = _tool.Run("check", Repository.File("protocols"), Repository.SkerryPoint, Repository.Otter);
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Empty(run.Error);
@@ -22,10 +22,10 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Check_lists_errors_of_all_files_with_places_and_ends_with_1()
     {
-        _program.File("a.yaml", "format: 1\nspecimen: A\ngroup: mammal\nmas: 7 kg\n");
-        _program.File("b.yaml", "format: 1\nbench: b\nzone: Nowhere/Land\n");
+        _tool.File("a.yaml", "format: 1\nspecimen: A\ngroup: mammal\nmas: 7 kg\n");
+        _tool.File("b.yaml", "format: 1\nbench: b\nzone: Nowhere/Land\n");
 
-        var run = _program.Run("check", "a.yaml", "b.yaml");
+        var run = _tool.Run("check", "a.yaml", "b.yaml");
 
         Assert.True(run.Exit == 1, run.ToString());
         Assert.Contains("a.yaml:4:1: error unknown-key", run.Out, StringComparison.Ordinal);
@@ -35,9 +35,9 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Check_as_json_is_json_with_places()
     {
-        _program.File("a.yaml", "format: 1\nspecimen: A\ngroup: mammal\nmas: 7 kg\n");
+        _tool.File("a.yaml", "format: 1\nspecimen: A\ngroup: mammal\nmas: 7 kg\n");
 
-        var run = _program.Run("check", "a.yaml", "--json");
+        var run = _tool.Run("check", "a.yaml", "--json");
 
         Assert.Equal(1, run.Exit);
         using var json = JsonDocument.Parse(run.Out);
@@ -49,7 +49,7 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Check_of_a_missing_file_ends_with_2()
     {
-        var run = _program.Run("check", "nowhere.yaml");
+        var run = _tool.Run("check", "nowhere.yaml");
 
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Empty(run.Out);
@@ -59,7 +59,7 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Strict_check_counts_warnings_as_errors()
     {
-        _program.File("p.yaml", """
+        _tool.File("p.yaml", """
             format: 1
             protocol: unsourced
             revision: 1
@@ -71,8 +71,8 @@ public sealed class ShelfCommandTests : IDisposable
               - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}
             """);
 
-        Assert.Equal(0, _program.Run("check", "p.yaml").Exit);
-        var strict = _program.Run("check", "p.yaml", "--strict");
+        Assert.Equal(0, _tool.Run("check", "p.yaml").Exit);
+        var strict = _tool.Run("check", "p.yaml", "--strict");
         Assert.True(strict.Exit == 1, strict.ToString());
         Assert.Contains("p.yaml:6:", strict.Out, StringComparison.Ordinal);
         Assert.Contains("unsourced", strict.Out, StringComparison.Ordinal);
@@ -85,7 +85,7 @@ public sealed class ShelfCommandTests : IDisposable
     [InlineData("groups", "bony-fish")]
     public void List_gives_one_id_a_line(string what, string id)
     {
-        var run = _program.Run("list", what);
+        var run = _tool.Run("list", what);
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Empty(run.Error);
@@ -93,12 +93,12 @@ public sealed class ShelfCommandTests : IDisposable
     }
 
     [Fact]
-    public void List_is_of_protocols_unless_told_otherwise() => Assert.Equal(_program.Run("list", "protocols").Out, _program.Run("list").Out);
+    public void List_is_of_protocols_unless_told_otherwise() => Assert.Equal(_tool.Run("list", "protocols").Out, _tool.Run("list").Out);
 
     [Fact]
     public void Show_says_where_each_line_of_an_inherited_protocol_comes_from()
     {
-        var run = _program.Run("show", "fish-medium");
+        var run = _tool.Run("show", "fish-medium");
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Contains("[protocols/fishes/fish-medium.yaml:", run.Out, StringComparison.Ordinal);
@@ -108,7 +108,7 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Show_gives_the_page_of_a_check()
     {
-        var run = _program.Run("show", "formalin-without-hood");
+        var run = _tool.Run("show", "formalin-without-hood");
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Contains("warning: formalin is injected in a room without a hood", run.Out, StringComparison.Ordinal);
@@ -119,7 +119,7 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void Show_of_an_unknown_protocol_names_the_nearest()
     {
-        var run = _program.Run("show", "fish-medum");
+        var run = _tool.Run("show", "fish-medum");
 
         Assert.True(run.Exit == 2, run.ToString());
         Assert.Contains("did you mean 'fish-medium'?", run.Error, StringComparison.Ordinal);
@@ -128,21 +128,12 @@ public sealed class ShelfCommandTests : IDisposable
     [Fact]
     public void House_protocol_takes_the_place_of_the_bundled_one_of_its_id()
     {
-        _program.File(Path.Combine("house", "f.yaml"), "format: 1\nprotocol: fish-medium\nrevision: 9\ntitle: House fish\nextends: fish-medium\n");
+        _tool.File(Path.Combine("house", "f.yaml"), "format: 1\nprotocol: fish-medium\nrevision: 9\ntitle: House fish\nextends: fish-medium\n");
 
-        var run = _program.Run("show", "fish-medium", "--protocols", "house");
+        var run = _tool.Run("show", "fish-medium", "--protocols", "house");
 
         Assert.True(run.Exit == 0, run.ToString());
         Assert.Contains("fish-medium, revision 9", run.Out, StringComparison.Ordinal);
         Assert.Contains("title: House fish", run.Out, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Help_lists_every_command()
-    {
-        var run = _program.Run("--help");
-
-        Assert.Equal(0, run.Exit);
-        Assert.All((string[])["plan", "check", "explain", "list", "show"], c => Assert.Contains($"  {c} ", run.Out, StringComparison.Ordinal));
     }
 }

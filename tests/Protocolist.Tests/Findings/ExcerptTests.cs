@@ -8,7 +8,7 @@ public class ExcerptTests
     public void A_short_text_stays_as_it_is() => Assert.Equal("7.2 kg", Excerpt.Of("7.2 kg"));
 
     [Fact]
-    public void Line_breaks_and_control_characters_become_spaces() => Assert.Equal("a b  c d", Excerpt.Of("a\nb\r\nc\u001Bd"));
+    public void Line_breaks_and_control_characters_are_written_out() => Assert.Equal(@"a\nb\r\nc\u001Bd", Excerpt.Of("a\nb\r\nc\u001Bd"));
 
     [Fact]
     public void A_long_text_is_cut_and_never_inside_a_character()

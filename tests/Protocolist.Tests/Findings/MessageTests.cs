@@ -25,11 +25,21 @@ public class MessageTests
         { "{v}", ("v", Volume.FromMilliliters(953.2)), "955 mL" },
         { "{l:0 mm}", ("l", Length.FromMeters(0.1394)), "139 mm" },
         { "{t:0.# °C}", ("t", Temperature.FromDegreesCelsius(17.2)), "17.2 °C" },
+        { "{c:0.# g/L}", Argument.Of("c", 14.26, Dimension.OfDensity), "14.3 g/L" },
+        { "{s:0 %vol}", ("s", new QuantityRange(0.65, 0.8, Dimension.OfShareByVolume)), "65 to 80 %vol" },
         { "{t}", ("t", Duration.FromHours(36)), "36 h" },
         { "{t:clock}", ("t", Duration.FromMinutes(1505)), "1 d 1 h 5 min" },
         { "{t:clock}", ("t", Duration.Zero), "no time" },
         { "{t:0 h}", ("t", new QuantityRange(3600, 7200, Dimension.OfTime)), "1 to 2 h" },
         { "{at}", Argument.At("at", Morning, Azores), "Mon 2027-03-01 09:00" },
+        { "{t:time}", ("t", Duration.FromMinutes(545)), "09:05" },
+        { "{t:time}", ("t", Duration.FromDays(1)), "24:00" },
+        { "{at:offset}", Argument.At("at", Morning, Azores), "2027-03-01 09:00 -01:00" },
+        { "{t:clock}", ("t", Duration.FromSeconds(1)), "1 min" },
+        { "{t:clock}", ("t", Duration.FromMinutes(59)), "59 min" },
+        { "{t:clock}", ("t", Duration.FromMinutes(60)), "1 h" },
+        { "{t:clock}", ("t", Duration.FromMinutes(1439)), "23 h 59 min" },
+        { "{t:clock}", ("t", Duration.FromMinutes(2881)), "2 d 1 min" },
         { "{at:minute}", Argument.At("at", Morning, Azores), "2027-03-01 09:00" },
         { "{on}", ("on", new LocalDate(2027, 3, 1)), "Mon 2027-03-01" },
         { "{on:day}", ("on", new LocalDate(2027, 3, 1)), "2027-03-01" },
@@ -40,6 +50,8 @@ public class MessageTests
         { "{ids:; }", Argument.Ids("ids", ["a", "b"]), "a; b" },
         { "{ids}", Argument.Ids("ids", []), "" },
         { "{why:sentence}", ("why", "it floats"), "It floats." },
+        { "{group:a}", ("group", "earthworm"), "an earthworm" },
+        { "{group:a}", ("group", new Phrase("a-test.bat", "bat")), "a bat" },
         { "{absent}x", ("n", 1), "x" },
         { "{own}", ("own", "as {it} stands"), "as {it} stands" },
     };
@@ -59,6 +71,14 @@ public class MessageTests
     [Fact]
     public void A_time_is_told_apart_from_its_limit() =>
         Assert.Equal("23 h 59 min", new Phrase("a-test", "{said:vs limit}").With(("said", Duration.FromMinutes(1439)), ("limit", Duration.FromHours(24))).ToString());
+
+    [Theory]
+    [InlineData(9.96, "9.96 °C")]
+    [InlineData(8.44, "8.4 °C")]
+    public void A_quantity_in_a_unit_is_told_apart_from_its_limit(double celsius, string expected) =>
+        Assert.Equal(
+            expected,
+            new Phrase("a-test", "{room:0.# °C vs least}").With(("room", Temperature.FromDegreesCelsius(celsius)), ("least", Temperature.FromDegreesCelsius(10))).ToString());
 
     [Fact]
     public void A_message_within_a_message_is_said_in_the_same_language()

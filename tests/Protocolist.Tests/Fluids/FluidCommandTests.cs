@@ -1,6 +1,5 @@
-using System.CommandLine;
-using System.Reflection;
 using System.Text.Json;
+using Protocolist.Cli;
 
 namespace Protocolist.Tests.Fluids;
 
@@ -92,16 +91,11 @@ public class FluidCommandTests
         Assert.DoesNotContain(" at Protocolist", error, StringComparison.Ordinal);
     }
 
-    private static (int Code, string Output, string Error) Run(params string[] arguments)
+    private static (int Code, string Output, string Error) Run(params string[] words)
     {
-        // The commands are internal to the program; each offers a Build method.
-        var commands = Assembly.Load("Protocolist.Cli");
-        var root = new RootCommand();
-        foreach (var name in (string[])["Mix", "Fluid", "Strength"])
-            root.Add((Command)commands.GetType($"Protocolist.Cli.Commands.{name}Command", true)!.GetMethod("Build", BindingFlags.Static | BindingFlags.NonPublic)!.Invoke(null, null)!);
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var code = root.Parse(arguments).Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+        var code = CommandLine.Run(words, new() { Output = output, Error = error });
         return (code, output.ToString(), error.ToString());
     }
 }

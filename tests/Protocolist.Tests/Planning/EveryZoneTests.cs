@@ -27,7 +27,7 @@ public class EveryZoneTests
                 // Every zone begins on other days and hours, so that all days of the year come up, those of clock changes too.
                 var start = new LocalDateTime(2027, 1, 1, 0, 30).PlusMonths(month).PlusDays(number % 28).PlusHours(number % 23);
                 number++;
-                var made = Planner.Plan(new(Snail, Shelf, bench, start));
+                var made = new Planner(Shelf).Plan(new(Snail, bench, start));
                 var plan = made.Value!;
                 Assert.DoesNotContain(plan.Findings, f => f.Id == "no-dates-fit");
                 var dates = plan.Steps.Where(s => s.Start is not null).ToList();

@@ -11,7 +11,7 @@ public class InstructionsTests
     private static Step Of(string stage, string animal = "1 kg", string bench = "zone: UTC\n") =>
         Plan(Mammal(animal), Shelf(("one", "{group: mammal}", $"stages:\n  - {{{stage}, id: it}}\n")), bench).Value!.Step("it")!;
 
-    private static string[] Says(string stage, string animal = "1 kg", string bench = "zone: UTC\n") => [.. Of(stage, animal, bench).Instructions];
+    private static string[] Says(string stage, string animal = "1 kg", string bench = "zone: UTC\n") => Of(stage, animal, bench).Instructions.Texts();
 
     [Fact]
     public void How_comes_first_and_the_note_last()
@@ -53,7 +53,7 @@ public class InstructionsTests
     public void Levels_agree_with_the_floor_of_the_tub()
     {
         var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 20, last: 24 h", bench: Tub);
-        var levels = System.Text.RegularExpressions.Regex.Match(step.Instructions[1], @"Fill to (\d+) mm; .* at (\d+) mm");
+        var levels = System.Text.RegularExpressions.Regex.Match(step.Instructions[1].ToString(), @"Fill to (\d+) mm; .* at (\d+) mm");
         var (before, after) = (int.Parse(levels.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), int.Parse(levels.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture));
         Assert.InRange(after - before, 4.4, 6.4);
         Assert.InRange(step.Volume!.Value.Milliliters / 180, before - 0.6, before + 0.6);
@@ -91,6 +91,11 @@ public class InstructionsTests
         Says("stage: label, fields: [number and name, place]"));
 
     [Fact]
+    public void Labels_tell_what_they_are_written_with_where_the_protocol_says_so() => Assert.Equal(
+        ["One label inside in the fluid, one outside; carbon ink on cotton-rag paper."],
+        Says("stage: label, written-with: carbon ink"));
+
+    [Fact]
     public void Spent_fluid_says_whose_it_is_and_where_it_goes()
     {
         Assert.Equal(["The spent fluid: collected as hazardous waste."], Says("stage: discard, to: collected as hazardous waste"));
@@ -98,7 +103,7 @@ public class InstructionsTests
         var shelf = Shelf(("two", "{group: mammal}", "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: discard, id: it, of: fix, to: kept for reuse}\n"));
 
         // No bottle of the bench takes it back, so that it is collected after all.
-        Assert.Equal(["fix: collected as hazardous, a closed container labelled 'formaldehyde waste'."], Plan(Mammal("1 kg"), shelf).Value!.Step("it")!.Instructions);
+        Assert.Equal(["fix: collected as hazardous, a closed container labelled 'formaldehyde waste'."], Plan(Mammal("1 kg"), shelf).Value!.Step("it")!.Instructions.Texts());
     }
 
     [Theory]
@@ -119,7 +124,7 @@ public class InstructionsTests
     {
         var shelf = Shelf(("one", "{group: sea-star}", "stages:\n  - {stage: slit, id: it}\n"));
         var star = Read("format: 1\nspecimen: S-1\ngroup: sea-star\nmass: 90 g\nfound-on: 2027-02-28\nwhere: a shore\nhow-obtained: found dead\ncollected-by: A. Nobody");
-        Assert.Equal(["body cavity: cuts."], Plan(star, shelf).Value!.Step("it")!.Instructions);
+        Assert.Equal(["body cavity: cuts."], Plan(star, shelf).Value!.Step("it")!.Instructions.Texts());
     }
 
     /// <summary>50 mL for 1 kg: the abdomen, 26 % of the body, has 13 mL, in two sites of 6.5; the tail, 2 %, is too thin and is spared, so that 49 mL are left.</summary>

@@ -50,17 +50,17 @@ internal static class PlanFixture
     public const string Fix = "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h to 48 h}\n";
 
     public static Checked<Plan> Plan(Specimen specimen, Shelf shelf, string bench = "zone: UTC\n", LocalDateTime? start = null, params (string Name, string Option)[] choices) =>
-        Planner.Plan(new(specimen, shelf, Bench(bench), start ?? Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) });
+        new Planner(shelf).Plan(new(specimen, Bench(bench), start ?? Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) });
 
     /// <summary>The plan of the sample otter at the sample bench.</summary>
     public static Plan Otter(params (string Name, string Option)[] choices)
     {
         var specimen = SpecimenReader.Read(Sample("specimens/harbour-otter.yaml")).Value!;
-        return Planner.Plan(new(specimen, Protocolist.Protocols.Shelf.Bundled(), SampleBench(), Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
+        return new Planner(Protocolist.Protocols.Shelf.Bundled()).Plan(new(specimen, SampleBench(), Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
     }
 
     /// <summary>The sample bench, read anew.</summary>
     public static Bench SampleBench() => BenchReader.Read(Sample("benches/skerry-point.yaml"), DateTimeZoneProviders.Tzdb).Value!;
 
-    private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(EndToEnd.BuiltProgram.Repository(["samples", .. path.Split('/')])));
+    private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(Repository.File(["samples", .. path.Split('/')])));
 }

@@ -77,7 +77,7 @@ public class ReviewPassTests
         Assert.Equal(["fix", "house"], plan.Steps.Select(s => s.Id));
         Assert.Null(plan.By);
         Assert.Null(plan.Wishes);
-        Assert.Equal("", Protocolist.Planning.Planner.Plan(new(Mammal("1 kg"), Short, Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
+        Assert.Equal("", new Protocolist.Planning.Planner(Short).Plan(new(Mammal("1 kg"), Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public class StartWindowTests
         var shelf = Shelf.Of([new SourceText("window.yaml", text)]);
         Assert.Empty(shelf.Findings);
         var fish = new Specimen { Id = "W-1", Group = "bony-fish", Mass = Mass.FromGrams(20), Condition = Condition.Fresh, DiedAt = Died, FoundOn = found };
-        return Planner.Plan(new(fish, shelf, Bench, new LocalDateTime(2027, 3, day, 18, 0))).Value!;
+        return new Planner(shelf).Plan(new(fish, Bench, new LocalDateTime(2027, 3, day, 18, 0))).Value!;
     }
 
     [Theory]

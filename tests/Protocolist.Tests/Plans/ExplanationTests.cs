@@ -27,5 +27,5 @@ public class ExplanationTests
         Assert.Equal("did you mean 'fix.last'?", Assert.Single(Explanation.Of(Otter(), "fix.lst").Findings).Remedy.ToString());
 
     private static IEnumerable<string> Ids(Explanation of, bool onlyWithInputs = false) =>
-        (onlyWithInputs && of.Inputs.IsEmpty ? [] : (string[])[of.Figure.Id]).Concat(of.Inputs.SelectMany(i => Ids(i, onlyWithInputs)));
+        (onlyWithInputs && of.Inputs.IsEmpty ? [] : (string[])[of.Id]).Concat(of.Inputs.SelectMany(i => Ids(i, onlyWithInputs)));
 }

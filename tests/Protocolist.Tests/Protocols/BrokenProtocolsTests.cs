@@ -57,7 +57,7 @@ public sealed partial class BrokenProtocolsTests
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Check(SourceText source, bool strict) =>
-        FileCheck.Over([Basis()], [source], DateTimeZoneProviders.Tzdb, strict);
+        FileCheck.Over(Basis(), [source], DateTimeZoneProviders.Tzdb, strict);
 
     private static SourceText[] Basis() =>
         [.. Directory.EnumerateFiles(Path.Combine(Folder, "basis"), "*.yaml").Select(f => new SourceText("basis/" + Path.GetFileName(f), File.ReadAllText(f)))];

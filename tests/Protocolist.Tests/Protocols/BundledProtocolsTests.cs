@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
@@ -14,6 +15,8 @@ public class BundledProtocolsTests
 {
     private static readonly Shelf Shelf = Shelf.Bundled();
 
+    private static readonly Protocolist.Planning.Selecting.ClassIndex Index = new(Shelf);
+
     /// <summary>Those that serve specimens; the rest is only extended.</summary>
     private static readonly ImmutableArray<Protocol> Classes = [.. Shelf.Protocols.Where(p => p.IsForSpecimens)];
 
@@ -22,7 +25,7 @@ public class BundledProtocolsTests
     [Fact]
     public void Every_bundled_protocol_passes_the_strict_check()
     {
-        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true);
+        var findings = FileCheck.Run(BundledProtocols.Sources(), DateTimeZoneProviders.Tzdb, strict: true, proveAll: true);
         Assert.Equal([], findings.Select(f => $"{f.Where} {f.Id}: {f.Message.ToString()}"));
     }
 
@@ -49,7 +52,7 @@ public class BundledProtocolsTests
     {
         foreach (var example in Shelf.Find(id)!.Examples)
         {
-            var selected = SelectPass.Run(Body(example, id), Shelf);
+            var selected = Protocolist.Planning.Selecting.SelectPass.Run(Body(example, id), Index);
             Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message.ToString()))));
         }
     }
@@ -71,7 +74,7 @@ public class BundledProtocolsTests
     {
         var protocol = Shelf.Find(id)!;
         if (TaxonGroups.Find(protocol.Class.Group) is not { IsGelatinous: true }) return;
-        var draft = DraftPass.Run(Body(protocol.Examples[0], id), protocol, Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
+        var draft = DraftPass.Run(Body(protocol.Examples[0], id), new(protocol), Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
         Assert.DoesNotContain(draft.Steps, s => s.Fluid is { IsAlcohol: true });
     }
 
@@ -96,7 +99,7 @@ public class BundledProtocolsTests
     public void A_size_on_a_boundary_belongs_to_one_class(string group, string size, string id)
     {
         var specimen = SpecimenReader.Read(new("test", $"format: 1\nspecimen: S\ngroup: {group}\n{size}\n")).Value!;
-        var selected = SelectPass.Run(BodyMeasure.Of(specimen).Value!, Shelf);
+        var selected = Protocolist.Planning.Selecting.SelectPass.Run(BodyMeasure.Of(specimen).Value!, Index);
         Assert.Equal(id, selected.Value?.Id);
     }
 

@@ -45,23 +45,27 @@ public sealed partial class GuideTests
     public void The_guide_has_an_example_for_each_part_of_the_language() => Assert.True(Examples.Count >= 8);
 
     [Fact]
-    public void The_list_of_names_is_that_of_the_program() =>
+    public void The_list_of_names_is_that_of_the_tool() =>
         Assert.Equal(Table("names"), Lines("| name | kind | what it is |", SpecimenScope.Names.Select(n => $"| `{n.Name}` | {Kind(n.Type)} | {n.Summary} |")));
 
     [Fact]
-    public void The_list_of_functions_is_that_of_the_program() =>
+    public void The_list_of_functions_is_that_of_the_tool() =>
         Assert.Equal(Table("functions"), Lines("| function | what it gives |", FormulaLibrary.All.Select(f => $"| `{f.Signature}` | {f.Summary} |")));
 
     [Fact]
-    public void The_list_of_stages_is_that_of_the_program() =>
+    public void The_list_of_stages_is_that_of_the_tool() =>
         Assert.Equal(Table("stages"), Lines("| stage | what it is | its own keys |", StageGrammar.Kinds.Select(k => $"| `{k.Word}` | {k.Summary} | {string.Join(", ", k.Settings.Select(s => s.Required ? $"**`{s.Key}`**" : $"`{s.Key}`"))} |")));
 
     [Fact]
-    public void The_lists_of_signs_and_remedies_are_those_of_the_program()
+    public void The_lists_of_signs_and_remedies_are_those_of_the_tool()
     {
         Assert.Equal(Table("signs"), Lines("| sign | what the eye or hand finds |", WatchWords.Signs.Select(s => $"| `{s.Word}` | {s.Meaning} |")));
         Assert.Equal(Table("remedies"), Lines("| remedy | what is done |", WatchWords.Remedies.Select(r => $"| `{r.Word}` | {r.Meaning} |")));
     }
+
+    [Fact]
+    public void The_list_of_what_a_stage_can_cover_is_that_of_the_program() =>
+        Assert.Equal(Table("covers"), Lines("| word | what it declares |", CoverageWords.All.Select(w => $"| `{w.Word}` | {w.Meaning} |")));
 
     private static string Kind(FormulaType type) => type.Kind == FormulaKind.Word ? string.Join(", ", type.Words) : type.Dimension == Dimension.None ? "bare number" : type.ToString();
 

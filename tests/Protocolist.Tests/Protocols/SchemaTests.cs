@@ -22,7 +22,7 @@ public sealed class SchemaTests
     [
         "bad-format", "bad-name", "bad-revision", "bad-value-name", "class-without-group", "duplicate-option", "empty-choice", "example-unknown-measure",
         "example-without-specimen", "later-format", "missing-fluid", "missing-format", "missing-protocol", "missing-revision", "missing-title",
-        "renamed-key", "renamed-stage-key", "title-a-list", "unknown-group", "unknown-key", "unknown-life-stage", "unknown-setting-word", "unknown-sign",
+        "renamed-key", "renamed-stage-key", "title-a-list", "unknown-cover", "unknown-group", "unknown-key", "unknown-life-stage", "unknown-setting-word", "unknown-sign",
         "unknown-stage-key", "unknown-stage-kind", "unknown-watch-remedy", "watch-without-rhythm", "whole-file-a-list",
     ];
 

@@ -107,7 +107,7 @@ public class UnitReadingTests
         }
 
         Assert.Equal(UnitTable.All.Length, UnitTable.All.Select(u => u.Symbol).Distinct(StringComparer.Ordinal).Count());
-        Assert.Empty(UnitTable.Spellings.Intersect(UnitTable.Ambiguous.Keys, StringComparer.Ordinal));
+        Assert.Empty(UnitTable.Spellings.Intersect(UnitText.Ambiguous.Keys, StringComparer.Ordinal));
     }
 
     [Fact]

@@ -60,8 +60,8 @@ public class FieldsTests
         Assert.Equal(["one"], fields.Texts("single").Select(t => t.Value));
         Assert.Null(fields.Required("empty"));
         Assert.Null(fields.Required("absent"));
-        Assert.Null(fields.Nested("nested", "the nested part"));
-        Assert.Null(fields.Nested("empty", "the empty part"));
+        Assert.Null(fields.Nested("nested", Said.Of("the nested part")));
+        Assert.Null(fields.Nested("empty", Said.Of("the empty part")));
         fields.Finish();
         Assert.Equal(
             [
@@ -82,7 +82,7 @@ public class FieldsTests
         Assert.True(_findings[0].ToString().Length < 300);
     }
 
-    private Fields Of(string yaml) => Fields.Of(DocumentReader.Read(new("t.yaml", yaml)).Value!, "a specimen", _findings)!;
+    private Fields Of(string yaml) => Fields.Of(DocumentReader.Read(new("t.yaml", yaml)).Value!, Named.Specimen, _findings)!;
 
     private IEnumerable<string> Lines() => _findings.Select(f => f.ToString());
 }

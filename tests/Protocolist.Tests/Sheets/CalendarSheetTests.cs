@@ -137,7 +137,7 @@ public class CalendarSheetTests
     public void Work_ahead_rings_half_an_hour_before_and_care_in_the_morning()
     {
         var read = CalendarReader.Read(CalendarSheet.Write(Plan));
-        Assert.All(Plan.Steps.Where(s => s is { State: "planned", Start: not null } && s.HandsOn > Duration.Zero), s =>
+        Assert.All(Plan.Steps.Where(s => s is { State: StepState.Planned, Start: not null } && s.HandsOn > Duration.Zero), s =>
         {
             var alarm = Assert.Single(One(Plan, s.Id).Parts);
             Assert.Equal(("VALARM", "DISPLAY", "-PT30M"), (alarm.Name, alarm["ACTION"], alarm["TRIGGER"]));
@@ -156,7 +156,7 @@ public class CalendarSheetTests
     public void Any_text_comes_back_as_it_was()
     {
         const string Title = "Wash; not too long, 5 °C \\ 3 % – Wässern: ganz langsam, damit nichts reißt, und 漂洗 兩次 🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙🐙";
-        var plan = Plan with { Steps = [Plan.Steps[0] with { Title = Title, Instructions = ["One line\nand another, with: colons; \"quotes\""], Cautions = [], Materials = [] }] };
+        var plan = Plan with { Steps = [Plan.Steps[0] with { Title = Said.Of(Title), Instructions = [Said.Of("One line\nand another, with: colons; \"quotes\"")], Cautions = [], Materials = [] }] };
         var one = One(plan, "keep-cold");
 
         Assert.Equal($"SKP-2027-014: {Title}", one.Text("SUMMARY"));

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using Protocolist.Tests.Planning.Provisioning;
@@ -38,7 +39,7 @@ public partial class HtmlSheetTests
         var steps = Tree(Page).Descendants("section").ToList();
         Assert.Equal(Whelk.Steps.Length, steps.Count);
         Assert.All(steps, s => Assert.Equal("checkbox", s.Element("h3")!.Element("label")!.Element("input")!.Attribute("type")!.Value));
-        Assert.Equal(Whelk.Steps.Select(s => s.Title), steps.Select(s => s.Descendants("h3").First().Value.Trim().Split(". ", 2)[1]));
+        Assert.Equal(Whelk.Steps.Select(s => s.Title.ToString()), steps.Select(s => s.Descendants("h3").First().Value.Trim().Split(". ", 2)[1]));
     }
 
     [Fact]
@@ -68,7 +69,7 @@ public partial class HtmlSheetTests
     [Fact]
     public void Cautions_labels_waste_care_and_costs_are_on_it()
     {
-        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What)).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
+        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What)).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
             Assert.Contains(text == "@media print" ? text : System.Net.WebUtility.HtmlEncode(text), Page, StringComparison.Ordinal);
         Assert.Equal(2, Tree(Page).Descendants("div").Count(d => d.Attribute("class")?.Value == "label"));
     }
@@ -77,22 +78,22 @@ public partial class HtmlSheetTests
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\"><img src=x onerror=alert(1)>")]
     [InlineData("' onmouseover='x")]
-    [InlineData("a\0b\u001b[31m\r\nc")]
+    [InlineData("a\0b\u001b[31m\u202E\u2066\nc")]
     [InlineData("]]></style><b>&amp;")]
     public void A_hostile_name_is_text(string name)
     {
-        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [name], Steps = [.. Whelk.Steps.Select(s => s with { Title = name, Instructions = [name], Cautions = [name], Fluid = name, Vessel = name })] };
+        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [name], Steps = [.. Whelk.Steps.Select(s => s with { Title = Said.Of(name), Instructions = [Said.Of(name)], Cautions = [Said.Of(name)], Fluid = name, Vessel = name })] };
         var page = HtmlSheet.Write(plan);
         var tree = Tree(page);
         Assert.Equal(Tree(Page).Descendants().Select(e => e.Name.LocalName).Distinct().Order(), tree.Descendants().Select(e => e.Name.LocalName).Distinct().Order());
-        Assert.DoesNotContain(page, c => char.IsControl(c) && c != '\n');
-        Assert.Equal(string.Concat(name.Select(c => char.IsControl(c) && c != '\n' ? ' ' : c)), tree.Descendants("div").First(d => d.Attribute("class")?.Value == "label").Element("p")!.Value);
+        Assert.DoesNotContain(page, c => char.IsControl(c) && c != '\n' || c is '\u202E' or '\u2066');
+        Assert.Equal(Protocolist.Findings.ShownText.Lines(name), tree.Descendants("div").First(d => d.Attribute("class")?.Value == "label").Element("p")!.Value);
     }
 
     [Fact]
     public void A_plan_that_must_not_start_says_so_at_the_top()
     {
-        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Startable = false }), StringComparison.Ordinal);
-        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Startable = true }), StringComparison.Ordinal);
+        Assert.Contains("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r"))] }), StringComparison.Ordinal);
+        Assert.DoesNotContain("DO NOT START", HtmlSheet.Write(Whelk with { Findings = [] }), StringComparison.Ordinal);
     }
 }

@@ -49,7 +49,7 @@ public class StepTableTests
     [InlineData("\t=1")]
     public void A_cell_that_looks_like_a_formula_comes_out_harmless(string name)
     {
-        var rows = Rows(Whelk with { Specimen = Whelk.Specimen with { Id = name }, Steps = [.. Whelk.Steps.Select(s => s with { Title = name, Instructions = [name, name] })] });
+        var rows = Rows(Whelk with { Specimen = Whelk.Specimen with { Id = name }, Steps = [.. Whelk.Steps.Select(s => s with { Title = Said.Of(name), Instructions = [Said.Of(name), Said.Of(name)] })] });
         Assert.All(rows.Skip(1), r => Assert.StartsWith("'", r[0], StringComparison.Ordinal));
         Assert.All(rows.Skip(1).SelectMany(r => r), cell => Assert.False(cell.Length > 0 && "=@+\t".Contains(cell[0], StringComparison.Ordinal), cell));
     }

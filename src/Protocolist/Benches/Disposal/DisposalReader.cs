@@ -20,7 +20,7 @@ internal static class DisposalReader
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
     {
         var prices = ImmutableDictionary.CreateBuilder<WasteClass, Price>();
-        if (bench.Nested("disposal", "'disposal'") is not { } table) return prices.ToImmutable();
+        if (bench.Nested("disposal") is not { } table) return prices.ToImmutable();
 
         // The two drums that most places have; a class's own word says it more finely and comes after.
         if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;

@@ -18,12 +18,12 @@ internal static class WasteReader
 
     public static WasteRules Read(Fields bench, List<Finding> findings)
     {
-        if (bench.Nested("waste", "'waste'") is not { } table) return WasteRules.CollectAll;
+        if (bench.Nested("waste") is not { } table) return WasteRules.CollectAll;
         var prices = ImmutableDictionary.CreateBuilder<WasteClass, ContainerPrice>();
         var containers = ByClass(table, "containers", prices, findings);
         var drains = ByClass(table, "drains", null, findings);
         var rules = new WasteRules(containers, drains) { ContainerPrices = prices.ToImmutable() };
-        if (table.Nested("keep-fixative", "'keep-fixative'") is { } keep)
+        if (table.Nested("keep-fixative") is { } keep)
         {
             rules = rules with { FixativeKeptIn = keep.Required("in")?.Value, FixativeUses = keep.Whole("uses", 1, 100) ?? rules.FixativeUses };
             keep.Finish();
@@ -36,12 +36,12 @@ internal static class WasteReader
     private static ImmutableDictionary<WasteClass, string> ByClass(Fields waste, string key, ImmutableDictionary<WasteClass, ContainerPrice>.Builder? prices, List<Finding> findings)
     {
         var named = ImmutableDictionary.CreateBuilder<WasteClass, string>();
-        if (waste.Nested(key, $"'{key}'") is not { } table) return named.ToImmutable();
+        if (waste.Nested(key) is not { } table) return named.ToImmutable();
         foreach (var @class in Enum.GetValues<WasteClass>())
         {
             if (prices is not null && table.Entry(EnumWords<WasteClass>.Of(@class))?.Value is MappingNode node)
             {
-                var container = new Fields(node, "a container", findings);
+                var container = new Fields(node, Named.Container, findings);
                 if (container.Required("name") is { } name && !string.IsNullOrWhiteSpace(name.Value)) named[@class] = name.Value.Trim();
                 if (Price(container, @class, findings) is { } price) prices[@class] = price;
                 container.Finish();

@@ -10,6 +10,8 @@ namespace Protocolist.Benches.Disposal;
 /// <param name="DrainPermits">Of a class, the local permission by which it may go to the drain; a class without one is never drained.</param>
 public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containers, ImmutableDictionary<WasteClass, string> DrainPermits)
 {
+    private static readonly Phrase Unnamed = new("waste-container-unnamed", "a closed container labelled '{class} waste'");
+
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
 
@@ -23,8 +25,6 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
 
     /// <summary>How many specimens one fixative may serve: 3, the project's choice, because no handbook gives a number.</summary>
     public int FixativeUses { get; init; } = 3;
-
-    private static readonly Phrase Unnamed = new("waste-container-unnamed", "a closed container labelled '{class} waste'");
 
     /// <summary>Where waste of a class goes that is not kept.</summary>
     internal WasteRoute RouteOf(WasteClass @class)

@@ -14,14 +14,22 @@ public sealed class OpeningHours
 {
     private readonly ILookup<IsoDayOfWeek, (LocalTime From, LocalTime To)> _weekly;
     private readonly ILookup<LocalDate, (LocalTime From, LocalTime To)> _extra;
-    private readonly bool _always;
 
-    private OpeningHours(DateTimeZone zone, bool always, ImmutableArray<WeeklyOpening> weekly, ImmutableArray<ClosedDays> closed, ImmutableArray<Holiday> holidays, ImmutableArray<ExtraOpening> extra)
+    private OpeningHours(
+        DateTimeZone zone,
+        bool neverCloses,
+        ImmutableArray<WeeklyOpening> weekly,
+        ImmutableArray<ClosedDays> closed,
+        ImmutableArray<Holiday> holidays,
+        ImmutableArray<ExtraOpening> extra)
     {
-        (Zone, _always, Weekly, Closed, Holidays, Extra) = (zone, always, weekly, closed, holidays, extra);
+        (Zone, NeverCloses, Weekly, Closed, Holidays, Extra) = (zone, neverCloses, weekly, closed, holidays, extra);
         _weekly = weekly.ToLookup(o => o.Day, o => (o.From, o.To));
         _extra = extra.ToLookup(o => o.Date, o => (o.From, o.To));
     }
+
+    /// <summary>Whether the bench is open at every hour of every day.</summary>
+    internal bool NeverCloses { get; }
 
     /// <summary>The zone whose clocks the hours are read on.</summary>
     public DateTimeZone Zone { get; }
@@ -41,7 +49,7 @@ public sealed class OpeningHours
     /// <summary>A bench that never closes.</summary>
     /// <param name="zone">The zone for local dates.</param>
     /// <returns>Hours without end.</returns>
-    public static OpeningHours Always(DateTimeZone zone) => new(zone, always: true, [], [], [], []);
+    public static OpeningHours Always(DateTimeZone zone) => new(zone, neverCloses: true, [], [], [], []);
 
     /// <summary>Puts opening hours together and says what is wrong with them.</summary>
     /// <param name="zone">The zone whose clocks the hours are read on.</param>
@@ -62,7 +70,7 @@ public sealed class OpeningHours
     {
         ArgumentNullException.ThrowIfNull(zone);
         var check = new OpeningCheck();
-        var hours = new OpeningHours(zone, always: false, check.Weekly(weekly), check.Closed(closed ?? []), [.. holidays ?? []], check.Extra(extra ?? []));
+        var hours = new OpeningHours(zone, neverCloses: false, check.Weekly(weekly), check.Closed(closed ?? []), [.. holidays ?? []], check.Extra(extra ?? []));
         if (hours.Weekly.IsEmpty && hours.Extra.IsEmpty) check.NeverOpens();
         return new Checked<OpeningHours>(hours, check.Findings);
     }
@@ -70,7 +78,7 @@ public sealed class OpeningHours
     /// <summary>The same hours and one opening more.</summary>
     /// <param name="opening">The opening; it must end after it begins.</param>
     /// <returns>New hours.</returns>
-    public OpeningHours With(ExtraOpening opening) => new(Zone, _always, Weekly, Closed, Holidays, Extra.Add(opening));
+    public OpeningHours With(ExtraOpening opening) => new(Zone, NeverCloses, Weekly, Closed, Holidays, Extra.Add(opening));
 
     /// <summary>When the bench is open between two instants.</summary>
     /// <param name="from">The first instant.</param>
@@ -79,7 +87,7 @@ public sealed class OpeningHours
     public OpenTimes Between(Instant from, Instant to)
     {
         if (to <= from) return new OpenTimes([], []);
-        if (_always) return new OpenTimes([new Interval(from, to)], []);
+        if (NeverCloses) return new OpenTimes([new Interval(from, to)], []);
         var line = new OpeningLine(Zone, from, to);
         // A day on either side, for dates that the zone repeats or leaves out.
         var last = to.InZone(Zone).Date.PlusDays(1);
@@ -96,7 +104,7 @@ public sealed class OpeningHours
     /// <returns>Openings; a closing time of midnight is the end of the day.</returns>
     public IEnumerable<(LocalTime From, LocalTime To)> On(LocalDate date)
     {
-        if (_always) return [(LocalTime.Midnight, LocalTime.Midnight)];
+        if (NeverCloses) return [(LocalTime.Midnight, LocalTime.Midnight)];
         var weekly = IsClosed(date) ? [] : _weekly[date.DayOfWeek];
         var extra = _extra[date];
         return extra.Any() ? weekly.Concat(extra).OrderBy(o => o.From) : weekly;
@@ -105,24 +113,7 @@ public sealed class OpeningHours
     /// <summary>Whether the bench opens at all on a date.</summary>
     /// <param name="date">The date.</param>
     /// <returns>Whether there are hours on it.</returns>
-    public bool OpensOn(LocalDate date) => On(date).Any();
-
-    /// <summary>The opening that holds an instant, or the next one after it.</summary>
-    /// <param name="at">The instant.</param>
-    /// <returns>The opening, cut off before <paramref name="at"/> and after about a month; null when the bench never opens again.</returns>
-    public Interval? NextOpening(Instant at)
-    {
-        // Past every date that is listed, one year shows every weekday and every holiday.
-        var listed = Closed.Select(c => c.Last).Concat(Extra.Select(e => e.Date)).Append(at.InZone(Zone).Date).Max();
-        var end = listed.PlusDays(366 + 7).AtStartOfDayInZone(Zone).ToInstant();
-        for (var from = at; from < end; from += Duration.FromDays(28))
-        {
-            var open = Between(from, from + Duration.FromDays(29));
-            if (!open.Intervals.IsEmpty) return open.Intervals[0];
-        }
-
-        return null;
-    }
+    public bool OpensOn(LocalDate date) => NeverCloses || (_weekly.Contains(date.DayOfWeek) && !IsClosed(date)) || _extra.Contains(date);
 
     private bool IsClosed(LocalDate date)
     {
@@ -133,9 +124,13 @@ public sealed class OpeningHours
 
         foreach (var day in Holidays)
         {
-            if (day.Date.InYear(date.Year) == date) return true;
+            if (IsOn(day.Date, date)) return true;
         }
 
         return false;
     }
+
+    /// <summary>29 February falls on the 28th in common years.</summary>
+    private static bool IsOn(AnnualDate day, LocalDate date) =>
+        day.Month == date.Month && (day.Day == date.Day || (day is { Month: 2, Day: 29 } && date.Day == 28 && !CalendarSystem.Iso.IsLeapYear(date.Year)));
 }

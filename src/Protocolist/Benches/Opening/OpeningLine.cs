@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using NodaTime.TimeZones;
 using Protocolist.Findings;
@@ -8,6 +7,13 @@ namespace Protocolist.Benches.Opening;
 /// <summary>Lays local opening hours, given in order of date, on the instant line.</summary>
 internal sealed class OpeningLine(DateTimeZone zone, Instant from, Instant to)
 {
+    private static readonly Phrase Skipped =
+        new("opening-in-skipped-hour", "{day:day} {hour:time} does not exist in {zone}, because the clocks change; the bench {does} at {taken:offset} instead");
+    private static readonly Phrase Doubled =
+        new("opening-in-doubled-hour", "{day:day} {hour:time} comes twice in {zone}, because the clocks change; the bench {does} at {taken:offset} instead");
+    private static readonly Phrase Opens = new("opening-in-skipped-hour.opens", "opens");
+    private static readonly Phrase Closes = new("opening-in-skipped-hour.closes", "closes");
+
     private readonly List<Interval> _open = [];
     private readonly List<ClockNote> _notes = [];
 
@@ -59,12 +65,12 @@ internal sealed class OpeningLine(DateTimeZone zone, Instant from, Instant to)
 
     private Finding Note(ZoneLocalMapping mapping, LocalDateTime local, bool opening, Instant taken)
     {
-        var (id, what) = mapping.Count == 0
-            ? ("opening-in-skipped-hour", "does not exist")
-            : ("opening-in-doubled-hour", "comes twice");
-        var does = opening ? "opens" : "closes";
-        return Finding.Note(id, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{local:yyyy-MM-dd HH:mm} {what} in {zone.Id}, because the clocks change; the bench {does} at {taken.InZone(zone):yyyy-MM-dd HH:mm o<g>} instead"));
+        var phrase = mapping.Count == 0 ? Skipped : Doubled;
+        return Finding.Note(phrase.Id, phrase.With(
+            ("day", local.Date),
+            ("hour", local.TimeOfDay.SinceMidnight()),
+            ("zone", zone.Id),
+            ("does", opening ? Opens : Closes),
+            Argument.At("taken", taken, zone)));
     }
 }

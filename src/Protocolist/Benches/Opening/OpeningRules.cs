@@ -29,3 +29,12 @@ public readonly record struct Holiday(AnnualDate Date, string Reason);
 /// <param name="At">The instant taken.</param>
 /// <param name="Note">A note, <c>opening-in-skipped-hour</c> or <c>opening-in-doubled-hour</c>.</param>
 public sealed record ClockNote(Instant At, Findings.Finding Note);
+
+/// <summary>Hours of the wall clock as times since midnight.</summary>
+internal static class HoursOfDay
+{
+    public static Duration SinceMidnight(this LocalTime time) => Duration.FromTicks(time.TickOfDay);
+
+    /// <summary>The same for a closing time: midnight is the end of the day.</summary>
+    public static Duration AsClosing(this LocalTime time) => time == LocalTime.Midnight ? Duration.FromDays(1) : time.SinceMidnight();
+}

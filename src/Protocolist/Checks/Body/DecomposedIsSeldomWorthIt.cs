@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Specimens;
 
@@ -6,18 +7,22 @@ namespace Protocolist.Checks.Body;
 /// <summary>A rotting body is seldom worth keeping whole.</summary>
 internal static class DecomposedIsSeldomWorthIt
 {
+    private static readonly Phrase Decomposed = new("decomposed", "it came decomposed, and {volume} of it would be fixed whole");
+    private static readonly Phrase KeepParts = new("decomposed.remedy", "keep skeleton, skin, hair or feathers, and tissue");
+
     public static PlanCheck Check { get; } = new(
         "decomposed",
         "the person's work: fluid does not bring back what has rotted",
         "Western Australian Museum 2011 (decomposing specimens are refused); skeleton, hair and tissue: common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the body came decomposed")],
+        Severities = [new(Severity.Warning, "the body came decomposed")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.Condition == Condition.Decomposed)
-            yield return Finding.Warning("decomposed", $"it came decomposed, and {plan.Body.LotVolume.Nominal.Text()} of it would be fixed whole", "keep skeleton, skin, hair or feathers, and tissue").By("specimen.condition", "specimen.lot-volume");
+        if (plan.Specimen.Condition != Condition.Decomposed) return [];
+        var message = Decomposed.With(("volume", plan.Body.LotVolume.Nominal));
+        return [Finding.Warning("decomposed", message, KeepParts).By("specimen.condition", "specimen.lot-volume")];
     }
 }

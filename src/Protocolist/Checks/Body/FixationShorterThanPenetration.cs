@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
+using Protocolist.Quantities;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks.Body;
 
@@ -12,30 +15,50 @@ internal static class FixationShorterThanPenetration
     private const double FilmMm = 1;
     private static readonly Duration Overnight = Duration.FromHours(12);
 
+    private static readonly Phrase TooShort = new(
+        "fixation-shorter-than-penetration",
+        "it lies {lies:0 h vs least} in fixative; to the middle of the {region}, {depth:0.# mm}, it takes {least:0 h vs lies} at the least "
+        + "and perhaps {most:0 h}");
+
+    private static readonly Phrase LeaveItLonger = new(
+        "fixation-shorter-than-penetration.remedy", "leave it longer, or cut or inject it; cut a trial into the thickest place before washing");
+
     public static PlanCheck Check { get; } = new(
         "fixation-shorter-than-penetration",
         "the specimen: washed too early, its middle rots in alcohol",
-        "Fick's law with the fastest rates measured in tissue (Steicke and others 2018); handbooks give less for whole small fishes (USGS 93-104: 2 d to a week)",
+        "Fick's law with the fastest rates measured in tissue (Steicke and others 2018); "
+        + "handbooks give less for whole small fishes (USGS 93-104: 2 d to a week)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "all fixing baths together are shorter than the least time to the slowest part, and something else follows; a body crossed within 1 mm passes after 12 h")],
+        Severities =
+        [
+            new(
+                Severity.Warning,
+                "all fixing baths together are shorter than the least time to the slowest part, and something else follows; "
+                + "a body crossed within 1 mm passes after 12 h"),
+        ],
         Absorbs = ["rule-over-promises"],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Fixation is not { } fixation || plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Immerse) is not { } immerse) yield break;
-        var steps = plan.Steps.Where(s => s.Kind == StageKind.Immerse).ToList();
-        var lies = steps.Aggregate(Duration.Zero, (sum, s) => sum + s.Lasts);
-        // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
-        if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) yield break;
-        if (lies.TotalHours < fixation.Time.LowHours && plan.House?.Fluid?.Kind != immerse.Fluid?.Kind)
+        if (plan.Fixation is not { } fixation || plan.First(StageKind.Immerse) is not { } immerse) return [];
+        var lies = Duration.Zero;
+        foreach (var step in plan.Steps)
         {
-            var (said, least) = Telling.Apart(lies.TotalHours, fixation.Time.LowHours);
-            yield return Finding.Warning(
-                "fixation-shorter-than-penetration",
-                Invariant($"it lies {said} h in fixative; to the middle of the {fixation.Slowest.Region.Name}, {fixation.Slowest.DepthMm:0.#} mm, it takes {least} h at the least and perhaps {fixation.Time.HighHours:0} h"),
-                "leave it longer, or cut or inject it; cut a trial into the thickest place before washing").At(immerse).ByEach(steps, "last").By("model.fixation");
+            if (step.Kind == StageKind.Immerse) lies += step.Lasts;
         }
+
+        // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
+        if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) return [];
+        if (lies.TotalHours >= fixation.Time.LowHours || plan.House?.Fluid?.Kind == immerse.Fluid?.Kind) return [];
+        var message = TooShort.With(
+            ("lies", lies),
+            ("region", fixation.Slowest.Region.Name),
+            ("depth", Length.FromMillimeters(fixation.Slowest.DepthMm)),
+            Argument.Of("least", fixation.Time.LowHours * NodaConstants.SecondsPerHour, Dimension.OfTime),
+            Argument.Of("most", fixation.Time.HighHours * NodaConstants.SecondsPerHour, Dimension.OfTime));
+        var steps = plan.Steps.Where(s => s.Kind == StageKind.Immerse);
+        return [Finding.Warning("fixation-shorter-than-penetration", message, LeaveItLonger).At(immerse).ByEach(steps, "last").By("model.fixation")];
     }
 }

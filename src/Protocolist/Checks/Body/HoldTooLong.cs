@@ -1,7 +1,9 @@
-using NodaTime;
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Plans;
 using Protocolist.Protocols;
-using static System.FormattableString;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks.Body;
 
@@ -11,7 +13,9 @@ internal static class HoldTooLong
     private static readonly Duration Fridge = Duration.FromDays(3);
     private static readonly Duration Cool = Duration.FromDays(1);
     private const double FridgeCelsius = 8;
-    private const double KelvinAtZero = 273.15;
+
+    private static readonly Phrase TooLong = new("hold-too-long", "'{step}' holds it for {time:vs most} at {temperature:0.# °C}; {most} is the most");
+    private static readonly Phrase BeginSooner = new("hold-too-long.remedy", "begin sooner; {freezing}");
 
     public static PlanCheck Check { get; } = new(
         "hold-too-long",
@@ -19,25 +23,27 @@ internal static class HoldTooLong
         "common practice: 3 d at fridge temperature, 1 d above 8 °C",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a hold lasts longer than 3 d at 8 °C or below, or longer than 1 d where it is warmer")],
+        Severities = [new(Severity.Warning, "a hold lasts longer than 3 d at 8 °C or below, or longer than 1 d where it is warmer")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Hold) continue;
-            var (celsius, figure) = Held(plan, step);
-            var most = celsius <= FridgeCelsius ? Fridge : Cool;
-            if (step.Lasts > most)
-                yield return Finding.Warning("hold-too-long", Invariant($"'{step.Id}' holds it for {step.Lasts.Past(most)} at {celsius:0.#} °C; {most.Text()} is the most"), $"begin sooner; {Freezing.Advice(plan)}").At(step, "last").By(figure);
+            if (step.Kind != StageKind.Hold || step.Lasts <= Cool) continue;
+            var (temperature, figure) = Held(plan, step);
+            var most = temperature.DegreesCelsius <= FridgeCelsius ? Fridge : Cool;
+            if (step.Lasts <= most) continue;
+            var message = TooLong.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("temperature", temperature), ("most", most));
+            found = found.Add(Finding.Warning("hold-too-long", message, BeginSooner.With(("freezing", Freezing.Advice(plan)))).At(step, "last").By(figure));
         }
+
+        return found;
     }
 
     /// <summary>Where the protocol says at what temperature, there; else in the cold of the bench.</summary>
-    private static (double Celsius, string Figure) Held(ReviewCase plan, ReviewStep step)
-    {
-        var own = $"{step.Id}.temperature";
-        return plan.ValueOf(own) is { } value ? (value.Quantity.High - KelvinAtZero, own) : (plan.Bench.Temperatures.Cold.DegreesCelsius, "bench.cold");
-    }
+    private static (Temperature At, string Figure) Held(ReviewCase plan, ReviewStep step) => step.Work is HoldWork { Temperature.High: var kelvins }
+        ? (Temperature.FromKelvins(kelvins), $"{step.Id}.temperature")
+        : (plan.Bench.Temperatures.Cold, "bench.cold");
 }

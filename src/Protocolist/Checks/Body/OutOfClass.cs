@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -8,25 +9,39 @@ namespace Protocolist.Checks.Body;
 /// <summary>The body lies well inside the class that its protocol was written for, whatever its estimates may turn out to be.</summary>
 internal static class OutOfClass
 {
+    private static readonly Phrase OtherGroup = new("out-of-class", "'{protocol}' is for the group '{wanted}', and this is {group:a}");
+    private static readonly Phrase ForItsGroup = new("out-of-class.remedy", "use a protocol for its group");
+
+    private static readonly Phrase OtherSize = new("out-of-class.size", "its {measure}, {size}, is outside the {limit} of '{protocol}'{end}");
+    private static readonly Phrase ForItsSize = new("out-of-class.remedy-size", "use a protocol for its size");
+
+    private static readonly Phrase MayBeOther = new(
+        "out-of-class.estimate", "its {measure} is known as {size} only, which reaches beyond the {limit} of '{protocol}'{end}");
+
+    private static readonly Phrase MeasureIt = new("out-of-class.remedy-estimate", "measure the {measure}");
+    private static readonly Phrase NextClass = new("out-of-class.next-class", ", whose upper end belongs to the next class");
+
     public static PlanCheck Check { get; } = new(
         "out-of-class",
         "the specimen: a protocol's times and amounts hold for the sizes it was written for",
         "the protocol's own class",
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "the protocol is for another group, or for other sizes"),
             new(Severity.Note, "a size is known only as a range that reaches beyond the protocol's class"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         var taxon = plan.Protocol.Class;
         if (!plan.Group.IsA(taxon.Group))
         {
-            yield return Finding.Error("out-of-class", $"'{plan.Protocol.Id}' is for the group '{taxon.Group}', and this is {plan.Group.One()}", "use a protocol for its group");
+            var message = OtherGroup.With(Argument.Id("protocol", plan.Protocol.Id), ("wanted", taxon.Group), ("group", plan.Group.Name));
+            found = found.Add(Finding.Error("out-of-class", message, ForItsGroup));
         }
 
         foreach (var (key, limit) in taxon.Limits)
@@ -34,13 +49,20 @@ internal static class OutOfClass
             var (low, nominal, high) = Ends(plan.Body, key);
             if (!SpecimenClass.Within(limit, nominal))
             {
-                yield return Finding.Error("out-of-class", $"its {key}, {Measurable.Text(nominal, limit.Dimension)}, is outside the {Measurable.Text(limit)} of '{plan.Protocol.Id}'{(nominal == limit.High ? ", whose upper end belongs to the next class" : "")}", "use a protocol for its size").By($"specimen.{key}");
+                var message = Says(OtherSize, QuantityRange.Point(nominal, limit.Dimension), nominal == limit.High);
+                found = found.Add(Finding.Error("out-of-class", message, ForItsSize).By($"specimen.{key}"));
             }
             else if (!SpecimenClass.Within(limit, low) || !SpecimenClass.Within(limit, high))
             {
-                yield return Finding.Note("out-of-class", $"its {key} is known as {Measurable.Text(new QuantityRange(low, high, limit.Dimension))} only, which reaches beyond the {Measurable.Text(limit)} of '{plan.Protocol.Id}'{(high == limit.High ? ", whose upper end belongs to the next class" : "")}", $"measure the {key}").By($"specimen.{key}");
+                var message = Says(MayBeOther, new(low, high, limit.Dimension), high == limit.High);
+                found = found.Add(Finding.Note("out-of-class", message, MeasureIt.With(("measure", key))).By($"specimen.{key}"));
             }
+
+            Message Says(Phrase phrase, QuantityRange size, bool isAtEnd) => phrase.With(
+                ("measure", key), ("size", size), ("limit", limit), Argument.Id("protocol", plan.Protocol.Id), ("end", isAtEnd ? NextClass : default(Message)));
         }
+
+        return found;
     }
 
     private static (double Low, double Nominal, double High) Ends(BodyMeasure body, string key) => key switch

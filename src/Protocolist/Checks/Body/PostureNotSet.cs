@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -7,22 +8,31 @@ namespace Protocolist.Checks.Body;
 /// <summary>The posture is set before it hardens.</summary>
 internal static class PostureNotSet
 {
+    private static readonly Phrase TooLate = new("posture-not-set", "'{pose}' comes after '{immerse}', when the body is hard");
+    private static readonly Phrase SetItFirst = new("posture-not-set.remedy", "set the posture before it goes into fixative");
+    private static readonly Phrase Never = new("posture-not-set.never", "it is meant to be looked at, and no step sets its posture before '{immerse}'");
+    private static readonly Phrase PinOrTie = new("posture-not-set.remedy-never", "pin or tie it on a tray in the posture that the final vessel needs");
+
     public static PlanCheck Check { get; } = new(
         "posture-not-set",
         "the specimen: what hardens wrong breaks when it is bent",
         "Etheridge, O'Brien and Schneider 1996, University of Michigan Museum of Zoology; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the posture is set after fixing, or never though the specimen is for display or teaching")],
+        Severities = [new(Severity.Warning, "the posture is set after fixing, or never though the specimen is for display or teaching")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.FirstFixing is null || plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Immerse) is not { } immerse) yield break;
-        var pose = plan.Steps.FirstOrDefault(s => s.Kind == StageKind.Pose);
-        if (pose is not null && plan.IndexOf(pose) > plan.IndexOf(immerse))
-            yield return Finding.Warning("posture-not-set", $"'{pose.Id}' comes after '{immerse.Id}', when the body is hard", "set the posture before it goes into fixative").At(pose);
-        else if (pose is null && plan.Specimen.IntendedUse is IntendedUse.Display or IntendedUse.Teaching)
-            yield return Finding.Warning("posture-not-set", $"it is meant to be looked at, and no step sets its posture before '{immerse.Id}'", "pin or tie it on a tray in the posture that the final vessel needs").At(immerse).By("specimen.intended-use");
+        if (plan.FirstFixing is null || plan.First(StageKind.Immerse) is not { } immerse) return [];
+        var into = Argument.Id("immerse", immerse.Id);
+        if (plan.First(StageKind.Pose) is { } pose)
+        {
+            if (plan.IndexOf(pose) < plan.IndexOf(immerse)) return [];
+            return [Finding.Warning("posture-not-set", TooLate.With(Argument.Id("pose", pose.Id), into), SetItFirst).At(pose)];
+        }
+
+        if (plan.Specimen.IntendedUse is not (IntendedUse.Display or IntendedUse.Teaching)) return [];
+        return [Finding.Warning("posture-not-set", Never.With(into), PinOrTie).At(immerse).By("specimen.intended-use")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
@@ -10,22 +11,31 @@ internal static class ThawedIsNotHeld
 {
     private static readonly Duration Day = Duration.FromHours(24);
 
+    private static readonly Phrase Held = new(
+        "thawed-is-held", "it was frozen and is thawed, and '{step}' holds it for another {time:vs most}; {most} is the most");
+
+    private static readonly Phrase FixAtOnce = new("thawed-is-held.remedy", "fix it at once; do not freeze it again");
+
     public static PlanCheck Check { get; } = new(
         "thawed-is-held",
         "the specimen: thawed tissue rots faster than fresh, and a second frost bursts what the first spared",
         "Bishop Museum, Invertebrate Specimen Handling (never refreeze); the day is common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the body came thawed, and is held for more than 24 h")],
+        Severities = [new(Severity.Warning, "the body came thawed, and is held for more than 24 h")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.Condition != Condition.Thawed) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Specimen.Condition != Condition.Thawed) return found;
         foreach (var step in plan.Steps)
         {
-            if (step.Kind == StageKind.Hold && step.Lasts > Day)
-                yield return Finding.Warning("thawed-is-held", $"it was frozen and is thawed, and '{step.Id}' holds it for another {step.Lasts.Past(Day)}; {Day.Text()} is the most", "fix it at once; do not freeze it again").At(step, "last").By("specimen.condition");
+            if (step.Kind != StageKind.Hold || step.Lasts <= Day) continue;
+            var message = Held.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("most", Day));
+            found = found.Add(Finding.Warning("thawed-is-held", message, FixAtOnce).At(step, "last").By("specimen.condition"));
         }
+
+        return found;
     }
 }

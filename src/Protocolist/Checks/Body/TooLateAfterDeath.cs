@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Checks.Time;
 using Protocolist.Findings;
 using Protocolist.Specimens;
 
@@ -10,24 +12,40 @@ internal static class TooLateAfterDeath
     private static readonly Duration Warm = Duration.FromHours(12);
     private static readonly Duration Chilled = Duration.FromDays(3);
 
+    private static readonly Phrase TooLate = new(
+        "too-late-after-death", "fixative comes with '{step}', {waited:vs most} after death; {most} is the most for a body that came {state}");
+
+    private static readonly Phrase CameChilled = new("too-late-after-death.chilled", "chilled");
+    private static readonly Phrase CameUnchilled = new("too-late-after-death.unchilled", "unchilled");
+    private static readonly Phrase Remedy = new("too-late-after-death.remedy", "{all:; }");
+    private static readonly Phrase JudgeIt = new(
+        "too-late-after-death.remedy-lost", "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping");
+
+    private static readonly Phrase ChillIt = new("too-late-after-death.remedy-chill", "chill it at once, open or inject the gut first, and begin sooner");
+
     public static PlanCheck Check { get; } = new(
         "too-late-after-death",
         "the specimen: gut and fine tissue go first, within hours in the warm",
-        "common practice: 12 h warm and 3 d chilled as the most, four times that as lost; Neumann 2011, natural-history collections list (minutes for fishes that digest themselves)",
+        "common practice: 12 h warm and 3 d chilled as the most, four times that as lost; "
+        + "Neumann 2011, natural-history collections list (minutes for fishes that digest themselves)",
         Find)
     {
-        Speaks = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled; frozen and thawed ones aside")],
+        Severities = [new(Severity.Warning, "fixative comes more than 12 h after death, or 3 d for a body that came chilled; frozen and thawed ones aside")],
     };
 
-    /// <summary>Of a body that was in the freezer nobody knows how much of the time since death it was frozen: how long it waits thawed is asked elsewhere.</summary>
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    /// <summary>
+    /// Of a body that was in the freezer nobody knows how much of the time since death it was frozen: how long it waits thawed is asked elsewhere.
+    /// </summary>
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen or Condition.Thawed || plan.FirstFixing?.Step.Start is not { } start) yield break;
+        if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen or Condition.Thawed) return [];
+        if (plan.FirstFixing is not { Step.Start: { } start } first) return [];
         var most = plan.Specimen.Condition is Condition.Chilled ? Chilled : Warm;
         var waited = start.ToInstant() - died;
-        if (waited <= most) yield break;
-        var message = $"fixative comes with '{plan.FirstFixing.Id}', {waited.Past(most)} after death; {most.Text()} is the most for a body that came {(most == Chilled ? "chilled" : "unchilled")}";
-        string[] remedies = [waited > most * 4 ? "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping" : "chill it at once, open or inject the gut first, and begin sooner", .. Time.BodyWaits.Remedies(plan)];
-        yield return Finding.Warning("too-late-after-death", message, string.Join("; ", remedies)).At(plan.FirstFixing).By("specimen.condition");
+        if (waited <= most) return [];
+        var state = most == Chilled ? CameChilled : CameUnchilled;
+        var message = TooLate.With(Argument.Id("step", first.Id), ("waited", waited), ("most", most), ("state", state));
+        Message[] remedies = [waited > most * 4 ? JudgeIt : ChillIt, .. BodyWaits.Remedies(plan)];
+        return [Finding.Warning("too-late-after-death", message, Remedy.With(Argument.Messages("all", remedies))).At(first).By("specimen.condition")];
     }
 }

@@ -26,5 +26,5 @@ internal static class TissueForDnaAfterFormalin
 
     /// <summary>A photograph is a sample too, and keeps no DNA.</summary>
     private static bool TakesTissue(ReviewStep step) => step.Kind == StageKind.Sample
-        && (step.Fluid is { IsAlcohol: true } || step.Step.Instructions.Any(i => i.Contains("tissue", StringComparison.OrdinalIgnoreCase) || i.Contains("DNA", StringComparison.Ordinal)));
+        && (step.Fluid is { IsAlcohol: true } || step.Step.Instructions.Select(m => m.ToString()).Any(i => i.Contains("tissue", StringComparison.OrdinalIgnoreCase) || i.Contains("DNA", StringComparison.Ordinal)));
 }

@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Fluids.Infiltration;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using static System.FormattableString;
 
@@ -24,7 +25,7 @@ internal static class WashNotChanged
     {
         foreach (var step in plan.FluidSteps)
         {
-            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Detail("running") == "yes" || step.Step.Volume is not { } volume) continue;
+            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Work is SoakWork { Runs: true } || step.Step.Volume is not { } volume) continue;
             var left = Washout.Left(plan.Water, volume, 1);
             if (left > Tenth)
                 yield return Finding.Warning("wash-not-changed", Invariant($"'{step.Id}' is {volume.Text()} of standing water, never changed: {Telling.Apart(100 * left, 100 * Tenth).Value} % of the free formaldehyde stays in the body however long it lies; {100 * Tenth:0} % is the most"), "change the water once a day, or let it run slowly").At(step, "changes", "volume").By("specimen.lot-volume", "specimen.water-share");

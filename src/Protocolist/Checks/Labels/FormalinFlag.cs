@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Labels;
@@ -5,19 +6,22 @@ namespace Protocolist.Checks.Labels;
 /// <summary>A jar of formalin says so in large letters.</summary>
 internal static class FormalinFlag
 {
+    private static readonly Phrase NoFlag = new("formalin-flag-missing", "'{step}' keeps it in {fluid}, and the label has no line FORMALIN");
+    private static readonly Phrase AddLine = new("formalin-flag-missing.remedy", "add a line FORMALIN, inside and outside");
+
     public static PlanCheck Check { get; } = new(
         "formalin-flag-missing",
         "people: the next to open it takes it for alcohol",
         "Michonneau 2017 (an extra FORMALIN label in the jar)",
         Find)
     {
-        Speaks = [new(Severity.Error, "the final jar holds formalin, and no line of the label says FORMALIN")],
+        Severities = [new(Severity.Error, "the final jar holds formalin, and no line of the label says FORMALIN")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is { Fluid.HasFormaldehyde: true } house && !plan.Plan.Label.Contains("FORMALIN"))
-            yield return Finding.Error("formalin-flag-missing", $"'{house.Id}' keeps it in {house.Fluid.Name}, and the label has no line FORMALIN", "add a line FORMALIN, inside and outside").At(house, "fluid");
+        if (plan.House is not { Fluid: { HasFormaldehyde: true } fluid } house || plan.Plan.Label.Contains("FORMALIN")) return [];
+        return [Finding.Error("formalin-flag-missing", NoFlag.With(Argument.Id("step", house.Id), ("fluid", fluid.Name)), AddLine).At(house, "fluid")];
     }
 }

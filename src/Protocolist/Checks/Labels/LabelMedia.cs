@@ -1,12 +1,14 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Protocols;
+using Protocolist.Plans;
 
 namespace Protocolist.Checks.Labels;
 
 /// <summary>Labels are written with what fluid does not take away.</summary>
 internal static class LabelMedia
 {
-    private static readonly string[] Fails = ["ball-point", "ballpoint", "felt", "thermal", "marker", "inkjet"];
+    private static readonly Phrase WashedOff = new("label-media", "'{step}' asks for {medium}, which fluid takes away");
+    private static readonly Phrase PencilOrInk = new("label-media.remedy", "soft pencil or carbon ink on cotton-rag paper");
 
     public static PlanCheck Check { get; } = new(
         "label-media",
@@ -14,19 +16,18 @@ internal static class LabelMedia
         "Michonneau 2017 and USGS 93-104 (soft pencil or carbon ink); common practice for what fails",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a label is to be written with something that fluid takes away")],
+        Severities = [new(Severity.Warning, "a label is to be written with something that fluid takes away")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Label) continue;
-            foreach (var sentence in step.Step.Instructions)
-            {
-                if (Array.Find(Fails, w => sentence.Contains(w, StringComparison.OrdinalIgnoreCase) && !sentence.Contains("no ", StringComparison.OrdinalIgnoreCase) && !sentence.Contains("never", StringComparison.OrdinalIgnoreCase)) is { } bad)
-                    yield return Finding.Warning("label-media", $"'{step.Id}' writes with {bad}, which fluid takes away: {sentence}", "soft pencil or carbon ink on cotton-rag paper").At(step);
-            }
+            if (step.Work is not LabelWork { WrittenWith: not ("" or "soft pencil" or "carbon ink") and var medium }) continue;
+            found = found.Add(Finding.Warning("label-media", WashedOff.With(Argument.Id("step", step.Id), ("medium", medium)), PencilOrInk).At(step));
         }
+
+        return found;
     }
 }

@@ -1,6 +1,6 @@
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
-using Protocolist.Protocols;
+using Protocolist.Plans;
 using UnitsNet;
 
 namespace Protocolist.Checks.People;
@@ -22,7 +22,7 @@ internal static class FormalinToTheDrain
     {
         foreach (var step in plan.Steps)
         {
-            if (step.Kind == StageKind.Discard && (step.PouredOff is { } lot ? lot.Way == WasteWay.DrainedWhereAllowed : step.Detail("to").Contains("drained", StringComparison.Ordinal)) && !plan.Formalin.IsEmpty)
+            if (step.Work is DiscardWork discard && discard.IsDrained && !plan.Formalin.IsEmpty)
                 yield return Finding.Warning("formalin-to-the-drain", $"'{step.Id}' drains fluid of a plan with {Volume.FromLiters(plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0)).Text()} of formalin", "collect it, unless you hold a written permission for just this").At(step, "to").ByEach(plan.Formalin, "volume");
         }
     }

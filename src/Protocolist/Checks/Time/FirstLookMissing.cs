@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Text;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Time;
@@ -9,20 +9,38 @@ internal static class FirstLookMissing
 {
     private const int MostDays = 62;
 
+    private static readonly Phrase TakesUpWater = new("first-look-missing", "{fluid} takes up {water} of water from the body, and {look}");
+    private static readonly Phrase SoMuch = new("first-look-missing.so-much", "{volume} of {fluid}");
+    private static readonly Phrase NobodyBefore = new(
+        "first-look-missing.nobody-before", "nobody measures it before {on:day}, {days} {days|day|days} after the last step; {most} is the most");
+
+    private static readonly Phrase NoDate = new("first-look-missing.no-date", "no date is set to measure it");
+    private static readonly Phrase Measure = new("first-look-missing.remedy", "measure its strength 1 to 4 weeks after sealing");
+
     public static PlanCheck Check { get; } = new(
         "first-look-missing",
         "the specimen: water from the body has weakened the fluid by then, and it can still be put right",
         "Simmons 2009, natural-history collections list (change once, then test); the two months are common practice",
         Find)
     {
-        Speaks = [new(Severity.Note, "nobody looks at a jar of alcohol within 62 d of its closing")],
+        Severities = [new(Severity.Note, "nobody looks at a jar of alcohol within 62 d of its closing")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid.IsAlcohol: true } house || plan.Plan.End is not { } end) yield break;
-        var first = plan.Plan.Care.Where(c => c.On is not null).Min(c => c.On);
-        if (first is null || Period.DaysBetween(end.Date, first.Value) > MostDays)
-            yield return Finding.Note("first-look-missing", $"{(house.Step.Volume is { } volume ? $"{volume.Text()} of {house.Fluid.Name}" : house.Fluid.Name)} takes up {plan.Water.Text()} of water from the body, and {(first is { } on ? $"nobody measures it before {LocalDatePattern.Iso.Format(on)}, {Telling.Count(Period.DaysBetween(end.Date, on), "day", "days")} after the last step; {MostDays} is the most" : "no date is set to measure it")}", "measure its strength 1 to 4 weeks after sealing").At(house, "fluid", "volume").By("specimen.lot-volume", "specimen.water-share");
+        if (plan.House is not { Fluid: { IsAlcohol: true } fluid } house || plan.Plan.End is not { } end) return [];
+        LocalDate? first = null;
+        foreach (var look in plan.Plan.Care)
+        {
+            if (look.On is { } on && !(first <= on)) first = on;
+        }
+
+        var days = first is { } date ? Period.DaysBetween(end.Date, date) : int.MaxValue;
+        if (days <= MostDays) return [];
+        Argument name = ("fluid", fluid.Name);
+        var filling = house.Step.Volume is { } volume ? ("fluid", SoMuch.With(("volume", volume), name)) : name;
+        Message asked = first is { } late ? NobodyBefore.With(("on", late), ("days", days), ("most", MostDays)) : NoDate;
+        var message = TakesUpWater.With(filling, ("water", plan.Water), ("look", asked));
+        return [Finding.Note("first-look-missing", message, Measure).At(house, "fluid", "volume").By("specimen.lot-volume", "specimen.water-share")];
     }
 }

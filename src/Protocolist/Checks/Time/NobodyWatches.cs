@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
@@ -9,21 +10,29 @@ internal static class NobodyWatches
 {
     private static readonly Duration Unwatched = Duration.FromDays(3);
 
+    private static readonly Phrase NobodyLooks = new("nobody-watches", "'{step}' lasts {time:vs most}, and nobody looks at it; {most} is the most");
+    private static readonly Phrase LookDaily = new(
+        "nobody-watches.remedy", "look daily for three days, then every few days: level, gas, floating, soft places, colour");
+
     public static PlanCheck Check { get; } = new(
         "nobody-watches",
         "the specimen: gas, floating and soft places are put right on the first days or not at all",
         "common practice: daily for 3 days, then weekly",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a fixing bath lasts longer than 3 d, and nobody looks at it")],
+        Severities = [new(Severity.Warning, "a fixing bath lasts longer than 3 d, and nobody looks at it")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
-            if (step.Kind == StageKind.Immerse && step.Lasts > Unwatched && step.WatchEvery is null)
-                yield return Finding.Warning("nobody-watches", $"'{step.Id}' lasts {step.Lasts.Past(Unwatched)}, and nobody looks at it; {Unwatched.Text()} is the most", "look daily for three days, then every few days: level, gas, floating, soft places, colour").At(step, "last");
+            if (step.Kind != StageKind.Immerse || step.Lasts <= Unwatched || step.WatchEvery is not null) continue;
+            var message = NobodyLooks.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("most", Unwatched));
+            found = found.Add(Finding.Warning("nobody-watches", message, LookDaily).At(step, "last"));
         }
+
+        return found;
     }
 }

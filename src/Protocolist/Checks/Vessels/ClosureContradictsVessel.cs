@@ -31,7 +31,7 @@ internal static class ClosureContradictsVessel
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House?.Vessel is not { } vessel || plan.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) yield break;
-        var pair = Array.Find(Pairs, p => p.Closing == seal.Detail("closure"));
+        var pair = Array.Find(Pairs, p => p.Closing == seal.Closure);
         if (pair.Fits is not null && !pair.Fits.Contains(vessel.Vessel.Closure))
             yield return Finding.Note("closure-contradicts-vessel", $"'{seal.Id}' closes it with {(pair.Closing is "tape" or "neutral-cure silicone" ? pair.Closing : Phrases.One(pair.Closing))}, and the {vessel.Vessel.Name} has a closure of another kind: {EnumWords<Closure>.Of(vessel.Vessel.Closure).Replace('-', ' ')}", "close it as it is made to be closed").At(seal, "closure");
     }

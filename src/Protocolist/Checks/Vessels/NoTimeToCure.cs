@@ -22,8 +22,8 @@ internal static class NoTimeToCure
     {
         foreach (var seal in plan.Steps)
         {
-            if (seal.Kind == StageKind.Seal && seal.Detail("closure") == "neutral-cure silicone" && seal.Lasts < Cure
-                && !seal.Step.Instructions.Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase)))
+            if (seal.Kind == StageKind.Seal && seal.Closure == "neutral-cure silicone" && seal.Lasts < Cure
+                && !seal.Step.Instructions.Select(m => m.ToString()).Any(i => i.Contains("cure open", StringComparison.OrdinalIgnoreCase)))
                 yield return Finding.Warning("no-time-to-cure", $"'{seal.Id}' seals with silicone in {seal.Lasts.Past(Cure)} and says nothing of curing; {Cure.Text()} open is the least", "lay the bead, let it cure open for 24 to 48 h with the fluid covered, then close").At(seal, "closure", "last");
         }
     }

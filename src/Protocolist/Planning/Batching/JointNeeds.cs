@@ -6,6 +6,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;
 
@@ -35,9 +36,12 @@ public sealed class JointNeeds
 
     /// <summary>Takes up what was kept.</summary>
     /// <param name="state">What <see cref="State"/> gave.</param>
+    /// <exception cref="ArgumentException">An amount or a count is negative or endless.</exception>
     public JointNeeds(JointNeedsState state)
     {
         ArgumentNullException.ThrowIfNull(state);
+        if (state.Litres.Values.Any(l => !(l >= 0 && double.IsFinite(l))) || state.Uses.Values.Concat(state.Vessels.Values).Append(state.ApartMinor).Any(n => n < 0))
+            throw new ArgumentException("An amount or a count is negative or endless.", nameof(state));
         foreach (var (fluid, amount) in state.Litres) litres[fluid] = amount;
         foreach (var (thing, count) in state.Uses) uses[thing] = count;
         foreach (var (vessel, count) in state.Vessels) vessels[vessel] = count;
@@ -54,7 +58,7 @@ public sealed class JointNeeds
         ArgumentNullException.ThrowIfNull(plan);
         foreach (var recipe in plan.Recipes) litres[recipe.Fluid.Name] = litres.GetValueOrDefault(recipe.Fluid.Name) + recipe.Volume.Liters;
         foreach (var thing in plan.Materials.Where(m => m.Kind is MaterialKind.Tool or MaterialKind.Consumable)) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
-        if (plan.Steps.LastOrDefault(s => s.Stage == "house")?.Materials.FirstOrDefault(m => m.From == MaterialOrigin.Vessel) is { } vessel)
+        if (plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Materials.FirstOrDefault(m => m.From == MaterialOrigin.Vessel) is { } vessel)
             vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
     }

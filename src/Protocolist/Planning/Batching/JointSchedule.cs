@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Planning.Batching;
@@ -14,16 +16,23 @@ namespace Protocolist.Planning.Batching;
 /// <param name="End">When it ends.</param>
 public sealed record JointStep(string SpecimenId, string StepId, string Title, OffsetDateTime Start, OffsetDateTime End);
 
-/// <summary>Many plans on one bench: people do one thing at a time, and a tub holds one specimen. Plans are put in one after another, in the order of the rows.</summary>
-/// <remarks>Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.</remarks>
+/// <summary>
+/// Many plans on one bench: people do one thing at a time, and a tub holds one specimen. Plans are put in one after another, in the order of the rows.
+/// </summary>
+/// <remarks>
+/// Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.
+/// </remarks>
 public sealed class JointSchedule
 {
+    private static readonly Phrase ScheduleFull = new("schedule-full", "the joint schedule holds {most-plans} plans; the rest is not dated together");
+    private static readonly Phrase ScheduleFullRemedy = new("schedule-full.remedy", "split the table by season or by urgency");
+
     /// <summary>Plans that are dated together at most; each is dated beside all before it.</summary>
     public const int MostPlans = 500;
 
     private const string Person = "person";
 
-    private readonly Bench bench;
+    private readonly OpenMinutes hours;
     private readonly Instant from;
     private Bookings taken;
     private int plans;
@@ -34,35 +43,43 @@ public sealed class JointSchedule
     public JointSchedule(Bench bench, LocalDateTime start)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        this.bench = bench;
+        hours = OpenMinutes.Of(bench.Opening);
         from = start.InZoneLeniently(bench.Opening.Zone).ToInstant();
         taken = Bookings.Of([(Person, bench.People), .. bench.FreeVessels(start.Date).Select(v => (Resource(v.Id), v.Count))]);
     }
 
     /// <summary>Dates one more plan beside those before it.</summary>
     /// <param name="row">A row of a batch.</param>
-    /// <returns>Its steps; null without a plan, or with <c>no-dates-fit</c> and its like, or with <c>schedule-full</c> (warning) beyond <see cref="MostPlans"/>.</returns>
+    /// <returns>
+    /// Its steps; null without a plan, or with <c>no-dates-fit</c> and its like, or with <c>schedule-full</c> (warning) beyond <see cref="MostPlans"/>.
+    /// </returns>
     public Checked<IReadOnlyList<JointStep>> Add(BatchRow row)
     {
         ArgumentNullException.ThrowIfNull(row);
         if (row.Draft is not { } draft) return new(null, []);
         if (++plans > MostPlans)
-            return new(null, plans == MostPlans + 1 ? [Finding.Warning("schedule-full", $"the joint schedule holds {MostPlans} plans; the rest is not dated together", "split the table by season or by urgency")] : []);
+            return new(null, plans > MostPlans + 1 ? [] : [Finding.Warning(ScheduleFull.Id, ScheduleFull.With(("most-plans", MostPlans)), ScheduleFullRemedy)]);
         var open = draft.Steps.Where(SchedulePass.IsDated).ToList();
         if (open.Count == 0) return new(null, []);
-        var graph = new StepChain(open, draft, bench, from, ImmutableDictionary<string, Delivery>.Empty).Shared(Needs);
-        var (dated, after) = SharedBench.Earliest([graph], bench.Opening, from, taken).First();
+        var graph = new StepChain(open, draft, hours, from, by: null, deliveries: []).Shared(Needs);
+        var (dated, after) = SharedBench.Earliest([graph], hours, from, taken).First();
         taken = after;
         if (dated.Value is not { } schedule) return new(null, dated.Findings);
-        var zone = bench.Opening.Zone;
-        return new([.. schedule.Jobs.Select(j => new JointStep(row.SpecimenId, j.Id, draft.Steps.First(s => s.Id == j.Id).Stage.Title, j.Start.InZone(zone).ToOffsetDateTime(), j.End.InZone(zone).ToOffsetDateTime()))], dated.Findings);
+        var zone = hours.Hours.Zone;
+        return new([.. schedule.Zip(open, Step)], dated.Findings);
+
+        JointStep Step(ScheduledJob dates, DraftStep step) => new(row.SpecimenId, step.Id, step.Title.ToString(), At(dates.Start), At(dates.End));
+
+        OffsetDateTime At(Instant instant) => instant.InZone(zone).ToOffsetDateTime();
     }
 
-    /// <summary>A person while hands are on it; a vessel of treatment from start to end. The final vessel is not given back, so that it is counted and not booked.</summary>
+    /// <summary>
+    /// A person while hands are on it; a vessel of treatment from start to end. The final vessel is not given back, so that it is counted and not booked.
+    /// </summary>
     private static ImmutableArray<Scheduling.Need> Needs(DraftStep step) =>
     [
-        .. step.HandsOn > Duration.Zero ? [new Scheduling.Need(Person)] : (Scheduling.Need[])[],
-        .. step.IsSoak && step.Vessel is { } vessel ? [new Scheduling.Need(Resource(vessel.Vessel.Id), Throughout: true)] : (Scheduling.Need[])[],
+        .. (Scheduling.Need[])(step.HandsOn > Duration.Zero ? [new(Person)] : []),
+        .. (Scheduling.Need[])(step.IsSoak && step.Vessel is { } vessel ? [new(Resource(vessel.Vessel.Id), Throughout: true)] : []),
     ];
 
     private static string Resource(string vessel) => $"vessel {vessel}";

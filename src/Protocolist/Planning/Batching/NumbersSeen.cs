@@ -11,6 +11,13 @@ namespace Protocolist.Planning.Batching;
 /// </remarks>
 internal sealed class NumbersSeen
 {
+    private static readonly Phrase RepeatedNumber = new(
+        "repeated-number",
+        "row {row} bears the number '{number}' of row {first}; both are planned and shopped for");
+    private static readonly Phrase RepeatedNumberRemedy = new(
+        "repeated-number.remedy",
+        "if it is one animal, strike out one row; if there are two, give each a number of its own before anything is labelled");
+
     private readonly Dictionary<UInt128, int> rows = [];
 
     /// <summary>Remembers a row's number.</summary>
@@ -27,8 +34,8 @@ internal sealed class NumbersSeen
         if (rows.TryAdd(key, row)) return null;
         return Finding.Warning(
             "repeated-number",
-            $"row {row} bears the number '{Excerpt.Of(number)}' of row {rows[key]}; both are planned and shopped for",
-            "if it is one animal, strike out one row; if there are two, give each a number of its own before anything is labelled",
+            RepeatedNumber.With(("row", row), ("number", Excerpt.Of(number)), ("first", rows[key])),
+            RepeatedNumberRemedy,
             where);
     }
 }

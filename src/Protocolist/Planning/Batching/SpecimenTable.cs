@@ -12,11 +12,19 @@ internal sealed record SpecimenRow(int Number, int Line, string Id, Specimen? Sp
 {
     /// <summary>Where its number stands; where the row begins, if it has none.</summary>
     public SourceSpan IdAt { get; init; }
+
+    /// <summary>The row's cells as 32 hex digits.</summary>
+    public required string Digest { get; init; }
 }
 
 /// <summary>A table of specimens, read row by row with the rules of specimen files; every finding names its line and column.</summary>
 internal sealed class SpecimenTable
 {
+    private static readonly Phrase MissingColumn = new("missing-column.of", "there is no column {what}");
+    private static readonly Phrase MissingColumnRemedy = new("missing-column.of.remedy", "add {names}");
+    private static readonly Phrase MissingId = new("missing-id", "the row has no number for its specimen");
+    private static readonly Phrase MissingIdRemedy = new("missing-id.remedy", "give each specimen a number of its own");
+
     private static readonly SpecimenValidator Validator = new();
 
     private readonly CsvTable table;
@@ -36,10 +44,12 @@ internal sealed class SpecimenTable
         if (!Has(SpecimenColumns.Quantities.SelectMany(q => q.Columns))) missing.Add(Missing("with a measurement", "such as 'mass (g)' or 'length (mm)'"));
         return new(missing.Count > 0 ? null : new(table), [.. opened.Findings, .. missing]);
 
-        Finding Missing(string what, string names) => Finding.Error("missing-column", $"there is no column {what}", $"add {names}", SourceSpan.At(file, 1, 1));
+        Finding Missing(string what, string names) => Finding.Error("missing-column", MissingColumn.With(("what", what)), MissingColumnRemedy.With(("names", names)), SourceSpan.At(file, 1, 1));
     }
 
     public string File => table.File;
+
+    public string HeadingDigest => table.HeadingDigest;
 
     /// <summary>The rows, one at a time; can be gone through once.</summary>
     public IEnumerable<SpecimenRow> Rows() => table.Rows().Select(Read);
@@ -48,9 +58,9 @@ internal sealed class SpecimenTable
     {
         var id = First(row, SpecimenColumns.Id);
         var name = id?.Text.Trim() ?? "";
-        if (!row.IsSound) return new(row.Number, row.Line, name, null, row.Findings);
+        if (!row.IsSound) return new(row.Number, row.Line, name, null, row.Findings) { Digest = row.Digest };
         var findings = row.Findings.ToList();
-        if (id is null) findings.Add(Finding.Error("missing-id", "the row has no number for its specimen", "give each specimen a number of its own", SourceSpan.At(table.File, row.Line, 1)));
+        if (id is null) findings.Add(Finding.Error("missing-id", MissingId, MissingIdRemedy, SourceSpan.At(table.File, row.Line, 1)));
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         foreach (var (key, columns) in SpecimenColumns.Quantities)
         {
@@ -67,7 +77,7 @@ internal sealed class SpecimenTable
         var specimen = SpecimenReader.ReadInline(node, name, "", findings);
         var unread = findings.Skip(before).Any(f => f.Severity == Severity.Error) || findings.Any(f => f.Severity == Severity.Error);
         findings.AddRange(ValidatorFindings.Of(Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
-        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1) };
+        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1), Digest = row.Digest };
 
         void Add(string key, string value, CsvField field)
         {

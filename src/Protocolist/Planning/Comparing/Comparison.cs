@@ -11,6 +11,13 @@ namespace Protocolist.Planning.Comparing;
 /// <param name="Ways">The planner's own way first; then by choices, in the order of the protocol's options, then by vessel and stock.</param>
 public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, ImmutableArray<ComparedWay> Ways)
 {
+    private static readonly Phrase OneAtATime = new(
+        "one-at-a-time",
+        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A");
+    private static readonly Phrase OneAtATimeRemedy = new("one-at-a-time.remedy", "settle some with --choose, --vessel or --supply to see the rest combined");
+    private static readonly Phrase WaysNotAllCompared = new("ways-not-all-compared", "{count} ways are too many; the first {most-ways} are compared");
+    private static readonly Phrase WaysNotAllComparedRemedy = new("ways-not-all-compared.remedy", "settle some with --choose, --vessel or --supply");
+
     /// <summary>Ways that are planned at most.</summary>
     public const int MostWays = 256;
 
@@ -23,50 +30,50 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
     /// <summary>Whether each vessel and stock was combined with each choice, and not varied one at a time.</summary>
     public bool IsCombined { get; init; }
 
-    /// <summary>Plans every lawful way. What the request has chosen or wishes already stays as it is.</summary>
-    /// <param name="request">Specimen, shelf, bench, start, and what is settled.</param>
-    /// <returns>
-    /// The comparison, or why there is none: as <see cref="Planner.Plan"/>. Findings: <c>one-at-a-time</c> (note) beyond <see cref="MostCombined"/> combinations,
-    /// <c>ways-not-all-compared</c> (note) beyond <see cref="MostWays"/>, <c>choice-cannot-be-planned</c> (note) for choices that no plan can be made of.
-    /// </returns>
-    public static Checked<Comparison> Of(PlanRequest request)
+    internal static Checked<Comparison> Of(PlanRequest request, Planner planner)
     {
-        ArgumentNullException.ThrowIfNull(request);
-        var first = Planner.Plan(request);
+        var first = planner.Plan(request);
         if (first.Value is not { } plan) return new(null, first.Findings);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var bases = ByChoice(request, request.Shelf.Protocols.First(p => p.Id == plan.Protocol.Id), findings);
+        var bases = ByChoice(request, planner, planner.Shelf.Find(plan.Protocol.Id)!, findings);
         if (bases.Count == 0) return new(null, first.Findings);
         var all = bases.Sum(b => b.Open.Aggregate(1L, (product, d) => Math.Min(product * d.Options.Length, int.MaxValue)));
         var isCombined = all <= MostCombined;
         var requests = (isCombined ? bases.SelectMany(Variation.Combined) : bases.Select(b => b.Request).Concat(Variation.OneAtATime(bases[0]))).ToList();
         if (!isCombined)
-            findings.Add(Finding.Note("one-at-a-time", $"there are {all} ways in all, more than the {MostCombined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A", "settle some with --choose, --vessel or --supply to see the rest combined"));
+            findings.Add(Finding.Note("one-at-a-time", OneAtATime.With(("all", all), ("most-combined", MostCombined)), OneAtATimeRemedy));
         if (requests.Count > MostWays)
-            findings.Add(Finding.Note("ways-not-all-compared", $"{requests.Count} ways are too many; the first {MostWays} are compared", "settle some with --choose, --vessel or --supply"));
+            findings.Add(Finding.Note("ways-not-all-compared", WaysNotAllCompared.With(("count", requests.Count), ("most-ways", MostWays)), WaysNotAllComparedRemedy));
         ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
-            .Select(r => (Request: r, Made: Made(r, bases)))
+            .Select(r => (Request: r, Made: Made(r, bases, planner)))
             .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
             .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
         return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]) { IsCombined = isCombined }, findings.ToImmutable());
     }
 
     /// <summary>The plan of each combination of choices, with vessels and stock as the planner takes them.</summary>
-    private static List<Variation> ByChoice(PlanRequest request, Protocol protocol, ImmutableArray<Finding>.Builder findings)
+    private static List<Variation> ByChoice(PlanRequest request, Planner planner, Protocol protocol, ImmutableArray<Finding>.Builder findings)
     {
         var bases = new List<Variation>();
         foreach (var choices in Combinations(protocol, request.Choices).Take(MostWays + 1))
         {
             var chosen = request with { Choices = choices };
-            var made = Planner.Make(chosen);
+            var made = planner.Make(chosen);
             if (made.Plan.Value is not null) bases.Add(new(chosen, made, [.. Variation.AlternativesOf(chosen, made)]));
-            else findings.Add(Finding.Note("choice-cannot-be-planned", $"{string.Join(", ", choices.Select(c => $"{c.Key} {c.Value}"))}: {made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error)?.Message ?? "no plan"}", ""));
+            else findings.Add(Finding.Note("choice-cannot-be-planned", CannotBePlanned.With(Argument.Texts("choices", choices.Select(c => $"{c.Key} {c.Value}")), ("why", Why(made)))));
         }
 
         return bases;
     }
 
-    private static MadePlan Made(PlanRequest request, List<Variation> bases) => bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? Planner.Make(request);
+    private static MadePlan Made(PlanRequest request, List<Variation> bases, Planner planner) =>
+        bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? planner.Make(request);
+
+    private static Message Why(MadePlan made) =>
+        made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error) is { } error ? error.Message : NoPlan;
+
+    private static readonly Phrase CannotBePlanned = new("choice-cannot-be-planned", "{choices}: {why}");
+    private static readonly Phrase NoPlan = new("choice-cannot-be-planned.no-plan", "no plan");
 
     /// <summary>A way of making a fluid may be there for one vessel's volume and not for another's: a used fixative that does not suffice, for one.</summary>
     private static bool IsUnmet(Plan plan) => plan.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit");

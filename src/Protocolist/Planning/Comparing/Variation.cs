@@ -40,7 +40,7 @@ internal sealed record Variation(PlanRequest Request, MadePlan Made, ImmutableAr
     public static IEnumerable<Alternatives> AlternativesOf(PlanRequest request, MadePlan made)
     {
         if (made is not { Draft: { } draft, Provisioned: { } provisioned }) yield break;
-        var day = PreparedStock.Of(request.Bench).On(request.Start.Date);
+        var day = request.Bench.On(request.Start.Date);
         foreach (var step in draft.Steps.Where(s => IsWeighed(s) && s.Vessel is not null && !request.Wishes.Vessels.ContainsKey(s.Id)))
         {
             var own = step.Vessel!.Vessel.Id;

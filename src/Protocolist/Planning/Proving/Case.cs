@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
 using Protocolist.Formulas;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -45,8 +45,11 @@ internal sealed class Case
     /// <summary>One specimen at one temperature.</summary>
     public static Case At(Subject subject, BodyMeasure body, WordCase words, Benches.BenchTemperatures temperatures)
     {
-        var inputs = new PlanInputs(With(body, words), temperatures, words.Choices, ImmutableDictionary<string, FormulaValue>.Empty).AsFormulaInputs();
-        return new(subject, inputs.Find, overAll: false);
+        var worded = With(body, words);
+        return new(
+            subject,
+            name => name.StartsWith("choice.", StringComparison.Ordinal) ? FormulaValue.Of(words.Words[name]) : SpecimenValues.Of(name, worded, temperatures),
+            overAll: false);
     }
 
     public FormulaValue Evaluate(Expression expression) => expression.Evaluate(_inputs);

@@ -7,6 +7,13 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Choices that change nothing, and stages that can never run.</summary>
 internal sealed class ChoiceClaims(Subject subject)
 {
+    private static readonly Phrase StageNeverRuns = new("stage-never-runs", "'{stage}' runs for no specimen of the class, whatever is chosen");
+    private static readonly Phrase StageNeverRunsRemedy = new("stage-never-runs.remedy", "correct its 'when', or remove the stage");
+    private static readonly Phrase ChoiceWithoutEffect = new("choice-without-effect", "no stage depends on the choice '{choice}'");
+    private static readonly Phrase ChoiceWithoutEffectRemedy = new("choice-without-effect.remedy", "use it in a stage, or remove it");
+    private static readonly Phrase OptionsAlike = new("options-alike", "'{option}' and '{twin}' of the choice '{choice}' lead to the same steps");
+    private static readonly Phrase OptionsAlikeRemedy = new("options-alike.remedy", "let a stage differ between them, or remove one");
+
     public IEnumerable<Finding> Findings()
     {
         var protocol = subject.Protocol;
@@ -14,13 +21,13 @@ internal sealed class ChoiceClaims(Subject subject)
 
         // A condition that came by way of 'extends' may speak of options that this class leaves out.
         foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
-            yield return Finding.Warning("stage-never-runs", $"'{stage.Id}' runs for no specimen of the class, whatever is chosen", "correct its 'when', or remove the stage", stage.Expression("when")!.Span);
+            yield return Finding.Warning("stage-never-runs", StageNeverRuns.With(("stage", stage.Id)), StageNeverRunsRemedy, stage.Expression("when")!.Span);
 
         foreach (var choice in protocol.Choices.Where(c => subject.PlaceOf(c.Name).File == protocol.File && c.Options.Length > 1))
         {
             if (!protocol.Stages.Any(s => RestsOn(s, "choice." + choice.Name)))
             {
-                yield return Finding.Warning("choice-without-effect", $"no stage depends on the choice '{choice.Name}'", "use it in a stage, or remove it", subject.PlaceOf(choice.Name));
+                yield return Finding.Warning("choice-without-effect", ChoiceWithoutEffect.With(("choice", choice.Name)), ChoiceWithoutEffectRemedy, subject.PlaceOf(choice.Name));
                 continue;
             }
 
@@ -46,7 +53,7 @@ internal sealed class ChoiceClaims(Subject subject)
             var option = choice.Options[later];
             var twin = choice.Options.Take(later).FirstOrDefault(o => subject.Words.Where(w => w.Words[name] == option).All(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
             if (twin is not null)
-                yield return Finding.Warning("options-alike", $"'{option}' and '{twin}' of the choice '{choice.Name}' lead to the same steps", "let a stage differ between them, or remove one", subject.PlaceOf(choice.Name, option));
+                yield return Finding.Warning("options-alike", OptionsAlike.With(("option", option), ("twin", twin), ("choice", choice.Name)), OptionsAlikeRemedy, subject.PlaceOf(choice.Name, option));
         }
     }
 

@@ -73,10 +73,10 @@ internal sealed class ClassPart
     private BodyMeasure? Specimen(double size)
     {
         var body = ClassBounds.Measure(_measure, size, _group);
-        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, PlanInputs.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
+        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
     }
 
     /// <summary>A specimen's size in the main measure, as a person would give it.</summary>
     public string Describe(BodyMeasure body) =>
-        $"{Phrases.One(_group.Name)} of {_measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + _measure))}";
+        $"{Phrases.One(_group.Name)} of {_measure.Replace('-', ' ')} {Measurable.Text(Drafting.SpecimenValues.Measure(body, "specimen." + _measure))}";
 }

@@ -56,7 +56,7 @@ internal static class Questions
         StringComparer.Ordinal);
 
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
-    private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * PlanInputs.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
+    private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
     private static readonly Question LongerThanTheBody = Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
     private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more than the whole animal holds", "make it depend on the specimen's size, or narrow the class");
 

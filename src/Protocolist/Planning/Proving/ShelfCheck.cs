@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Proving;
@@ -9,36 +9,53 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck
 {
+    private static readonly Phrase OneOf = new("one-of-size", "{group} of {measure} {size}");
+    private static readonly Phrase OverlappingClasses = new("overlapping-classes", "'{own}' ({class}) and '{them}' ({their-class}) both serve {body}");
+    private static readonly Phrase OverlappingClassesRemedy = new(
+        "overlapping-classes.remedy",
+        "let one class end where the other begins, or limit one of them by life stage or use");
+    private static readonly Phrase GapBetweenClasses = new(
+        "gap-between-classes",
+        "no protocol serves {body}: '{before}' ends at {reached} and '{protocol}' begins at {low}");
+    private static readonly Phrase GapBetweenClassesRemedy = new("gap-between-classes.remedy", "let one class begin where the other ends");
+
+    /// <summary>Overlaps that are told of one class; where there are more, they have one cause.</summary>
+    private const int MostOverlaps = 3;
+
     /// <param name="shelf">The shelf.</param>
     /// <param name="files">The files to speak of: each finding names one of the two neighbours that is among them.</param>
     /// <summary>Overlaps and gaps among the classes of one group. Where a group's class and that of a group above it both fit, the nearer one serves, and that is no overlap.</summary>
     public static IEnumerable<Finding> Of(Shelf shelf, IReadOnlySet<string> files)
     {
-        foreach (var classes in shelf.Protocols.Where(p => p.IsForSpecimens).GroupBy(p => p.Class.Group).Where(g => g.Count() > 1))
+        var index = new ClassIndex(shelf);
+        foreach (var classes in shelf.Shelved.Where(p => p.Class.IsForSpecimens).GroupBy(p => p.Class.Group).Where(g => g.Count() > 1))
         {
             if (TaxonGroups.Find(classes.Key) is not { } group) continue;
             var sorted = classes.OrderBy(p => ClassBounds.MainMeasure(p.Class).Stretch.Low).ThenBy(p => p.Id, StringComparer.Ordinal).ToList();
-            foreach (var finding in Overlaps(sorted, group, shelf, files).Concat(Gaps(sorted, group, shelf, files))) yield return finding;
+            foreach (var finding in Overlaps(sorted, group, index, files).Concat(Gaps(sorted, group, index, files))) yield return finding;
         }
     }
 
-    private static IEnumerable<Finding> Overlaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
+    private static IEnumerable<Finding> Overlaps(List<Shelved> classes, TaxonGroup group, ClassIndex index, IReadOnlySet<string> files)
     {
+        var bodies = new Bodies(group, index);
         for (var i = 0; i < classes.Count; i++)
         {
-            foreach (var other in classes.Skip(i + 1))
+            var told = 0;
+            for (var j = i + 1; j < classes.Count && told < MostOverlaps; j++)
             {
-                var (own, them) = (classes[i], other);
+                var (own, them) = (classes[i], classes[j]);
                 if (!files.Contains(own.File) && !files.Contains(them.File)) continue;
-                if (Shared(own, them, group, shelf) is not { } body) continue;
+                if (Shared(own, them, bodies) is not { } body) continue;
+                told++;
                 var measure = ClassBounds.MainMeasure(them.Class).Measure;
-                yield return Finding.Error("overlapping-classes", $"'{own.Id}' ({own.Class}) and '{them.Id}' ({them.Class}) both serve {Text(body, measure, group)}", "let one class end where the other begins, or limit one of them by life stage or use", Place(files.Contains(them.File) ? them : own, measure));
+                yield return Finding.Error("overlapping-classes", OverlappingClasses.With(("own", own.Id), ("class", own.Class.Said()), ("them", them.Id), ("their-class", them.Class.Said()), ("body", Text(body, measure, group))), OverlappingClassesRemedy, Place(files.Contains(them.File) ? them : own, measure));
             }
         }
     }
 
     /// <summary>A specimen that both classes serve equally well, as selection itself says.</summary>
-    private static BodyMeasure? Shared(Protocol a, Protocol b, TaxonGroup group, Shelf shelf)
+    private static BodyMeasure? Shared(Shelved a, Shelved b, Bodies bodies)
     {
         // Of two classes that limit unlike many things, the one that limits more serves; like measures that only touch hold no common animal.
         if (a.Class.Limits.Count + a.Class.Words.Count != b.Class.Limits.Count + b.Class.Words.Count) return null;
@@ -46,46 +63,52 @@ internal static class ShelfCheck
         if (a.Class.Words.Any(w => b.Class.Words.TryGetValue(w.Key, out var words) && !words.Intersect(w.Value).Any())) return null;
         var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((x, y) => x.Intersect(y)).First(), StringComparer.Ordinal);
         var traits = new WordCase(words.ToImmutableSortedDictionary(w => "specimen." + w.Key, w => w.Value, StringComparer.Ordinal));
-        foreach (var (measure, size) in Sizes(a).Concat(Sizes(b)))
-        {
-            if (ClassBounds.Measure(measure, size, group) is not { } body || !Fits(a, body) || !Fits(b, body)) continue;
-            body = Case.With(body, traits);
-            if (SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "several-protocols")) return body;
-        }
-
-        return null;
+        return bodies.Of(a, traits).Concat(bodies.Of(b, traits)).FirstOrDefault(body => bodies.Index.Of(a.Id).Fits(body) && bodies.Index.Of(b.Id).Fits(body));
     }
 
-    private static bool Fits(Protocol protocol, BodyMeasure body) =>
-        protocol.Class.Limits.All(l => SpecimenClass.Within(l.Value, PlanInputs.Measure(body, "specimen." + l.Key).Middle));
-
-    /// <summary>Sizes to try: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
-    private static IEnumerable<(string Measure, double Size)> Sizes(Protocol protocol)
+    /// <summary>Bodies to try of each class, made once: many classes are held against each other.</summary>
+    private sealed class Bodies(TaxonGroup group, ClassIndex index)
     {
-        var (measure, stretch) = ClassBounds.MainMeasure(protocol.Class);
-        for (var i = 0; i < 8; i++) yield return (measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0));
+        public ClassIndex Index => index;
+
+        private readonly Dictionary<(string Id, string Traits), List<BodyMeasure>> made = [];
+
+        /// <summary>Those that no class of a nearer group or with more limits serves: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
+        public List<BodyMeasure> Of(Shelved protocol, WordCase traits)
+        {
+            var key = (protocol.Id, string.Join(' ', traits.Words));
+            if (made.TryGetValue(key, out var bodies)) return bodies;
+            var rank = SelectPass.Rank(protocol.Class);
+            var above = index.ForLine(group).Where(c => SelectPass.Rank(c.Class).CompareTo(rank) > 0).ToList();
+            var (measure, stretch) = ClassBounds.MainMeasure(protocol.Class);
+            return made[key] =
+            [
+                .. Enumerable.Range(0, 8).Select(i => ClassBounds.Measure(measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0), group)).OfType<BodyMeasure>()
+                    .Select(body => Case.With(body, traits)).Where(body => !above.Exists(c => c.Fits(body))),
+            ];
+        }
     }
 
-    private static IEnumerable<Finding> Gaps(List<Protocol> classes, TaxonGroup group, Shelf shelf, IReadOnlySet<string> files)
+    private static IEnumerable<Finding> Gaps(List<Shelved> classes, TaxonGroup group, ClassIndex index, IReadOnlySet<string> files)
     {
         foreach (var line in classes.GroupBy(p => ClassBounds.MainMeasure(p.Class).Measure))
         {
             var reached = double.NegativeInfinity;
-            Protocol? before = null;
+            Shelved? before = null;
             foreach (var protocol in line)
             {
                 var stretch = ClassBounds.MainMeasure(protocol.Class).Stretch;
-                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, shelf).Findings.Any(f => f.Id == "no-protocol"))
-                    yield return Finding.Warning("gap-between-classes", $"no protocol serves {Text(body, line.Key, group)}: '{before.Id}' ends at {Measurable.Text(reached, stretch.Dimension)} and '{protocol.Id}' begins at {Measurable.Text(stretch.Low, stretch.Dimension)}", "let one class begin where the other ends", Place(files.Contains(protocol.File) ? protocol : before, line.Key));
+                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, index).Findings.Any(f => f.Id == "no-protocol"))
+                    yield return Finding.Warning("gap-between-classes", GapBetweenClasses.With(("body", Text(body, line.Key, group)), ("before", before.Id), Argument.Of("reached", reached, stretch.Dimension), ("protocol", protocol.Id), Argument.Of("low", stretch.Low, stretch.Dimension)), GapBetweenClassesRemedy, Place(files.Contains(protocol.File) ? protocol : before, line.Key));
                 if (stretch.High <= reached) continue;
                 (reached, before) = (stretch.High, protocol);
             }
         }
     }
 
-    private static string Text(BodyMeasure body, string measure, TaxonGroup group) =>
-        $"{Phrases.One(group.Name)} of {measure.Replace('-', ' ')} {Measurable.Text(PlanInputs.Measure(body, "specimen." + measure))}";
+    private static Message Text(BodyMeasure body, string measure, TaxonGroup group) =>
+        OneOf.With(("group", Phrases.One(group.Name)), ("measure", measure.Replace('-', ' ')), ("size", Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
 
-    private static SourceSpan Place(Protocol protocol, string measure) =>
-        protocol.Places.GetValueOrDefault($"for.{measure}", protocol.Places.GetValueOrDefault("for", protocol.Span));
+    private static SourceSpan Place(Shelved shelved, string measure) =>
+        shelved.Protocol.Places.GetValueOrDefault($"for.{measure}", shelved.Protocol.Places.GetValueOrDefault("for", shelved.Protocol.Span));
 }

@@ -45,7 +45,7 @@ internal readonly record struct CostParts()
         foreach (var step in draft.Steps)
         {
             if (!step.IsCare) handsOn += step.HandsOn;
-            else if (step.Every is { IsFinite: true, Middle: > 0 } every) care += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
+            else if (step.Work is CareWork { Every: { IsFinite: true, Middle: > 0 } every }) care += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
         }
 
         foreach (var use in sundries)

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
@@ -8,22 +10,29 @@ namespace Protocolist.Planning.Provisioning;
 internal static class FinalVessel
 {
     /// <summary>The step that houses the body, with its vessel; null where none is planned or none fits.</summary>
-    public static DraftStep? HouseOf(Draft draft) => draft.Steps.LastOrDefault(s => s.Kind == StageKind.House && s.Vessel is not null);
-
-    public static Mount? MountFor(Draft draft)
+    public static DraftStep? HouseOf(ImmutableArray<DraftStep> steps)
     {
-        if (HouseOf(draft) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
-        var body = draft.Body;
+        for (var i = steps.Length - 1; i >= 0; i--)
+        {
+            if (steps[i] is { Kind: StageKind.House, Vessel: not null }) return steps[i];
+        }
+
+        return null;
+    }
+
+    public static Mount? MountFor(BodyMeasure body, ImmutableArray<DraftStep> steps)
+    {
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
         return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, FluidInVessel.KindOf(fluid), body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
-    public static VesselClosing? ClosingFor(Draft draft, DraftStep seal)
+    public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)
     {
-        if (HouseOf(draft) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
 
         // A protocol that seals with silicone means for good; anything else is opened again.
-        var openedAgain = seal.Details.GetValueOrDefault("closure") != "neutral-cure silicone";
+        var openedAgain = seal.Closure != "neutral-cure silicone";
         return Closing.Choose(vessel, FluidInVessel.KindOf(fluid), openedAgain, FluidInVessel.AlcoholMassFraction(fluid));
     }
 

@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning;
@@ -8,12 +7,12 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>Figures that the pass made: volumes by vessel, doses by region.</summary>
 internal static class ProvisionFigures
 {
-    private static readonly Phrase GroupDose = new("volume-formula.group-dose", "the usual dose of the group, shared out over the regions by their mass");
-    private static readonly Phrase Dose = new("volume-formula.dose", "the dose, shared out over the regions by their mass");
-    private static readonly Phrase ByRatio = new("volume-formula.ratio", "the ratio's low end times the volume of the specimen");
+    private static readonly Phrase UsualDose = new("volume.usual-dose", "the usual dose of the group, shared out over the regions by their mass");
+    private static readonly Phrase Dose = new("volume.dose", "the dose, shared out over the regions by their mass");
+    private static readonly Phrase ByRatio = new("volume.ratio", "the ratio's low end times the volume of the specimen");
 
-    private static readonly Phrase ByVessel = new(
-        "volume-formula.vessel", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
+    private static readonly Phrase Covers = new(
+        "volume.covers", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
 
     public static IEnumerable<Figure> Of(Draft draft) => draft.Steps.Where(s => s.Volume is not null).Select(Volume);
 
@@ -21,29 +20,29 @@ internal static class ProvisionFigures
 
     private static Figure Volume(DraftStep step)
     {
-        var si = step.Volume!.Value.CubicMeters;
-        var (formula, source) = Reason(step);
-        return new(IdOf(step), Measurable.Text(si, Dimension.OfVolume), formula.ToString(), [.. Inputs(step)], source)
+        var origin = new FigureOrigin(IdOf(step), [], "") { Where = step.Span };
+        return Explained(step, origin).Of(step.Volume!.Value.CubicMeters, Dimension.OfVolume);
+    }
+
+    private static FigureOrigin Explained(DraftStep step, FigureOrigin origin)
+    {
+        if (step.Work is InjectWork inject)
         {
-            Exact = ExactText.Of(QuantityRange.Point(si, Dimension.OfVolume)),
-            Where = step.Span.ToString(),
+            // Where the protocol names no dose, the group's own is taken.
+            return !step.Stage.Has(Drafting.StageKey.Dose)
+                ? origin with { Rule = UsualDose, Inputs = ["specimen.lot-mass"], Source = inject.Plan?.PublishedDose.Source ?? "" }
+                : origin with { Rule = Dose, Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
+        }
+
+        return origin with
+        {
+            Rule = step.Vessel is { } vessel
+                ? Covers.With(("arrangement", vessel.Arrangement), ("vessel", vessel.Vessel.Name), Argument.Of("ratio", vessel.Ratio, Dimension.None))
+                : ByRatio,
+            Inputs = [.. Ratio(step), "specimen.lot-volume"],
+            Source = step.Stage.Source,
         };
     }
 
-    /// <summary>Where the protocol names no dose, the group's own is taken.</summary>
-    private static (Message Formula, string Source) Reason(DraftStep step) => step switch
-    {
-        { Kind: StageKind.Inject } when step.Stage.Expression("dose") is null => (GroupDose, step.Injections?.PublishedDose.Source ?? ""),
-        { Kind: StageKind.Inject } => (Dose, step.Stage.Source),
-        { Vessel: { } vessel } =>
-            (ByVessel.With(("arrangement", vessel.Arrangement), ("vessel", vessel.Vessel.Name), Argument.Of("ratio", vessel.Ratio, Dimension.None)), step.Stage.Source),
-        _ => (ByRatio, step.Stage.Source),
-    };
-
-    private static IEnumerable<string> Inputs(DraftStep step) => step switch
-    {
-        { Kind: StageKind.Inject } => [step.Stage.Expression("dose") is null ? "specimen.lot-mass" : $"{step.Id}.dose"],
-        { Ratio: not null } => [$"{step.Id}.ratio", "specimen.lot-volume"],
-        _ => ["specimen.lot-volume"],
-    };
+    private static string[] Ratio(DraftStep step) => step.Ratio is null ? [] : [$"{step.Id}.ratio"];
 }

@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;
@@ -59,7 +60,7 @@ internal static class ProvisionPass
         var books = MaterialBooks.Of(choice, sundries, at => steps[at].Id, day, findings);
         VesselPurchases.Book(books, steps, day, findings);
         var waste = WasteBook.Of(needs, choice, sundries, steps, day.Stock, findings);
-        var provisioned = draft with { Steps = Laid(steps, choice, sundries, waste, day) };
+        var provisioned = draft with { Steps = Laid(steps, draft.Body, choice, sundries, waste, day) };
         var careFluid = CareFluid.Of(provisioned, choice, books, day.Stock);
         var costs = CostBook.Of(CostParts.Of(provisioned, books, sundries, waste.Lots, careFluid), day.Stock, findings);
         NotListed(sundries, day, findings);
@@ -104,19 +105,29 @@ internal static class ProvisionPass
         return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
     }
 
-    /// <summary>Every step with what it needs on the table; the step that does away with a spent fluid with where this bench puts it.</summary>
-    private static ImmutableArray<DraftStep> Laid(ImmutableArray<DraftStep> steps, RecipeChoice choice, List<SundryUse> sundries, WasteBook waste, StockDay day)
+    /// <summary>Every step with what it needs on the table, and with what is done in it settled by vessels and stock.</summary>
+    private static ImmutableArray<DraftStep> Laid(
+        ImmutableArray<DraftStep> steps, BodyMeasure body, RecipeChoice choice, List<SundryUse> sundries, WasteBook waste, StockDay day)
     {
         var laid = ImmutableArray.CreateBuilder<DraftStep>(steps.Length);
         for (var i = 0; i < steps.Length; i++)
         {
-            var materials = StepMaterials.Of(steps, i, choice, sundries, day);
-            var poured = steps[i].Kind == StageKind.Discard && steps[i].Stage.Text("of") is { } of ? waste.PouredOff(of) : null;
-            laid.Add(materials.IsEmpty && poured is null ? steps[i] : steps[i] with { Materials = materials, PouredOff = poured });
+            var (step, materials) = (steps[i], StepMaterials.Of(steps, i, choice, sundries, day));
+            var work = Finished(step.Work, body, steps, waste);
+            laid.Add(materials.IsEmpty && ReferenceEquals(work, step.Work) ? step : step with { Materials = materials, Work = work });
         }
 
         return laid.MoveToImmutable();
     }
+
+    /// <summary>Where this bench puts a spent fluid; how the body is held in the vessel that was chosen, and how that is closed.</summary>
+    private static StepWork Finished(StepWork work, BodyMeasure body, ImmutableArray<DraftStep> steps, WasteBook waste) => work switch
+    {
+        DiscardWork discard when waste.PouredOff(discard.Of) is { } routed => discard with { Routed = routed },
+        MountWork mount => mount with { Chosen = FinalVessel.MountFor(body, steps) },
+        SealWork seal => seal with { Chosen = FinalVessel.ClosingFor(steps, seal) },
+        _ => work,
+    };
 
     private static ImmutableArray<PlannedRecipe> Written(RecipeChoice choice, StockDay day)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
@@ -77,7 +78,7 @@ internal static class VesselChoice
 
     private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Fit(FitRequest request, DraftStep step, Vessel vessel)
     {
-        var belowBrim = step.Stage.Kind == StageKind.House && StepLength(step, "below-brim") is { } gap ? gap : Length.Zero;
+        var belowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : Length.Zero;
         return VesselFit.One(WithGap(request, vessel, belowBrim), vessel);
     }
 
@@ -99,7 +100,9 @@ internal static class VesselChoice
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
-        return StepLength(step, "over-specimen") is { } over ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = over } } : request;
+        return step.Work is HouseWork { OverSpecimen: { } over }
+            ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) } }
+            : request;
     }
 
     private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)
@@ -117,7 +120,4 @@ internal static class VesselChoice
 
         return new PosedSpecimen.Boxed(name, volume, length, width, height);
     }
-
-    /// <summary>A length that the protocol gives for the step.</summary>
-    private static Length? StepLength(DraftStep step, string key) => step.Lengths.TryGetValue(key, out var range) ? Length.FromMeters(range.Middle) : null;
 }

@@ -40,7 +40,7 @@ internal static class Carry
 
     /// <summary>The same apart from what no calendar shows: figures and sources are not compared.</summary>
     private static bool IsSame(Step a, Step b) =>
-        a.Start == b.Start && a.End == b.End && a.State == b.State && a.Because == b.Because && a.Title == b.Title && a.Changes == b.Changes && a.MostInspections == b.MostInspections
+        a.Start == b.Start && a.End == b.End && a.State == b.State && a.Because.AsSpan().SequenceEqual(b.Because.AsSpan()) && a.Title == b.Title && a.Changes == b.Changes && a.MostInspections == b.MostInspections
         && a.Fluid == b.Fluid && Nullable.Equals(a.Volume?.Milliliters is { } x ? Math.Round(x, 3) : null, b.Volume?.Milliliters is { } y ? Math.Round(y, 3) : (double?)null)
         && a.Vessel == b.Vessel && a.Inspections.SequenceEqual(b.Inspections) && a.Instructions.SequenceEqual(b.Instructions);
 

@@ -1,5 +1,7 @@
-using System.Globalization;
+using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Planning.Dating;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Revising;
@@ -8,69 +10,85 @@ namespace Protocolist.Planning.Revising;
 /// <remarks>A step that ends when it was to end passes nothing on, so that a delay that was made up for is not blamed for a later one.</remarks>
 internal sealed class DateCauses(Plan after)
 {
-    public const string Log = "the log says so";
+    public static readonly Phrase Log = new("because.log", "the log says so");
 
     /// <summary>Where nothing in the log moved it.</summary>
-    private const string Anew = "the plan was made anew, and the log, the bench or the protocol is not as it was";
+    private static readonly Phrase Anew = new("because.anew", "the plan was made anew, and the log, the bench or the protocol is not as it was");
 
-    private string _carried = "";
-    private string _before = "done";
+    private static readonly Phrase LeftOut = new("because.left-out", "'{step}' was left out");
+    private static readonly Phrase Began = new("because.began", "'{step}' began {at:minute}");
+    private static readonly Phrase Over = new("because.over", "'{step}' was over {at:minute}");
+    private static readonly Phrase NotBegunBy = new("because.not-begun", "it had not begun by {at:minute}, when the log ends");
+    private static readonly Phrase NotOverBy = new("because.not-over", "it was not over by {at:minute}, when the log ends");
+    private static readonly Phrase All = new("because.all", "{reasons:; }");
+
+    private ImmutableArray<Message> _carried = [];
+    private StepState _before = StepState.Done;
     private Instant? _over;
 
     /// <summary>The causes for one step's start and end; to be asked for all steps in order.</summary>
     /// <param name="old">The step before the revision; null for a new one.</param>
     /// <param name="step">The step.</param>
-    public (string Start, string End) Of(Step? old, Step step)
+    public (Message Start, Message End) Of(Step? old, Step step)
     {
-        var own = NewCause(old, step);
-        if (step.State == "skipped")
+        var own = NewCauses(old, step);
+        if (step.State == StepState.Skipped)
         {
-            if (old?.State != "skipped") _carried = Joined(_carried, $"'{step.Id}' was left out");
-            return (own, own);
+            if (old?.State != StepState.Skipped) _carried = Joined(_carried, [LeftOut.With(Argument.Id("step", step.Id))]);
+            return (AsOne(own), AsOne(own));
         }
 
         // Inside the soak before it, which says itself why it lasts.
         if (step.Start?.ToInstant() < _over)
         {
-            var inside = step.State is "done" or "begun" ? LogCause(step) : Or(own, Or(NotBegun(old), Anew));
-            return (inside, inside);
+            var inside = IsLogged(step) ? [LogCause(step)] : Or(own, Or(NotBegun(old), [Anew]));
+            return (AsOne(inside), AsOne(inside));
         }
 
-        var start = old is not null && old.Start == step.Start ? "" : StartOf(old, step, own);
-        var began = start.Length > 0 && old is not null && step.State is "done" or "begun" ? $"'{step.Id}' began {Text(step.Start)}" : start;
-        var end = old is not null && old.End == step.End ? "" : EndOf(old, step, own, began);
-        _carried = end.Length == 0 || step.State != "done" ? end : old is null || IsShift(old, step) ? began : $"'{step.Id}' was over {Text(step.End)}";
+        ImmutableArray<Message> start = old is not null && old.Start == step.Start ? [] : StartOf(old, step, own);
+        var began = !start.IsEmpty && old is not null && IsLogged(step) ? [Began.With(Argument.Id("step", step.Id), ("at", step.Start!.Value))] : start;
+        ImmutableArray<Message> end = old is not null && old.End == step.End ? [] : EndOf(old, step, own, began);
+        _carried = end.IsEmpty || step.State != StepState.Done ? end
+            : old is null || IsShift(old, step) ? began
+            : [Over.With(Argument.Id("step", step.Id), ("at", step.End!.Value))];
         (_before, _over) = (step.State, step.End?.ToInstant());
-        return (step.State is "done" or "begun" ? LogCause(step) : start, step.State == "done" ? LogCause(step) : end);
+        return (IsLogged(step) ? LogCause(step) : AsOne(start), step.State == StepState.Done ? LogCause(step) : AsOne(end));
     }
 
     /// <summary>What a step says of itself that it did not say before.</summary>
-    public static string NewCause(Step? old, Step step)
+    public static ImmutableArray<Message> NewCauses(Step? old, Step step) =>
+        old is null || step.Because.Length < old.Because.Length || !step.Because.AsSpan()[..old.Because.Length].SequenceEqual(old.Because.AsSpan())
+            ? step.Because
+            : step.Because[old.Because.Length..];
+
+    /// <summary>Several reasons as one.</summary>
+    public static Message AsOne(ImmutableArray<Message> reasons) => reasons.Length switch
     {
-        if (old is null || old.Because.Length == 0) return step.Because;
-        if (step.Because == old.Because) return "";
-        return step.Because.StartsWith(old.Because + "; ", StringComparison.Ordinal) ? step.Because[(old.Because.Length + 2)..] : step.Because;
+        0 => default,
+        1 => reasons[0],
+        _ => All.With(Argument.Messages("reasons", reasons)),
+    };
+
+    private static bool IsLogged(Step step) => step.State is StepState.Done or StepState.Begun;
+
+    private static Message LogCause(Step step) => !step.Because.IsEmpty && step.Because[^1] == LoggedTimes.Unlogged ? LoggedTimes.Unlogged : Log;
+
+    private ImmutableArray<Message> StartOf(Step? old, Step step, ImmutableArray<Message> own)
+    {
+        if (IsLogged(step)) return [Log];
+        if (_before == StepState.Done && !(Until?.ToInstant() <= _over) && NotBegun(old) is { IsEmpty: false } late) return late;
+        return Or(_carried, Or(own, [Anew]));
     }
 
-    private static string LogCause(Step step) => step.Because.EndsWith(LoggedTimes.Unlogged, StringComparison.Ordinal) ? LoggedTimes.Unlogged : Log;
+    private ImmutableArray<Message> NotBegun(Step? old) => Until is { } until && old?.Start?.ToInstant() < until.ToInstant() ? [NotBegunBy.With(("at", until))] : [];
 
-    private string StartOf(Step? old, Step step, string own)
-    {
-        if (step.State is "done" or "begun") return Log;
-        if (_before == "done" && !(Until?.ToInstant() <= _over) && NotBegun(old) is { Length: > 0 } late) return late;
-        return Or(_carried, Or(own, Anew));
-    }
-
-    private string NotBegun(Step? old) =>
-        Until is { } until && old?.Start?.ToInstant() < until.ToInstant() ? $"it had not begun by {Text(until)}, when the log ends" : "";
-
-    private string EndOf(Step? old, Step step, string own, string began)
+    private ImmutableArray<Message> EndOf(Step? old, Step step, ImmutableArray<Message> own, ImmutableArray<Message> began)
     {
         if (old is null) return Or(own, began);
-        if (began.Length > 0 && IsShift(old, step)) return began;
-        if (own.Length > 0) return Joined(began, own);
-        if (step.State == "begun" && Until is { } until && old.End?.ToInstant() < until.ToInstant()) return $"it was not over by {Text(until)}, when the log ends";
-        return Or(began, Anew);
+        if (!began.IsEmpty && IsShift(old, step)) return began;
+        if (!own.IsEmpty) return Joined(began, own);
+        if (step.State == StepState.Begun && Until is { } until && old.End?.ToInstant() < until.ToInstant()) return [NotOverBy.With(("at", until))];
+        return Or(began, [Anew]);
     }
 
     private OffsetDateTime? Until => after.LoggedUntil;
@@ -79,9 +97,8 @@ internal sealed class DateCauses(Plan after)
     private static bool IsShift(Step old, Step step) =>
         old is { Start: { } a, End: { } b } && step is { Start: { } c, End: { } d } && b.ToInstant() - a.ToInstant() == d.ToInstant() - c.ToInstant();
 
-    private static string Or(string first, string second) => first.Length > 0 ? first : second;
+    private static ImmutableArray<Message> Or(ImmutableArray<Message> first, ImmutableArray<Message> second) => first.IsEmpty ? second : first;
 
-    private static string Joined(string first, string second) => first.Length == 0 || first == second ? second : $"{first}; {second}";
-
-    private static string Text(OffsetDateTime? at) => at is { } moment ? moment.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture) : "at no date";
+    private static ImmutableArray<Message> Joined(ImmutableArray<Message> first, ImmutableArray<Message> second) =>
+        first.AsSpan().SequenceEqual(second.AsSpan()) ? second : first.AddRange(second);
 }

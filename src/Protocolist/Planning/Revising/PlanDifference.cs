@@ -1,14 +1,60 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
+using UnitsNet;
 
 namespace Protocolist.Planning.Revising;
 
 /// <summary>What a revision changed and why, line by line.</summary>
 internal static class PlanDifference
 {
+    private static readonly Phrase Gone = new("change.gone", "is no longer part of the plan");
+    private static readonly Phrase NotCalledFor = new("change.gone.because", "the log does not call for it");
+    private static readonly Phrase OtherRevision = new("change.protocol-revision", "the plan follows revision {now} of '{protocol}' instead of {old}");
+    private static readonly Phrase OnShelf = new("change.protocol-revision.because", "the shelf has that one");
+    private static readonly Phrase New = new("change.new", "new: {title}{when}{fluid}");
+    private static readonly Phrase NewAt = new("change.new.at", ", {at:minute}");
+    private static readonly Phrase NewFluid = new("change.new.fluid", ", {volume} of {fluid}");
+    private static readonly Phrase LeftOut = new("change.left-out", "is left out");
+    private static readonly Phrase IsDone = new("change.done", "is done, {start} to {end}");
+    private static readonly Phrase HasBegun = new("change.begun", "has begun, {start}");
+    private static readonly Phrase IsPlanned = new("change.planned", "is planned");
+    private static readonly Phrase LogSilent = new("change.planned.because", "the log no longer says otherwise");
+    private static readonly Phrase Was = new("change.was", "was {start} to {end}, not {old-start} to {old-end}");
+    private static readonly Phrase SharedOut = new("change.because.shared-out", "the fluids were shared out anew");
+    private static readonly Phrase Begins = new("change.begins", "begins {now} instead of {old}");
+    private static readonly Phrase Ends = new("change.ends", "ends {now} instead of {old}");
+    private static readonly Phrase ChangedTimes = new("change.changes", "its fluid is changed {now} instead of {old}");
+    private static readonly Phrase Never = new("change.never", "never");
+    private static readonly Phrase Times = new("change.times", "{count} times");
+    private static readonly Phrase Once = new("change.once", "once");
+    private static readonly Phrase Takes = new("change.takes", "takes {now} instead of {old}");
+    private static readonly Phrase NoFluid = new("change.no-fluid", "no fluid");
+    private static readonly Phrase None = new("change.none", "none");
+    private static readonly Phrase Nothing = new("change.nothing", "nothing");
+    private static readonly Phrase UsedSoMuch = new("change.takes.because", "that much was used");
+    private static readonly Phrase IsIn = new("change.vessel", "is in {now} instead of {old}");
+    private static readonly Phrase NoVessel = new("change.no-vessel", "no vessel");
+    private static readonly Phrase Buy = new("change.buy", "buy {now} x {pack:amount} of {item} instead of {old}");
+    private static readonly Phrase NeedsChanged = new("change.buy.because", "the fluids needed have changed");
+    private static readonly Phrase SumChanged = new("change.sum", "{what}: {now} instead of {old}");
+    private static readonly Phrase StepsChanged = new("change.sum.because", "the steps have changed");
+    private static readonly Phrase NotKnown = new("change.not-known", "not known");
+    private static readonly Phrase NoDate = new("change.no-date", "at no date");
+    private static readonly Phrase AMoment = new("change.moment", "{at:minute}");
+    private static readonly Phrase WithOffset = new("change.moment.offset", "{at:offset}");
+
+    private static readonly (Phrase What, Func<PlanCosts, Money?> Of)[] Sums =
+    [
+        (new("change.to-spend", "to spend"), c => c.Cash),
+        (new("change.used", "worth of what is used"), c => c.Used),
+        (new("change.work", "work"), c => c.Labour),
+        (new("change.disposal", "disposal"), c => c.Disposal),
+    ];
+
     public static ImmutableArray<PlanChange> Between(Plan before, Plan after)
     {
         var changes = new List<PlanChange>();
@@ -19,19 +65,26 @@ internal static class PlanDifference
             changes.AddRange(OfStep(old, step, causes.Of(old, step)));
         }
 
-        changes.AddRange(before.Steps.Where(s => after.Step(s.Id) is null).Select(s => new PlanChange(s.Id, "is no longer part of the plan", "the log does not call for it")));
+        changes.AddRange(before.Steps.Where(s => after.Step(s.Id) is null).Select(s => new PlanChange(s.Id, Gone, NotCalledFor)));
         changes.AddRange(Bought(before, after));
-        changes.AddRange(Sums(before, after));
+        changes.AddRange(Sums.Select(s => (s.What, Old: s.Of(before.Costs), Now: s.Of(after.Costs))).Where(s => s.Old?.Minor != s.Now?.Minor)
+            .Select(s => new PlanChange("", SumChanged.With(("what", s.What), Known("now", s.Now), Known("old", s.Old)), StepsChanged)));
         if (before.Protocol.Revision != after.Protocol.Revision)
-            changes.Add(new("", string.Create(CultureInfo.InvariantCulture, $"the plan follows revision {after.Protocol.Revision} of '{after.Protocol.Id}' instead of {before.Protocol.Revision}"), "the shelf has that one"));
+            changes.Add(new("", OtherRevision.With(("now", after.Protocol.Revision), Argument.Id("protocol", after.Protocol.Id), ("old", before.Protocol.Revision)), OnShelf));
         return [.. changes];
     }
 
-    private static IEnumerable<PlanChange> OfStep(Step? old, Step step, (string Start, string End) why)
+    private static IEnumerable<PlanChange> OfStep(Step? old, Step step, (Message Start, Message End) why)
     {
         if (old is null)
         {
-            yield return new(step.Id, $"new: {step.Title}{(step.Start is { } at ? $", {Text(at)}" : "")}{(step.Volume is { } v ? $", {Text(v)} of {step.Fluid}" : "")}", step.Because);
+            yield return new(
+                step.Id,
+                New.With(
+                    ("title", step.Title),
+                    ("when", step.Start is { } at ? NewAt.With(("at", at)) : default),
+                    ("fluid", step is { Volume: { } v, Fluid: { } fluid } ? NewFluid.With(("volume", v), ("fluid", fluid)) : default)),
+                DateCauses.AsOne(step.Because));
             yield break;
         }
 
@@ -39,59 +92,60 @@ internal static class PlanDifference
         {
             yield return step.State switch
             {
-                "skipped" => new(step.Id, "is left out", step.Because),
-                "done" => new(step.Id, $"is done, {Text(step.Start)} to {Text(step.End)}", why.End.Length > 0 ? why.End : DateCauses.Log),
-                "begun" => new(step.Id, $"has begun, {Text(step.Start)}", "the log says so"),
-                _ => new(step.Id, $"is {step.State}", "the log no longer says otherwise"),
+                StepState.Skipped => new(step.Id, LeftOut, DateCauses.AsOne(step.Because)),
+                StepState.Done => new(step.Id, IsDone.With(At("start", step.Start), At("end", step.End)), why.End.IsEmpty ? DateCauses.Log : why.End),
+                StepState.Begun => new(step.Id, HasBegun.With(At("start", step.Start)), DateCauses.Log),
+                _ => new(step.Id, IsPlanned, LogSilent),
             };
-            if (step.State is "skipped") yield break;
+            if (step.State is StepState.Skipped) yield break;
         }
-        else if (step.State is "done" or "begun" && (old.Start != step.Start || (step.State is "done" && old.End != step.End)))
+        else if (step.State is StepState.Done or StepState.Begun && (old.Start != step.Start || (step.State is StepState.Done && old.End != step.End)))
         {
-            yield return new(step.Id, $"was {Text(step.Start)} to {Text(step.End)}, not {Text(old.Start)} to {Text(old.End)}", why.End);
+            yield return new(step.Id, Was.With(At("start", step.Start), At("end", step.End), At("old-start", old.Start), At("old-end", old.End)), why.End);
         }
 
-        var reason = DateCauses.NewCause(old, step) is { Length: > 0 } own ? own : step.Because.Length > 0 ? step.Because : "the fluids were shared out anew";
-        if (step.State is "planned" && old.Start != step.Start) yield return new(step.Id, $"begins {Apart(step.Start, old.Start)}", why.Start);
-        if (step.State is not "done" && old.End != step.End) yield return new(step.Id, $"ends {Apart(step.End, old.End)}", why.End);
-        if (old.Changes != step.Changes) yield return new(step.Id, string.Create(CultureInfo.InvariantCulture, $"its fluid is changed {Times(step.Changes)} instead of {Times(old.Changes)}"), reason);
-        if (old.Fluid != step.Fluid) yield return new(step.Id, $"takes {step.Fluid ?? "no fluid"} instead of {old.Fluid ?? "none"}", reason);
-        if (Text(old.Volume) != Text(step.Volume)) yield return new(step.Id, $"takes {Text(step.Volume)} instead of {Text(old.Volume)}", step.State == "done" ? "that much was used" : reason);
-        if (old.Vessel != step.Vessel) yield return new(step.Id, $"is in {step.Vessel ?? "no vessel"} instead of {old.Vessel ?? "none"}", reason);
+        var own = DateCauses.AsOne(DateCauses.NewCauses(old, step));
+        var reason = !own.IsEmpty ? own : !step.Because.IsEmpty ? DateCauses.AsOne(step.Because) : SharedOut;
+        if (step.State is StepState.Planned && old.Start != step.Start) yield return new(step.Id, Apart(Begins, step.Start, old.Start), why.Start);
+        if (step.State is not StepState.Done && old.End != step.End) yield return new(step.Id, Apart(Ends, step.End, old.End), why.End);
+        if (old.Changes != step.Changes) yield return new(step.Id, ChangedTimes.With(("now", Often(step.Changes)), ("old", Often(old.Changes))), reason);
+        if (old.Fluid != step.Fluid) yield return new(step.Id, Takes.With(Named("now", step.Fluid, NoFluid), Named("old", old.Fluid, None)), reason);
+        if (Rounded(old.Volume) != Rounded(step.Volume))
+            yield return new(step.Id, Takes.With(Amount("now", step.Volume), Amount("old", old.Volume)), step.State == StepState.Done ? UsedSoMuch : reason);
+        if (old.Vessel != step.Vessel) yield return new(step.Id, IsIn.With(Named("now", step.Vessel, NoVessel), Named("old", old.Vessel, None)), reason);
     }
 
     private static IEnumerable<PlanChange> Bought(Plan before, Plan after)
     {
-        string[] keys = [.. before.Purchases.Concat(after.Purchases).Select(p => $"{p.Pack} of {p.Item}").Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        foreach (var key in keys)
+        var keys = before.Purchases.Concat(after.Purchases).Select(p => (p.Pack, p.Item)).Distinct()
+            .OrderBy(k => $"{k.Pack} of {k.Item}", StringComparer.Ordinal);
+        foreach (var (pack, item) in keys)
         {
-            var (old, now) = (Count(before, key), Count(after, key));
-            if (old != now) yield return new("", string.Create(CultureInfo.InvariantCulture, $"buy {now} x {key} instead of {old}"), "the fluids needed have changed");
+            var (old, now) = (Count(before, pack, item), Count(after, pack, item));
+            if (old != now) yield return new("", Buy.With(("now", now), pack.Fact("pack"), ("item", item), ("old", old)), NeedsChanged);
         }
 
-        static int Count(Plan plan, string key) => plan.Purchases.Where(p => $"{p.Pack} of {p.Item}" == key).Sum(p => p.Count);
+        static int Count(Plan plan, Amount pack, Message item) => plan.Purchases.Where(p => p.Pack == pack && p.Item == item).Sum(p => p.Count);
     }
 
-    private static IEnumerable<PlanChange> Sums(Plan before, Plan after)
-    {
-        (string What, Money? Old, Money? Now)[] sums =
-        [
-            ("to spend", before.Costs.Cash, after.Costs.Cash),
-            ("worth of what is used", before.Costs.Used, after.Costs.Used),
-            ("work", before.Costs.Labour, after.Costs.Labour),
-            ("disposal", before.Costs.Disposal, after.Costs.Disposal),
-        ];
-        return sums.Where(s => s.Old?.Minor != s.Now?.Minor).Select(s => new PlanChange("", $"{s.What}: {s.Now?.ToString() ?? "not known"} instead of {s.Old?.ToString() ?? "not known"}", "the steps have changed"));
-    }
-
-    private static string Times(int changes) => changes == 0 ? "never" : changes == 1 ? "once" : string.Create(CultureInfo.InvariantCulture, $"{changes} times");
+    private static Message Often(int changes) => changes switch { 0 => Never, 1 => Once, _ => Times.With(("count", changes)) };
 
     /// <summary>Two moments that the clocks of two zones show alike are told apart by their offsets.</summary>
-    private static string Apart(OffsetDateTime? now, OffsetDateTime? old) =>
-        Text(now) != Text(old) ? $"{Text(now)} instead of {Text(old)}"
-        : string.Create(CultureInfo.InvariantCulture, $"{now:uuuu-MM-dd HH:mm o<m>} instead of {old:uuuu-MM-dd HH:mm o<m>}");
+    private static Message Apart(Phrase phrase, OffsetDateTime? now, OffsetDateTime? old)
+    {
+        var isAlike = now is { } a && old is { } b && a.LocalDateTime.Date == b.LocalDateTime.Date && a.Hour == b.Hour && a.Minute == b.Minute;
+        return phrase.With(At("now", now, isAlike), At("old", old, isAlike));
+    }
 
-    private static string Text(OffsetDateTime? at) => at is { } moment ? moment.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture) : "at no date";
+    private static Argument At(string name, OffsetDateTime? at, bool withOffset = false) =>
+        (name, at is { } moment ? (withOffset ? WithOffset : AMoment).With(("at", moment)) : NoDate);
 
-    private static string Text(UnitsNet.Volume? volume) => volume is { } v ? Measurable.Text(v.CubicMeters, Dimension.OfVolume) : "nothing";
+    private static Argument Named(string name, string? text, Phrase none) => text is null ? (name, none) : (name, text);
+
+    private static Argument Known(string name, Money? money) => money is null ? (name, NotKnown) : (name, money);
+
+    private static Argument Amount(string name, Volume? volume) => volume is { } v ? (name, v) : (name, Nothing);
+
+    /// <summary>Amounts that a person measures out alike are the same amount.</summary>
+    private static string Rounded(Volume? volume) => volume is { } v ? Measurable.Text(v.CubicMeters, Dimension.OfVolume) : "";
 }

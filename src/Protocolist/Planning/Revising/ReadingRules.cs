@@ -1,5 +1,5 @@
-using System.Globalization;
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Logs;
 using Protocolist.Protocols;
@@ -21,6 +21,13 @@ internal static class ReadingRules
     /// <summary>A level is read to half a centimetre; the project's choice.</summary>
     private const double LevelM = 0.005;
 
+    private static readonly Phrase Acid = new("because.acid", "pH {ph:0.#} was read {at:minute}, below {least:0}");
+    private static readonly Phrase WeakRead = new("because.weak", "{read:0.#} %vol was read {at:minute} where about {expected:0} %vol should stand");
+    private static readonly Phrase Cold = new("because.cold", "the fluid read {temperature:0.# °C} {at:minute}, and fixes more slowly in the cold");
+    private static readonly Phrase LowLevel = new("because.low-level", "the level read {level:0 mm} {at:minute} where {wanted:0 mm} should stand");
+    private static readonly Phrase TopUp = new("remedy.top-up", "Top the fluid up");
+    private static readonly Phrase BringBack = new("remedy.top-up.how", "Bring the fluid back to its level with {fluid}, and find out where it went.");
+
     public static void Apply(StepsInWork work, LogEntry entry)
     {
         if (entry.Readings.IsEmpty || entry.Moment is not { } at) return;
@@ -28,7 +35,7 @@ internal static class ReadingRules
         if (Of(entry, ReadingKind.Ph) is { } ph && work.Find(entry.Step) is { Fluid.HasFormaldehyde: true } fixing && ph < AcidBelow)
         {
             var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == "acid").Remedy ?? "change-fluid";
-            SignRules.Remedy(work, fixing, remedy, at, string.Create(CultureInfo.InvariantCulture, $"pH {ph:0.#} was read {SignRules.Text(at, work.Zone)}, below {AcidBelow:0}"), entry);
+            SignRules.Remedy(work, fixing, remedy, at, Acid.With(("ph", ph), Argument.At("at", at, work.Zone), ("least", AcidBelow)), entry);
         }
 
         if (Of(entry, ReadingKind.Temperature) is { } kelvins) Slow(work, entry, at, kelvins - 273.15);
@@ -53,7 +60,7 @@ internal static class ReadingRules
         var host = work.Find(entry.Step)!;
         var expected = Expected(work, host);
         if (read >= expected - WeakBy) return;
-        var because = string.Create(CultureInfo.InvariantCulture, $"{read:0.#} %vol was read {SignRules.Text(at, work.Zone)} where about {expected:0} %vol should stand");
+        var because = WeakRead.With(("read", read), Argument.At("at", at, work.Zone), ("expected", expected));
         if (!host.IsSoak)
         {
             SignRules.Remedy(work, host, "restore-strength", at, because, entry);
@@ -86,7 +93,7 @@ internal static class ReadingRules
         var host = work.Find(entry.Step)!;
         if (host.Kind != StageKind.Immerse || work.Setting.DraftAt(celsius)?.Steps.FirstOrDefault(s => s.Id == host.Id) is not { } colder || colder.Least <= host.Least) return;
         work.Change(host.Id, s => s with { Least = colder.Least, Most = colder.Most });
-        work.Explain(host.Id, string.Create(CultureInfo.InvariantCulture, $"the fluid read {celsius:0.#} °C {SignRules.Text(at, work.Zone)}, and fixes more slowly in the cold"));
+        work.Explain(host.Id, Cold.With(("temperature", Temperature.FromDegreesCelsius(celsius)), Argument.At("at", at, work.Zone)));
     }
 
     private static void Low(StepsInWork work, LogEntry entry, Instant at, double level)
@@ -94,16 +101,18 @@ internal static class ReadingRules
         var host = work.Find(entry.Step)!;
         if (host.Vessel is not { } vessel || host.Fluid is null || vessel.LevelAfter.Meters - level <= LevelM) return;
         var missing = Volume.FromCubicMeters((vessel.LevelAfter.Meters - level) * vessel.Vessel.Shape.Footprint.SquareMeters);
-        var because = string.Create(CultureInfo.InvariantCulture, $"the level read {level * 1000:0} mm {SignRules.Text(at, work.Zone)} where {vessel.LevelAfter.Millimeters:0} mm should stand");
+        var because = LowLevel.With(("level", Length.FromMeters(level)), Argument.At("at", at, work.Zone), ("wanted", vessel.LevelAfter));
         var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || at < ended);
-        work.Insert(host.Id, "top-up", id => new DraftStep(RemedyStep.Stage(id, StageKind.Task, "Top the fluid up", $"Bring the fluid back to its level with {host.Fluid.Name}, and find out where it went.", host))
+        work.Insert(host.Id, "top-up", id => new DraftStep(RemedyStep.Stage(id, StageKind.Task, host))
         {
+            Title = TopUp,
+            How = BringBack.With(("fluid", host.Fluid.Name)),
             Fluid = host.Fluid,
             Volume = missing,
             HandsOn = Duration.FromMinutes(15),
             Least = Duration.FromMinutes(15),
             Most = Duration.FromMinutes(15),
-            Because = because,
+            Because = [because],
             NotBefore = at,
             During = soaks ? new(host.Id, Duration.Zero) : null,
         });

@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
+using Protocolist.Plans;
 using Protocolist.Protocols;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -13,15 +16,14 @@ internal static class RemedyStep
         var kind = remedy is "re-inject" or "slit-and-inject" ? StageKind.Inject : StageKind.Task;
         var fluid = volume is null ? null : host.Fluid;
         var meaning = Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning;
-        return new(Stage(id, kind, Title(remedy), Sentence(meaning), host)) { Fluid = fluid, Volume = volume, Least = HandsOn(remedy), Most = HandsOn(remedy), HandsOn = HandsOn(remedy) };
+        return new(Stage(id, kind, host)) { Title = Title(remedy), How = How.With(("meaning", meaning)), Work = kind == StageKind.Inject ? new InjectWork([], null) : PlainWork.Instance, Fluid = fluid, Volume = volume, Least = HandsOn(remedy), Most = HandsOn(remedy), HandsOn = HandsOn(remedy) };
     }
 
-    public static StageDefinition Stage(string id, StageKind kind, string title, string how, DraftStep host)
-    {
-        var settings = ImmutableArray.Create<Setting>(new TextSetting("title", [title], host.Span), new TextSetting("how", [how], host.Span));
-        if (host.Stage.Source.Length > 0) settings = settings.Add(new TextSetting("source", [host.Stage.Source], host.Span));
-        return new(kind, id, settings, host.Span);
-    }
+    private static readonly Phrase How = new("remedy.how", "{meaning:sentence}");
+
+    /// <summary>A stage that no protocol has: its title and words are those of the remedy, its source is its host's.</summary>
+    public static PreparedStage Stage(string id, StageKind kind, DraftStep host) =>
+        PreparedStage.From(new(kind, id, host.Stage.Source.Length > 0 ? [new TextSetting("source", [host.Stage.Source], host.Span)] : [], host.Span));
 
     /// <summary>How long somebody is busy; common practice.</summary>
     private static Duration HandsOn(string remedy) => Duration.FromMinutes(remedy switch
@@ -31,18 +33,19 @@ internal static class RemedyStep
         _ => 15,
     });
 
-    private static string Title(string remedy) => remedy switch
+    private static readonly ImmutableDictionary<string, Phrase> Titles = new (string Word, string English)[]
     {
-        "re-inject" => "Inject the soft part again",
-        "slit-and-inject" => "Slit the swollen part and inject it again",
-        "press-out-air" => "Press the air out",
-        "weigh-down" => "Weigh it down",
-        "change-fluid" => "Change the fluid",
-        "skim-and-change" => "Skim the oil off and change the fluid",
-        "restore-strength" => "Restore the strength",
-        "weaker-step" => "Go back to a weaker strength",
-        _ => "Stop and ask",
-    };
+        ("re-inject", "Inject the soft part again"),
+        ("slit-and-inject", "Slit the swollen part and inject it again"),
+        ("press-out-air", "Press the air out"),
+        ("weigh-down", "Weigh it down"),
+        ("change-fluid", "Change the fluid"),
+        ("skim-and-change", "Skim the oil off and change the fluid"),
+        ("restore-strength", "Restore the strength"),
+        ("weaker-step", "Go back to a weaker strength"),
+    }.ToImmutableDictionary(t => t.Word, t => new Phrase($"remedy.{t.Word}", t.English), StringComparer.Ordinal);
 
-    private static string Sentence(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}.";
+    private static readonly Phrase Ask = new("remedy.ask", "Stop and ask");
+
+    private static Phrase Title(string remedy) => Titles.GetValueOrDefault(remedy, Ask);
 }

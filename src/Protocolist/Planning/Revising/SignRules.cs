@@ -1,4 +1,3 @@
-using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Logs;
@@ -11,11 +10,20 @@ namespace Protocolist.Planning.Revising;
 /// <summary>Signs seen on a soaking body, and the protocol's remedies for them as steps.</summary>
 internal static class SignRules
 {
+    private static readonly Phrase SignWithoutRemedy = new("sign-without-remedy", "the protocol does not say what '{sign}' in '{host}' calls for");
+    private static readonly Phrase SignWithoutRemedyRemedy = new(
+        "sign-without-remedy.remedy",
+        "stop and ask an experienced preparator; add the sign to the protocol's 'watch'");
+
     /// <summary>
     /// What is injected or opened late starts its fixation then: two days are the least that handbooks give a body of any size
     /// (common practice), and it is looked at once more before it comes out.
     /// </summary>
     private static readonly Duration LeastSoak = Duration.FromHours(48);
+
+    private static readonly Phrase Seen = new("because.sign", "{sign}{place} was seen {at:minute}");
+    private static readonly Phrase Place = new("because.place", " ({place})");
+    private static readonly Phrase OnceMore = new("remedy.again", "{title}, once more");
 
     public static void Apply(StepsInWork work, LogEntry entry)
     {
@@ -25,12 +33,12 @@ internal static class SignRules
             var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign == sign).Remedy;
             if (remedy is null)
             {
-                work.Say(Finding.Note("sign-without-remedy", $"the protocol does not say what '{sign}' in '{host.Id}' calls for", "stop and ask an experienced preparator; add the sign to the protocol's 'watch'", entry.Where) with { Subject = host.Id });
+                work.Say(Finding.Note("sign-without-remedy", SignWithoutRemedy.With(("sign", sign), ("host", host.Id)), SignWithoutRemedyRemedy, entry.Where) with { Subject = host.Id });
                 remedy = "ask";
             }
 
             var seen = entry.Moment!.Value;
-            var because = $"{sign}{(entry.Place.Length > 0 ? $" ({entry.Place})" : "")} was seen {Text(seen, work.Zone)}";
+            var because = Seen.With(("sign", sign), ("place", entry.Place.Length > 0 ? Place.With(("place", entry.Place)) : default), Argument.At("at", seen, work.Zone));
             Remedy(work, host, remedy, seen, because, entry);
         }
     }
@@ -38,7 +46,7 @@ internal static class SignRules
     /// <summary>How much longer a soak lasts at the least after something was put right in it.</summary>
     public static Duration SoaksOn(DraftStep host) => Duration.Max(LeastSoak, host.Watch?.Every ?? Duration.Zero);
 
-    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, string because, LogEntry entry)
+    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, Message because, LogEntry entry)
     {
         var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || seen < ended);
         switch (remedy)
@@ -62,7 +70,7 @@ internal static class SignRules
         }
     }
 
-    private static void Prolong(StepsInWork work, DraftStep host, Instant seen, bool soaks, string because)
+    private static void Prolong(StepsInWork work, DraftStep host, Instant seen, bool soaks, Message because)
     {
         if (!soaks)
         {
@@ -75,11 +83,11 @@ internal static class SignRules
     }
 
     /// <summary>A remedy as a step of its own: at once, while the body soaks on; or, where the soak is over, in turn and followed by another.</summary>
-    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, string because, Volume? volume)
+    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, Message because, Volume? volume)
     {
         work.Insert(host.Id, remedy, id => RemedyStep.Of(id, remedy, host, volume) with
         {
-            Because = because,
+            Because = [because],
             NotBefore = seen,
             During = soaks ? new(host.Id, SoaksOn(host)) : null,
         });
@@ -88,9 +96,10 @@ internal static class SignRules
     }
 
     /// <summary>The same soak once more, for a body that came out too soon.</summary>
-    public static void Again(StepsInWork work, DraftStep host, string because) => work.Insert(host.Id, "again", id => host with
+    public static void Again(StepsInWork work, DraftStep host, Message because) => work.Insert(host.Id, "again", id => host with
     {
-        Stage = host.Stage.Named(id, $"{host.Stage.Title}, once more"),
+        Stage = host.Stage with { Id = id },
+        Title = OnceMore.With(("title", host.Title)),
         Least = Duration.Max(SoaksOn(host), host.Kind == StageKind.Immerse ? Duration.Zero : host.Least),
         Most = null,
         Changes = 0,
@@ -98,10 +107,8 @@ internal static class SignRules
         EndNotBefore = null,
         NotBefore = null,
         Used = null,
-        Because = because,
+        Because = [because],
     });
 
     public static Instant? Later(Instant? a, Instant b) => a is { } other && other > b ? other : b;
-
-    public static string Text(Instant at, DateTimeZone zone) => at.InZone(zone).ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

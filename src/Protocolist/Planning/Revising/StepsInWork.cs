@@ -8,6 +8,9 @@ namespace Protocolist.Planning.Revising;
 /// <summary>The steps of one revision while the log is laid over them; lives for that long only.</summary>
 internal sealed class StepsInWork
 {
+    private static readonly Phrase StepSkipped = new("step-skipped", "'{step}' was left out: {skipped}");
+    private static readonly Phrase StepSkippedRemedy = new("step-skipped.remedy", "make sure that what follows does not need it");
+
     private readonly List<DraftStep> _steps;
     private readonly List<Finding> _findings = [];
     private readonly ILookup<string, LogEntry> _entries;
@@ -44,8 +47,7 @@ internal sealed class StepsInWork
     }
 
     /// <summary>Gives a reason for what is different about a step, beside those it has.</summary>
-    public void Explain(string id, string because) =>
-        Change(id, s => s.Because.Contains(because, StringComparison.Ordinal) ? s : s with { Because = s.Because.Length == 0 ? because : $"{s.Because}; {because}" });
+    public void Explain(string id, Message because) => Change(id, s => s.BecauseOf(because));
 
     /// <summary>Puts a step after a soak and what was put there before, under an id that the same log gives it every time.</summary>
     /// <returns>The id.</returns>
@@ -53,7 +55,7 @@ internal sealed class StepsInWork
     {
         var prefix = $"{host}-{word}-";
         var id = FormattableString.Invariant($"{prefix}{_steps.Count(s => s.Id.StartsWith(prefix, StringComparison.Ordinal)) + 1}");
-        var at = _steps.FindLastIndex(s => s.Id == host || s.During?.Soak == host || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && s.Because.Length > 0);
+        var at = _steps.FindLastIndex(s => s.Id == host || s.During?.Soak == host || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && !s.Because.IsEmpty);
         _steps.Insert(at + 1, WithProgress(make(id)));
         return id;
     }
@@ -64,7 +66,7 @@ internal sealed class StepsInWork
         if (at < 0) return null;
         var skipped = new SkippedStep(_steps[at], entry.Skipped!, at > 0 ? _steps[at - 1].Id : null);
         _steps.RemoveAt(at);
-        Say(Finding.Warning("step-skipped", $"'{entry.Step}' was left out: {entry.Skipped}", "make sure that what follows does not need it", entry.Where) with { Subject = entry.Step });
+        Say(Finding.Warning("step-skipped", StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped)), StepSkippedRemedy, entry.Where) with { Subject = entry.Step });
         return skipped;
     }
 

@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
 
@@ -7,7 +8,10 @@ namespace Protocolist.Planning.Revising;
 /// <summary>Back to a weaker alcohol, and up again in smaller steps: for a body that shrinks.</summary>
 internal static class WeakerStep
 {
-    public static void Apply(StepsInWork work, DraftStep host, Instant seen, bool soaks, string because)
+    private static readonly Phrase OnceMore = new("remedy.weaker-bath", "Once more: {fluid}");
+    private static readonly Phrase Climb = new("remedy.weaker-bath.how", "Climb in smaller steps; look for wrinkles before each.");
+
+    public static void Apply(StepsInWork work, DraftStep host, Instant seen, bool soaks, Message because)
     {
         var strong = host.Fluid!.AlcoholVolumePercent;
         var weak = work.SoakBefore(host.Id)?.Fluid is { IsAlcohol: true } before ? before.AlcoholVolumePercent : strong / 2;
@@ -23,13 +27,15 @@ internal static class WeakerStep
             var fluid = host.Fluid.Kind == FluidKind.Ethanol ? Fluid.Ethanol(Math.Round(percent)) : Fluid.Isopropanol(Math.Round(percent));
             work.Insert(host.Id, "weaker-step", id => host with
             {
-                Stage = RemedyStep.Stage(id, StageKind.Bath, $"Once more: {fluid.Name}", "Climb in smaller steps; look for wrinkles before each.", host),
+                Stage = RemedyStep.Stage(id, StageKind.Bath, host),
+                Title = OnceMore.With(("fluid", fluid.Name)),
+                How = Climb,
                 Fluid = fluid,
                 Changes = 0,
                 Progress = null,
                 EndNotBefore = null,
                 Used = null,
-                Because = because,
+                Because = [because],
             });
         }
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Opening;
 
 namespace Protocolist.Planning.Scheduling;
 
@@ -16,7 +17,7 @@ internal sealed record Bookings(ImmutableDictionary<string, int> Capacity, Immut
 
     /// <summary>The bookings and what a schedule takes besides.</summary>
     public Bookings With(JobGraph graph, Schedule schedule) =>
-        this with { Taken = Taken.AddRange(graph.Jobs.Zip(schedule.Jobs).SelectMany(pair => Of(pair.First, pair.Second)).Where(b => b.From < b.To)) };
+        this with { Taken = Taken.AddRange(graph.Jobs.Zip(schedule).SelectMany(pair => Of(pair.First, pair.Second)).Where(b => b.From < b.To)) };
 
     /// <summary>When as much as is needed is free.</summary>
     public MinuteSet Free(Need need)
@@ -39,8 +40,8 @@ internal sealed record Bookings(ImmutableDictionary<string, int> Capacity, Immut
                 continue;
             }
 
-            if (job.HandsOnAtStart is { } first) yield return new(need.Resource, dates.Start, dates.Start + first, need.Amount);
-            if (job.HandsOnAtEnd is { } last) yield return new(need.Resource, dates.End - last, dates.End, need.Amount);
+            if (job.FirstWork is { } first) yield return new(need.Resource, dates.Start, dates.Start + Duration.FromMinutes(first), need.Amount);
+            if (job.LastWork is { } last) yield return new(need.Resource, dates.End - Duration.FromMinutes(last), dates.End, need.Amount);
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;
 
@@ -10,17 +11,7 @@ namespace Protocolist.Planning.Scheduling;
 /// <param name="First">How long after sealing it comes first.</param>
 /// <param name="Every">How often from then on; null for once only.</param>
 /// <param name="Source">Where the rhythm comes from.</param>
-internal sealed record CareRule(string Id, string Title, Period First, Period? Every, string Source)
-{
-    /// <summary>The rule in words, such as "every 6 months".</summary>
-    public string Rhythm => Every is null ? $"once, {Words(First)} after sealing" : $"every {Words(Every)}";
-
-    private static string Words(Period period)
-    {
-        var parts = new[] { (period.Years, "year"), (period.Months, "month"), (period.Weeks, "week"), (period.Days, "day") };
-        return Wording.List([.. parts.Where(p => p.Item1 > 0).Select(p => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{p.Item1} {p.Item2}{(p.Item1 == 1 ? "" : "s")}"))]);
-    }
-}
+internal sealed record CareRule(string Id, Message Title, Period First, Period? Every, string Source);
 
 /// <summary>One care rule's dates up to a horizon, and the date from which the rule alone goes on; null for what comes only once.</summary>
 internal sealed record CareDates(CareRule Rule, ImmutableArray<LocalDate> Dates, LocalDate? ThenFrom);
@@ -28,16 +19,22 @@ internal sealed record CareDates(CareRule Rule, ImmutableArray<LocalDate> Dates,
 /// <summary>The round of care for decades after sealing.</summary>
 internal static class CareRound
 {
+    private static readonly Phrase FirstCheck = new("care-first-check", "check strength, colour and leaks; change the fluid if it is diluted");
+    private static readonly Phrase HalfYearlyCheck = new("care-half-yearly-check", "check level, lid, seal and colour");
+    private static readonly Phrase YearlyTest = new("care-yearly-test", "test strength (alcohol) or pH (formalin), all jars or a sample");
+    private static readonly Phrase TapeSeal = new("care-tape-seal", "renew tape seals");
+    private static readonly Phrase Gasket = new("care-gasket", "renew gaskets and lids");
+
     /// <summary>The usual round, for jars without a protocol's own.</summary>
     public static ImmutableArray<CareRule> Usual { get; } =
     [
         // One to four weeks after sealing is common practice; that the first fluid is tested and changed when diluted: Simmons, NHCOLL-L 2009.
-        new("first-check", "check strength, colour and leaks; change the fluid if it is diluted", Period.FromWeeks(2), null, "common practice (1 to 4 weeks)"),
-        new("half-yearly-check", "check level, lid, seal and colour", Period.FromMonths(6), Period.FromMonths(6), "SPNHC best practices, Fluid Collection Monitoring, 2019"),
-        new("yearly-test", "test strength (alcohol) or pH (formalin), all jars or a sample", Period.FromYears(1), Period.FromYears(1), "common practice"),
-        new("tape-seal", "renew tape seals", Period.FromYears(2), Period.FromYears(2), "common practice"),
+        new("first-check", FirstCheck, Period.FromWeeks(2), null, "common practice (1 to 4 weeks)"),
+        new("half-yearly-check", HalfYearlyCheck, Period.FromMonths(6), Period.FromMonths(6), "SPNHC best practices, Fluid Collection Monitoring, 2019"),
+        new("yearly-test", YearlyTest, Period.FromYears(1), Period.FromYears(1), "common practice"),
+        new("tape-seal", TapeSeal, Period.FromYears(2), Period.FromYears(2), "common practice"),
         // Synthetic gaskets last 10 to 20 years: P. F. Clark 1992.
-        new("gasket", "renew gaskets and lids", Period.FromYears(10), Period.FromYears(10), "Clark 1992, Ground Glass Stoppered Jars (10 to 20 years)"),
+        new("gasket", Gasket, Period.FromYears(10), Period.FromYears(10), "Clark 1992, Ground Glass Stoppered Jars (10 to 20 years)"),
     ];
 
     /// <summary>Dates a rule. Each turn counts from the sealing itself, so that moving one to an open day never shifts the later ones.</summary>
@@ -51,25 +48,19 @@ internal static class CareRound
         var dates = ImmutableArray.CreateBuilder<LocalDate>();
         for (var turn = 0; ; turn++)
         {
-            // From the anchor each time: 31 August and half a year is 28 February, and a year is 31 August again.
-            var due = OpenFrom(sealedOn + Times(rule, turn), hours);
+            var due = OpenFrom(Turn(rule, sealedOn, turn), hours);
             if (due > horizon) return new CareDates(rule, dates.DrainToImmutable(), turn == 0 || rule.Every is not null ? due : null);
             if (dates.Count == 0 || due > dates[^1]) dates.Add(due);
             if (rule.Every is null) return new CareDates(rule, dates.DrainToImmutable(), null);
         }
     }
 
-    private static Period Times(CareRule rule, int turns)
+    /// <summary>From the anchor each time: 31 August and half a year is 28 February, and a year is 31 August again.</summary>
+    private static LocalDate Turn(CareRule rule, LocalDate sealedOn, int turns)
     {
-        if (rule.Every is not { } every || turns == 0) return rule.First;
-        var builder = new PeriodBuilder
-        {
-            Years = rule.First.Years + (turns * every.Years),
-            Months = rule.First.Months + (turns * every.Months),
-            Weeks = rule.First.Weeks + (turns * every.Weeks),
-            Days = rule.First.Days + (turns * every.Days),
-        };
-        return builder.Build();
+        var (first, every) = (rule.First, rule.Every ?? Period.Zero);
+        return sealedOn.PlusYears(first.Years + (turns * every.Years)).PlusMonths(first.Months + (turns * every.Months))
+            .PlusWeeks(first.Weeks + (turns * every.Weeks)).PlusDays(first.Days + (turns * every.Days));
     }
 
     private static LocalDate OpenFrom(LocalDate due, OpeningHours hours)

@@ -1,39 +1,46 @@
+using Protocolist.Benches.Opening;
+
 namespace Protocolist.Planning.Scheduling;
 
-/// <summary>The exact answer for any graph: every date starts at its first admissible minute and is moved later only where a bound forces it; where nothing moves any more, all bounds hold and no date could be earlier.</summary>
+/// <summary>
+/// The exact answer for any graph: every date starts at its first admissible minute and is moved later only where a bound forces it; where nothing moves
+/// any more, all bounds hold and no date could be earlier.
+/// </summary>
 internal static class GraphSolver
 {
     public static long[]? Earliest(Network network)
     {
         if (!DifferencesAgree(network)) return null;
-        var at = new long[network.Dates.Length];
+        var dates = network.Dates;
+        var at = new long[dates.Length];
         for (var i = 0; i < at.Length; i++)
         {
-            if (network.Dates[i].Next(-Minutes.Far) is not { } first) return null;
+            if (dates[i].Next(-Minutes.Far) is not { } first) return null;
             at[i] = first;
         }
 
         for (var moved = true; moved;)
         {
             moved = false;
-            foreach (var arc in network.Arcs)
+            foreach (ref readonly var arc in network.Arcs)
             {
-                if (!Raise(arc.To, at[arc.From] + arc.Least) || !Raise(arc.From, at[arc.To] - arc.Greatest)) return null;
+                if (!Raise(dates, at, arc.To, at[arc.From] + arc.Least, ref moved)) return null;
+                if (!Raise(dates, at, arc.From, at[arc.To] - arc.Greatest, ref moved)) return null;
                 if (arc.Within is null) continue;
                 if (arc.Within.At(at[arc.To]) is not { } held) return null;
-                if (!Raise(arc.To, held.From) || !Raise(arc.From, held.From)) return null;
-            }
-
-            bool Raise(int date, long minute)
-            {
-                if (at[date] >= minute) return true;
-                if (network.Dates[date].Next(minute) is not { } next) return false;
-                at[date] = next;
-                return moved = true;
+                if (!Raise(dates, at, arc.To, held.From, ref moved) || !Raise(dates, at, arc.From, held.From, ref moved)) return null;
             }
         }
 
         return at;
+    }
+
+    private static bool Raise(ReadOnlySpan<Date> dates, long[] at, int date, long minute, ref bool moved)
+    {
+        if (at[date] >= minute) return true;
+        if (dates[date].Next(minute) is not { } next) return false;
+        at[date] = next;
+        return moved = true;
     }
 
     /// <summary>Whether the differences alone can hold together; otherwise raising would creep on, minute by minute.</summary>
@@ -43,22 +50,22 @@ internal static class GraphSolver
         for (var round = 0; round <= at.Length; round++)
         {
             var moved = false;
-            foreach (var arc in network.Arcs)
+            foreach (ref readonly var arc in network.Arcs)
             {
-                moved |= Raise(arc.To, at[arc.From] + arc.Least);
-                moved |= Raise(arc.From, at[arc.To] - arc.Greatest);
+                moved |= Raise(ref at[arc.To], at[arc.From] + arc.Least);
+                moved |= Raise(ref at[arc.From], at[arc.To] - arc.Greatest);
             }
 
             if (!moved) return true;
         }
 
         return false;
+    }
 
-        bool Raise(int date, long minute)
-        {
-            if (at[date] >= minute) return false;
-            at[date] = minute;
-            return true;
-        }
+    private static bool Raise(ref long at, long minute)
+    {
+        if (at >= minute) return false;
+        at = minute;
+        return true;
     }
 }

@@ -1,6 +1,8 @@
 namespace Protocolist.Planning.Scheduling;
 
-/// <summary>A least choice of members that has one in each of some sets; sets can be added between searches, and a search goes on from the size of the last.</summary>
+/// <summary>
+/// A least choice of members that has one in each of some sets; sets can be added between searches, and a search goes on from the size of the last.
+/// </summary>
 /// <param name="count">Members are numbered from 0 to one less.</param>
 /// <param name="mostChoices">How many partial choices are weighed over all searches.</param>
 internal sealed class HittingSet(int count, int mostChoices)

@@ -1,77 +1,96 @@
-using NodaTime;
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;
 
 /// <summary>A stretch of the calendar in which jobs are dated: nothing starts before it and nothing ends after it.</summary>
-internal sealed class Horizon(OpeningHours hours, Bookings taken, Instant from, Instant until)
+/// <param name="open">When the bench is open.</param>
+/// <param name="taken">What other plans take.</param>
+/// <param name="between">The stretch.</param>
+internal sealed class Horizon(OpenMinutes open, Bookings taken, Stretch between)
 {
-    private readonly long _from = Minutes.Ceiling(from);
-    private readonly long _until = Minutes.Floor(until);
-    private readonly OpenTimes _times = hours.Between(from, until);
-    private readonly Dictionary<(Duration HandsOn, bool AtEnd), MinuteSet> _known = [];
-    private MinuteSet? _open;
+    /// <summary>Twice the dates of a plan of the usual length.</summary>
+    private const int Usual = 64;
 
-    public OpeningHours Hours => hours;
+    private readonly OpenMinutes _open = open.Between(Minutes.At(between.From), Minutes.At(between.To));
 
-    public Instant From => from;
+    public OpeningHours Hours => _open.Hours;
 
-    public Instant Until => until;
+    public Stretch Between { get; } = between;
 
-    public Schedule? Earliest(JobGraph graph) => NetworkOf(graph).Earliest() is { } dates ? Schedule.Of(graph, dates) : null;
+    public Schedule? Earliest(JobGraph graph) => Dated(graph, latest: false);
 
-    public Schedule? Latest(JobGraph graph) => NetworkOf(graph).Latest() is { } dates ? Schedule.Of(graph, dates) : null;
+    public Schedule? Latest(JobGraph graph) => Dated(graph, latest: true);
 
     /// <summary>Notes on the clock changes that touch a schedule.</summary>
-    public IEnumerable<Finding> Notes(Schedule schedule) =>
-        schedule.Jobs.IsEmpty ? [] : _times.ClockNotes.Where(n => n.At >= schedule.Start && n.At <= schedule.End).Select(n => n.Note);
+    public ImmutableArray<Finding> Notes(Schedule schedule) => schedule.Count == 0 || _open.ClockNotes.IsEmpty
+        ? []
+        : [.. _open.ClockNotes.Where(n => n.At >= schedule.Start && n.At <= schedule.End).Select(n => n.Note)];
 
-    public Horizon With(IEnumerable<ExtraOpening> openings) => new(openings.Aggregate(hours, (all, one) => all.With(one)), taken, from, until);
+    public Horizon With(IEnumerable<ExtraOpening> openings) => new(OpenMinutes.Of(openings.Aggregate(Hours, (all, one) => all.With(one))), taken, Between);
 
-    private Network NetworkOf(JobGraph graph)
+    private Schedule? Dated(JobGraph graph, bool latest)
     {
-        var dates = new Date[graph.Jobs.Length * 2];
-        var arcs = new List<Arc>(graph.Jobs.Length + graph.Links.Length);
-        var isPath = graph.IsChain;
-        var number = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < graph.Jobs.Length; i++)
-        {
-            var job = graph.Jobs[i];
-            number[job.Id] = i;
-            dates[2 * i] = new(Allowed(job, job.HandsOnAtStart, atEnd: false), NotBefore(job.NotBefore), NotAfter(job.StartBy));
-            dates[2 * i + 1] = new(Allowed(job, job.HandsOnAtEnd, atEnd: true), NotBefore(job.EndNotBefore), NotAfter(job.EndBy));
-            var (least, greatest) = Minutes.Of(job.Lasts);
-            least = Math.Max(least, Minutes.Ceiling(job.HandsOnAtStart ?? Duration.Zero) + Minutes.Ceiling(job.HandsOnAtEnd ?? Duration.Zero));
-            arcs.Add(new Arc(2 * i, 2 * i + 1, least, greatest, Held(job)));
-            if (isPath && i < graph.Links.Length) arcs.Add(Lag(2 * i + 1, 2 * i + 2, graph.Links[i]));
-        }
-
-        if (!isPath) arcs.AddRange(graph.Links.Select(l => Lag(2 * number[l.Before] + (l.From == Anchor.End ? 1 : 0), 2 * number[l.After], l)));
-        return new Network(dates, [.. arcs], isPath);
+        // On the stack where it has the usual length.
+        var (someDates, someArcs) = (default(Room<Date>), default(Room<Arc>));
+        var (count, bonds) = (2 * graph.Jobs.Length, graph.Jobs.Length + graph.Links.Length);
+        var dates = count <= Usual ? ((Span<Date>)someDates)[..count] : new Date[count];
+        var arcs = bonds <= Usual ? ((Span<Arc>)someArcs)[..bonds] : new Arc[bonds];
+        Fill(graph, dates, arcs);
+        var network = new Network(dates, arcs, graph.IsChain);
+        return (latest ? network.Latest() : network.Earliest()) is { } minutes ? new Schedule(graph, minutes) : null;
     }
 
-    private static Arc Lag(int before, int after, Link link) =>
-        Minutes.Of(link.Lag) is var (least, greatest) ? new Arc(before, after, least, greatest, null) : default;
-
-    private long NotBefore(Instant? bound) => bound is { } at ? Math.Max(_from, Minutes.Ceiling(at)) : _from;
-
-    private long NotAfter(Instant? bound) => bound is { } at ? Math.Min(_until, Minutes.Floor(at)) : _until;
-
-    /// <summary>The minutes at which hands-on time can start (or end) so that all of it is in one opening and what it needs is free.</summary>
-    private MinuteSet Allowed(Job job, Duration? handsOn, bool atEnd)
+    private void Fill(JobGraph graph, Span<Date> dates, Span<Arc> arcs)
     {
-        if (handsOn is not { } time) return MinuteSet.Everything;
-        var simple = job.Needs.All(n => n.Throughout);
-        if (simple && _known.TryGetValue((time, atEnd), out var known)) return known;
-        var work = _open ??= MinuteSet.Of(_times.Intervals.AsSpan());
-        foreach (var need in job.Needs.Where(n => !n.Throughout)) work = work.Intersect(taken.Free(need));
-        var minutes = Minutes.Ceiling(time);
-        var allowed = atEnd ? work.Moved(minutes, 0) : work.Moved(0, -minutes);
-        if (simple) _known[(time, atEnd)] = allowed;
+        var next = 0;
+        for (var i = 0; i < graph.Jobs.Length; i++)
+        {
+            ref readonly var job = ref graph.Jobs.ItemRef(i);
+            dates[2 * i] = new(Allowed(job, job.FirstWork), Within(job.Starts), WorkAfter: job.FirstWork ?? 0);
+            dates[(2 * i) + 1] = new(Allowed(job, job.LastWork), Within(job.Ends), WorkBefore: job.LastWork ?? 0);
+            arcs[next++] = new(2 * i, (2 * i) + 1, job.Shortest, job.Lasts.Greatest, Held(job));
+            if (graph.IsChain && i < graph.Links.Length) arcs[next++] = Lag(graph.Links[i]);
+        }
+
+        if (graph.IsChain) return;
+        foreach (var link in graph.Links) arcs[next++] = Lag(link);
+    }
+
+    private static Arc Lag(Link link) => new((2 * link.Before) + (link.From == Anchor.End ? 1 : 0), 2 * link.After, link.Lag.Least, link.Lag.Greatest, null);
+
+    private Stretch Within(Stretch bounds) => new(Math.Max(Between.From, bounds.From), Math.Min(Between.To, bounds.To));
+
+    /// <summary>The minutes in which hands-on time can lie: the bench is open, and what the work needs is free.</summary>
+    private MinuteSet Allowed(in Job job, long? work)
+    {
+        if (work is null) return MinuteSet.Everything;
+        var allowed = _open.Set;
+        foreach (var need in job.Needs)
+        {
+            if (!need.Throughout) allowed = allowed.Intersect(taken.Free(need));
+        }
+
         return allowed;
     }
 
-    private MinuteSet? Held(Job job) =>
-        job.Needs.Any(n => n.Throughout) ? job.Needs.Where(n => n.Throughout).Aggregate(MinuteSet.Everything, (free, need) => taken.Free(need).Intersect(free)) : null;
+    /// <summary>The minutes for which what the job holds throughout is free; null where it holds nothing.</summary>
+    private MinuteSet? Held(in Job job)
+    {
+        MinuteSet? held = null;
+        foreach (var need in job.Needs)
+        {
+            if (need.Throughout) held = taken.Free(need).Intersect(held ?? MinuteSet.Everything);
+        }
+
+        return held;
+    }
+
+    [InlineArray(Usual)]
+    private struct Room<T>
+    {
+        private T _first;
+    }
 }

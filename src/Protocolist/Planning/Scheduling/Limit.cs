@@ -1,26 +1,54 @@
 using NodaTime;
+using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;
 
 /// <summary>One demand of a problem that can be named, left out, and often given way.</summary>
-/// <param name="Text">The demand in words.</param>
-/// <param name="Without">The problem without it.</param>
-internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
+/// <param name="Text">The demand.</param>
+/// <param name="Without">Leaves it out.</param>
+internal sealed record Limit(Message Text, Change Without)
 {
-    /// <summary>The job whose shortest duration this is, else null: many of these clash together with one deadline.</summary>
-    public string? ShortestOf { get; init; }
+    private static readonly Phrase NotBefore = new("limit-not-before", "'{job}' cannot start before {at}");
+    private static readonly Phrase NotBeforeEased = new("limit-not-before.eased", "'{job}' could start by {at}");
+    private static readonly Phrase StartBy = new("limit-start-by", "'{job}' must start by {at}");
+    private static readonly Phrase StartByEased = new("limit-start-by.eased", "'{job}' could start as late as {at}");
+    private static readonly Phrase EndNotBefore = new("limit-end-not-before", "'{job}' cannot end before {at}");
+    private static readonly Phrase EndNotBeforeEased = new("limit-end-not-before.eased", "'{job}' could end by {at}");
+    private static readonly Phrase EndBy = new("limit-end-by", "'{job}' must end by {at}");
+    private static readonly Phrase EndByEased = new("limit-end-by.eased", "'{job}' could end as late as {at}");
+    private static readonly Phrase AtLeast = new("limit-at-least", "'{job}' lasts at least {time:clock}");
+    private static readonly Phrase AtMost = new("limit-at-most", "'{job}' lasts at most {time:clock}");
+    private static readonly Phrase AtMostEased = new("limit-at-most.eased", "'{job}' could last {eased:clock} instead of {time:clock}");
+    private static readonly Phrase Taken = new("limit-taken", "'{job}' needs '{resource}', which others have taken");
+    private static readonly Phrase AnotherOne = new("limit-taken.without", "there were another '{resource}' for '{job}'");
+    private static readonly Phrase FirstWork = new("limit-first-work", "the start of '{job}' needs {work} in open hours");
+    private static readonly Phrase FirstWorkWithout = new("limit-first-work.without", "somebody came out of hours for the start of '{job}', {at}");
+    private static readonly Phrase LastWork = new("limit-last-work", "the end of '{job}' needs {work} in open hours");
+    private static readonly Phrase LastWorkWithout = new("limit-last-work.without", "somebody came out of hours for the end of '{job}', {at}");
+    private static readonly Phrase Somebody = new("limit-work.somebody", "somebody");
+    private static readonly Phrase SomeWork = new("limit-work.some", "{time:clock} of work");
+    private static readonly Phrase LagAtLeast = new("limit-lag-at-least", "'{job}' starts at least {time:clock} {after}");
+    private static readonly Phrase LagAtMost = new("limit-lag-at-most", "'{job}' starts at most {time:clock} {after}");
+    private static readonly Phrase AtOnce = new("limit-at-once", "'{job}' starts at once {after}");
+    private static readonly Phrase LagEased = new("limit-lag-at-most.eased", "'{job}' could start {eased:clock} {after}");
+    private static readonly Phrase AfterEnd = new("limit-lag.after-end", "after '{before}' ends");
+    private static readonly Phrase AfterStart = new("limit-lag.after-start", "after '{before}' starts");
+
+    /// <summary>The number of the job whose shortest duration this is, else null: many of these clash together with one deadline.</summary>
+    public int? ShortestOf { get; init; }
 
     /// <summary>Whether it asks for somebody at the bench.</summary>
     public bool NeedsSomebody { get; init; }
 
-    /// <summary>The problem with this demand eased by a time. Never offered for a shortest duration: a soak is not cut short to suit the calendar.</summary>
-    public Func<JobGraph, Duration, JobGraph>? Eased { get; init; }
+    /// <summary>Eases the demand by some minutes. Never offered for a shortest duration: a soak is not cut short to suit the calendar.</summary>
+    public Func<long, Change>? Eased { get; init; }
 
-    /// <summary>What easing by a time means, in words.</summary>
-    public Func<Duration, string>? EasedText { get; init; }
+    /// <summary>What easing by some minutes means.</summary>
+    public Func<long, Message>? EasedText { get; init; }
 
-    /// <summary>What leaving it out means in the schedule that then fits, in words; null where that would be no help.</summary>
-    public Func<Schedule, string?>? WithoutText { get; init; }
+    /// <summary>What leaving it out means in the schedule that then fits; nothing where that would be no help.</summary>
+    public Func<Schedule, Message>? WithoutText { get; init; }
 
     /// <summary>All demands of a problem, job by job.</summary>
     public static IEnumerable<Limit> AllOf(JobGraph graph, DateTimeZone zone)
@@ -32,68 +60,96 @@ internal sealed record Limit(string Text, Func<JobGraph, JobGraph> Without)
 
         for (var i = 0; i < graph.Links.Length; i++)
         {
-            foreach (var limit in OfLink(graph.Links[i], i)) yield return limit;
+            foreach (var limit in OfLink(graph, i)) yield return limit;
         }
     }
 
     private static IEnumerable<Limit> OfJob(Job job, int i, DateTimeZone zone)
     {
-        var id = $"'{job.Id}'";
-        if (job.NotBefore is { } notBefore)
-            yield return Moment($"{id} cannot start before", notBefore, i, (j, at) => j with { NotBefore = at }, $"{id} could start by", sign: -1, zone);
-        if (job.StartBy is { } startBy)
-            yield return Moment($"{id} must start by", startBy, i, (j, at) => j with { StartBy = at }, $"{id} could start as late as", sign: 1, zone);
-        if (job.HandsOnAtStart is { } first) yield return Work(job, i, first, atEnd: false, zone);
-        if (job.Lasts.Least > Duration.Zero)
-            yield return new($"{id} lasts at least {Wording.Of(job.Lasts.Least)}", g => g.With(i, j => j with { Lasts = j.Lasts with { Least = Duration.Zero } })) { ShortestOf = job.Id };
-        if (job.Lasts.Greatest is { } longest)
+        if (job.Starts.From > -Minutes.Far)
+            yield return Moment(NotBefore, NotBeforeEased, job.Starts.From, -Minutes.Far, sign: -1, (j, at) => j with { Starts = j.Starts with { From = at } });
+        if (job.Starts.To < Minutes.Far)
+            yield return Moment(StartBy, StartByEased, job.Starts.To, Minutes.Far, sign: 1, (j, at) => j with { Starts = j.Starts with { To = at } });
+        if (job.FirstWork is { } first) yield return Work(job, i, first, atEnd: false, zone);
+        if (job.Lasts.Least > 0)
+            yield return new(AtLeast.With(Id(job), Time("time", job.Lasts.Least)), Lasting(w => w with { Least = 0 })) { ShortestOf = i };
+        if (job.Lasts.HasGreatest)
         {
-            yield return new($"{id} lasts at most {Wording.Of(longest)}", g => g.With(i, j => j with { Lasts = j.Lasts with { Greatest = null } }))
+            var longest = job.Lasts.Greatest;
+            yield return new(AtMost.With(Id(job), Time("time", longest)), Lasting(w => w with { Greatest = Minutes.Far }))
             {
-                Eased = (g, more) => g.With(i, j => j with { Lasts = j.Lasts with { Greatest = longest + more } }),
-                EasedText = more => $"{id} could last {Wording.Of(longest + more)} instead of {Wording.Of(longest)}",
+                Eased = more => Lasting(w => w with { Greatest = longest + more }),
+                EasedText = more => AtMostEased.With(Id(job), Time("eased", longest + more), Time("time", longest)),
             };
         }
 
-        if (job.HandsOnAtEnd is { } last) yield return Work(job, i, last, atEnd: true, zone);
-        if (job.EndNotBefore is { } endNotBefore)
-            yield return Moment($"{id} cannot end before", endNotBefore, i, (j, at) => j with { EndNotBefore = at }, $"{id} could end by", sign: -1, zone);
-        if (job.EndBy is { } endBy)
-            yield return Moment($"{id} must end by", endBy, i, (j, at) => j with { EndBy = at }, $"{id} could end as late as", sign: 1, zone);
+        if (job.LastWork is { } last) yield return Work(job, i, last, atEnd: true, zone);
+        if (job.Ends.From > -Minutes.Far)
+            yield return Moment(EndNotBefore, EndNotBeforeEased, job.Ends.From, -Minutes.Far, sign: -1, (j, at) => j with { Ends = j.Ends with { From = at } });
+        if (job.Ends.To < Minutes.Far)
+            yield return Moment(EndBy, EndByEased, job.Ends.To, Minutes.Far, sign: 1, (j, at) => j with { Ends = j.Ends with { To = at } });
         foreach (var need in job.Needs)
-            yield return new($"{id} needs '{need.Resource}', which others have taken", g => g.With(i, j => j with { Needs = j.Needs.Remove(need) })) { WithoutText = _ => $"there were another '{need.Resource}' for {id}" };
-    }
-
-    private static Limit Moment(string text, Instant at, int i, Func<Job, Instant?, Job> set, string eased, int sign, DateTimeZone zone) =>
-        new($"{text} {Wording.Of(at, zone)}", g => g.With(i, j => set(j, null)))
         {
-            Eased = (g, more) => g.With(i, j => set(j, at + (sign * more))),
-            EasedText = more => $"{eased} {Wording.Of(at + (sign * more), zone)}",
+            Argument resource = ("resource", need.Resource);
+            yield return new(Taken.With(Id(job), resource), (jobs, _) => jobs[i] = jobs[i] with { Needs = jobs[i].Needs.Remove(need) })
+            {
+                WithoutText = _ => AnotherOne.With(resource, Id(job)),
+            };
+        }
+
+        Limit Moment(Phrase text, Phrase eased, long at, long never, int sign, Func<Job, long, Job> set) => new(
+            text.With(Id(job), At(at, zone)),
+            Set(set, never))
+        {
+            Eased = more => Set(set, at + (sign * more)),
+            EasedText = more => eased.With(Id(job), At(at + (sign * more), zone)),
         };
 
-    private static Limit Work(Job job, int i, Duration time, bool atEnd, DateTimeZone zone)
+        Change Set(Func<Job, long, Job> set, long at) => (jobs, _) => jobs[i] = set(jobs[i], at);
+
+        Change Lasting(Func<Window, Window> set) => (jobs, _) => jobs[i] = jobs[i] with { Lasts = set(jobs[i].Lasts) };
+    }
+
+    private static Limit Work(Job job, int i, long time, bool atEnd, DateTimeZone zone)
     {
         // Coming out of hours frees nothing that others have taken meanwhile.
-        var (id, sharesNothing) = (job.Id, job.Needs.All(n => n.Throughout));
-        var (where, work) = (atEnd ? "end" : "start", time == Duration.Zero ? "somebody" : $"{Wording.Of(time)} of work");
-        return new($"the {where} of '{id}' needs {work} in open hours", g => g.With(i, j => atEnd ? j with { HandsOnAtEnd = null } : j with { HandsOnAtStart = null }))
+        var sharesNothing = job.Needs.All(n => n.Throughout);
+        Message work = time == 0 ? Somebody : SomeWork.With(Time("time", time));
+        return new((atEnd ? LastWork : FirstWork).With(Id(job), ("work", work)), Drop)
         {
             NeedsSomebody = true,
-            WithoutText = s => !sharesNothing || s[id].End - s[id].Start < time ? null : $"somebody came out of hours for the {where} of '{id}', {Wording.Of(atEnd ? s[id].End - time : s[id].Start, zone)}",
+            WithoutText = s => !sharesNothing || s[i].End - s[i].Start < Duration.FromMinutes(time)
+                ? default
+                : (atEnd ? LastWorkWithout : FirstWorkWithout).With(
+                    Id(job),
+                    Argument.At("at", atEnd ? s[i].End - Duration.FromMinutes(time) : s[i].Start, zone)),
         };
+
+        void Drop(Span<Job> jobs, Span<Link> links) => jobs[i] = atEnd ? jobs[i] with { LastWork = null } : jobs[i] with { FirstWork = null };
     }
 
-    private static IEnumerable<Limit> OfLink(Link link, int i)
+    private static IEnumerable<Limit> OfLink(JobGraph graph, int i)
     {
-        var text = $"after '{link.Before}' {(link.From == Anchor.End ? "ends" : "starts")}";
-        if (link.Lag.Least > Duration.Zero)
-            yield return new($"'{link.After}' starts at least {Wording.Of(link.Lag.Least)} {text}", g => g.WithLink(i, l => l with { Lag = l.Lag with { Least = Duration.Zero } }));
-        if (link.Lag.Greatest is not { } longest) yield break;
-        var word = longest == Duration.Zero ? $"'{link.After}' starts at once {text}" : $"'{link.After}' starts at most {Wording.Of(longest)} {text}";
-        yield return new(word, g => g.WithLink(i, l => l with { Lag = l.Lag with { Greatest = null } }))
+        var link = graph.Links[i];
+        var (least, longest) = link.Lag;
+        var job = Id(graph.Jobs[link.After]);
+        Argument after = ("after", (link.From == Anchor.End ? AfterEnd : AfterStart).With(Argument.Id("before", graph.Jobs[link.Before].Id)));
+        if (least > 0) yield return new(LagAtLeast.With(job, Time("time", least), after), Lagging(w => w with { Least = 0 }));
+        if (!link.Lag.HasGreatest) yield break;
+        yield return new(
+            longest == 0 ? AtOnce.With(job, after) : LagAtMost.With(job, Time("time", longest), after),
+            Lagging(w => w with { Greatest = Minutes.Far }))
         {
-            Eased = (g, more) => g.WithLink(i, l => l with { Lag = l.Lag with { Greatest = longest + more } }),
-            EasedText = more => $"'{link.After}' could start {Wording.Of(longest + more)} {text}",
+            Eased = more => Lagging(w => w with { Greatest = longest + more }),
+            EasedText = more => LagEased.With(job, Time("eased", longest + more), after),
         };
+
+        Change Lagging(Func<Window, Window> set) => (_, links) => links[i] = links[i] with { Lag = set(links[i].Lag) };
     }
+
+    private static Argument Id(Job job) => Argument.Id("job", job.Id);
+
+    private static Argument At(long minute, DateTimeZone zone) => Argument.At("at", Minutes.At(minute), zone);
+
+    private static Argument Time(string name, long minutes) => (name, Duration.FromMinutes(minutes));
 }

@@ -1,33 +1,57 @@
+using Protocolist.Benches.Opening;
+
 namespace Protocolist.Planning.Scheduling;
 
-/// <summary>The exact answer for a chain: forward, the set of minutes at which each date can fall given all before it; then back from the first possible end.</summary>
+/// <summary>
+/// The exact answer for a chain: date after date takes its first admissible minute. Where the one before it would lie too far back, that one is moved later,
+/// and the walk goes on from there.
+/// </summary>
+/// <remarks>
+/// No date is moved further than what binds it forces, so where the walk ends all bounds hold and nothing could be earlier. It ends because the
+/// differences of a chain agree with each other where each does with itself: what one walk back has moved stands, until a date has to step to a later
+/// stretch of its minutes, of which there are so many.
+/// </remarks>
 internal static class PathSolver
 {
     public static long[]? Earliest(Network network)
     {
         var dates = network.Dates;
-        if (dates.Length == 0) return [];
-        var reach = new MinuteSet[dates.Length];
-        var scratch = new List<Stretch>();
-        reach[0] = dates[0].Allowed.Clipped(dates[0].NotBefore, dates[0].NotAfter);
-        foreach (var arc in network.Arcs)
-        {
-            var next = dates[arc.To];
-            reach[arc.To] = reach[arc.From].Reach(arc.Least, arc.Greatest, arc.Within, next.Allowed, next.NotBefore, next.NotAfter, scratch);
-            if (reach[arc.To].IsEmpty) return null;
-        }
-
-        if (reach[^1].IsEmpty) return null;
+        var arcs = network.Arcs;
+        if (dates.IsEmpty) return [];
+        if (dates[0].Next(-Minutes.Far) is not { } first) return null;
         var at = new long[dates.Length];
-        at[^1] = reach[^1].Least;
-        for (var i = network.Arcs.Length - 1; i >= 0; i--)
+        Array.Fill(at, -Minutes.Far);
+        at[0] = first;
+        for (var i = 0; i < arcs.Length;)
         {
-            var arc = network.Arcs[i];
-            var lowest = at[arc.To] - arc.Greatest;
-            if (arc.Within?.At(at[arc.To]) is { } held) lowest = Math.Max(lowest, held.From);
-            at[arc.From] = reach[arc.From].Next(lowest)!.Value;
+            ref readonly var arc = ref arcs[i];
+            if (arc.Least > arc.Greatest || !Raise(dates[i + 1], ref at[i + 1], at[i] + arc.Least)) return null;
+            var lowest = at[i + 1] - arc.Greatest;
+            if (arc.Within is { } within)
+            {
+                if (within.At(at[i + 1]) is not { } held) return null;
+                if (held.From > at[i + 1])
+                {
+                    if (!Raise(dates[i + 1], ref at[i + 1], held.From)) return null;
+                    continue;
+                }
+
+                lowest = Math.Max(lowest, held.From);
+            }
+
+            if (at[i] >= lowest) i++;
+            else if (!Raise(dates[i], ref at[i], lowest)) return null;
+            else if (i > 0) i--;
         }
 
         return at;
+    }
+
+    private static bool Raise(in Date date, ref long at, long minute)
+    {
+        if (at >= minute) return true;
+        if (date.Next(minute) is not { } next) return false;
+        at = next;
+        return true;
     }
 }

@@ -1,20 +1,26 @@
-using System.Collections.Immutable;
+using System.Collections;
 using NodaTime;
+using Protocolist.Benches.Opening;
 
 namespace Protocolist.Planning.Scheduling;
 
 /// <summary>One job with its dates, on whole minutes.</summary>
-internal sealed record ScheduledJob(string Id, Instant Start, Instant End);
+internal readonly record struct ScheduledJob(string Id, Instant Start, Instant End);
 
-/// <summary>All jobs of a graph with their dates, in the graph's order.</summary>
-internal sealed record Schedule(ImmutableArray<ScheduledJob> Jobs)
+/// <summary>All jobs of a graph with their dates, in the graph's order. Immutable.</summary>
+/// <param name="graph">The graph.</param>
+/// <param name="minutes">Start and end of each job, one after another; the array is the schedule's from now on.</param>
+internal sealed class Schedule(JobGraph graph, long[] minutes) : IReadOnlyList<ScheduledJob>
 {
-    public Instant Start => Jobs.Min(j => j.Start);
+    public int Count => graph.Jobs.Length;
 
-    public Instant End => Jobs.Max(j => j.End);
+    public Instant Start => Minutes.At(minutes.Min());
 
-    public ScheduledJob this[string id] => Jobs.First(j => j.Id == id);
+    public Instant End => Minutes.At(minutes.Max());
 
-    public static Schedule Of(JobGraph graph, long[] minutes) =>
-        new([.. graph.Jobs.Select((job, i) => new ScheduledJob(job.Id, Minutes.At(minutes[2 * i]), Minutes.At(minutes[2 * i + 1])))]);
+    public ScheduledJob this[int index] => new(graph.Jobs[index].Id, Minutes.At(minutes[2 * index]), Minutes.At(minutes[(2 * index) + 1]));
+
+    public IEnumerator<ScheduledJob> GetEnumerator() => Enumerable.Range(0, Count).Select(i => this[i]).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -11,32 +11,37 @@ namespace Protocolist.Planning.Scheduling;
 /// </remarks>
 internal static class SharedBench
 {
+    private static readonly Phrase Overbooks =
+        new("plan-overbooks-itself", "two jobs of this plan want '{resource}' at the same time, and there is not enough of it");
+    private static readonly Phrase OneAfterTheOther = new("plan-overbooks-itself.remedy", "put one of them after the other in the protocol");
+
     /// <summary>Dates plans in the order given; it can be streamed, one result for each plan as it comes.</summary>
     /// <param name="plans">Jobs of each plan, the most urgent first.</param>
-    /// <param name="hours">When the bench is open.</param>
+    /// <param name="open">When the bench is open.</param>
     /// <param name="from">Nothing starts before this.</param>
     /// <param name="taken">How much there is of each resource, and what is taken already.</param>
     /// <returns>
     /// For each plan its schedule and all that is taken after it. A plan that does not fit has the error <c>no-dates-fit</c> and takes nothing.
-    /// The warning <c>plan-overbooks-itself</c> stands where branches of one and the same graph want a resource at the same time: only other plans are kept apart from it.
+    /// The warning <c>plan-overbooks-itself</c> stands where branches of one and the same graph want a resource at the same time: only other plans are
+    /// kept apart from it.
     /// </returns>
-    public static IEnumerable<(Checked<Schedule> Dated, Bookings Taken)> Earliest(IEnumerable<JobGraph> plans, OpeningHours hours, Instant from, Bookings taken)
+    public static IEnumerable<(Checked<Schedule> Dated, Bookings Taken)> Earliest(
+        IEnumerable<JobGraph> plans, OpenMinutes open, Instant from, Bookings taken)
     {
         foreach (var plan in plans)
         {
-            var dated = Scheduler.Earliest(plan, hours, from, taken);
+            var dated = Scheduler.Earliest(plan, open, from, taken);
             if (dated.Value is not null)
             {
                 taken = taken.With(plan, dated.Value);
-                if (!plan.IsChain && taken.Overbooked() is { } resource) dated = dated with { Findings = dated.Findings.Add(Overbooks(resource)) };
+                if (!plan.IsChain && taken.Overbooked() is { } resource)
+                {
+                    var warning = Finding.Warning(Overbooks.Id, Overbooks.With(("resource", resource)), OneAfterTheOther);
+                    dated = dated with { Findings = dated.Findings.Add(warning) };
+                }
             }
 
             yield return (dated, taken);
         }
     }
-
-    private static Finding Overbooks(string resource) => Finding.Warning(
-        "plan-overbooks-itself",
-        $"two jobs of this plan want '{resource}' at the same time, and there is not enough of it",
-        "put one of them after the other in the protocol");
 }

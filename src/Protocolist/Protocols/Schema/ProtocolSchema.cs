@@ -140,6 +140,7 @@ internal static class ProtocolSchema
         SettingForm.Quantity => Ref("value", setting.Summary),
         SettingForm.Condition => Text(setting.Summary),
         SettingForm.Text => Text(setting.Summary),
+        SettingForm.Words => SomeOf(setting.Words, setting.Summary),
         SettingForm.Sites => Ref("sites", setting.Summary),
         SettingForm.Watch => Ref("watch", setting.Summary),
         SettingForm.Source => Ref("source", setting.Summary),

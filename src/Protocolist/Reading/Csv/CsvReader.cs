@@ -11,6 +11,20 @@ namespace Protocolist.Reading.Csv;
 /// </remarks>
 internal sealed class CsvReader
 {
+    private static readonly Phrase TooManyFields = new("too-many-fields", "a row has more than {most} cells");
+    private static readonly Phrase TooManyFieldsRemedy = new("too-many-fields.remedy", "see whether the separator is right");
+    private static readonly Phrase QuoteInsideCell = new(
+        "quote-inside-cell",
+        "a quote stands inside a cell that does not start with one; it is taken as text");
+    private static readonly Phrase QuoteInsideCellRemedy = new("quote-inside-cell.remedy", "put the whole cell in quotes and double the quote inside");
+    private static readonly Phrase UnclosedQuote = new("unclosed-quote", "a quote opens here and is never closed");
+    private static readonly Phrase UnclosedQuoteRemedy = new("unclosed-quote.remedy", "close it at the end of the cell, and double every quote inside");
+    private static readonly Phrase TextAfterQuote = new("text-after-quote", "text follows the closing quote of this cell");
+    private static readonly Phrase TextAfterQuoteRemedy = new("text-after-quote.remedy", "double every quote inside the cell, and close it only at its end");
+    private static readonly Phrase QuoteTooLong = new("unclosed-quote.too-long", "a quote opens here and is not closed within {most} characters");
+    private static readonly Phrase CellTooLong = new("cell-too-long", "a cell holds more than {most} characters");
+    private static readonly Phrase CellTooLongRemedy = new("cell-too-long.remedy", "see whether the separator and the quotes are right");
+
     /// <summary>Spreadsheets hold no more in a cell (32 767 characters, Excel's published limit).</summary>
     internal const int MostCharacters = 32_767;
 
@@ -50,7 +64,7 @@ internal sealed class CsvReader
             if (fault is null && fields.Count == MostFields)
             {
                 SkipLine();
-                fault = Finding.Error("too-many-fields", $"a row has more than {MostFields} cells", "see whether the separator is right");
+                fault = Finding.Error("too-many-fields", TooManyFields.With(("most", MostFields)), TooManyFieldsRemedy);
             }
 
             if (fault is not null)
@@ -59,7 +73,10 @@ internal sealed class CsvReader
                 return new(line, fields.ToImmutable(), findings.ToImmutable());
             }
 
-            fields.Add(new(cell.ToString(), fieldLine, fieldColumn));
+            var content = cell.ToString();
+            var unfit = ShownText.FirstUnfit(content);
+            if (unfit >= 0) findings.Add(TextLines.Unfit(content[unfit], SourceSpan.At(file, fieldLine, fieldColumn)));
+            fields.Add(new(ShownText.Lines(content), fieldLine, fieldColumn));
             if (text.Next() is -1 or '\n') return new(line, fields.ToImmutable(), findings.ToImmutable());
         }
     }
@@ -74,7 +91,7 @@ internal sealed class CsvReader
             if (c == '"' && !quoteSeen)
             {
                 quoteSeen = true;
-                findings.Add(Finding.Warning("quote-inside-cell", "a quote stands inside a cell that does not start with one; it is taken as text", "put the whole cell in quotes and double the quote inside", SourceSpan.At(file, text.Line, text.Column)));
+                findings.Add(Finding.Warning("quote-inside-cell", QuoteInsideCell, QuoteInsideCellRemedy, SourceSpan.At(file, text.Line, text.Column)));
             }
 
             cell.Append((char)text.Next());
@@ -99,7 +116,7 @@ internal sealed class CsvReader
             if (c < 0)
             {
                 Resume(breakLine);
-                return Finding.Error("unclosed-quote", "a quote opens here and is never closed", "close it at the end of the cell, and double every quote inside");
+                return Finding.Error("unclosed-quote", UnclosedQuote, UnclosedQuoteRemedy);
             }
 
             if (c != '"') cell.Append((char)c);
@@ -113,20 +130,20 @@ internal sealed class CsvReader
             else
             {
                 Resume(breakLine);
-                return Finding.Error("text-after-quote", "text follows the closing quote of this cell", "double every quote inside the cell, and close it only at its end");
+                return Finding.Error("text-after-quote", TextAfterQuote, TextAfterQuoteRemedy);
             }
 
             if (cell.Length <= MostCharacters) continue;
             if (breakLine == 0) return TooLong();
             Resume(breakLine);
-            return Finding.Error("unclosed-quote", $"a quote opens here and is not closed within {MostCharacters} characters", "close it at the end of the cell, and double every quote inside");
+            return Finding.Error("unclosed-quote", QuoteTooLong.With(("most", MostCharacters)), UnclosedQuoteRemedy);
         }
     }
 
     private Finding TooLong()
     {
         SkipLine();
-        return Finding.Error("cell-too-long", $"a cell holds more than {MostCharacters} characters", "see whether the separator and the quotes are right");
+        return Finding.Error("cell-too-long", CellTooLong.With(("most", MostCharacters)), CellTooLongRemedy);
     }
 
     /// <summary>Goes on at the line after the slip: what was taken since its line break is read again, else the rest of the line is passed over.</summary>

@@ -14,4 +14,7 @@ internal readonly record struct CsvField(string Text, int Line, int Column)
 internal sealed record CsvRecord(int Line, ImmutableArray<CsvField> Fields, ImmutableArray<Finding> Findings)
 {
     public bool IsSound => !Findings.Any(f => f.Severity == Severity.Error);
+
+    /// <summary>What its cells hold and what is wrong with them, wherever they stand: two records of one digest are the same.</summary>
+    public string Digest() => TextDigest.Of(Fields.Select(f => f.Text).Concat(Findings.Select(f => f.Id)));
 }

@@ -12,6 +12,8 @@ internal sealed class CsvRow(CsvTable table, CsvRecord record, int number)
 
     public int Line => record.Line;
 
+    public string Digest => record.Digest();
+
     /// <summary>Errors mean that no cell of this row should be used.</summary>
     public ImmutableArray<Finding> Findings { get; } = table.Judge(record);
 
@@ -25,14 +27,27 @@ internal sealed class CsvRow(CsvTable table, CsvRecord record, int number)
 /// <summary>Rows with named columns, streamed. Names are compared without regard to case, spaces, <c>-</c> and <c>_</c>.</summary>
 internal sealed class CsvTable
 {
+    private static readonly Phrase OtherWidth = new("too-few-cells", "this row has {cells} cells, the heading {heading}");
+    private static readonly Phrase OtherWidthRemedy = new(
+        "too-few-cells.remedy", "put cells that hold the separator in quotes, and leave empty cells between separators");
+    private static readonly Phrase NoHeading = new("empty-file.no-heading", "there is no heading");
+    private static readonly Phrase NoHeadingRemedy = new("empty-file.no-heading.remedy", "start with a line of column names");
+    private static readonly Phrase UnknownColumn = new("unknown-column", "the column '{column}' is not used");
+    private static readonly Phrase ColumnTwice = new("column-twice", "the column '{column}' is given twice");
+    private static readonly Phrase ColumnTwiceRemedy = new("column-twice.remedy", "keep one of them");
+    private static readonly Phrase MissingColumn = new("missing-column", "there is no column '{column}'");
+    private static readonly Phrase MissingColumnRemedy = new("missing-column.remedy", "the heading names: {names}");
+
     private readonly CsvReader reader;
     private readonly int width;
     private readonly FrozenDictionary<string, int> indexes;
 
-    private CsvTable(CsvReader reader, int width, Dictionary<string, int> indexes) =>
-        (this.reader, this.width, this.indexes) = (reader, width, indexes.ToFrozenDictionary(StringComparer.Ordinal));
+    private CsvTable(CsvReader reader, CsvRecord heading, Dictionary<string, int> indexes) =>
+        (this.reader, width, HeadingDigest, this.indexes) = (reader, heading.Fields.Length, heading.Digest(), indexes.ToFrozenDictionary(StringComparer.Ordinal));
 
     public string File => reader.File;
+
+    public string HeadingDigest { get; }
 
     /// <summary>Reads the heading.</summary>
     /// <param name="reader">A reader at its start.</param>
@@ -43,7 +58,7 @@ internal sealed class CsvTable
     public static Checked<CsvTable> Open(CsvReader reader, IReadOnlyCollection<string> required, IReadOnlyCollection<string> optional, IReadOnlyDictionary<string, string> aliases)
     {
         if (reader.Read() is not { } heading)
-            return new(null, [Finding.Error("empty-file", "there is no heading", "start with a line of column names", SourceSpan.At(reader.File, 1, 1))]);
+            return new(null, [Finding.Error("empty-file", NoHeading, NoHeadingRemedy, SourceSpan.At(reader.File, 1, 1))]);
         var findings = heading.Findings.ToBuilder();
         var known = required.Concat(optional).Select(c => (From: c, To: c)).Concat(aliases.Select(a => (From: a.Key, To: a.Value)))
             .DistinctBy(p => Plain(p.From)).ToDictionary(p => Plain(p.From), p => p.To, StringComparer.Ordinal);
@@ -51,14 +66,14 @@ internal sealed class CsvTable
         foreach (var (field, i) in heading.Fields.Select((f, i) => (f, i)))
         {
             if (!known.TryGetValue(Plain(field.Text), out var column))
-                findings.Add(Finding.Note("unknown-column", $"the column '{field.Text.Trim()}' is not used", Suggestion.Nearest(field.Text.Trim(), known.Values.Distinct()) is { } near ? $"did you mean '{near}'?" : "", field.In(reader.File)));
+                findings.Add(Finding.Note("unknown-column", UnknownColumn.With(("column", field.Text.Trim())), Suggestion.Nearest(field.Text.Trim(), known.Values.Distinct()) is { } near ? Suggestion.Of(near) : default, field.In(reader.File)));
             else if (!indexes.TryAdd(column, i))
-                findings.Add(Finding.Error("column-twice", $"the column '{column}' is given twice", "keep one of them", field.In(reader.File)));
+                findings.Add(Finding.Error("column-twice", ColumnTwice.With(("column", column)), ColumnTwiceRemedy, field.In(reader.File)));
         }
 
         foreach (var missing in required.Where(r => !indexes.ContainsKey(r)))
-            findings.Add(Finding.Error("missing-column", $"there is no column '{missing}'", $"the heading names: {string.Join(", ", heading.Fields.Take(24).Select(f => f.Text.Trim()))}", SourceSpan.At(reader.File, heading.Line, 1)));
-        var table = new CsvTable(reader, heading.Fields.Length, indexes);
+            findings.Add(Finding.Error("missing-column", MissingColumn.With(("column", missing)), MissingColumnRemedy.With(Argument.Texts("names", heading.Fields.Take(24).Select(f => f.Text.Trim()))), SourceSpan.At(reader.File, heading.Line, 1)));
+        var table = new CsvTable(reader, heading, indexes);
         return new(findings.Any(f => f.Severity == Severity.Error) ? null : table, findings.ToImmutable());
     }
 
@@ -74,8 +89,8 @@ internal sealed class CsvTable
         ? record.Findings
         : record.Findings.Add(Finding.Error(
             record.Fields.Length < width ? "too-few-cells" : "too-many-cells",
-            $"this row has {record.Fields.Length} cells, the heading {width}",
-            "put cells that hold the separator in quotes, and leave empty cells between separators",
+            OtherWidth.With(("cells", record.Fields.Length), ("heading", width)),
+            OtherWidthRemedy,
             SourceSpan.At(File, record.Line, record.Fields.Length < width ? 1 : record.Fields[width].Column)));
 
     private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToLowerInvariant();

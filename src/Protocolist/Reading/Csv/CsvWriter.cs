@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Globalization;
+using Protocolist.Findings;
 
 namespace Protocolist.Reading.Csv;
 
@@ -34,6 +35,7 @@ public static class CsvWriter
     public static string Cell(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        text = ShownText.Lines(text);
         var harmless = IsFormulaLike(text) ? "'" + text : text;
         return harmless.AsSpan().ContainsAny(NeedQuotes) || harmless.Length > 0 && (harmless[0] == ' ' || harmless[^1] == ' ')
             ? "\"" + harmless.Replace("\"", "\"\"", StringComparison.Ordinal) + "\""

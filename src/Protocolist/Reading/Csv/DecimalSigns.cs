@@ -5,6 +5,11 @@ namespace Protocolist.Reading.Csv;
 /// <summary>Watches which decimal sign a file uses, and turns its numbers into ones with a point. One for each file; it remembers only the first sign seen.</summary>
 internal sealed class DecimalSigns(string file)
 {
+    private static readonly Phrase MixedDecimalSigns = new("mixed-decimal-signs", "'{text}' has a decimal {used}, but '{first}' in line {line} a {sign}");
+    private static readonly Phrase MixedDecimalSignsRemedy = new("mixed-decimal-signs.remedy", "use one decimal sign throughout, and no thousands sign");
+    private static readonly Phrase AmbiguousNumber = new("ambiguous-number", "'{text}' can be read as two different numbers");
+    private static readonly Phrase AmbiguousNumberRemedy = new("ambiguous-number.remedy", "write it with a decimal point and no thousands sign");
+
     private char sign;
     private CsvField first;
 
@@ -24,7 +29,7 @@ internal sealed class DecimalSigns(string file)
         if (sign == 0) (sign, first) = (used, field);
         return used == sign
             ? new(signs.Aggregate(text, (t, i) => string.Concat(t.AsSpan(0, i), ".", t.AsSpan(i + 1))), [])
-            : new(null, [Finding.Error("mixed-decimal-signs", $"'{text}' has a decimal {Word(used)}, but '{first.Text.Trim()}' in line {first.Line} a {Word(sign)}", "use one decimal sign throughout, and no thousands sign", field.In(file))]);
+            : new(null, [Finding.Error("mixed-decimal-signs", MixedDecimalSigns.With(("text", text), ("used", Word(used)), ("first", first.Text.Trim()), ("line", first.Line), ("sign", Word(sign))), MixedDecimalSignsRemedy, field.In(file))]);
     }
 
     /// <summary><c>1,234</c> may be a thousand or one and a bit; <c>0,234</c> and <c>1,23</c> may not.</summary>
@@ -35,7 +40,7 @@ internal sealed class DecimalSigns(string file)
     }
 
     private Checked<string> Ambiguous(CsvField field, string text) =>
-        new(null, [Finding.Error("ambiguous-number", $"'{text}' can be read as two different numbers", "write it with a decimal point and no thousands sign", field.In(file))]);
+        new(null, [Finding.Error("ambiguous-number", AmbiguousNumber.With(("text", text)), AmbiguousNumberRemedy, field.In(file))]);
 
     private static string Word(char sign) => sign == ',' ? "comma" : "point";
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning.Provisioning;

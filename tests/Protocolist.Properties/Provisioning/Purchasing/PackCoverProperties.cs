@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Protocolist.Planning.Provisioning.Purchasing;
 
 namespace Protocolist.Properties.Provisioning.Purchasing;

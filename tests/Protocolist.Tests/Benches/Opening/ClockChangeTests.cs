@@ -62,7 +62,7 @@ public class ClockChangeTests
 
     [Fact]
     public void A_note_reads_as_a_person_would_say_it() => Assert.Equal(
-        "2026-03-29 02:30 does not exist in Europe/Berlin, because the clocks change; the bench opens at 2026-03-29 03:00 +02 instead",
+        "2026-03-29 02:30 does not exist in Europe/Berlin, because the clocks change; the bench opens at 2026-03-29 03:00 +02:00 instead",
         OpenOn("Europe/Berlin", "2026-03-29", new LocalTime(2, 30), new LocalTime(12, 0)).ClockNotes[0].Note.Message.ToString());
 
     [Fact]

@@ -83,24 +83,6 @@ public class OpeningHoursTests
     }
 
     [Fact]
-    public void Next_opening_looks_over_a_weekend_and_a_long_closure()
-    {
-        var hours = Sound(OpeningHours.Create(Berlin, Weekdays, [new ClosedDays(new LocalDate(2027, 3, 8), new LocalDate(2029, 1, 5), "rebuilding")]));
-
-        Assert.Equal(At(Berlin, 2027, 3, 5, 16), hours.NextOpening(At(Berlin, 2027, 3, 5, 16))!.Value.Start);
-        Assert.Equal(At(Berlin, 2029, 1, 8, 9), hours.NextOpening(At(Berlin, 2027, 3, 5, 17))!.Value.Start);
-    }
-
-    [Fact]
-    public void Next_opening_is_none_when_the_bench_never_opens_again()
-    {
-        var hours = Sound(OpeningHours.Create(Berlin, [], extra: [new ExtraOpening(new LocalDate(2027, 3, 3), new LocalTime(10, 0), new LocalTime(12, 0))]));
-
-        Assert.NotNull(hours.NextOpening(At(Berlin, 2027, 3, 1)));
-        Assert.Null(hours.NextOpening(At(Berlin, 2027, 3, 4)));
-    }
-
-    [Fact]
     public void Create_says_what_is_wrong_with_each_entry()
     {
         var hours = OpeningHours.Create(

@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Tests.Planning.Provisioning;
 
@@ -12,13 +13,14 @@ public class BatchTests
           - {consumable: nitrile gloves, id: gloves, on-hand: 0, packs: [{size: 100, price: 8 EUR}]}
         """);
 
-    private static Checked<Batch> Open(string csv) => Batch.Open(new StringReader(csv), "finds.csv", new(Station.Bundled, Bench, Station.Start));
+    private static Checked<Batch> Open(string csv) => Batch.Open(new StringReader(csv), "finds.csv", new(new Planner(Station.Bundled), new PreparedBench(Bench), Station.Start));
 
     private static List<BatchRow> Rows(string csv, int skip = 0)
     {
         var opened = Open(csv);
         Assert.True(opened.Value is not null, string.Join('\n', opened.Findings));
-        return [.. opened.Value!.Rows(skip)];
+        if (skip > 0) Assert.Null(opened.Value!.PassOver(Rows(csv).Take(skip).Select(r => r.Digest)));
+        return [.. opened.Value!.Rows()];
     }
 
     [Fact]
@@ -123,7 +125,7 @@ public class BatchTests
             """);
         const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\nD,gastropod,12,36\nE,gastropod,12,36\n";
         var needs = new JointNeeds();
-        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(Station.Bundled, stocked, Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
+        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(new Planner(Station.Bundled), new PreparedBench(stocked), Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
         var list = needs.List(stocked, Station.Start.Date);
         Assert.Equal(0, list.ApartAtLeast!.Minor);
         Assert.True(list.Cost!.Minor > 0);
@@ -135,7 +137,7 @@ public class BatchTests
         var bench = Bench with { Vessels = [.. Bench.Vessels.Select(v => v.Id == "jar-1" ? v with { Count = 2, Price = Protocolist.Quantities.Money.Of(3, "EUR"), LeadDays = 5 } : v)] };
         const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,13,37\nC,gastropod,12,36\nD,gastropod,12,36\nE,gastropod,12,36\n";
         var needs = new JointNeeds();
-        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(Station.Bundled, bench, Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
+        foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(new Planner(Station.Bundled), new PreparedBench(bench), Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
         var list = needs.List(bench, Station.Start.Date);
         var jars = Assert.Single(list.Purchases, p => p.Item == "jar-1");
         Assert.Equal((3, 900L, 5), (jars.Count, jars.Price!.Minor, jars.LeadDays));
@@ -161,7 +163,7 @@ public class BatchTests
             ("snails", "{group: gastropod}", "choices:\n  keeping: [formalin, ethanol]\n  other: [a, b]\nstages:\n  - {stage: task, id: t, last: 1 h}\n"),
             ("slugs", "{group: slug}", "choices:\n  keeping: [formalin, isopropanol]\nstages:\n  - {stage: task, id: t, last: 1 h}\n"),
             ("mammals", "{group: mammal}", "stages:\n  - {stage: task, id: t, last: 1 h}\n"));
-        BatchRequest asked = new(shelf, Bench, Station.Start) { Choices = System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty.Add("keeping", "ethanol") };
+        BatchRequest asked = new(new Planner(shelf), new PreparedBench(Bench), Station.Start) { Choices = System.Collections.Immutable.ImmutableSortedDictionary<string, string>.Empty.Add("keeping", "ethanol") };
         const string Csv = "specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,slug,14,38\nC,mammal,30,90\n";
 
         List<BatchRow> rows = [.. Batch.Open(new StringReader(Csv), "finds.csv", asked).Value!.Rows()];
@@ -176,7 +178,7 @@ public class BatchTests
     {
         var shelf = PlanFixture.Shelf(("snails", "{group: gastropod}", "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: \"24 h - 10 h/g * specimen.mass\"}\n"));
 
-        var row = Assert.Single(Batch.Open(new StringReader("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\n"), "finds.csv", new(shelf, Bench, Station.Start)).Value!.Rows());
+        var row = Assert.Single(Batch.Open(new StringReader("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\n"), "finds.csv", new(new Planner(shelf), new PreparedBench(Bench), Station.Start)).Value!.Rows());
 
         Assert.Equal("snails.yaml", Assert.Single(row.Findings, f => f.Id == "impossible-amount").Where.File);
         var selected = Assert.Single(row.Findings, f => f.Id == "protocol-selected").Where;
@@ -187,4 +189,21 @@ public class BatchTests
     public void Number_that_comes_again_says_what_to_do() => Assert.Equal(
         "if it is one animal, strike out one row; if there are two, give each a number of its own before anything is labelled",
         Rows("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nA,gastropod,13,37\n")[1].Findings.Single(f => f.Id == "repeated-number").Remedy.ToString());
+
+    [Fact]
+    public void An_unforeseen_fault_costs_its_row_only()
+    {
+        var batch = Batch.Open(
+            new StringReader("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\nB,gastropod,15,38\nC,gastropod,12,36\n"),
+            "finds.csv",
+            new(new Planner(Station.Bundled), new PreparedBench(Bench), Station.Start),
+            request => request.Specimen.Id == "B" ? throw new InvalidCastException("a fault of ours") : (new Planner(Station.Bundled).Plan(request), null)).Value!;
+
+        List<BatchRow> rows = [.. batch.Rows()];
+
+        Assert.Equal([true, false, true], rows.Select(r => r.Plan is not null));
+        var told = Assert.Single(rows[1].Findings, f => f.Id == "unforeseen-fault");
+        Assert.Equal("finds.csv:3:1", told.Where.ToString());
+        Assert.IsType<InvalidCastException>(rows[1].Fault);
+    }
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using static Protocolist.Tests.Planning.PlanFixture;
 
@@ -19,7 +20,7 @@ public class JointScheduleTests
         var shelf = Shelf(protocols.Length > 0 ? protocols : [Fixed]);
         var csv = Header + string.Concat(Enumerable.Range(1, animals).Select(i => $"A{i},mammal,1030,shore,found,A. Nobody,2027-02-28\n"));
         var joint = new JointSchedule(bench, Monday);
-        return [.. Batch.Open(new StringReader(csv), "a.csv", new(shelf, bench, Monday)).Value!.Rows().Select(r => joint.Add(r).Value!.Select(s => (s.StepId, s.Start.LocalDateTime)).ToList())];
+        return [.. Batch.Open(new StringReader(csv), "a.csv", new(new Planner(shelf), new PreparedBench(bench), Monday)).Value!.Rows().Select(r => joint.Add(r).Value!.Select(s => (s.StepId, s.Start.LocalDateTime)).ToList())];
     }
 
     [Fact]
@@ -50,13 +51,13 @@ public class JointScheduleTests
     {
         var bench = Place(1, 2);
         var joint = new JointSchedule(bench, Monday);
-        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(Shelf(Fixed), bench, Monday)).Value!.Rows());
+        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(new Planner(Shelf(Fixed)), new PreparedBench(bench), Monday)).Value!.Rows());
 
         var steps = joint.Add(row).Value!;
 
         Assert.Equal(["look", "fix", "house"], steps.Select(s => s.StepId));
         Assert.All(steps, s => Assert.Equal("A1", s.SpecimenId));
-        Assert.Equal(row.Plan!.Steps.Select(s => s.Title), steps.Select(s => s.Title));
+        Assert.Equal(row.Plan!.Steps.Select(s => s.Title.ToString()), steps.Select(s => s.Title));
         Assert.Equal(new LocalDateTime(2027, 3, 1, 10, 0), steps[0].End.LocalDateTime);
     }
 
@@ -73,7 +74,7 @@ public class JointScheduleTests
     public void Plan_without_dated_work_is_passed_over()
     {
         var bench = Place(1, 1);
-        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(Shelf(("care", "{group: mammal}", "stages:\n  - {stage: inspect, id: look, every: 90 d}\n")), bench, Monday)).Value!.Rows());
+        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(new Planner(Shelf(("care", "{group: mammal}", "stages:\n  - {stage: inspect, id: look, every: 90 d}\n"))), new PreparedBench(bench), Monday)).Value!.Rows());
         var made = new JointSchedule(bench, Monday).Add(row);
 
         Assert.Null(made.Value);
@@ -85,7 +86,7 @@ public class JointScheduleTests
     {
         var bench = Place(2, 2);
         var shelf = Shelf(("quick", "{group: mammal}", "stages:\n  - {stage: task, id: look, hands-on: 1 min}\n"));
-        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(shelf, bench, Monday)).Value!.Rows());
+        var row = Assert.Single(Batch.Open(new StringReader(Header + "A1,mammal,1030,shore,found,A. Nobody,2027-02-28\n"), "a.csv", new(new Planner(shelf), new PreparedBench(bench), Monday)).Value!.Rows());
         var joint = new JointSchedule(bench, Monday);
         for (var i = 0; i < 500; i++) Assert.NotNull(joint.Add(row).Value);
 

@@ -22,12 +22,14 @@ public class ComparisonTests
           - {salt: borax, id: borax, on-hand: 900 g}
         """;
 
-    private static PlanRequest Request(params (string Choice, string Option)[] choices) => new(Station.Wrasse, Station.Bundled, Station.With(Stock), Station.Start)
+    private static PlanRequest Request(params (string Choice, string Option)[] choices) => new(Station.Wrasse, Station.With(Stock), Station.Start)
     {
         Choices = ImmutableSortedDictionary.CreateRange(choices.Select(c => KeyValuePair.Create(c.Choice, c.Option))),
     };
 
-    private static Checked<Comparison> Wrasse { get; } = Comparison.Of(Request());
+    private static Planner Made { get; } = new(Station.Bundled);
+
+    private static Checked<Comparison> Wrasse { get; } = Made.Compare(Request());
 
     private static ImmutableArray<ComparedWay> Ways => Wrasse.Value!.Ways;
 
@@ -43,7 +45,7 @@ public class ComparisonTests
     [Fact]
     public void First_way_is_the_plan_that_the_planner_makes_by_itself()
     {
-        var plan = Planner.Plan(Request()).Value!;
+        var plan = Made.Plan(Request()).Value!;
         Assert.Equal(("A", plan.Costs.Cash, plan.Costs.OverTenYears), (Ways[0].Name, Ways[0].CostNow, Ways[0].OverTenYears));
         Assert.Equal(plan.Choices, Ways[0].Choices);
     }
@@ -85,7 +87,7 @@ public class ComparisonTests
               - {fluid: ethanol 96 %vol, id: e96, on-hand: 9 L}
               - {fluid: ethanol 70 %vol, id: e70, on-hand: 9 L}
             """);
-        var compared = Comparison.Of(new(Station.Whelk, Station.Bundled, bench, Station.Start)).Value!;
+        var compared = Made.Compare(new(Station.Whelk, bench, Station.Start)).Value!;
         Assert.True(compared.IsCombined);
         Assert.Contains(compared.Ways, w => w.Wishes is { Vessels.Count: > 0, Supplies.Count: > 0 });
         Assert.Equal(compared.Ways.Length, compared.Ways.Select(w => string.Join(';', w.Choices.Concat(w.Vessels).Concat(w.Supplies))).Distinct().Count());
@@ -96,7 +98,7 @@ public class ComparisonTests
     public void Used_fixative_restored_stands_beside_fresh()
     {
         var bench = Station.With(Stock + "\n  - {fluid: neutral buffered formalin 10 %, id: kept, on-hand: 4 L, uses: 1, ph: 7.1, clear: yes}");
-        var compared = Comparison.Of(Request() with { Bench = bench }).Value!;
+        var compared = Made.Compare(Request() with { Bench = new PreparedBench(bench) }).Value!;
         var need = compared.Ways[0].Supplies.Keys.Single(k => k.EndsWith("for immersion", StringComparison.Ordinal));
         var supplies = compared.Ways.Where(w => w.Supplies.ContainsKey(need)).Select(w => w.Supplies[need]).ToHashSet();
         Assert.Contains(supplies, s => s.Contains("restored", StringComparison.Ordinal));
@@ -108,7 +110,7 @@ public class ComparisonTests
     {
         var bench = Station.With(Stock);
         bench = bench with { Vessels = [.. bench.Vessels, bench.Vessels.Single(v => v.Id == "jar-4") with { Id = "jar-5", Name = "5 L jar", Count = 0, Price = Money.Of(7.50m, "EUR"), LeadDays = 6 }] };
-        var compared = Comparison.Of(Request() with { Bench = bench }).Value!;
+        var compared = Made.Compare(Request() with { Bench = new PreparedBench(bench) }).Value!;
         var bought = compared.Ways.First(w => w.Wishes.Vessels.GetValueOrDefault("house") == "jar-5");
         Assert.Equal(750, bought.CostNow!.Minor - compared.Ways[0].CostNow!.Minor);
         Assert.DoesNotContain("jar-5", compared.Ways[0].Vessels.Values);
@@ -119,7 +121,7 @@ public class ComparisonTests
     {
         foreach (var way in Ways.Where(w => !w.Wishes.IsEmpty()))
         {
-            var plan = Planner.Plan(Request() with { Choices = way.Choices, Wishes = way.Wishes }).Value!;
+            var plan = Made.Plan(Request() with { Choices = way.Choices, Wishes = way.Wishes }).Value!;
             Assert.Equal((way.CostNow, way.OverTenYears, way.Startable), (plan.Costs.Cash, plan.Costs.OverTenYears, plan.Startable));
             Assert.Equal(way.Wishes, plan.Wishes);
             Assert.Equal(plan, PlanJson.Read(new("plan.json", PlanJson.Write(plan))).Value);
@@ -144,7 +146,7 @@ public class ComparisonTests
         Assert.False(a.IsDominatedBy(a));
         Assert.False((a with { Days = 11, HandsOnHours = 2 }).IsDominatedBy(a));
         Assert.True((a with { Days = null }).IsDominatedBy(a));
-        Assert.True((a with { Findings = [Finding.Warning("w", "m", "r")] }).IsDominatedBy(a));
+        Assert.True((a with { Findings = [Finding.Warning("w", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(a));
     }
 
     /// <summary>By brute force, in other words than the code's: the numbers of each pair are held against one another one by one.</summary>

@@ -11,8 +11,11 @@ public class WayTests
 {
     private const string Bench = "zone: UTC\ncurrency: EUR\nlabour: 60 EUR/h\nstock:\n  - {fluid: ethanol 96 %vol, id: e96, on-hand: 50 L}\n  - {fluid: formaldehyde stock 37 %mass, id: f37, on-hand: 9 L, packs: [{size: 1 L, price: 9 EUR}]}\n";
 
-    private static PlanRequest Request(string stages, string bench = Bench, string choices = "") =>
-        new(Mammal("1.03 kg"), Shelf(("one", "{group: mammal}", $"{choices}stages:\n{stages}")), Bench(bench), Monday);
+    private static PlanRequest Request(string bench = Bench) => new(Mammal("1.03 kg"), Bench(bench), Monday);
+
+    private static Planner By(string stages, string choices = "") => new(Shelf(("one", "{group: mammal}", $"{choices}stages:\n{stages}")));
+
+    private static Checked<Comparison> Compare(string stages, string bench = Bench, string choices = "") => By(stages, choices).Compare(Request(bench));
 
     private const string FixAndKeep = "  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: wash, id: wash, fluid: tap water, ratio: 3, last: 24 h}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n";
 
@@ -20,7 +23,7 @@ public class WayTests
     [Fact]
     public void Numbers_of_a_way_are_those_of_its_recipes_dates_and_work()
     {
-        var way = Assert.Single(Comparison.Of(Request(FixAndKeep)).Value!.Ways);
+        var way = Assert.Single(Compare(FixAndKeep).Value!.Ways);
 
         Assert.Equal(("A", true, 0), (way.Name, way.Startable || way.Errors > 0, way.Vessels.Count));
         Assert.Equal(1.0, way.HandsOnHours, 9);
@@ -37,18 +40,18 @@ public class WayTests
     [Fact]
     public void Weak_alcohol_is_no_flammable_one()
     {
-        var way = Comparison.Of(Request("  - {stage: house, id: house, fluid: ethanol 20 %vol, ratio: 3}\n", "zone: UTC\nstock:\n  - {fluid: ethanol 20 %vol, id: e20, on-hand: 50 L}\n")).Value!.Ways[0];
+        var way = Compare("  - {stage: house, id: house, fluid: ethanol 20 %vol, ratio: 3}\n", "zone: UTC\nstock:\n  - {fluid: ethanol 20 %vol, id: e20, on-hand: 50 L}\n").Value!.Ways[0];
         Assert.Equal(0, way.FlammableAlcoholLitres);
         Assert.Null(way.CostNow);
         Assert.Null(way.OverTenYears);
-        var at24 = Comparison.Of(Request("  - {stage: house, id: house, fluid: ethanol 24 %vol, ratio: 3}\n", "zone: UTC\nstock:\n  - {fluid: ethanol 24 %vol, id: e24, on-hand: 50 L}\n")).Value!.Ways[0];
+        var at24 = Compare("  - {stage: house, id: house, fluid: ethanol 24 %vol, ratio: 3}\n", "zone: UTC\nstock:\n  - {fluid: ethanol 24 %vol, id: e24, on-hand: 50 L}\n").Value!.Ways[0];
         Assert.InRange(at24.FlammableAlcoholLitres, 3, 3.3);
     }
 
     [Fact]
     public void Way_without_dates_has_no_days()
     {
-        var way = Comparison.Of(Request(FixAndKeep, Bench + "hours: {mon: 08:00 to 10:00}\n")).Value!.Ways[0];
+        var way = Compare(FixAndKeep, Bench + "hours: {mon: 08:00 to 10:00}\n").Value!.Ways[0];
         Assert.Null(way.Days);
         Assert.False(way.Startable);
         Assert.True(way.Errors > 0);
@@ -61,7 +64,7 @@ public class WayTests
     public void Few_ways_are_combined_each_with_each()
     {
         var stages = "  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: wash, id: wash, fluid: tap water, ratio: 3, last: 24 h}\n  - {stage: house, id: house, fluid: choice.keeping, ratio: 3}\n";
-        var compared = Comparison.Of(Request(stages, Bench + Tubs, "choices:\n  keeping: [ethanol 70 %vol, ethanol 80 %vol]\n"));
+        var compared = Compare(stages, Bench + Tubs, "choices:\n  keeping: [ethanol 70 %vol, ethanol 80 %vol]\n");
 
         Assert.True(compared.Value!.IsCombined);
         Assert.Empty(compared.Findings);
@@ -76,16 +79,17 @@ public class WayTests
     public void What_is_settled_stays_as_it_is()
     {
         var stages = "  - {stage: house, id: house, fluid: choice.keeping, ratio: 3}\n";
-        var request = Request(stages, Bench + Tubs, "choices:\n  keeping: [ethanol 70 %vol, ethanol 80 %vol]\n");
+        var planner = By(stages, "choices:\n  keeping: [ethanol 70 %vol, ethanol 80 %vol]\n");
+        var request = Request(Bench + Tubs);
         var settled = request with
         {
             Choices = ImmutableSortedDictionary<string, string>.Empty.Add("keeping", "ethanol 80 %vol"),
             Wishes = Protocolist.Plans.PlanWishes.None with { Vessels = ImmutableSortedDictionary<string, string>.Empty.Add("house", "tub-b") },
         };
 
-        var way = Assert.Single(Comparison.Of(settled).Value!.Ways);
+        var way = Assert.Single(planner.Compare(settled).Value!.Ways);
         Assert.Equal(("ethanol 80 %vol", "tub-b"), (way.Choices["keeping"], way.Vessels["house"]));
-        Assert.Equal(4, Comparison.Of(request).Value!.Ways.Length);
+        Assert.Equal(4, planner.Compare(request).Value!.Ways.Length);
     }
 
     private static string Many(int choices) => "choices:\n" + string.Concat(Enumerable.Range(1, choices).Select(i => $"  c{i}: [a, b]\n"));
@@ -98,7 +102,7 @@ public class WayTests
     [InlineData(6, 64, false)]
     public void Beyond_36_ways_they_vary_one_at_a_time(int choices, int ways, bool combined)
     {
-        var compared = Comparison.Of(Request(Tasks(choices), "zone: UTC\n", Many(choices)));
+        var compared = Compare(Tasks(choices), "zone: UTC\n", Many(choices));
 
         Assert.Equal((ways, combined), (compared.Value!.Ways.Length, compared.Value.IsCombined));
         if (combined) Assert.Empty(compared.Findings);
@@ -112,7 +116,7 @@ public class WayTests
     [Fact]
     public void Beyond_256_the_rest_is_left_and_it_says_so()
     {
-        var compared = Comparison.Of(Request(Tasks(9), "zone: UTC\n", Many(9)));
+        var compared = Compare(Tasks(9), "zone: UTC\n", Many(9));
 
         Assert.Equal(256, compared.Value!.Ways.Length);
         Assert.Contains("note ways-not-all-compared: 257 ways are too many; the first 256 are compared; settle some with --choose, --vessel or --supply", compared.Findings.Select(f => f.ToString()));
@@ -122,7 +126,7 @@ public class WayTests
     [Fact]
     public void Two_hundred_and_fifty_six_are_all_compared()
     {
-        var compared = Comparison.Of(Request(Tasks(8), "zone: UTC\n", Many(8)));
+        var compared = Compare(Tasks(8), "zone: UTC\n", Many(8));
 
         Assert.Equal(256, compared.Value!.Ways.Length);
         Assert.Equal("one-at-a-time", Assert.Single(compared.Findings).Id);
@@ -133,17 +137,17 @@ public class WayTests
     public void Formaldehyde_is_told_as_stock_whatever_it_is_taken_as()
     {
         const string Stages = "  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n";
-        var ready = Comparison.Of(Request(Stages, "zone: UTC\nstock:\n  - {fluid: formalin 10 %, id: ready, on-hand: 90 L}\n")).Value!.Ways[0];
+        var ready = Compare(Stages, "zone: UTC\nstock:\n  - {fluid: formalin 10 %, id: ready, on-hand: 90 L}\n").Value!.Ways[0];
         Assert.InRange(ready.FormaldehydeStockLitres, 1.0, 1.08);
         Assert.Equal(0, ready.FlammableAlcoholLitres);
-        var used = Comparison.Of(Request(Stages, "zone: UTC\nstock:\n  - {fluid: formalin 10 %, id: kept, on-hand: 90 L, uses: 1, ph: 7.1, clear: yes}\n  - {fluid: formaldehyde stock 37 %mass, id: f37, on-hand: 9 L}\n")).Value!.Ways;
+        var used = Compare(Stages, "zone: UTC\nstock:\n  - {fluid: formalin 10 %, id: kept, on-hand: 90 L, uses: 1, ph: 7.1, clear: yes}\n  - {fluid: formaldehyde stock 37 %mass, id: f37, on-hand: 9 L}\n").Value!.Ways;
         Assert.All(used, w => Assert.InRange(w.FormaldehydeStockLitres, 0.95, 1.1));
     }
 
     [Fact]
     public void No_plan_no_comparison()
     {
-        var compared = Comparison.Of(Request("  - {stage: task, id: t, last: 1 h}\n") with { Specimen = Mammal("1 kg") with { Group = "gastropod" } });
+        var compared = By("  - {stage: task, id: t, last: 1 h}\n").Compare(Request() with { Specimen = Mammal("1 kg") with { Group = "gastropod" } });
 
         Assert.Null(compared.Value);
         Assert.Contains(compared.Findings, f => f.Id == "no-protocol");
@@ -163,10 +167,10 @@ public class WayTests
         Assert.True((Plain with { HandsOnHours = 3.1 }).IsDominatedBy(Plain));
         Assert.True((Plain with { FormaldehydeStockLitres = 2.1 }).IsDominatedBy(Plain));
         Assert.True((Plain with { FlammableAlcoholLitres = 1.1 }).IsDominatedBy(Plain));
-        Assert.True((Plain with { Findings = [Finding.Error("e", "m", "r")] }).IsDominatedBy(Plain));
-        Assert.False((Plain with { Findings = [Finding.Note("n", "m", "r")] }).IsDominatedBy(Plain));
+        Assert.True((Plain with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(Plain));
+        Assert.False((Plain with { Findings = [Finding.Note("n", Said.Of("m"), Said.Of("r"))] }).IsDominatedBy(Plain));
         Assert.False((Plain with { Days = 1e20 }).IsDominatedBy(Plain with { Days = 1e16, FlammableAlcoholLitres = 1 }));
         Assert.True((Plain with { Days = 1e15 }).IsDominatedBy(Plain with { Days = 9.9e14 }));
-        Assert.Equal((1, 2), ((Plain with { Findings = [Finding.Error("e", "m", "r"), Finding.Warning("w", "m", "r"), Finding.Warning("v", "m", "r")] }) is var w ? w.Errors : 0, (Plain with { Findings = [Finding.Warning("w", "m", "r"), Finding.Warning("v", "m", "r")] }).Warnings));
+        Assert.Equal((1, 2), ((Plain with { Findings = [Finding.Error("e", Said.Of("m"), Said.Of("r")), Finding.Warning("w", Said.Of("m"), Said.Of("r")), Finding.Warning("v", Said.Of("m"), Said.Of("r"))] }) is var w ? w.Errors : 0, (Plain with { Findings = [Finding.Warning("w", Said.Of("m"), Said.Of("r")), Finding.Warning("v", Said.Of("m"), Said.Of("r"))] }).Warnings));
     }
 }

@@ -64,7 +64,7 @@ internal static class Station
 
     public static Plan Plan(Specimen specimen, Bench bench, params (string Choice, string Option)[] choices)
     {
-        var made = Planner.Plan(new(specimen, Bundled, bench, Start) { Choices = System.Collections.Immutable.ImmutableSortedDictionary.CreateRange(choices.Select(c => KeyValuePair.Create(c.Choice, c.Option))) });
+        var made = new Planner(Bundled).Plan(new(specimen, bench, Start) { Choices = System.Collections.Immutable.ImmutableSortedDictionary.CreateRange(choices.Select(c => KeyValuePair.Create(c.Choice, c.Option))) });
         Assert.True(made.Value is not null, string.Join('\n', made.Findings));
         return made.Value!;
     }

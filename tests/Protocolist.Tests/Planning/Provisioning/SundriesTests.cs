@@ -29,7 +29,7 @@ public class SundriesTests
 
     private static DraftStep With(params (int Syringe, int Needle, int Length)[] tools) => Step(StageKind.Inject) with
     {
-        Sites = [.. tools.Select(t => new InjectionSite("trunk", 1, OneMl, OneMl, OneMl, OneMl, t.Syringe, t.Needle, t.Length))],
+        Work = new InjectWork([.. tools.Select(t => new InjectionSite("trunk", 1, OneMl, OneMl, OneMl, OneMl, t.Syringe, t.Needle, t.Length))], null),
     };
 
     private static Volume OneMl => Volume.FromMilliliters(1);
@@ -74,7 +74,7 @@ public class SundriesTests
     [Fact]
     public void Mounting_and_sealing_take_what_they_name()
     {
-        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Details = ImmutableSortedDictionary<string, string>.Empty.Add(key, word) };
+        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new MountWork(word) : new SealWork(word, null) };
         Assert.Equal(["1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
         Assert.Empty(Needs(Named(StageKind.Mount, "on", "nothing")));
         Assert.Empty(Needs(Step(StageKind.Mount)));
@@ -102,7 +102,7 @@ public class SundriesTests
     [InlineData(SundryKind.SnapLid, 0, "screw lid, lined", true)]
     [InlineData(SundryKind.Needle, 18, "needle 21 G", true)]
     [InlineData(SundryKind.Syringe, 10, "needle 18 G", false)]
-    public void A_bench_lists_them_by_these_words(SundryKind kind, int size, string line, bool serves) => Assert.Equal(serves, new Sundry(kind, size).IsCalled(line));
+    public void A_bench_lists_them_by_these_words(object kind, int size, string line, bool serves) => Assert.Equal(serves, new Sundry((SundryKind)kind, size).IsCalled(line));
 
     private static StockItem Item(StockKind kind, string substance, long there, Wear? wear = null, string id = "it") =>
         new() { Id = id, Kind = kind, Substance = substance, OnHand = Amount.Of(there), Wear = wear };

@@ -13,8 +13,7 @@ public class VesselChoiceTests
     private static string Box(string id, string inside, int count = 1, string more = "") =>
         $"  - {{id: {id}, name: {id}, inside: {{{inside}}}, wall: polypropylene, lid: polypropylene, closure: snap-lid, count: {count}{more}}}\n";
 
-    private static Plan Of(Specimen specimen, string vessels, string stage = "stage: immerse, fluid: formalin 10 %, ratio: 3, last: 24 h", string more = "", PlanWishes? wishes = null) => Planner.Plan(
-        new(specimen, Shelf(("one", $"{{group: {specimen.Group}}}", $"stages:\n  - {{{stage}, id: it}}\n  - {{stage: house, id: house, fluid: formalin 10 %, ratio: 2}}\n")), PlanFixture.Bench($"zone: UTC\n{more}vessels:\n{vessels}"), Monday) { Wishes = wishes ?? PlanWishes.None }).Value!;
+    private static Plan Of(Specimen specimen, string vessels, string stage = "stage: immerse, fluid: formalin 10 %, ratio: 3, last: 24 h", string more = "", PlanWishes? wishes = null) => new Planner(Shelf(("one", $"{{group: {specimen.Group}}}", $"stages:\n  - {{{stage}, id: it}}\n  - {{stage: house, id: house, fluid: formalin 10 %, ratio: 2}}\n"))).Plan(new(specimen, PlanFixture.Bench($"zone: UTC\n{more}vessels:\n{vessels}"), Monday) { Wishes = wishes ?? PlanWishes.None }).Value!;
 
     private static readonly Specimen Stoat = Mammal("206 g") with { HeadBodyLength = Length.FromCentimeters(24), TotalLength = Length.FromCentimeters(32) };
 
@@ -51,7 +50,7 @@ public class VesselChoiceTests
     public void Bodies_lie_as_they_are_shaped()
     {
         var tubs = Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3);
-        string How(Specimen s) => Of(s, tubs).Step("it")!.Instructions[0];
+        string How(Specimen s) => Of(s, tubs).Step("it")!.Instructions[0].ToString();
 
         Assert.Contains("tub, lying", How(Stoat), StringComparison.Ordinal);
         Assert.Contains("tub, laid loosely", How(Stoat with { Count = 3 }), StringComparison.Ordinal);
@@ -67,7 +66,7 @@ public class VesselChoiceTests
     {
         var worm = Mammal("11 g") with { Group = "earthworm", Length = Length.FromMillimeters(millimetres), Width = Length.FromMillimeters(10), Height = Length.FromMillimeters(10), Thickness = Length.FromMillimeters(10) };
 
-        Assert.Contains(coiled ? "tub, stretched out" : "tub, lying", Of(worm, Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3)).Step("it")!.Instructions[0], StringComparison.Ordinal);
+        Assert.Contains(coiled ? "tub, stretched out" : "tub, lying", Of(worm, Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3)).Step("it")!.Instructions[0].ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

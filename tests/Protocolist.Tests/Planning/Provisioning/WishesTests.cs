@@ -17,7 +17,7 @@ public class WishesTests
         var wishes = PlanWishes.None;
         if (vessel is not null) wishes = wishes with { Vessels = wishes.Vessels.Add("house", vessel) };
         if (supply is not null) wishes = wishes with { Supplies = wishes.Supplies.Add("ethanol 80 %vol", supply) };
-        return Planner.Plan(new(Station.Whelk, Station.Bundled, bench ?? Bench, Station.Start) { Wishes = wishes }).Value!;
+        return new Planner(Station.Bundled).Plan(new(Station.Whelk, bench ?? Bench, Station.Start) { Wishes = wishes }).Value!;
     }
 
     [Fact]

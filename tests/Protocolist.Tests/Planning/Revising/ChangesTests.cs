@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Protocolist.Logs;
+using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 
@@ -28,8 +29,7 @@ public class ChangesTests
         Tell("the log says nothing any more", Watched.Try("  - {step: seal, skipped: no lid}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
         Tell("nothing had begun when the log ends", Watched.Try("  - {step: seal, skipped: no lid}\nwritten: 2027-03-02T16:00"));
         Tell("the log says another time", Watched.Try("  - {step: dose, begun: 2027-03-01T10:00, done: 2027-03-01T10:40}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
-        Tell("another revision of the protocol, another bench and other clocks", Reviser.Revise(
-            plan with { Protocol = plan.Protocol with { Revision = 9 } }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" }));
+        Tell("another revision of the protocol, another bench and other clocks", new Planner(Watched.Shelf).Revise(plan with { Protocol = plan.Protocol with { Revision = 9 } }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" })));
         KeptText.Holds("Planning/Revising/kept/changes.txt", text.ToString());
 
         void Tell(string of, Protocolist.Findings.Checked<Revision> revised)
@@ -45,11 +45,11 @@ public class ChangesTests
     [Fact]
     public void A_plan_without_dates_or_without_its_protocol_is_not_revised()
     {
-        var dateless = Reviser.Revise(Watched.Plan with { Start = null, EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench);
+        var dateless = new Planner(Watched.Shelf).Revise(Watched.Plan with { Start = null, EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench));
         Assert.Null(dateless.Value);
         Assert.Equal(("plan-without-dates", "the plan has no start, so nothing can be moved", "make the plan again with a start"), (dateless.Findings[0].Id, dateless.Findings[0].Message.ToString(), dateless.Findings[0].Remedy.ToString()));
-        Assert.Null(Reviser.Revise(Watched.Plan with { Protocol = Watched.Plan.Protocol with { Id = "gone" } }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
-        Assert.NotNull(Reviser.Revise(Watched.Plan with { EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), Watched.Shelf, SkerryPoint.Bench).Value);
+        Assert.Null(new Planner(Watched.Shelf).Revise(Watched.Plan with { Protocol = Watched.Plan.Protocol with { Id = "gone" } }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench)).Value);
+        Assert.NotNull(new Planner(Watched.Shelf).Revise(Watched.Plan with { EarliestStart = null }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.Bench)).Value);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class ChangesTests
         var revised = Watched.Revise("  - {step: dose, skipped: no needle}\n  - {step: fix, skipped: fixed before}\n  - {step: seal, skipped: no lid}\n");
         Assert.Equal(Watched.Plan.Steps.Select(s => s.Id), revised.Steps.Select(s => s.Id));
         var dose = revised.Step("dose")!;
-        Assert.Equal(("skipped", "no needle", null, null, null, 0), (dose.State, dose.Because, dose.Fluid, (object?)dose.Volume, dose.Vessel, dose.Changes));
+        Assert.Equal((StepState.Skipped, "no needle", null, null, null, 0), (dose.State, dose.Because.Text(), dose.Fluid, (object?)dose.Volume, dose.Vessel, dose.Changes));
     }
 
     /// <summary>A calendar takes an event as newer by its sequence: it rises for what moved, stays for what did not, and goes on where a step comes back.</summary>
@@ -75,7 +75,7 @@ public class ChangesTests
         Assert.Equal([1, 2, 3, 4], new[] { first, second, third, fourth }.Select(p => p.Step("fix")!.Sequence));
         Assert.Equal(0, second.Step("fix-re-inject-1")!.Sequence);
         var gone = Assert.Single(third.Withdrawn);
-        Assert.Equal(("fix-re-inject-1", "Inject the soft part again", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title, gone.Sequence, gone.Start));
+        Assert.Equal(("fix-re-inject-1", "Inject the soft part again", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title.ToString(), gone.Sequence, gone.Start));
         Assert.Empty(fourth.Withdrawn);
         Assert.Equal(2, fourth.Step("fix-re-inject-1")!.Sequence);
         Assert.True(fourth.Step("fix")!.MostInspections >= second.Step("fix")!.MostInspections);
@@ -84,12 +84,12 @@ public class ChangesTests
     [Fact]
     public void A_cause_that_stood_there_before_is_not_new()
     {
-        static Step Because(string because) => Watched.Plan.Step("fix")! with { Because = because };
-        Assert.Equal("b", DateCauses.NewCause(Because("a"), Because("a; b")));
-        Assert.Equal("", DateCauses.NewCause(Because("a"), Because("a")));
-        Assert.Equal("c", DateCauses.NewCause(Because("a"), Because("c")));
-        Assert.Equal("a", DateCauses.NewCause(Because(""), Because("a")));
-        Assert.Equal("a", DateCauses.NewCause(null, Because("a")));
+        static Step Because(params string[] because) => Watched.Plan.Step("fix")! with { Because = [.. because.Select(b => Said.Of(b))] };
+        Assert.Equal("b", DateCauses.NewCauses(Because("a"), Because("a", "b")).Text());
+        Assert.Equal("", DateCauses.NewCauses(Because("a"), Because("a")).Text());
+        Assert.Equal("c", DateCauses.NewCauses(Because("a"), Because("c")).Text());
+        Assert.Equal("a", DateCauses.NewCauses(Because(), Because("a")).Text());
+        Assert.Equal("a", DateCauses.NewCauses(null, Because("a")).Text());
     }
 
     [Fact]
@@ -120,7 +120,7 @@ public class ChangesTests
         string[] Of(Func<Step, Step> change) => [.. PlanDifference.Between(plan, plan with { Steps = [.. plan.Steps.Select(s => s.Id == "fix" ? change(s) : s)] }).Select(c => c.ToString())];
         Assert.Empty(Of(s => s));
         Assert.Equal(["fix: its fluid is changed once instead of never, because the fluids were shared out anew"], Of(s => s with { Changes = 1 }));
-        Assert.Equal(["fix: its fluid is changed 2 times instead of never, because so it is"], Of(s => s with { Changes = 2, Because = "so it is" }));
+        Assert.Equal(["fix: its fluid is changed 2 times instead of never, because so it is"], Of(s => s with { Changes = 2, Because = [Said.Of("so it is")] }));
         Assert.Equal([$"fix: takes no fluid instead of {fix.Fluid}, because the fluids were shared out anew"], Of(s => s with { Fluid = null }));
         Assert.Equal(["fix: takes ethanol 70 %vol instead of neutral buffered formalin 10 %, because the fluids were shared out anew"], Of(s => s with { Fluid = "ethanol 70 %vol" }));
         Assert.Equal(["fix: takes 1 L instead of " + Litres(fix) + ", because the fluids were shared out anew"], Of(s => s with { Volume = UnitsNet.Volume.FromLiters(1) }));

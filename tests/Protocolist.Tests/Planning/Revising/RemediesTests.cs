@@ -84,7 +84,7 @@ public class RemediesTests
     public void A_low_level_is_filled_up_by_what_is_missing()
     {
         var low = Top(50)!;
-        var level = double.Parse(low.Because.Split("where ")[1].Split(" mm")[0], CultureInfo.InvariantCulture);
+        var level = double.Parse(low.Because.Text().Split("where ")[1].Split(" mm")[0], CultureInfo.InvariantCulture);
         Assert.Equal((level - 50) * 520, low.Volume!.Value.Milliliters, 0.5 * 520);
         Assert.Equal(10 * 520, low.Volume.Value.Milliliters - Top(60)!.Volume!.Value.Milliliters, 6);
         Assert.Null(Top(level - 4.4));
@@ -98,9 +98,9 @@ public class RemediesTests
     {
         var plain = Watched.Revise(Watched.InFix).Step("fix")!;
         var (warm, cold) = (Read("30 degC"), Read("8 degC"));
-        Assert.Equal((plain.End, ""), (warm.End, warm.Because));
+        Assert.Equal((plain.End, ""), (warm.End, warm.Because.Text()));
         Assert.True(cold.End!.Value.ToInstant() > plain.End!.Value.ToInstant());
-        Assert.Equal("the fluid read 8 °C 2027-03-04 10:00, and fixes more slowly in the cold", cold.Because);
+        Assert.Equal("the fluid read 8 °C 2027-03-04 10:00, and fixes more slowly in the cold", cold.Because.Text());
 
         static Step Read(string temperature) => Watched.Revise($"{Watched.InFix}  - {{step: fix, at: 2027-03-04T10:00, readings: {{temperature: {temperature}}}}}").Step("fix")!;
     }

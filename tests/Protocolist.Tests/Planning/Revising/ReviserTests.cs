@@ -1,6 +1,6 @@
 using NodaTime;
 using Protocolist.Logs;
-using Protocolist.Planning.Revising;
+using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
 
@@ -24,14 +24,14 @@ public class ReviserTests
         var seen = $"{Begun}\n  - {{step: fix, at: 2027-03-13T16:00, signs: [soft], place: left hindlimbs}}";
         var revised = SkerryPoint.Revise(plan, seen).Plan;
         var remedy = Assert.Single(revised.Steps, s => s.Id == "fix-re-inject-1");
-        Assert.Equal("inject", remedy.Stage);
+        Assert.Equal(Protocolist.Protocols.StageKind.Inject, remedy.Kind);
         Assert.Equal(plan.Step("fix")!.Fluid, remedy.Fluid);
 
         // Saturday afternoon is closed: Monday is the first that somebody is there.
         Assert.Equal(new LocalDateTime(2027, 3, 15, 8, 30), remedy.Start!.Value.LocalDateTime);
         Assert.True(revised.Step("fix")!.End!.Value.ToInstant() >= remedy.End!.Value.ToInstant() + Duration.FromHours(48));
         Assert.True(revised.End!.Value.ToInstant() > plan.End!.Value.ToInstant());
-        Assert.Contains("soft (left hindlimbs)", remedy.Because, StringComparison.Ordinal);
+        Assert.Contains("soft (left hindlimbs)", remedy.Because.Text(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -39,10 +39,10 @@ public class ReviserTests
     {
         var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), Begun).Plan;
         var injected = revised.Step("inject-fixative")!;
-        Assert.Equal("done", injected.State);
+        Assert.Equal(StepState.Done, injected.State);
         Assert.Equal(new LocalDateTime(2027, 3, 1, 13, 10), injected.End!.Value.LocalDateTime);
         Assert.Equal(800, injected.Volume!.Value.Milliliters, 3);
-        Assert.Equal("begun", revised.Step("fix")!.State);
+        Assert.Equal(StepState.Begun, revised.Step("fix")!.State);
         Assert.Equal(new LocalDateTime(2027, 3, 1, 13, 45), revised.Step("fix")!.Start!.Value.LocalDateTime);
     }
 
@@ -62,7 +62,7 @@ public class ReviserTests
         Assert.Equal(plan.Step("ethanol-75")!.Changes + 1, weak.Plan.Step("ethanol-75")!.Changes);
         Assert.Equal(plan.Step("ethanol-75")!.Changes, right.Plan.Step("ethanol-75")!.Changes);
         Assert.True(weak.Plan.End!.Value.ToInstant() > right.Plan.End!.Value.ToInstant());
-        Assert.Contains(weak.Changes, c => c.Step == "ethanol-75" && c.Why.Contains("58 %vol", StringComparison.Ordinal));
+        Assert.Contains(weak.Changes, c => c.Step == "ethanol-75" && c.Why.ToString().Contains("58 %vol", StringComparison.Ordinal));
         Assert.True(weak.Plan.Recipes.First(r => r.For.Contains("ethanol-75")).Volume > right.Plan.Recipes.First(r => r.For.Contains("ethanol-75")).Volume);
     }
 
@@ -96,7 +96,7 @@ public class ReviserTests
     public void An_empty_log_leaves_the_plan_as_it_is()
     {
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
-        var revised = SkerryPoint.Read(Reviser.Revise(plan, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench));
+        var revised = SkerryPoint.Read(new Planner(SkerryPoint.Shelf).Revise(plan, WorkLog.Empty(plan.Specimen.Id), new PreparedBench(SkerryPoint.Bench)));
         Assert.Empty(revised.Changes);
         Assert.Same(plan, revised.Plan);
     }
@@ -107,13 +107,13 @@ public class ReviserTests
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
         var revised = SkerryPoint.Revise(plan, "  - {step: pose, skipped: it lay straight}").Plan;
         Assert.Equal(plan.Steps.Select(s => s.Id), revised.Steps.Select(s => s.Id));
-        Assert.Equal(("skipped", "it lay straight"), (revised.Step("pose")!.State, revised.Step("pose")!.Because));
+        Assert.Equal((StepState.Skipped, "it lay straight"), (revised.Step("pose")!.State, revised.Step("pose")!.Because.Text()));
     }
 
     [Fact]
     public void An_unknown_step_is_named_with_its_place_and_the_near_one()
     {
-        var revised = Reviser.Revise(SkerryPoint.Plan(SkerryPoint.Otter), SkerryPoint.Read(SkerryPoint.Log("  - {step: slts, done: 2027-03-01T11:00}")), SkerryPoint.Shelf, SkerryPoint.Bench);
+        var revised = new Planner(SkerryPoint.Shelf).Revise(SkerryPoint.Plan(SkerryPoint.Otter), SkerryPoint.Read(SkerryPoint.Log("  - {step: slts, done: 2027-03-01T11:00}")), new PreparedBench(SkerryPoint.Bench));
         Assert.Null(revised.Value);
         var finding = Assert.Single(revised.Findings, f => f.Id == "unknown-step");
         Assert.Equal((4, 12), (finding.Where.Line, finding.Where.Column));
@@ -125,7 +125,7 @@ public class ReviserTests
     {
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
         var older = plan with { Protocol = plan.Protocol with { Revision = plan.Protocol.Revision + 7 } };
-        var revised = Reviser.Revise(older, WorkLog.Empty(plan.Specimen.Id), SkerryPoint.Shelf, SkerryPoint.Bench);
+        var revised = new Planner(SkerryPoint.Shelf).Revise(older, WorkLog.Empty(plan.Specimen.Id), new PreparedBench(SkerryPoint.Bench));
         Assert.Contains(revised.Findings, f => f.Id == "other-protocol-revision");
     }
 
@@ -143,8 +143,8 @@ public class ReviserTests
               - {"{"}step: pose, begun: {Clock(pose.Start)}, done: 2027-03-01T17:00{"}"}
             """);
 
-        var moved = Assert.Single(revised.Changes, c => c.Step == "fix" && c.What.StartsWith("begins", StringComparison.Ordinal));
-        Assert.Equal("'pose' was over 2027-03-01 17:00", moved.Why);
+        var moved = Assert.Single(revised.Changes, c => c.Step == "fix" && c.What.ToString().StartsWith("begins", StringComparison.Ordinal));
+        Assert.Equal("'pose' was over 2027-03-01 17:00", moved.Why.ToString());
     }
 
     [Fact]
@@ -154,9 +154,9 @@ public class ReviserTests
         var first = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), soft).Plan;
         var later = SkerryPoint.Revise(first, $"{soft}\n  - {{step: fix, done: 2027-03-20T09:00}}");
 
-        Assert.Contains(first.Changes, c => c.Step == "seal" && c.Why.Contains("soft", StringComparison.Ordinal));
-        Assert.DoesNotContain(later.Changes, c => c.Why.Contains("soft", StringComparison.Ordinal));
-        Assert.Contains(later.Changes, c => c.Step == "seal" && c.Why == "'fix' was over 2027-03-20 09:00");
+        Assert.Contains(first.Changes, c => c.Step == "seal" && c.Why.ToString().Contains("soft", StringComparison.Ordinal));
+        Assert.DoesNotContain(later.Changes, c => c.Why.ToString().Contains("soft", StringComparison.Ordinal));
+        Assert.Contains(later.Changes, c => c.Step == "seal" && c.Why.ToString() == "'fix' was over 2027-03-20 09:00");
     }
 
     [Fact]
@@ -165,7 +165,7 @@ public class ReviserTests
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
         var revised = SkerryPoint.Revise(plan, "  - {step: keep-cold, begun: 2027-03-01T09:00, done: 2027-03-01T09:10}\nwritten: 2027-03-01T14:00");
 
-        Assert.All(revised.Changes.Where(c => c.Step == "record"), c => Assert.Equal("it had not begun by 2027-03-01 14:00, when the log ends", c.Why));
+        Assert.All(revised.Changes.Where(c => c.Step == "record"), c => Assert.Equal("it had not begun by 2027-03-01 14:00, when the log ends", c.Why.ToString()));
     }
 
     [Fact]
@@ -174,8 +174,8 @@ public class ReviserTests
         var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), "  - {step: slits, begun: 2027-03-01T10:10, done: 2027-03-01T11:00}");
         var record = revised.Plan.Step("record")!;
 
-        Assert.Equal("done", record.State);
-        Assert.Contains(revised.Changes, c => c.Step == "record" && c.Why == "a later step has begun, and the log does not say when this one was over");
+        Assert.Equal(StepState.Done, record.State);
+        Assert.Contains(revised.Changes, c => c.Step == "record" && c.Why.ToString() == "a later step has begun, and the log does not say when this one was over");
         Assert.Contains(revised.Plan.Findings, f => f.Id == "not-logged" && f.Subject == "record");
     }
 
@@ -187,8 +187,8 @@ public class ReviserTests
         var open = SkerryPoint.Revise(plan, $"{seen}\n  - {{step: fix, at: 2027-03-09T10:00}}").Plan.Step("fix-re-inject-1")!;
         var over = SkerryPoint.Revise(plan, $"{seen}\n  - {{step: fix, done: 2027-03-15T09:00}}").Plan;
 
-        Assert.Equal(("planned", new LocalDateTime(2027, 3, 9, 10, 0)), (open.State, open.Start!.Value.LocalDateTime));
-        Assert.Equal("done", over.Step("fix-re-inject-1")!.State);
+        Assert.Equal((StepState.Planned, new LocalDateTime(2027, 3, 9, 10, 0)), (open.State, open.Start!.Value.LocalDateTime));
+        Assert.Equal(StepState.Done, over.Step("fix-re-inject-1")!.State);
         Assert.Contains(over.Findings, f => f.Id == "not-logged" && f.Subject == "fix-re-inject-1");
     }
 

@@ -69,12 +69,12 @@ internal static class SkerryPoint
         """)));
 
     public static Plan Plan(Specimen specimen, string start = "2027-03-01T09:00", Bench? bench = null, LocalDate? by = null) =>
-        Read(Planner.Plan(new(specimen, Shelf, bench ?? Bench, NodaTime.Text.LocalDateTimePattern.GeneralIso.Parse(start + ":00").Value) { By = by }));
+        Read(new Planner(Shelf).Plan(new(specimen, bench ?? Bench, NodaTime.Text.LocalDateTimePattern.GeneralIso.Parse(start + ":00").Value) { By = by }));
 
     public static Checked<WorkLog> Log(string entries, string specimen = "SKP-2027-014") =>
         LogReader.Read(new("log.yaml", $"format: 1\nlog: {specimen}\nentries:\n{entries}\n"), Zone);
 
-    public static Revision Revise(Plan plan, string entries) => Read(Reviser.Revise(plan, Read(Log(entries, plan.Specimen.Id)), Shelf, Bench));
+    public static Revision Revise(Plan plan, string entries) => Read(new Planner(Shelf).Revise(plan, Read(Log(entries, plan.Specimen.Id)), new PreparedBench(Bench)));
 
     public static T Read<T>(Checked<T> read)
         where T : class

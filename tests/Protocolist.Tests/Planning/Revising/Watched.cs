@@ -60,11 +60,10 @@ internal static class Watched
 
     public static readonly Plan Plan = Made();
 
-    public static Plan Made(params (string Name, string Option)[] choices) => SkerryPoint.Read(Planner.Plan(
-        new(Fish, Shelf, SkerryPoint.Bench, PlanFixture.Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }));
+    public static Plan Made(params (string Name, string Option)[] choices) => SkerryPoint.Read(new Planner(Shelf).Plan(new(Fish, SkerryPoint.Bench, PlanFixture.Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }));
 
     public static Checked<Revision> Try(string entries, Plan? plan = null) =>
-        Reviser.Revise(plan ?? Plan, SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id)), Shelf, SkerryPoint.Bench);
+        new Planner(Shelf).Revise(plan ?? Plan, SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id)), new PreparedBench(SkerryPoint.Bench));
 
     public static Plan Revise(string entries, Plan? plan = null) => SkerryPoint.Read(Try(entries, plan)).Plan;
 
@@ -77,10 +76,10 @@ internal static class Watched
         foreach (var step in revised.Value!.Plan.Steps)
         {
             var old = plan.Step(step.Id);
-            if (old is not null && step.State == old.State && step.Because == old.Because && step.Changes == old.Changes) continue;
-            if (step.State == "done" && step.Because.Length == 0) continue;
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {step.Id} ({step.Stage}, {step.State}): {step.Title}; {step.Start?.LocalDateTime:uuuu-MM-dd HH:mm} to {step.End?.LocalDateTime:uuuu-MM-dd HH:mm}\n");
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"    {(step.Fluid is null ? "no fluid" : $"{step.Volume?.Milliliters:0} mL of {step.Fluid}")}, changed {step.Changes} times, hands-on {step.HandsOn.TotalMinutes:0} min; because {(step.Because.Length > 0 ? step.Because : "-")}\n");
+            if (old is not null && step.State == old.State && step.Because.SequenceEqual(old.Because) && step.Changes == old.Changes) continue;
+            if (step.State == StepState.Done && step.Because.IsEmpty) continue;
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  {step.Id} ({StageGrammar.Of(step.Kind).Word}, {step.State.ToString().ToLowerInvariant()}): {step.Title}; {step.Start?.LocalDateTime:uuuu-MM-dd HH:mm} to {step.End?.LocalDateTime:uuuu-MM-dd HH:mm}\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"    {(step.Fluid is null ? "no fluid" : $"{step.Volume?.Milliliters:0} mL of {step.Fluid}")}, changed {step.Changes} times, hands-on {step.HandsOn.TotalMinutes:0} min; because {(step.Because.IsEmpty ? "-" : step.Because.Text())}\n");
             if (old is null) text.Append(System.Globalization.CultureInfo.InvariantCulture, $"    {string.Join(" / ", step.Instructions)}\n    source: {step.Source}\n");
         }
 

@@ -14,7 +14,7 @@ public class SharedBenchTests
     {
         var dated = SharedBench.Earliest([Fish, Fish, Fish], Hours, March(1, 9), Bookings.Of(("person", 1), ("hood", 1), ("tub", 9))).ToList();
 
-        Assert.Equal([March(1, 9), March(1, 12, 15), March(2, 9)], dated.Select(d => d.Dated.Value!["inject"].Start));
+        Assert.Equal([March(1, 9), March(1, 12, 15), March(2, 9)], dated.Select(d => d.Dated.Value![0].Start));
         Assert.Null(dated[^1].Taken.Overbooked());
     }
 
@@ -23,12 +23,12 @@ public class SharedBenchTests
     {
         var dated = SharedBench.Earliest([Fish, Fish], Hours, March(1, 9), Bookings.Of(("person", 2), ("tub", 1))).ToList();
 
-        var first = dated[0].Dated.Value!["fix"];
-        var second = dated[1].Dated.Value!["fix"];
+        var first = dated[0].Dated.Value![1];
+        var second = dated[1].Dated.Value![1];
         Assert.Equal(March(3, 12), first.End);
         Assert.Equal(first.End, second.Start);
         // At most an hour may pass between injecting and fixing, so the injecting waits for the tub too.
-        Assert.Equal(March(3, 9), dated[1].Dated.Value!["inject"].Start);
+        Assert.Equal(March(3, 9), dated[1].Dated.Value![0].Start);
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class SharedBenchTests
         var lateStart = Fish.With(0, job => job with { NotBefore = March(1, 13) });
         var dated = SharedBench.Earliest([lateStart, Fish], Hours, March(1, 9), Bookings.Of(("person", 1), ("tub", 2))).ToList();
 
-        Assert.Equal(March(1, 9), dated[1].Dated.Value!["inject"].Start);
+        Assert.Equal(March(1, 9), dated[1].Dated.Value![0].Start);
     }
 
     [Fact]

@@ -8,7 +8,8 @@ internal static class Station
 {
     public static readonly DateTimeZone Zone = DateTimeZoneProviders.Tzdb["Europe/Berlin"];
 
-    public static readonly OpeningHours Hours = Weekdays(Zone);
+    /// <summary>Worked out for a year; what lies outside is worked out when it is asked for.</summary>
+    public static readonly OpenMinutes Hours = OpenMinutes.Of(Weekdays(Zone), new(2027, 1, 1), new(2027, 12, 31));
 
     public static OpeningHours Weekdays(DateTimeZone zone, params IEnumerable<ClosedDays> closed) => OpeningHours.Create(
         zone, Enumerable.Range(1, 5).Select(day => new WeeklyOpening((IsoDayOfWeek)day, new LocalTime(9, 0), new LocalTime(17, 0))), closed).Value!;

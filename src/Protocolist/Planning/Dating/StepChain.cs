@@ -1,0 +1,258 @@
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches.Opening;
+using Protocolist.Findings;
+using Protocolist.Planning.Scheduling;
+using Protocolist.Specimens;
+
+namespace Protocolist.Planning.Dating;
+
+/// <summary>The steps that are still to be dated, one after another, as a problem for the scheduler.</summary>
+/// <param name="open">The steps, at least one.</param>
+/// <param name="draft">The draft that they are of.</param>
+/// <param name="hours">When the bench is open.</param>
+/// <param name="from">Nothing begins before this.</param>
+/// <param name="by">Nothing ends after this.</param>
+/// <param name="deliveries">For each open step the delivery that it waits for; empty where none waits.</param>
+internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes hours, Instant from, Instant? by, ImmutableArray<Delivery?> deliveries)
+{
+    private static readonly Phrase TooLongAfterDeath =
+        new("too-long-after-death", "'{step}' should begin within {longest:clock} of death, and {gone:clock} have gone by already");
+    private static readonly Phrase TooLongAfterCollection =
+        new("too-long-after-collection", "'{step}' should begin within {longest:clock} of collection, and {gone:clock} have gone by already");
+    private static readonly Phrase BeginAtOnce =
+        new("too-long-after-death.remedy", "begin at once, and judge by sight and smell whether the body is still fit for fluid");
+    private static readonly Phrase WaitsForDelivery =
+        new("waits-for-delivery", "'{step}' waits for {item}, {at} at the earliest; with it at hand it could begin {without}");
+    private static readonly Phrase GetItSooner = new("waits-for-delivery.remedy", "get it sooner, or borrow it");
+    private static readonly Phrase LatestStart = new("latest-start", "to be over by {by}, work begins {start} at the latest");
+    private static readonly Phrase OnlyWhatKeeps = new("latest-start.remedy", "only a body that keeps, such as a frozen one, can wait that long");
+    private static readonly Phrase Overlong =
+        new("overdue.begun", "'{step}' has begun, and nobody can go on from it before {end}, {time:clock} after it began; {limit}");
+    private static readonly Phrase MostForIt = new("overdue.most", "{most:clock} is the most for it");
+    private static readonly Phrase ComeSooner = new("overdue.sooner", "what follows should come sooner");
+    private static readonly Phrase Overdue =
+        new("overdue", "'{step}' should follow '{before}' within {most:clock}, and begins {start}, {time:clock} after it");
+    private static readonly Phrase BackIntoFluid = new("overdue.remedy-soak", "have somebody come in sooner, or put the body back into the fluid before");
+    private static readonly Phrase WetAndCold = new("overdue.remedy", "keep the body wet and cold meanwhile, or have somebody come in sooner");
+
+    private DateTimeZone Zone => hours.Hours.Zone;
+
+    private DraftStep First => open[0];
+
+    /// <summary>Where what has begun began, else where the plan may begin.</summary>
+    private Instant From => First.Progress?.Begun is { } begun ? Instant.Min(from, begun) : from;
+
+    private bool IsRunning => First.Progress?.Begun is not null;
+
+    /// <summary>A body that is not frozen is in hand from the start: its first step does not wait for what later ones need.</summary>
+    private bool BodyCannotWait => draft.Body.Specimen.Condition != Condition.Frozen && First.Progress is null;
+
+    /// <summary>The last step before these that is over and had a turn of its own.</summary>
+    private DraftStep? Before
+    {
+        get
+        {
+            DraftStep? before = null;
+            foreach (var step in draft.Steps)
+            {
+                if (step.Id == First.Id) break;
+                if (step is { When: not null, During: null }) before = step;
+            }
+
+            return before;
+        }
+    }
+
+    /// <summary>
+    /// The earliest dates. Where they cannot be had, a delivery is waited for no longer, and then what should follow at once on logged
+    /// work follows as soon as it can, and what has begun lasts until then: the body is there, and a plan that says so is worth more than none.
+    /// </summary>
+    /// <param name="findings">Takes what is to be said of them, or why there are none.</param>
+    /// <returns>The dates of the open steps, in their order; null where there are none.</returns>
+    public Schedule? Earliest(List<Finding> findings)
+    {
+        var graph = Graph(follows: true);
+        if (Solve(graph) is not { Value: { } supplied } first) return Late(graph, findings);
+        if (!deliveries.IsEmpty && Solve(Waiting(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } waiting } second)
+        {
+            findings.AddRange(second.Findings);
+            TooLate(findings);
+            Waits(waiting, supplied, findings);
+            LatestStartOf(graph, isWaiting: true, findings);
+            return waiting;
+        }
+
+        findings.AddRange(first.Findings);
+        TooLate(findings);
+        LatestStartOf(graph, isWaiting: false, findings);
+        foreach (var late in deliveries.OfType<Delivery>().DistinctBy(d => d.Item)) findings.Add(late.ComesTooLate(Zone));
+        return supplied;
+    }
+
+    private Schedule? Late(JobGraph graph, List<Finding> findings)
+    {
+        if ((Before is not null || IsRunning) && Solve(Graph(follows: false)) is { Value: { } dates } late)
+        {
+            findings.AddRange(late.Findings);
+            findings.Add((IsRunning ? OverlongAt(dates[0]) : OverdueAt(dates[0])) with { Subject = First.Id });
+            return dates;
+        }
+
+        // Only now is it worth finding out why.
+        findings.Add(Scheduler.WhyNone(deliveries.IsEmpty ? graph : Waiting(graph, beginBy: null), hours, From));
+        return null;
+    }
+
+    /// <summary>The steps as jobs that share something with other plans, everything delivered.</summary>
+    public JobGraph Shared(Func<DraftStep, ImmutableArray<Need>> needs) => Graph(follows: true).With((jobs, _) =>
+    {
+        for (var i = 0; i < jobs.Length; i++) jobs[i] = jobs[i] with { Needs = needs(open[i]) };
+    });
+
+    private Checked<Schedule>? Solve(JobGraph graph) => Scheduler.TryEarliest(graph, hours, From);
+
+    /// <summary>The same jobs, each waiting for its delivery, and the first one begun by a moment where that is given.</summary>
+    private JobGraph Waiting(JobGraph graph, Instant? beginBy) => graph.With((jobs, _) =>
+    {
+        for (var i = 0; i < jobs.Length; i++)
+        {
+            var starts = jobs[i].Starts;
+            if (deliveries[i] is { } delivery) starts = starts with { From = Math.Max(starts.From, Minutes.Ceiling(delivery.At)) };
+            if (i == 0 && beginBy is { } latest) starts = starts with { To = Math.Min(starts.To, Minutes.Floor(latest)) };
+            jobs[i] = jobs[i] with { Starts = starts };
+        }
+    });
+
+    private JobGraph Graph(bool follows)
+    {
+        var jobs = new Job[open.Count];
+        var lags = new Window[open.Count];
+        for (var i = 0; i < jobs.Length; i++)
+        {
+            var (least, longest) = Lag(open[i], i > 0 ? open[i - 1] : null);
+            (jobs[i], lags[i]) = (JobOf(open[i], i, follows), Window.Of(least, longest));
+        }
+
+        return JobGraph.Chain(jobs, lags);
+    }
+
+    private Job JobOf(DraftStep step, int i, bool follows)
+    {
+        var endBy = i == open.Count - 1 ? by : null;
+        var (notBefore, startBy) = (step.NotBefore, BeginBy(step));
+        if (i == 0)
+        {
+            if (step.Progress?.Begun is { } begun) return Running(step, begun, follows) with { EndBy = endBy };
+            if (Before is { When: { } done } before)
+            {
+                var (least, longest) = Lag(step, before);
+                notBefore = Later(notBefore, done.End + least);
+                if (follows && longest is { } most) startBy = Sooner(startBy, done.End + most);
+            }
+        }
+
+        return new(step.Id, Window.Of(step.Least, Longest(step)))
+        {
+            HandsOnAtStart = step.HandsOn > Duration.Zero ? step.HandsOn : null,
+            NotBefore = notBefore,
+            StartBy = startBy,
+            EndNotBefore = step.EndNotBefore,
+            EndBy = endBy,
+        };
+    }
+
+    /// <summary>A step that has begun is where it is; it ends when its time is up, and not before what the log knows.</summary>
+    private Job Running(DraftStep step, Instant begun, bool follows)
+    {
+        var notBefore = step.EndNotBefore is { } end && end > from ? end : from;
+        var longest = follows && Longest(step) is { } most && begun + most >= notBefore ? most : (Duration?)null;
+        return new(step.Id, Window.Of(step.Least, longest)) { NotBefore = begun, StartBy = begun, EndNotBefore = notBefore };
+    }
+
+    private static Duration? Longest(DraftStep step) => step.Most is { } most ? Duration.Max(step.Least, most) : null;
+
+    /// <summary>A body stays in its fluid until the next step begins, so nothing lies between; what was said of waiting holds elsewhere.</summary>
+    private static (Duration Least, Duration? Longest) Lag(DraftStep step, DraftStep? before)
+    {
+        // Out of the fluid already, by the log: then the wait that the protocol allows is all there is.
+        if (before is { IsSoak: true, Progress: null or { Ended: null } } && step.WaitLeast == Duration.Zero) return (Duration.Zero, Duration.Zero);
+        return (step.WaitLeast, step.WaitMost is { } most ? Duration.Max(step.WaitLeast, most) : null);
+    }
+
+    /// <summary>A window that is over before the start binds nothing any more; it is told instead.</summary>
+    private Instant? BeginBy(DraftStep step) => Sooner(Ahead(DeathEnds(step)), Ahead(CollectionEnds(step)));
+
+    private Instant? Ahead(Instant? end) => end >= from ? end : null;
+
+    /// <summary>The end of the time after death within which a step should begin; null where either is not known.</summary>
+    private Instant? DeathEnds(DraftStep step) => step.SinceDeath is { } longest && draft.Body.Specimen.DiedAt is { } died ? died + longest : null;
+
+    private Instant? CollectionEnds(DraftStep step) => step.SinceCollection is { } longest && Collected is { } collected ? collected + longest : null;
+
+    /// <summary>Of the collection only the day is known; its end is the latest that it can have been, so that nothing is called late that may not be.</summary>
+    private Instant? Collected => draft.Body.Specimen.FoundOn is { } day ? Zone.AtStartOfDay(day.PlusDays(1)).ToInstant() : null;
+
+    private void TooLate(List<Finding> findings)
+    {
+        foreach (var step in open)
+        {
+            if (step.Progress is not null) continue;
+            Tell(TooLongAfterDeath, step, DeathEnds(step), step.SinceDeath);
+            Tell(TooLongAfterCollection, step, CollectionEnds(step), step.SinceCollection);
+        }
+
+        void Tell(Phrase phrase, DraftStep step, Instant? end, Duration? longest)
+        {
+            if (end is not { } over || over >= from) return;
+            var message = phrase.With(Argument.Id("step", step.Id), ("longest", longest!.Value), ("gone", from - over + longest.Value));
+            findings.Add(Finding.Warning(phrase.Id, message, BeginAtOnce) with { Subject = step.Id });
+        }
+    }
+
+    /// <summary>Where waiting for a delivery moves the work: the first delivery that does.</summary>
+    private void Waits(Schedule dates, Schedule supplied, List<Finding> findings)
+    {
+        var moved = Enumerable.Range(0, open.Count).Where(i => deliveries[i] is not null && dates[i].Start > supplied[i].Start);
+        foreach (var i in moved.OrderBy(i => deliveries[i]!.At).ThenBy(i => open[i].Id, StringComparer.Ordinal).Take(1))
+        {
+            var message = WaitsForDelivery.With(
+                Argument.Id("step", open[i].Id),
+                ("item", deliveries[i]!.Item),
+                Argument.At("at", deliveries[i]!.At, Zone),
+                Argument.At("without", supplied[i].Start, Zone));
+            findings.Add(Finding.Note(WaitsForDelivery.Id, message, GetItSooner) with { Subject = open[i].Id });
+        }
+    }
+
+    /// <summary>Backwards from the day on which all must be over: the last moment to begin.</summary>
+    private void LatestStartOf(JobGraph graph, bool isWaiting, List<Finding> findings)
+    {
+        if (by is not { } end || First.Progress is not null) return;
+        if (Scheduler.Latest(isWaiting ? Waiting(graph, beginBy: null) : graph, hours, from, end).Value is not { } latest) return;
+        findings.Add(Finding.Note(LatestStart.Id, LatestStart.With(Argument.At("by", end, Zone), Argument.At("start", latest.Start, Zone)), OnlyWhatKeeps));
+    }
+
+    private Finding OverlongAt(ScheduledJob dates) => Finding.Warning(
+        Overdue.Id,
+        Overlong.With(
+            Argument.Id("step", First.Id),
+            Argument.At("end", dates.End, Zone),
+            ("time", dates.End - dates.Start),
+            ("limit", First.Most is { } most ? MostForIt.With(("most", most)) : ComeSooner)),
+        First.IsSoak ? BackIntoFluid : WetAndCold);
+
+    private Finding OverdueAt(ScheduledJob dates) => Finding.Warning(
+        Overdue.Id,
+        Overdue.With(
+            Argument.Id("step", First.Id),
+            Argument.Id("before", Before!.Id),
+            ("most", Lag(First, Before).Longest ?? Duration.Zero),
+            Argument.At("start", dates.Start, Zone),
+            ("time", dates.Start - Before.When!.Value.End)),
+        WetAndCold);
+
+    private static Instant? Later(Instant? a, Instant? b) => a is null ? b : b is null || a > b ? a : b;
+
+    private static Instant? Sooner(Instant? a, Instant? b) => a is null ? b : b is null || a < b ? a : b;
+}

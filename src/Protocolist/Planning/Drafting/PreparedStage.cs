@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+
+namespace Protocolist.Planning.Drafting;
+
+/// <summary>The settings of a stage that a step is made from, each in its place.</summary>
+internal enum StageKey
+{
+    After, BelowBrim, Changes, Closure, Count, Depth, Dose, Every, Fluid, HandsOn, Last, Length, On, OverSpecimen, Ratio, Renew, Running, Side,
+    SinceCollection, SinceDeath, Spacing, Temperature, To, Wait, Within, WrittenWith,
+}
+
+/// <summary>A setting with a value that depends on the specimen or the choices, and the figure that it becomes.</summary>
+internal sealed record PreparedSetting(Expression Expression, FigureOrigin Origin);
+
+/// <summary>A stage of a protocol, ready to become a step of any specimen: texts as messages, settings by their places. Made once for a protocol. Immutable.</summary>
+internal sealed record PreparedStage
+{
+    private static readonly ImmutableArray<(StageKey Key, string Word)> Words = [.. Enum.GetValues<StageKey>().Select(k => (k, Reading.EnumWords<StageKey>.Of(k)))];
+
+    private static readonly Phrase Sign = new("watch.sign", "{sign} ({meaning}): {action}");
+
+    private readonly ImmutableArray<sbyte> _at;
+
+    private PreparedStage(StageDefinition definition, ImmutableArray<PreparedSetting> settings)
+    {
+        (Id, Kind, Source, Span, Settings) = (definition.Id, definition.Kind, definition.Source, definition.Span, settings);
+        _at = [.. Words.Select(w => (sbyte)settings.ToList().FindIndex(s => s.Origin.Id == $"{definition.Id}.{w.Word}"))];
+        FigureIds = [.. settings.Select(s => s.Origin.Id)];
+        When = definition.Expression("when");
+        Title = Message.Text(definition.Title);
+        How = Message.Text(definition.Text("how") ?? "");
+        Note = Message.Text(definition.Text("note") ?? "");
+        Cautions = [.. definition.Texts("cautions").Select(Message.Text)];
+        Watch = definition.Find("watch") as WatchSetting;
+        LookFor = [.. definition.Texts("look-for").Select(Message.Text), .. (Watch?.Signs ?? []).Select(s => Told(s.Sign, s.Remedy))];
+        Sites = definition.Find("sites") as SitesSetting;
+        Places = definition.Texts("places");
+        PlacesSpan = definition.Find("places")?.Span ?? Span;
+        Fields = definition.Texts("fields");
+        Covers = CoverageWords.Of(definition.Texts("covers"));
+        Of = definition.Text("of") ?? "";
+    }
+
+    public string Id { get; init; }
+
+    public StageKind Kind { get; }
+
+    /// <summary>Where its numbers come from; empty where nothing is said.</summary>
+    public string Source { get; }
+
+    public SourceSpan Span { get; }
+
+    /// <summary>Only then is it part of a plan; null for always.</summary>
+    public Expression? When { get; }
+
+    /// <summary>Quantities, fluids and words, in the order of their keys.</summary>
+    public ImmutableArray<PreparedSetting> Settings { get; }
+
+    /// <summary>The ids of their figures.</summary>
+    public ImmutableArray<string> FigureIds { get; }
+
+    public Message Title { get; }
+
+    public Message How { get; }
+
+    public Message Note { get; }
+
+    public ImmutableArray<Message> Cautions { get; }
+
+    /// <summary>What to look at, and what each sign calls for.</summary>
+    public ImmutableArray<Message> LookFor { get; }
+
+    public WatchSetting? Watch { get; }
+
+    public SitesSetting? Sites { get; }
+
+    public ImmutableArray<string> Places { get; }
+
+    public SourceSpan PlacesSpan { get; }
+
+    public ImmutableArray<string> Fields { get; }
+
+    /// <summary>What it declares to see to besides.</summary>
+    public Coverage Covers { get; }
+
+    public string Of { get; }
+
+    public static PreparedStage From(StageDefinition stage) => new(
+        stage,
+        [
+            .. stage.Settings.OfType<ExpressionSetting>().Where(s => s.Key != "when").OrderBy(s => s.Key, StringComparer.Ordinal)
+                .Select(s => new PreparedSetting(s.Expression, FigureOrigin.Of($"{stage.Id}.{s.Key}", s.Expression, stage.Source, "", s.Span))),
+        ]);
+
+    /// <summary>Where a setting stands among <see cref="Settings"/>; below 0 where the stage does not have it.</summary>
+    public int PlaceOf(StageKey key) => _at[(int)key];
+
+    /// <summary>Whether the stage has a setting.</summary>
+    public bool Has(StageKey key) => PlaceOf(key) >= 0;
+
+    private static Message Told(string sign, string remedy) => Sign.With(
+        ("sign", sign),
+        ("meaning", Array.Find(WatchWords.Signs, s => s.Word == sign).Meaning),
+        ("action", Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning));
+}

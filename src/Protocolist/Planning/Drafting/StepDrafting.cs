@@ -1,0 +1,95 @@
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Formulas;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+using UnitsNet;
+using Duration = NodaTime.Duration;
+
+namespace Protocolist.Planning.Drafting;
+
+/// <summary>One stage made concrete. Lives for one step only.</summary>
+/// <param name="stage">The stage.</param>
+/// <param name="values">The values of its settings, in their order.</param>
+/// <param name="inputs">Values for what stands within other settings: sites, watches.</param>
+/// <param name="body">The body.</param>
+/// <param name="protocol">The protocol.</param>
+/// <param name="findings">Takes what is found.</param>
+internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] values, FormulaInputs inputs, BodyMeasure body, PreparedProtocol protocol, List<Finding> findings)
+{
+    /// <summary>A century: what no step outlasts, and what keeps every sum of times within the calendar.</summary>
+    private const double LongestSeconds = 100 * 365.25 * 86400;
+
+    public PreparedStage Stage => stage;
+
+    public BodyMeasure Body => body;
+
+    public FormulaInputs Inputs => inputs;
+
+    public List<Finding> Findings => findings;
+
+    public DraftStep Step()
+    {
+        var handsOn = Quantity(StageKey.HandsOn) is { } work ? Least(work) : StageDefaults.HandsOn(stage.Kind);
+        var last = Quantity(StageKey.Last);
+        var done = Work();
+        return new DraftStep(stage)
+        {
+            Figures = stage.FigureIds,
+            Least = last is { } l ? Duration.Max(Least(l), Duration.Zero) : handsOn,
+            Most = last is { } m ? Most(m) : handsOn,
+            HandsOn = handsOn,
+            WaitLeast = Quantity(StageKey.Wait) is { } wait ? Least(wait) : Duration.Zero,
+            WaitMost = Quantity(StageKey.Within) is { } within ? Most(within) : StageDefaults.Within(stage.Kind),
+            SinceDeath = Quantity(StageKey.SinceDeath) is { } death ? Most(death) : null,
+            SinceCollection = Quantity(StageKey.SinceCollection) is { } collection ? Most(collection) : null,
+            Fluid = Fluid(),
+            Ratio = Quantity(StageKey.Ratio),
+            Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
+            Watch = stage.Watch is { } watch ? (Least(watch.Every.Evaluate(inputs).Quantity), watch.Signs) : null,
+            Work = done,
+            Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
+        };
+    }
+
+    public QuantityRange? Quantity(StageKey key) =>
+        stage.PlaceOf(key) is >= 0 and var place && values[place].Kind == FormulaKind.Quantity ? values[place].Quantity : null;
+
+    public string Word(StageKey key) => stage.PlaceOf(key) is >= 0 and var place ? values[place].Word ?? "" : "";
+
+    /// <summary>A length that is a length: finite, not below nothing.</summary>
+    public QuantityRange? Length(StageKey key) => Quantity(key) is { IsFinite: true, Low: >= 0 } length ? length : null;
+
+    public static int Whole(QuantityRange number) => (int)Math.Clamp(Math.Round(number.Middle), 0, 1000);
+
+    /// <summary>The part of the stage that its kind alone has.</summary>
+    private StepWork Work() => stage.Kind switch
+    {
+        StageKind.Inject => Injecting.Plan(this),
+        StageKind.Slit => Cutting.Plan(this),
+        StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => Word(StageKey.Running) == "yes" ? SoakWork.Running : SoakWork.Standing,
+        StageKind.Hold => new HoldWork(Quantity(StageKey.Temperature)),
+        StageKind.House => new HouseWork(Length(StageKey.BelowBrim), Length(StageKey.OverSpecimen)),
+        StageKind.Mount => new MountWork(Word(StageKey.On)),
+        StageKind.Seal => new SealWork(Word(StageKey.Closure), Quantity(StageKey.Renew)),
+        StageKind.Label => new LabelWork(stage.Fields, Word(StageKey.WrittenWith)),
+        StageKind.Discard => new DiscardWork(stage.Of, Word(StageKey.To)),
+        StageKind.Inspect or StageKind.TopUp => new CareWork(Quantity(StageKey.After), Quantity(StageKey.Every)),
+        _ => PlainWork.Instance,
+    };
+
+    private Fluid? Fluid()
+    {
+        if (stage.PlaceOf(StageKey.Fluid) is not (>= 0 and var place)) return null;
+        var read = protocol.FluidOf(values[place].Word, stage.Settings[place].Expression.Span);
+        foreach (var finding in read.Findings) findings.Add(finding with { Subject = stage.Id });
+        return read.Value;
+    }
+
+    private static Duration Least(QuantityRange time) => Duration.FromSeconds(Math.Clamp(time.Low, 0, LongestSeconds));
+
+    private static Duration? Most(QuantityRange time) =>
+        double.IsPositiveInfinity(time.High) ? null : Duration.FromSeconds(Math.Clamp(time.High, 0, LongestSeconds));
+}

@@ -1,0 +1,116 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using NodaTime.Text;
+using Protocolist.Findings;
+using Protocolist.Notation;
+using Protocolist.Quantities;
+
+namespace Protocolist.Plans;
+
+/// <summary>
+/// A message: its English words for whoever reads the file, and beside them the phrase and its facts, so that it can be said in another language and compared by
+/// what it says. Somebody's own text is a bare string.
+/// </summary>
+internal sealed class MessageJson : JsonConverter<Message>
+{
+    public override Message Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        using var document = JsonDocument.ParseValue(ref reader);
+        return Read(document.RootElement);
+    }
+
+    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => Write(writer, value);
+
+    private static Message Read(JsonElement json)
+    {
+        if (json.ValueKind == JsonValueKind.String) return Message.Text(json.GetString()!);
+        var words = Text(json, "text");
+        if (!json.TryGetProperty("phrase", out var phrase)) return words;
+        Argument[] facts = json.TryGetProperty("facts", out var all) ? [.. all.EnumerateObject().Select(f => FactOf(f.Name, f.Value))] : [];
+        return new Message(Phrase.OfWords(phrase.GetString() ?? "", words), facts);
+    }
+
+    private static Argument FactOf(string name, JsonElement json) => json.ValueKind switch
+    {
+        JsonValueKind.String => (name, json.GetString()!),
+        JsonValueKind.Number => (name, json.GetDouble()),
+        JsonValueKind.Array => Argument.ListOf(name, json.EnumerateArray().Select(item => FactOf("", item))),
+        JsonValueKind.Object => ObjectOf(name, json),
+        _ => throw new JsonException($"'{name}' is no fact."),
+    };
+
+    private static Argument ObjectOf(string name, JsonElement json)
+    {
+        if (json.TryGetProperty("quantity", out var quantity))
+            return QuantityText.Read(quantity.GetString() ?? "", out var range) is null ? (name, range) : throw new JsonException($"'{quantity}' is no quantity.");
+        if (json.TryGetProperty("at", out var at)) return (name, OffsetDateTimePattern.Rfc3339.Parse(at.GetString() ?? "").GetValueOrThrow());
+        if (json.TryGetProperty("on", out var on)) return (name, LocalDatePattern.Iso.Parse(on.GetString() ?? "").GetValueOrThrow());
+        if (json.TryGetProperty("id", out var id)) return Argument.Id(name, id.GetString() ?? "");
+        if (json.TryGetProperty("costMinor", out var minor) && json.TryGetProperty("currency", out var currency)) return (name, Money.OfMinor(minor.GetInt64(), currency.GetString() ?? ""));
+        return (name, Read(json));
+    }
+
+    private static void Write(Utf8JsonWriter writer, in Message message)
+    {
+        if (message.Phrase == Message.OwnText || message.Phrase is null)
+        {
+            writer.WriteStringValue(message.ToString());
+            return;
+        }
+
+        writer.WriteStartObject();
+        writer.WriteString("text", message.ToString());
+        if (message.Phrase.Id.Length > 0) writer.WriteString("phrase", message.Phrase.Id);
+        if (!message.Arguments.IsEmpty)
+        {
+            writer.WriteStartObject("facts");
+            foreach (var argument in message.Arguments)
+            {
+                writer.WritePropertyName(argument.Name);
+                WriteFact(writer, argument);
+            }
+
+            writer.WriteEndObject();
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private static void WriteFact(Utf8JsonWriter writer, in Argument fact)
+    {
+        switch (fact.Kind)
+        {
+            case ArgumentKind.Number:
+                writer.WriteNumberValue(fact.Number);
+                break;
+            case ArgumentKind.Text:
+                writer.WriteStringValue(fact.Text);
+                break;
+            case ArgumentKind.Message:
+                Write(writer, fact.Message);
+                break;
+            case ArgumentKind.Money:
+                MoneyJson.Write(writer, fact.Money!);
+                break;
+            case ArgumentKind.List:
+                writer.WriteStartArray();
+                foreach (var item in fact.List) WriteFact(writer, item);
+                writer.WriteEndArray();
+                break;
+            default:
+                writer.WriteStartObject();
+                var (key, text) = fact.Kind switch
+                {
+                    ArgumentKind.Quantity => ("quantity", ExactText.Of(fact.Quantity)),
+                    ArgumentKind.Moment => ("at", OffsetDateTimePattern.Rfc3339.Format(fact.Moment)),
+                    ArgumentKind.Date => ("on", LocalDatePattern.Iso.Format(fact.Date)),
+                    _ => ("id", fact.Text),
+                };
+                writer.WriteString(key, text);
+                writer.WriteEndObject();
+                break;
+        }
+    }
+
+    private static string Text(JsonElement json, string name) => json.TryGetProperty(name, out var text) ? text.GetString() ?? "" : "";
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Protocolist.Benches.Disposal;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Plans;
+
+/// <summary>What is done in a step, by its kind: a closed union. Its facts are the planner's; its sentences are made when somebody reads.</summary>
+internal abstract record StepWork
+{
+    private protected StepWork()
+    {
+    }
+
+    /// <summary>What to do, sentence by sentence, with this specimen's numbers.</summary>
+    /// <param name="step">What the work shares with every step.</param>
+    public abstract IEnumerable<Message> Instructions(StepFacts step);
+}
+
+/// <summary>What the sentences of any kind of work may need of their step.</summary>
+/// <param name="Kind">The kind of stage.</param>
+/// <param name="Fluid">The fluid, where there is one.</param>
+/// <param name="Volume">One filling of it.</param>
+/// <param name="Changes">How often it is replaced.</param>
+/// <param name="Vessel">The vessel and how it is filled.</param>
+internal readonly record struct StepFacts(StageKind Kind, Fluid? Fluid, Volume? Volume, int Changes, FittedVessel? Vessel);
+
+/// <summary>Work of which the protocol says all there is to say.</summary>
+internal sealed record PlainWork : StepWork
+{
+    public static PlainWork Instance { get; } = new();
+
+    public override IEnumerable<Message> Instructions(StepFacts step) => [];
+}
+
+/// <summary>Work of a plan that was read: its sentences as they were written.</summary>
+/// <param name="Sentences">All of them, the protocol's own included.</param>
+internal sealed record WrittenWork(ImmutableArray<Message> Sentences) : StepWork
+{
+    public override IEnumerable<Message> Instructions(StepFacts step) => Sentences;
+}
+
+/// <summary>Keeping cold.</summary>
+/// <param name="Temperature">At what temperature; null where the protocol says only cold.</param>
+internal sealed record HoldWork(QuantityRange? Temperature) : StepWork
+{
+    private static readonly Phrase KeepAt = new("hold.at", "Keep it at {temperature}.");
+    private static readonly Phrase KeepCold = new("hold.cold", "Keep it cold.");
+
+    public override IEnumerable<Message> Instructions(StepFacts step) => [Temperature is { } at ? KeepAt.With(("temperature", at)) : KeepCold];
+}
+
+/// <summary>Labels.</summary>
+/// <param name="Fields">What they say, in the protocol's words.</param>
+/// <param name="WrittenWith">What the protocol writes them with; empty where it leaves that to custom.</param>
+internal sealed record LabelWork(ImmutableArray<string> Fields, string WrittenWith) : StepWork
+{
+    private static readonly Phrase Field = new("label.field", "Label: {field}.");
+    private static readonly Phrase Media = new("label.media", "One label inside in the fluid, one outside; {medium} on cotton-rag paper.");
+    private static readonly Phrase ByCustom = new("label.media.by-custom", "soft pencil or carbon ink");
+
+    public override IEnumerable<Message> Instructions(StepFacts step) =>
+        [.. Fields.Select(f => Field.With(("field", f))), Media.With(WrittenWith.Length > 0 ? ("medium", WrittenWith) : ("medium", ByCustom))];
+}
+
+/// <summary>Seeing to spent fluid.</summary>
+/// <param name="Of">The stage whose fluid it is; empty where the protocol does not say.</param>
+/// <param name="To">Where the protocol sends it; empty where it does not say.</param>
+internal sealed record DiscardWork(string Of, string To) : StepWork
+{
+    private static readonly Phrase Spent = new("discard", "{of}: {to}.");
+    private static readonly Phrase SpentFluid = new("discard.spent-fluid", "The spent fluid");
+    private static readonly Phrase ByBench = new("discard.by-bench", "{way}, {destination}");
+
+    /// <summary>What this bench does with it; null where it does not say.</summary>
+    public PlannedWaste? Routed { get; init; }
+
+    /// <summary>Whether it goes down the drain.</summary>
+    public bool IsDrained => Routed is { } routed ? routed.Way == WasteWay.DrainedWhereAllowed : To == "drained where local rules allow";
+
+    public override IEnumerable<Message> Instructions(StepFacts step)
+    {
+        var to = Routed is { } routed ? ByBench.With(("way", routed.WayWords), ("destination", routed.Destination)) : Message.Text(To);
+        return to.IsEmpty ? [] : [Spent.With(Of.Length > 0 ? ("of", Of) : ("of", SpentFluid), ("to", to))];
+    }
+}
+
+/// <summary>Rounds after sealing: looking, testing, topping up.</summary>
+/// <param name="After">How long after sealing it comes first.</param>
+/// <param name="Every">The rhythm.</param>
+internal sealed record CareWork(QuantityRange? After, QuantityRange? Every) : StepWork
+{
+    public override IEnumerable<Message> Instructions(StepFacts step) => [];
+}
