@@ -22,7 +22,7 @@ internal static class FluidCommand
             var fluid = input.Fluid(parsed.GetValue(name)!);
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             if (fluid is not null && !input.HasFailed && !Covered(fluid, temperature))
-                input.Fail("temperature-out-of-range", Invariant($"{temperature.DegreesCelsius:0.#} degC is outside the range of the density formula"), $"give 0 to 40 degC{(fluid.Kind is FluidKind.Ethanol ? ", for ethanol -20 to 40 degC" : "")}");
+                input.Fail("temperature-out-of-range", Invariant($"{temperature.DegreesCelsius:0.#} degC is outside the range of the density formula"), Invariant($"give {fluid.Substance.LowestCelsius:0} to {fluid.Substance.HighestCelsius:0} degC"));
             if (fluid is null || input.HasFailed) return Exits.Unusable;
             foreach (var remark in input.Remarks) parsed.InvocationConfiguration.Error.WriteLine(remark);
             parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json) ? Json(fluid, temperature) : Text(fluid, temperature)) + "\n");
@@ -31,17 +31,20 @@ internal static class FluidCommand
         return command;
     }
 
-    private static bool Covered(Fluid fluid, Temperature at) => at.DegreesCelsius <= 40.0000001 && at.DegreesCelsius >= (fluid.Kind is FluidKind.Ethanol ? -20.0000001 : -0.0000001);
+    private static bool Covered(Fluid fluid, Temperature at) =>
+        at.DegreesCelsius <= fluid.Substance.HighestCelsius + 1e-7 && at.DegreesCelsius >= fluid.Substance.LowestCelsius - 1e-7;
 
     private static string Json(Fluid fluid, Temperature at) => FluidJson.Object(writer =>
     {
         writer.WriteString("name", fluid.Name);
         writer.Number("temperatureC", at.DegreesCelsius, 2);
         writer.Number("densityKgPerM3", fluid.DensityAt(at).KilogramsPerCubicMeter, Decimals(fluid));
-        writer.NumberIfAny("ethanolVolumePercent", fluid.EthanolVolumePercent, 2);
-        writer.NumberIfAny("ethanolMassPercent", fluid.EthanolMassPercent, 2);
-        writer.NumberIfAny("isopropanolVolumePercent", fluid.IsopropanolVolumePercent, 1);
-        writer.NumberIfAny("isopropanolMassPercent", fluid.IsopropanolMassPercent, 1);
+        if (fluid.VolumePercent is { } volumePercent)
+        {
+            writer.Number($"{fluid.Substance.Id}VolumePercent", volumePercent, Decimals(fluid));
+            writer.NumberIfAny($"{fluid.Substance.Id}MassPercent", fluid.MassPercent, Decimals(fluid));
+        }
+
         writer.NumberIfAny("formaldehydeGPerL", fluid.FormaldehydeGramsPerLitre, 1);
         writer.NumberIfAny("formaldehydeMassPercent", fluid.FormaldehydeMassPercent, 2);
         writer.WriteString("buffering", Word(fluid.Buffering));
@@ -56,8 +59,13 @@ internal static class FluidCommand
             fluid.Name,
             Invariant($"  density        {fluid.DensityAt(at).KilogramsPerCubicMeter.ToString($"F{Decimals(fluid)}", CultureInfo.InvariantCulture)} kg/m3 at {at.DegreesCelsius:0.##} degC, within {fluid.DensityDoubt(at).KilogramsPerCubicMeter:0.0#}"),
         };
-        if (fluid.Kind is FluidKind.Ethanol) lines.Add(Invariant($"  ethanol        {fluid.EthanolVolumePercent:0.0#} %vol (20 degC), {fluid.EthanolMassPercent:0.0#} %mass"));
-        if (fluid.Kind is FluidKind.Isopropanol) lines.Add(Invariant($"  isopropanol    {fluid.IsopropanolVolumePercent:0.0} %vol (20 degC), {fluid.IsopropanolMassPercent:0.0} %mass"));
+        if (fluid.VolumePercent is { } volumePercent)
+        {
+            var format = Decimals(fluid) == 2 ? "0.0#" : "0.0";
+            lines.Add($"  {fluid.Substance.Noun,-14} {Percent(volumePercent)} %vol (20 degC), {Percent(fluid.MassPercent ?? 0)} %mass");
+            string Percent(double value) => value.ToString(format, CultureInfo.InvariantCulture);
+        }
+
         if (fluid.HasFormaldehyde)
         {
             lines.Add(Invariant($"  formaldehyde   {fluid.FormaldehydeGramsPerLitre:0.0} g/L = {fluid.FormaldehydeGramsPerLitre / 10:0.0#} % w/v = {fluid.FormaldehydeMassPercent:0.0#} %mass = {fluid.FormaldehydeMolPerLitre:0.00} mol/L"));
@@ -82,8 +90,8 @@ internal static class FluidCommand
         return string.Join('\n', lines);
     }
 
-    // Isopropanol and formaldehyde are known to a kilogram or so, water and ethanol to a tenth; the formula's own digit is kept for comparison.
-    private static int Decimals(Fluid fluid) => fluid.HasFormaldehyde || fluid.Kind is FluidKind.Isopropanol ? 1 : 2;
+    // What is known to a kilogram or so only is not shown to hundredths; of water and ethanol the formula's own digit is kept for comparison.
+    private static int Decimals(Fluid fluid) => fluid.DensityDoubt(Temperature.FromDegreesCelsius(20)).KilogramsPerCubicMeter < 0.5 ? 2 : 1;
 
     private static string Word(Buffering buffering) => buffering switch
     {

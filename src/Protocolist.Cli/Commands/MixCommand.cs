@@ -4,7 +4,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
-using Protocolist.Fluids.Safety;
 using UnitsNet;
 
 namespace Protocolist.Cli.Commands;
@@ -51,13 +50,7 @@ internal static class MixCommand
     }
 
     /// <summary>The stock that is usually at hand, where none is given.</summary>
-    private static ImmutableArray<StockFluid> Usual(Fluid target) => target.Kind switch
-    {
-        FluidKind.Ethanol => [new(Fluid.Ethanol(96))],
-        FluidKind.Isopropanol => [new(Fluid.Isopropanol(99.8))],
-        FluidKind.Formaldehyde or FluidKind.FormaldehydeStock => [new(Fluid.ReferenceStock)],
-        _ => [],
-    };
+    private static ImmutableArray<StockFluid> Usual(Fluid target) => [.. target.UsualStocks.Select(s => new StockFluid(s))];
 
     private static (ImmutableArray<StockFluid> Stocks, ImmutableArray<Salt> Salts) Shelf(string[] texts, FluidInput input)
     {
@@ -111,18 +104,18 @@ internal static class MixCommand
     });
 
     private static string Method(Recipe recipe) =>
-        recipe.Parts.Any(p => p.IsDiluent) && recipe.Parts.Length > 1 ? $"{recipe.MakeUp}; or {recipe.AddWater}" : recipe.MakeUp;
+        recipe.AddWater is { IsEmpty: false } add ? $"{recipe.MakeUp}; or {add}" : recipe.MakeUp.ToString();
 
     private static string Text(Checked<Recipe> result)
     {
         var lines = new List<string>();
         if (result.Value is { } recipe)
         {
-            lines.Add($"{recipe.Target.Name}, {recipe.VolumeText}");
+            lines.Add($"{recipe.Target.Name}, {recipe.Result}");
             var width = recipe.Parts.Max(p => p.Name.Length);
-            foreach (var part in recipe.Parts) lines.Add($"  {part.Name.PadRight(width)}  {part.AmountText}");
-            lines.Add(Capital(recipe.MakeUp) + ".");
-            if (recipe.Parts.Any(p => p.IsDiluent) && recipe.Parts.Length > 1) lines.Add($"Or {recipe.AddWater}.");
+            foreach (var part in recipe.Parts) lines.Add($"  {part.Name.PadRight(width)}  {part.Amount}");
+            lines.Add(Capital(recipe.MakeUp.ToString()) + ".");
+            if (recipe.AddWater is { IsEmpty: false } add) lines.Add($"Or {add}.");
             if (recipe.Contraction.Milliliters >= 0.005 * recipe.Volume.Milliliters) lines.Add(FormattableString.Invariant($"The mixture contracts by {recipe.Contraction / recipe.Volume * 100:0.0} %: the volumes do not add up, and that is right."));
         }
 
@@ -135,7 +128,7 @@ internal static class MixCommand
     {
         if (recipe.Target.HasFormaldehyde) yield return "Formaldehyde is poisonous and causes cancer: fume cupboard or open air, gloves, goggles. Your local rules prevail.";
         if (recipe.Parts.Any(p => p.Salt == Salts.SodiumHydroxide)) yield return "Sodium hydroxide burns skin and eyes: add it slowly to water, never water to it.";
-        if (recipe.Target.IsAlcohol && Hazards.Of(recipe.Target).FlammableCategory is not null) yield return "Flammable: no flame or spark, air the room. Your local rules prevail.";
+        if (recipe.Target is { IsAlcohol: true, IsFlammable: true }) yield return "Flammable: no flame or spark, air the room. Your local rules prevail.";
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

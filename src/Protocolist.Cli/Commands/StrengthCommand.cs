@@ -3,12 +3,12 @@ using Protocolist.Fluids;
 
 namespace Protocolist.Cli.Commands;
 
-/// <summary><c>protocolist strength ethanol|isopropanol --density Q [--at T] [--hydrometer] [--json]</c>: strength from a reading.</summary>
+/// <summary><c>protocolist strength ethanol|isopropanol|glycerol --density Q [--at T] [--hydrometer] [--json]</c>: strength from a reading.</summary>
 internal static class StrengthCommand
 {
     internal static Command Build()
     {
-        var alcohol = new Argument<string>("ALCOHOL") { Description = "ethanol or isopropanol" };
+        var alcohol = new Argument<string>("ALCOHOL") { Description = "ethanol, isopropanol or glycerol" };
         var density = new Option<string>("--density") { Description = "the reading, such as '885.56 kg/m3' or '0.8856 g/mL'", Required = true, HelpName = "Q" };
         var at = FluidInput.At();
         var hydrometer = new Option<bool>("--hydrometer") { Description = "the reading is of a glass hydrometer made for 20 degC, not of a density meter" };
@@ -22,14 +22,14 @@ internal static class StrengthCommand
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             if (kind is null || input.HasFailed) return Exits.Unusable;
             var trueDensity = parsed.GetValue(hydrometer) ? AlcoholStrength.HydrometerDensity(reading, temperature) : reading;
-            var result = AlcoholStrength.FromDensity(kind.Value, trueDensity, temperature);
+            var result = AlcoholStrength.FromDensity(kind, trueDensity, temperature);
             if (result.Value is not { } strength)
             {
                 foreach (var finding in result.Findings) input.Fail(finding);
                 return Exits.Unusable;
             }
 
-            var decimals = kind is FluidKind.Ethanol ? 2 : 1;
+            var decimals = strength.VolumePercentDoubt <= 0.1 ? 2 : 1;
             parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json)
                 ? FluidJson.Object(writer =>
                 {
@@ -44,15 +44,14 @@ internal static class StrengthCommand
         return command;
     }
 
-    private static FluidKind? Kind(string text, FluidInput input)
+    private static Substance? Kind(string text, FluidInput input)
     {
-        switch (text.Trim().ToLowerInvariant())
-        {
-            case "ethanol": return FluidKind.Ethanol;
-            case "isopropanol": return FluidKind.Isopropanol;
-            default:
-                input.Fail("unknown-alcohol", $"'{text}' is no alcohol whose strength is known by density", "write 'ethanol' or 'isopropanol'");
-                return null;
-        }
+        if (SubstanceCatalogue.Bundled.Find(text.Trim()) is { HasStrengthByDensity: true } known) return known;
+        var all = SubstanceCatalogue.Bundled.All.Where(s => s.HasStrengthByDensity).Select(s => $"'{s.Id}'").ToArray();
+        input.Fail(
+            "unknown-alcohol",
+            $"'{text}' is nothing whose strength is known by density",
+            $"write {string.Join(", ", all.SkipLast(1))} or {all[^1]}");
+        return null;
     }
 }

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Vessels;
 using UnitsNet;

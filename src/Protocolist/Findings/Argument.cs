@@ -130,7 +130,7 @@ public readonly struct Argument : IEquatable<Argument>
     /// <param name="name">The place.</param>
     /// <param name="facts">The facts, in order; their names do not count.</param>
     /// <returns>The fact.</returns>
-    public static Argument ListOf(string name, IEnumerable<Argument> facts) => new(name, ArgumentKind.List, facts.ToArray());
+    public static Argument ListOf(string name, IEnumerable<Argument> facts) => new(name, ArgumentKind.List, facts.Select(f => f.Named("")).ToArray());
 
     /// <summary>The same fact for another place.</summary>
     /// <param name="name">The place.</param>

@@ -18,10 +18,11 @@ internal static class NumberText
         return Against(format, message) is (var plain, { } other) ? Apart(number.Number, other.Number, DecimalsOf(plain)) : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
     }
 
-    /// <summary>A quantity: rounded to what can be measured out, in a unit that is asked for, on a clock, or against a limit.</summary>
+    /// <summary>A quantity: rounded to what can be measured out, in a unit that is asked for, on a clock, as when mixing, or against a limit.</summary>
     public static string OfQuantity(in Argument argument, string format, in Message message)
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
+        if (format == "mix" && MixingAmount.Text(argument.Quantity.Middle, argument.Dimension) is { } mixed) return mixed;
         if (format == "clock") return Clock(argument.Quantity.Middle);
         if (format == "amount") return AmountText.Of(argument.Quantity.Middle, argument.Dimension);
         if (format == "time") return TimeOfDay(argument.Quantity.Middle);

@@ -39,25 +39,30 @@ internal static class Suggestion
         return known.Count <= 24 ? KnownHere.With(Argument.Texts("names", known.Order(StringComparer.Ordinal))) : SeeTheGuide;
     }
 
-    /// <summary>Edits (insert, delete, replace, swap of neighbours) between two words.</summary>
+    /// <summary>Edits (insert, delete, replace, swap of neighbours) between two words, case apart.</summary>
     private static int Distance(string a, string b)
     {
-        a = a.ToLowerInvariant();
-        b = b.ToLowerInvariant();
-        var rows = new int[a.Length + 1, b.Length + 1];
-        for (var i = 0; i <= a.Length; i++) rows[i, 0] = i;
-        for (var j = 0; j <= b.Length; j++) rows[0, j] = j;
+        // Three rows of the table are all that a step looks at.
+        var width = b.Length + 1;
+        Span<int> rows = width <= 128 ? stackalloc int[3 * width] : new int[3 * width];
+        for (var j = 0; j < width; j++) rows[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
-            for (var j = 1; j <= b.Length; j++)
+            var row = rows.Slice(i % 3 * width, width);
+            var before = rows.Slice((i + 2) % 3 * width, width);
+            var twoBefore = rows.Slice((i + 1) % 3 * width, width);
+            row[0] = i;
+            var letter = char.ToLowerInvariant(a[i - 1]);
+            for (var j = 1; j < width; j++)
             {
-                var replace = rows[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-                var best = Math.Min(replace, Math.Min(rows[i - 1, j], rows[i, j - 1]) + 1);
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) best = Math.Min(best, rows[i - 2, j - 2] + 1);
-                rows[i, j] = best;
+                var isSame = letter == char.ToLowerInvariant(b[j - 1]);
+                var best = Math.Min(before[j - 1] + (isSame ? 0 : 1), Math.Min(before[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && letter == char.ToLowerInvariant(b[j - 2]) && char.ToLowerInvariant(a[i - 2]) == char.ToLowerInvariant(b[j - 1]))
+                    best = Math.Min(best, twoBefore[j - 2] + 1);
+                row[j] = best;
             }
         }
 
-        return rows[a.Length, b.Length];
+        return rows[(a.Length % 3 * width) + b.Length];
     }
 }

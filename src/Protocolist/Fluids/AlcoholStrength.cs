@@ -1,39 +1,60 @@
 using Protocolist.Findings;
+using Protocolist.Fluids.Densities;
+using Protocolist.Fluids.Substances;
 using UnitsNet;
 
 namespace Protocolist.Fluids;
 
-/// <summary>An alcohol's strength on every basis, found from its density.</summary>
-/// <param name="Alcohol">Ethanol or isopropanol.</param>
+/// <summary>The strength of an alcohol, or of another liquid that mixes with water, on every basis, found from its density.</summary>
+/// <param name="Alcohol">Ethanol, isopropanol or glycerol.</param>
 /// <param name="VolumePercent">Percent by volume at 20 °C.</param>
 /// <param name="MassPercent">Percent by mass.</param>
-/// <param name="GramsPer100Millilitres">Grams of alcohol in 100 mL at 20 °C (% w/v).</param>
-/// <param name="VolumePercentDoubt">Half the width of the band around <paramref name="VolumePercent"/> that comes from the density tables; a reading's own error comes on top.</param>
-public sealed record AlcoholStrength(FluidKind Alcohol, double VolumePercent, double MassPercent, double GramsPer100Millilitres, double VolumePercentDoubt)
+/// <param name="GramsPer100Millilitres">Grams of the pure liquid in 100 mL at 20 °C (% w/v).</param>
+/// <param name="VolumePercentDoubt">
+/// Half the width of the band around <paramref name="VolumePercent"/> that comes from the density tables; a reading's own error comes on top.
+/// </param>
+public sealed record AlcoholStrength(Substance Alcohol, double VolumePercent, double MassPercent, double GramsPer100Millilitres, double VolumePercentDoubt)
 {
-    /// <summary>The strength of an alcohol whose density is known.</summary>
-    /// <param name="alcohol"><see cref="FluidKind.Ethanol"/> or <see cref="FluidKind.Isopropanol"/>.</param>
-    /// <param name="density">True density at <paramref name="at"/>: of a density meter, or of a hydrometer after <see cref="HydrometerDensity"/>.</param>
-    /// <param name="at">Temperature: -20 to 40 °C for ethanol, 0 to 40 °C for isopropanol.</param>
-    /// <returns>The strength; or <c>temperature-out-of-range</c>, <c>density-out-of-range</c>.</returns>
-    public static Checked<AlcoholStrength> FromDensity(FluidKind alcohol, Density density, Temperature at)
-    {
-        var isEthanol = IsEthanol(alcohol);
-        double celsius = at.DegreesCelsius, kilograms = density.KilogramsPerCubicMeter;
-        var lowest = isEthanol ? EthanolWater.LowestCelsius : IsopropanolWater.LowestCelsius;
-        if (!(celsius >= lowest && celsius <= 40))
-            return Fault("temperature-out-of-range", Invariant($"{celsius:0.#} degC is outside the {lowest:0} to 40 degC of the density tables"), "bring the sample to room temperature and measure again");
+    private static readonly Phrase OutsideTables = new(
+        "temperature-out-of-range.strength", "{at:0.#} degC is outside the {lowest:0} to {highest:0} degC of the density tables");
 
-        var p = isEthanol ? EthanolWater.MassFraction(kilograms, celsius) : IsopropanolWater.MassFraction(kilograms, celsius);
-        if (double.IsNaN(p))
+    private static readonly Phrase MeasureAgain = new(
+        "temperature-out-of-range.strength.remedy", "bring the sample to room temperature and measure again");
+
+    private static readonly Phrase TooDense = new("density-out-of-range", "{density:0.##} kg/m3 at {at:0.#} degC is more than {liquid}'s {most:0.00}");
+    private static readonly Phrase SomethingElse = new(
+        "density-out-of-range.remedy-dense", "something else is dissolved in it (formaldehyde, fat, salt, glycerol); a density tells no alcohol strength then");
+
+    private static readonly Phrase TooLight = new("density-out-of-range.light", "{density:0.##} kg/m3 at {at:0.#} degC is less than {liquid}'s {least:0.00}");
+    private static readonly Phrase CheckTheReading = new("density-out-of-range.light.remedy", "check the temperature, the unit, and which alcohol it is");
+    private static readonly Phrase Water = new("density-out-of-range.water", "water");
+    private static readonly Phrase PureAlcohol = new("density-out-of-range.pure-alcohol", "the pure alcohol");
+    private static readonly Phrase NoReading = new("strength-out-of-range.reading", "a reading of {reading:0.##} %vol is outside 0 to 100");
+    private static readonly Phrase ReadAgain = new("strength-out-of-range.reading.remedy", "read again");
+
+    /// <summary>The strength of an alcohol whose density is known.</summary>
+    /// <param name="alcohol"><see cref="Substance.Ethanol"/>, <see cref="Substance.Isopropanol"/> or <see cref="Substance.Glycerol"/>.</param>
+    /// <param name="density">True density at <paramref name="at"/>: of a density meter, or of a hydrometer after <see cref="HydrometerDensity"/>.</param>
+    /// <param name="at">Temperature: -20 to 40 °C for ethanol, 0 to 40 °C for isopropanol, 15 to 30 °C for glycerol.</param>
+    /// <returns>The strength; or <c>temperature-out-of-range</c>, <c>density-out-of-range</c>.</returns>
+    /// <exception cref="ArgumentException">The strength of that substance is not told by a density.</exception>
+    public static Checked<AlcoholStrength> FromDensity(Substance alcohol, Density density, Temperature at)
+    {
+        var liquid = alcohol as LiquidInWater ?? throw new ArgumentException($"The strength of {alcohol} is not told by a density.", nameof(alcohol));
+        double celsius = at.DegreesCelsius, kilograms = density.KilogramsPerCubicMeter;
+        if (!(celsius >= liquid.LowestCelsius && celsius <= liquid.HighestCelsius))
         {
-            double pure = isEthanol ? EthanolWater.Density(1, celsius) : IsopropanolWater.Density(1, celsius), water = isEthanol ? EthanolWater.Density(0, celsius) : Water.Density(celsius);
-            return kilograms > water
-                ? Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is more than water's {water:0.00}"), "something else is dissolved in it (formaldehyde, fat, salt, glycerol); a density tells no alcohol strength then")
-                : Fault("density-out-of-range", Invariant($"{kilograms:0.##} kg/m3 at {celsius:0.#} degC is less than the pure alcohol's {pure:0.00}"), "check the temperature, the unit, and which alcohol it is");
+            return Fault(
+                "temperature-out-of-range",
+                OutsideTables.With(("at", celsius), ("lowest", liquid.LowestCelsius), ("highest", liquid.HighestCelsius)),
+                MeasureAgain);
         }
 
-        return new(Of(alcohol, p, celsius), []);
+        var p = liquid.MassFractionOfDensity(kilograms, celsius);
+        if (double.IsNaN(p)) return OutOfRange(liquid, kilograms, celsius);
+        return new(
+            new(alcohol, 100 * liquid.VolumeFraction(p), 100 * p, p * liquid.DensityOf(p, 20) / 10, liquid.VolumePercentDoubt(p, celsius)),
+            []);
     }
 
     /// <summary>The strength of an alcohol read off a glass alcoholometer that is marked in %vol at 20 °C, at another temperature.</summary>
@@ -42,9 +63,9 @@ public sealed record AlcoholStrength(FluidKind Alcohol, double VolumePercent, do
     /// <returns>The true strength of ethanol; or <c>temperature-out-of-range</c>, <c>strength-out-of-range</c>, <c>density-out-of-range</c>.</returns>
     public static Checked<AlcoholStrength> FromAlcoholometer(double volumePercent, Temperature at)
     {
-        if (!(volumePercent is >= 0 and <= 100)) return Fault("strength-out-of-range", Invariant($"a reading of {volumePercent:0.##} %vol is outside 0 to 100"), "read again");
+        if (!(volumePercent is >= 0 and <= 100)) return Fault("strength-out-of-range", NoReading.With(("reading", volumePercent)), ReadAgain);
         var marked = EthanolWater.Density(EthanolWater.MassFractionOfVolume(volumePercent / 100), 20);
-        return FromDensity(FluidKind.Ethanol, HydrometerDensity(Density.FromKilogramsPerCubicMeter(marked), at), at);
+        return FromDensity(Substance.Ethanol, HydrometerDensity(Density.FromKilogramsPerCubicMeter(marked), at), at);
     }
 
     /// <summary>True density from a glass hydrometer read away from the temperature of its scale.</summary>
@@ -55,27 +76,16 @@ public sealed record AlcoholStrength(FluidKind Alcohol, double VolumePercent, do
     public static Density HydrometerDensity(Density reading, Temperature at, Temperature? scale = null) =>
         Density.FromKilogramsPerCubicMeter(Hydrometer.TrueDensity(reading.KilogramsPerCubicMeter, at.DegreesCelsius, scale?.DegreesCelsius ?? 20));
 
-    private static AlcoholStrength Of(FluidKind alcohol, double p, double celsius)
+    private static Checked<AlcoholStrength> OutOfRange(LiquidInWater liquid, double kilograms, double celsius)
     {
-        if (alcohol is FluidKind.Ethanol)
-            return new(alcohol, 100 * EthanolWater.VolumeFraction(p), 100 * p, EthanolWater.GramsPerLitre(p) / 10, 0.1);
-        var volume = 100 * IsopropanolWater.VolumeFraction(p);
-        // What the table's error moves the strength by, from the densities on either side.
-        double error = IsopropanolWater.DensityError(p, celsius), density = IsopropanolWater.Density(p, celsius);
-        var above = IsopropanolWater.MassFraction(density - error, celsius);
-        var below = IsopropanolWater.MassFraction(density + error, celsius);
-        double high = double.IsNaN(above) ? 100 : 100 * IsopropanolWater.VolumeFraction(above), low = double.IsNaN(below) ? 0 : 100 * IsopropanolWater.VolumeFraction(below);
-        return new(alcohol, volume, 100 * p, p * IsopropanolWater.Density(p, 20) / 10, Math.Max(high - volume, volume - low));
+        var pure = (Name: liquid.IsAlcohol ? PureAlcohol : liquid.Noun, Density: liquid.DensityOf(1, celsius));
+        var water = (Name: Water, Density: liquid.DensityOf(0, celsius));
+        var (light, dense) = pure.Density < water.Density ? (pure, water) : (water, pure);
+        Argument density = ("density", kilograms), at = ("at", celsius);
+        return kilograms > dense.Density
+            ? Fault("density-out-of-range", TooDense.With(density, at, ("liquid", dense.Name), ("most", dense.Density)), SomethingElse)
+            : Fault("density-out-of-range", TooLight.With(density, at, ("liquid", light.Name), ("least", light.Density)), CheckTheReading);
     }
 
-    private static bool IsEthanol(FluidKind alcohol) => alcohol switch
-    {
-        FluidKind.Ethanol => true,
-        FluidKind.Isopropanol => false,
-        _ => throw new ArgumentOutOfRangeException(nameof(alcohol), alcohol, "Only alcohols have a strength by density."),
-    };
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
-
-    private static Checked<AlcoholStrength> Fault(string id, string message, string remedy) => new(null, [Finding.Error(id, message, remedy)]);
+    private static Checked<AlcoholStrength> Fault(string id, Message message, Message remedy) => new(null, [Finding.Error(id, message, remedy)]);
 }

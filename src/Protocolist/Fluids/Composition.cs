@@ -1,62 +1,93 @@
 namespace Protocolist.Fluids;
 
-/// <summary>What a fluid is made of, as mass fractions; the rest is water.</summary>
-/// <param name="Ethanol">Ethanol.</param>
-/// <param name="Isopropanol">2-Propanol.</param>
-/// <param name="Formaldehyde">Formaldehyde, as CH2O.</param>
-/// <param name="Methanol">Methanol, the stabiliser of the stock.</param>
-/// <param name="SeaSalt">Salt of sea water.</param>
-/// <param name="BufferSalts">Buffer salts without their water of crystallisation.</param>
-internal readonly record struct Composition(
-    double Ethanol = 0, double Isopropanol = 0, double Formaldehyde = 0, double Methanol = 0, double SeaSalt = 0, double BufferSalts = 0)
+/// <summary>What a fluid is made of, as mass fractions of what is dissolved in it; the rest is water. <c>default</c> is pure water.</summary>
+internal readonly struct Composition
 {
-    // 1 % NaCl adds 7.1 kg/m³ (CRC Handbook); phosphates and borax add about 8 (from memory).
-    private const double BufferSaltEffect = 800;
+    private readonly (Solute What, double Share)[]? _shares;
+
+    /// <summary>Makes a composition; what is not there need not be left out.</summary>
+    public Composition(params ReadOnlySpan<(Solute What, double Share)> shares)
+    {
+        var present = 0;
+        foreach (var (_, share) in shares) present += share > 0 ? 1 : 0;
+        if (present == 0) return;
+        _shares = new (Solute, double)[present];
+        foreach (var (what, share) in shares)
+        {
+            if (share > 0) _shares[^(present--)] = (what, share);
+        }
+    }
+
+    /// <summary>What it holds beside water, as mass fractions above zero.</summary>
+    public ReadOnlySpan<(Solute What, double Share)> Shares => _shares;
 
     /// <summary>Water, as a mass fraction.</summary>
-    public double Water => 1 - Ethanol - Isopropanol - Formaldehyde - Methanol - SeaSalt - BufferSalts;
-
-    /// <summary>Density, kg/m³.</summary>
-    public double Density(double celsius)
+    public double Water
     {
-        if (Ethanol > 0) return EthanolWater.Density(Ethanol, celsius);
-        if (Isopropanol > 0) return IsopropanolWater.Density(Isopropanol, celsius);
-        var density = Formaldehyde > 0 || Methanol > 0 ? Fluids.Formaldehyde.Density(Formaldehyde, Methanol, celsius) : Fluids.Water.Density(celsius);
-        if (SeaSalt > 0)
+        get
         {
-            var salinity = Math.Min(1000 * SeaSalt / (SeaSalt + Water), SeaWater.HighestSalinity);
-            density += SeaWater.Density(salinity, celsius) - SeaWater.Density(0, celsius);
+            var water = 1.0;
+            foreach (var (_, share) in Shares) water -= share;
+            return water;
         }
+    }
 
-        return density + BufferSaltEffect * BufferSalts;
+    /// <summary>The mass fraction of one of them; 0 where it is not there.</summary>
+    public double this[Solute what]
+    {
+        get
+        {
+            foreach (var (it, share) in Shares)
+            {
+                if (it == what) return share;
+            }
+
+            return 0;
+        }
     }
 
     /// <summary>The mixture of masses of several fluids.</summary>
     public static Composition Mix(ReadOnlySpan<Composition> fluids, ReadOnlySpan<double> kilograms)
     {
-        double all = 0, ethanol = 0, isopropanol = 0, formaldehyde = 0, methanol = 0, seaSalt = 0, bufferSalts = 0;
+        var all = 0.0;
+        var known = 0;
+        Span<(Solute What, double Share)> sums = new (Solute, double)[Most(fluids)];
         for (var i = 0; i < fluids.Length; i++)
         {
-            var (fluid, mass) = (fluids[i], kilograms[i]);
-            all += mass;
-            ethanol += mass * fluid.Ethanol;
-            isopropanol += mass * fluid.Isopropanol;
-            formaldehyde += mass * fluid.Formaldehyde;
-            methanol += mass * fluid.Methanol;
-            seaSalt += mass * fluid.SeaSalt;
-            bufferSalts += mass * fluid.BufferSalts;
+            all += kilograms[i];
+            foreach (var (what, share) in fluids[i].Shares)
+            {
+                var at = 0;
+                while (at < known && sums[at].What != what) at++;
+                if (at == known) sums[known++] = (what, 0);
+                sums[at].Share += kilograms[i] * share;
+            }
         }
 
-        return all > 0
-            ? new(ethanol / all, isopropanol / all, formaldehyde / all, methanol / all, seaSalt / all, bufferSalts / all)
-            : default;
+        if (!(all > 0)) return default;
+        for (var at = 0; at < known; at++) sums[at].Share /= all;
+        return new(sums[..known]);
     }
 
-    /// <summary>This much of it (kg) with dissolved salts and their water of crystallisation (kg).</summary>
+    /// <summary>This much of it (kg) with dissolved buffer salts and their water of crystallisation (kg).</summary>
     public Composition WithSalts(double kilograms, double anhydrousSalts, double crystalWater)
     {
-        var all = kilograms + anhydrousSalts + crystalWater;
-        var share = kilograms / all;
-        return new(Ethanol * share, Isopropanol * share, Formaldehyde * share, Methanol * share, SeaSalt * share, (BufferSalts * kilograms + anhydrousSalts) / all);
+        if (anhydrousSalts + crystalWater == 0) return this;
+        var share = kilograms / (kilograms + anhydrousSalts + crystalWater);
+        var with = new List<(Solute, double)>(Shares.Length + 1);
+        foreach (var (what, was) in Shares)
+        {
+            if (what != Solute.BufferSalts) with.Add((what, was * share));
+        }
+
+        with.Add((Solute.BufferSalts, (this[Solute.BufferSalts] * kilograms + anhydrousSalts) / (kilograms + anhydrousSalts + crystalWater)));
+        return new(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(with));
+    }
+
+    private static int Most(ReadOnlySpan<Composition> fluids)
+    {
+        var most = 0;
+        foreach (var fluid in fluids) most += fluid.Shares.Length;
+        return most;
     }
 }

@@ -67,9 +67,8 @@ public static class LogReader
 
     private static bool IsSign(ScalarNode sign, List<Finding> findings)
     {
-        var known = Protocols.WatchWords.Signs.Select(s => s.Word).ToList();
-        if (known.Contains(sign.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, known), sign.Span));
+        if (Protocols.Sign.Find(sign.Value) is not null) return true;
+        findings.Add(Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, [.. Protocols.Sign.All.Select(s => s.Word)]), sign.Span));
         return false;
     }
 }

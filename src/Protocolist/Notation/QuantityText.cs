@@ -30,7 +30,7 @@ public static class QuantityText
     private static readonly Phrase UnexpectedText = new("unexpected-text.after", "'{word}' makes no sense after the quantity");
     private static readonly Phrase UnexpectedTextRemedy = new("unexpected-text.after.remedy", "write 'a to b', 'a ± b', 'at least a' or 'at most a'");
     /// <summary>In SI units; beyond every quantity of a bench, and what is made of quantities up to it can still be reckoned with and printed.</summary>
-    private const double MostSi = 1e15;
+    internal const double MostSi = 1e15;
 
     /// <summary>Reads a quantity or a range.</summary>
     /// <param name="text">The text.</param>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Vessels;
@@ -48,7 +47,7 @@ internal static class CautionWriting
         {
             foreach (var part in recipe.Parts)
             {
-                if (part.Fluid is { Kind: FluidKind.FormaldehydeStock } stock) yield return FluidCautions.OfStock(stock);
+                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
             }
         }
     }

@@ -81,7 +81,7 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     public ImmutableArray<PlannedCut> Cuts => Work is CutWork cut ? cut.Cuts : [];
 
-    public (Duration Every, ImmutableArray<(string Sign, string Remedy)> Signs)? Watch { get; init; }
+    public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
 
     /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
     public ImmutableArray<StepMaterial> Materials { get; init; } = [];

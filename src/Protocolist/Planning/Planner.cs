@@ -45,8 +45,9 @@ public sealed class Planner
     /// <param name="log">All that happened so far; the whole log each time.</param>
     /// <param name="bench">The workplace as it was at the start of the work.</param>
     /// <returns>
-    /// The revision, with the findings of the new plan; warnings <c>other-protocol-revision</c>, <c>other-bench</c> and <c>other-zone</c> where shelf or bench are not those
-    /// of the plan. No revision but errors where the log does not fit (<see cref="LogCheck"/>), the protocol is gone, or the plan has no start.
+    /// The revision, by the protocol that the plan carries, with the findings of the new plan; a note <c>other-protocol-revision</c> where the shelf has another of that id, warnings
+    /// <c>other-bench</c> and <c>other-zone</c> where the bench is not that of the plan. No revision but errors where the log does not fit (<see cref="LogCheck"/>), this version cannot
+    /// read the plan's protocol (<c>plan-protocol-unreadable</c>), or the plan has no start.
     /// </returns>
     public Checked<Revision> Revise(Plan plan, WorkLog log, PreparedBench bench)
     {

@@ -29,7 +29,7 @@ internal static class ReviewPass
         ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
         var plan = new Plan
         {
-            Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File),
+            Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File) { Files = draft.Protocol.Texts },
             Specimen = draft.Body.Specimen,
             Choices = draft.Choices,
             Zone = zone.Id,

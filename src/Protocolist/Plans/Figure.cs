@@ -9,12 +9,10 @@ namespace Protocolist.Plans;
 /// <remarks>The value is the plan's own; how it is made, from what and by which source is shared by all plans of a protocol, and put into words when somebody asks.</remarks>
 public sealed class Figure : IEquatable<Figure>
 {
-    private readonly FigureOrigin _origin;
-
-    internal Figure(FigureOrigin origin, FormulaValue value) => (_origin, Answer) = (origin, value);
+    internal Figure(FigureOrigin origin, FormulaValue value) => (Origin, Answer) = (origin, value);
 
     /// <summary>Its id: a value's name, or a step's id, a dot and a setting.</summary>
-    public string Id => _origin.Id;
+    public string Id => Origin.Id;
 
     /// <summary>The value, where it is a quantity; its bounds are exact.</summary>
     public QuantityRange? Quantity => Answer.Kind == FormulaKind.Quantity ? Answer.Quantity : null;
@@ -26,19 +24,22 @@ public sealed class Figure : IEquatable<Figure>
     public string Exact => Answer.Kind == FormulaKind.Quantity ? ExactText.Of(Answer.Quantity) : "";
 
     /// <summary>How it was made: a formula, a rule, or <c>given</c>.</summary>
-    public Message Formula => _origin.HowItIsMade;
+    public Message Formula => Origin.HowItIsMade;
 
     /// <summary>The ids of the figures that it was made from.</summary>
-    public ImmutableArray<string> Inputs => _origin.Inputs;
+    public ImmutableArray<string> Inputs => Origin.Inputs;
 
     /// <summary>Where the formula or the number comes from.</summary>
-    public string Source => _origin.Source;
+    public string Source => Origin.Source;
 
     /// <summary>The place in a file that it comes from, where it comes from one.</summary>
-    public SourceSpan Where => _origin.Where;
+    public SourceSpan Where => Origin.Where;
 
     /// <summary>A remark; empty where there is none.</summary>
-    public Message Note => _origin.Note;
+    public Message Note => Origin.Note;
+
+    /// <summary>How it is made, whatever its value.</summary>
+    internal FigureOrigin Origin { get; }
 
     /// <summary>The value as the formula language has it.</summary>
     internal FormulaValue Answer { get; }
@@ -46,7 +47,7 @@ public sealed class Figure : IEquatable<Figure>
     /// <inheritdoc/>
     public bool Equals(Figure? other) =>
         other is not null && Id == other.Id && Answer == other.Answer && Source == other.Source && Note == other.Note && Inputs.AsSpan().SequenceEqual(other.Inputs.AsSpan())
-        && (ReferenceEquals(_origin, other._origin) || (Formula.ToString() == other.Formula.ToString() && Where.ToString() == other.Where.ToString()));
+        && (ReferenceEquals(Origin, other.Origin) || (Formula.ToString() == other.Formula.ToString() && Where.ToString() == other.Where.ToString()));
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Figure);

@@ -93,14 +93,15 @@ internal sealed class FluidMoveJson : ObjectJson<FluidMove>
         json.WriteNumber("volumeMl", Grid.Round(value.Volume.Milliliters));
         json.WriteString("from", value.Words(value.From).ToString());
         Write(json, "fromKind", value.From.Kind);
-        json.WriteString("to", value.Words(value.To).ToString());
+        if (value.To.Kind == FluidPlaceKind.Waste) Write(json, "to", value.To.Destination);
+        else json.WriteString("to", value.Words(value.To).ToString());
         Write(json, "toKind", value.To.Kind);
     }
 
     protected override FluidMove Of(JsonElement json)
     {
         var fluid = FluidOf(json, "fluid") ?? throw new JsonException("A move needs a fluid.");
-        return new(fluid, Volume.FromMilliliters(json.GetProperty("volumeMl").GetDouble()), Place(json, "from"), Place(json, "to"))
+        return new(fluid, Volume.FromMilliliters(Number(json, "volumeMl")), Place(json, "from"), Place(json, "to"))
         {
             ForImmersion = YesNo(json, "forImmersion"),
         };

@@ -21,19 +21,21 @@ internal sealed class MessageJson : JsonConverter<Message>
 
     public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => Write(writer, value);
 
-    private static Message Read(JsonElement json)
+    /// <summary>The message that <see cref="Write(Utf8JsonWriter, in Message)"/> wrote.</summary>
+    public static Message Read(JsonElement json)
     {
         if (json.ValueKind == JsonValueKind.String) return Message.Text(json.GetString()!);
-        var words = Text(json, "text");
-        if (!json.TryGetProperty("phrase", out var phrase)) return words;
+        if (!json.TryGetProperty("text", out var words)) throw new JsonException("A message is a text, or an object with 'text'.");
+        if (!json.TryGetProperty("phrase", out var phrase)) return Message.Text(words.GetString() ?? "");
         Argument[] facts = json.TryGetProperty("facts", out var all) ? [.. all.EnumerateObject().Select(f => FactOf(f.Name, f.Value))] : [];
-        return new Message(Phrase.OfWords(phrase.GetString() ?? "", words), facts);
+        return new Message(Phrase.OfWords(phrase.GetString() ?? "", words.GetString() ?? ""), facts);
     }
 
     private static Argument FactOf(string name, JsonElement json) => json.ValueKind switch
     {
         JsonValueKind.String => (name, json.GetString()!),
         JsonValueKind.Number => (name, json.GetDouble()),
+        JsonValueKind.Null => (name, default(Message)),
         JsonValueKind.Array => Argument.ListOf(name, json.EnumerateArray().Select(item => FactOf("", item))),
         JsonValueKind.Object => ObjectOf(name, json),
         _ => throw new JsonException($"'{name}' is no fact."),
@@ -43,25 +45,33 @@ internal sealed class MessageJson : JsonConverter<Message>
     {
         if (json.TryGetProperty("quantity", out var quantity))
             return QuantityText.Read(quantity.GetString() ?? "", out var range) is null ? (name, range) : throw new JsonException($"'{quantity}' is no quantity.");
-        if (json.TryGetProperty("at", out var at)) return (name, OffsetDateTimePattern.Rfc3339.Parse(at.GetString() ?? "").GetValueOrThrow());
-        if (json.TryGetProperty("on", out var on)) return (name, LocalDatePattern.Iso.Parse(on.GetString() ?? "").GetValueOrThrow());
+        if (json.TryGetProperty("at", out var at)) return (name, Parsed(OffsetDateTimePattern.Rfc3339, at));
+        if (json.TryGetProperty("on", out var on)) return (name, Parsed(LocalDatePattern.Iso, on));
         if (json.TryGetProperty("id", out var id)) return Argument.Id(name, id.GetString() ?? "");
-        if (json.TryGetProperty("costMinor", out var minor) && json.TryGetProperty("currency", out var currency)) return (name, Money.OfMinor(minor.GetInt64(), currency.GetString() ?? ""));
+        if (json.TryGetProperty("costMinor", out var minor) && json.TryGetProperty("currency", out var currency))
+            return Money.MinorUnits(currency.GetString() ?? "") is null ? throw new JsonException($"'{currency}' is no currency.") : (name, Money.OfMinor(minor.GetInt64(), currency.GetString()!));
         return (name, Read(json));
     }
 
-    private static void Write(Utf8JsonWriter writer, in Message message)
+    private static T Parsed<T>(IPattern<T> pattern, JsonElement json)
     {
-        if (message.Phrase == Message.OwnText || message.Phrase is null)
-        {
-            writer.WriteStringValue(message.ToString());
-            return;
-        }
+        var parsed = pattern.Parse(json.GetString() ?? "");
+        return parsed.Success ? parsed.Value : throw new JsonException(parsed.Exception.Message);
+    }
 
+    /// <summary>Writes a message: somebody's own text as a bare string.</summary>
+    public static void Write(Utf8JsonWriter writer, in Message message)
+    {
+        if (message.Phrase == Message.OwnText || message.Phrase is null) writer.WriteStringValue(message.ToString());
+        else WriteObject(writer, message);
+    }
+
+    private static void WriteObject(Utf8JsonWriter writer, in Message message)
+    {
         writer.WriteStartObject();
         writer.WriteString("text", message.ToString());
-        if (message.Phrase.Id.Length > 0) writer.WriteString("phrase", message.Phrase.Id);
-        if (!message.Arguments.IsEmpty)
+        if (message.Phrase != Message.OwnText) writer.WriteString("phrase", message.Phrase!.Id);
+        if (!message.Arguments.IsEmpty && message.Phrase != Message.OwnText)
         {
             writer.WriteStartObject("facts");
             foreach (var argument in message.Arguments)
@@ -87,7 +97,8 @@ internal sealed class MessageJson : JsonConverter<Message>
                 writer.WriteStringValue(fact.Text);
                 break;
             case ArgumentKind.Message:
-                Write(writer, fact.Message);
+                if (fact.Message.Phrase is null) writer.WriteNullValue();
+                else WriteObject(writer, fact.Message);
                 break;
             case ArgumentKind.Money:
                 MoneyJson.Write(writer, fact.Money!);
@@ -111,6 +122,4 @@ internal sealed class MessageJson : JsonConverter<Message>
                 break;
         }
     }
-
-    private static string Text(JsonElement json, string name) => json.TryGetProperty(name, out var text) ? text.GetString() ?? "" : "";
 }

@@ -10,10 +10,14 @@ using Protocolist.Reading;
 namespace Protocolist.Plans;
 
 /// <summary>An object of a plan as JSON with words beside its facts, for whoever reads the file; where there are facts, the words are not read back.</summary>
+/// <remarks>What is written is there when it is read: a fact that was cut out of the file is no empty fact.</remarks>
 internal abstract class ObjectJson<T> : JsonConverter<T>
     where T : class
 {
     private static readonly string[] Suffixes = ["Ml", "G", "Pieces"];
+
+    /// <summary>Beyond a thousand cubic metres or a million million pieces no plan goes; a thousand times as much still fits a whole number of units.</summary>
+    private const decimal Most = 1e15m;
 
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
@@ -35,7 +39,8 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     /// <summary>Millilitres, grams or pieces; exact, because a decimal holds thousandths without rounding.</summary>
     protected static decimal InUnit(Amount amount) => amount.Kind == AmountKind.Count ? amount.Units : amount.Units / 1000m;
 
-    protected static Amount FromUnit(AmountKind kind, decimal value) => new(kind, (long)(kind == AmountKind.Count ? value : value * 1000));
+    protected static Amount FromUnit(AmountKind kind, decimal value) =>
+        Math.Abs(value) <= Most ? new(kind, (long)(kind == AmountKind.Count ? value : value * 1000)) : throw new JsonException($"{value} is more than there can be.");
 
     /// <summary>An amount under a name that ends with its unit: <c>packMl</c>.</summary>
     protected static void Write(Utf8JsonWriter json, string name, Amount amount) => json.WriteNumber(name + Suffixes[(int)amount.Kind], InUnit(amount));
@@ -52,7 +57,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 
     protected static void Write(Utf8JsonWriter json, string name, Fluid? fluid) => json.WriteString(name, fluid?.Name);
 
-    protected static Fluid? FluidOf(JsonElement json, string name) => Optional(json, name) is { } text ? FluidJson.Of(text) : null;
+    protected static Fluid? FluidOf(JsonElement json, string name) => Part(json, name).GetString() is { } text ? FluidJson.Of(text) : null;
 
     protected static void Write<TWord>(Utf8JsonWriter json, string name, TWord word)
         where TWord : struct, Enum => json.WriteString(name, EnumWords<TWord>.Of(word));
@@ -69,10 +74,17 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 
     protected static Money? MoneyOf(JsonElement json, string name)
     {
-        if (!json.TryGetProperty(name, out var money) || money.ValueKind == JsonValueKind.Null) return null;
+        var money = Part(json, name);
+        if (money.ValueKind == JsonValueKind.Null) return null;
         return Money.MinorUnits(Text(money, "currency")) is not null
-            ? Money.OfMinor((long)Decimal(money, "costMinor"), Text(money, "currency"))
+            ? Money.OfMinor(Count(money, "costMinor"), Text(money, "currency"))
             : throw new JsonException("Money needs a currency.");
+    }
+
+    protected static void Write(Utf8JsonWriter json, string name, Message message)
+    {
+        json.WritePropertyName(name);
+        MessageJson.Write(json, message);
     }
 
     protected static void Write(Utf8JsonWriter json, string name, ImmutableArray<string> texts)
@@ -82,21 +94,25 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
         json.WriteEndArray();
     }
 
-    /// <summary>No list at all where it was cut out of the file.</summary>
     protected static ImmutableArray<string> Texts(JsonElement json, string name) =>
-        json.TryGetProperty(name, out var list) ? [.. list.EnumerateArray().Select(e => e.GetString() ?? "")] : default;
+        [.. Part(json, name).EnumerateArray().Select(e => e.GetString() ?? throw new JsonException($"'{name}' lists texts."))];
 
-    protected static string Text(JsonElement json, string name) => Optional(json, name) ?? "";
+    protected static string Text(JsonElement json, string name) => Part(json, name).GetString() ?? throw new JsonException($"'{name}' is a text.");
 
-    protected static Message Said(JsonElement json, string name) => Message.Text(Text(json, name));
+    protected static Message Said(JsonElement json, string name) => MessageJson.Read(Part(json, name));
 
-    protected static int Whole(JsonElement json, string name) => json.TryGetProperty(name, out var value) ? value.GetInt32() : 0;
+    protected static int Whole(JsonElement json, string name) => Part(json, name).GetInt32();
 
-    protected static decimal Decimal(JsonElement json, string name) => json.TryGetProperty(name, out var value) ? value.GetDecimal() : 0;
+    protected static long Count(JsonElement json, string name) => Part(json, name).GetInt64();
 
-    protected static bool YesNo(JsonElement json, string name) => json.TryGetProperty(name, out var value) && value.GetBoolean();
+    protected static decimal Decimal(JsonElement json, string name) => Part(json, name).GetDecimal();
 
-    private static string? Optional(JsonElement json, string name) => json.TryGetProperty(name, out var value) ? value.GetString() : null;
+    protected static double Number(JsonElement json, string name) => Part(json, name).GetDouble();
+
+    protected static bool YesNo(JsonElement json, string name) => Part(json, name).GetBoolean();
+
+    protected static JsonElement Part(JsonElement json, string name) =>
+        json.TryGetProperty(name, out var value) ? value : throw new JsonException($"'{name}' is missing.");
 }
 
 /// <summary>A fluid by its name, which reads back as the same fluid.</summary>

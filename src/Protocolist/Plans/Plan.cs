@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Plans;
@@ -15,7 +16,7 @@ namespace Protocolist.Plans;
 public sealed record Plan
 {
     /// <summary>The version of the plan's JSON form that this library writes and reads.</summary>
-    public const int CurrentFormat = 1;
+    public const int CurrentFormat = 2;
 
     /// <summary>The version of the JSON form.</summary>
     public int FormatVersion { get; init; } = CurrentFormat;
@@ -144,9 +145,23 @@ public sealed record Plan
     public override int GetHashCode() => HashCode.Combine(Protocol, Zone, Steps.Length, Start?.ToInstant());
 }
 
-/// <summary>Which protocol a plan follows.</summary>
+/// <summary>The protocol that a plan follows, with its text as it was, so that a later shelf changes nothing of the plan in silence.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="Revision">Its authors' count.</param>
 /// <param name="Title">What people call it.</param>
 /// <param name="File">The file it came from.</param>
-public sealed record PlanProtocol(string Id, int Revision, string Title, string File);
+public sealed record PlanProtocol(string Id, int Revision, string Title, string File)
+{
+    /// <summary>The files that it was read from: after those that it extends, the farthest first.</summary>
+    public ImmutableArray<SourceText> Files { get; init; } = [];
+
+    /// <summary>Whether it is the same protocol with the same text.</summary>
+    /// <param name="other">Another one.</param>
+    /// <returns>True for the same content.</returns>
+    public bool Equals(PlanProtocol? other) =>
+        other is not null && Id == other.Id && Revision == other.Revision && Title == other.Title && File == other.File && Files.AsSpan().SequenceEqual(other.Files.AsSpan());
+
+    /// <summary>A hash that equal ones share.</summary>
+    /// <returns>The hash.</returns>
+    public override int GetHashCode() => HashCode.Combine(Id, Revision, File);
+}

@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Protocolist.Benches.Disposal;

@@ -96,7 +96,7 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
     protected override void Members(Utf8JsonWriter json, PlannedMaterial value)
     {
         json.WriteString("id", value.Id);
-        json.WriteString("name", value.Name.ToString());
+        Write(json, "name", value.Name);
         Write(json, "kind", value.Kind);
         json.WriteString("unit", Units[(int)value.OnHand.Kind]);
         json.WriteNumber("onHand", InUnit(value.OnHand));
@@ -124,18 +124,16 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
     {
         var unit = Array.IndexOf(Units, Text(json, "unit"));
         if (unit < 0) throw new JsonException("A material needs a unit.");
-        Amount Units_(JsonElement of, string name) => FromUnit((AmountKind)unit, Decimal(of, name));
+        Amount Measured(JsonElement of, string name) => FromUnit((AmountKind)unit, Decimal(of, name));
         var used = new PlannedMaterial(
             Text(json, "id"), Said(json, "name"), Word<MaterialKind>(json, "kind"),
-            Units_(json, "onHand"), Units_(json, "bought"), Units_(json, "used"), Units_(json, "left"));
+            Measured(json, "onHand"), Measured(json, "bought"), Measured(json, "used"), Measured(json, "left"));
         return used with
         {
-            Unusable = Units_(json, "unusable"),
-            Reserve = Units_(json, "reserve"),
-            Uses = (long)Decimal(json, "uses"),
-            Draws = json.TryGetProperty("draws", out var draws)
-                ? [.. draws.EnumerateArray().Select(d => new MaterialDraw(Word<MaterialOrigin>(d, "from"), Text(d, "stock"), Units_(d, "amount")))]
-                : default,
+            Unusable = Measured(json, "unusable"),
+            Reserve = Measured(json, "reserve"),
+            Uses = Count(json, "uses"),
+            Draws = [.. Part(json, "draws").EnumerateArray().Select(d => new MaterialDraw(Word<MaterialOrigin>(d, "from"), Text(d, "stock"), Measured(d, "amount")))],
             For = Texts(json, "for"),
         };
     }

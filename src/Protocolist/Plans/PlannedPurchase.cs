@@ -28,7 +28,7 @@ internal sealed class PlannedPurchaseJson : ObjectJson<PlannedPurchase>
     protected override void Members(Utf8JsonWriter json, PlannedPurchase value)
     {
         json.WriteString("id", value.Id);
-        json.WriteString("item", value.Item.ToString());
+        Write(json, "item", value.Item);
         json.WriteString("pack", value.Pack.ToString());
         Write(json, "pack", value.Pack);
         json.WriteNumber("count", value.Count);

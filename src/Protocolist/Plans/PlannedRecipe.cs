@@ -19,6 +19,7 @@ public sealed record PlannedRecipe(
     ImmutableArray<PlannedPart> Parts,
     ImmutableArray<string> For)
 {
+    private static readonly Phrase Or = new("recipe.or", "or: {way}");
     private static readonly Phrase ForLyingIn = new("recipe-for-immersion", "{fluid}, for immersion");
 
     /// <summary>Whether it is for lying in alone, so that fixative which has served before may go into it.</summary>
@@ -40,8 +41,7 @@ public sealed record PlannedRecipe(
             if (!field.IsDefault) return field;
             ImmutableArray<RecipePart> parts = [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })];
             var recipe = new Recipe(Fluid, Volume, At, parts, Volume.Zero);
-            var (makeUp, addWater) = (recipe.MakeUp, recipe.AddWater);
-            return addWater == makeUp || !parts.Any(p => p.IsDiluent) ? [Message.Text(makeUp)] : [Message.Text(makeUp), Message.Text($"or: {addWater}")];
+            return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
         }
         init;
     }

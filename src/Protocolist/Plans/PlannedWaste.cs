@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Safety;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches.Disposal;
@@ -53,14 +54,14 @@ internal sealed class PlannedWasteJson : ObjectJson<PlannedWaste>
 {
     protected override void Members(Utf8JsonWriter json, PlannedWaste value)
     {
-        json.WriteString("what", value.What.ToString());
+        Write(json, "what", value.What);
         Write(json, "fluid", value.Fluid);
         json.WriteBoolean("forImmersion", value.ForImmersion);
         json.WriteNumber("volumeMl", value.Amount.Kind == AmountKind.Volume ? InUnit(value.Amount) : 0);
         json.WriteNumber("pieces", value.Amount.Kind == AmountKind.Count ? value.Amount.Units : 0);
         Write(json, "class", value.Class);
         Write(json, "way", value.Way);
-        json.WriteString("destination", value.Destination.ToString());
+        Write(json, "destination", value.Destination);
         json.WriteString("step", value.Step);
         json.WriteString("from", value.From.ToString());
         json.WriteNumber("uses", value.Uses);
@@ -68,7 +69,7 @@ internal sealed class PlannedWasteJson : ObjectJson<PlannedWaste>
 
     protected override PlannedWaste Of(JsonElement json)
     {
-        var (pieces, fluid) = ((long)Decimal(json, "pieces"), FluidOf(json, "fluid"));
+        var (pieces, fluid) = (Count(json, "pieces"), FluidOf(json, "fluid"));
         var amount = pieces > 0 ? Amount.Of(pieces) : FromUnit(AmountKind.Volume, Decimal(json, "volumeMl"));
         return new(Word<WasteClass>(json, "class"), amount, Word<WasteWay>(json, "way"), Said(json, "destination"), Text(json, "step"))
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Findings;
+using Protocolist.Formulas;
 using Protocolist.Notation;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -67,19 +68,20 @@ internal sealed class StageKindJson : JsonConverter<StageKind>
 }
 
 /// <summary>A figure with its value in words and exactly, and how it is made.</summary>
+/// <remarks>The exact value is a quantity's text, yes or no as such, and empty for a word.</remarks>
 internal sealed class FigureJson : JsonConverter<Figure>
 {
     public override Figure Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
         var root = document.RootElement;
-        var origin = new FigureOrigin(Text(root, "id"), [.. root.GetProperty("inputs").EnumerateArray().Select(i => i.GetString() ?? "")], Text(root, "source"))
+        var origin = new FigureOrigin(Text(root, "id"), [.. Part(root, "inputs").EnumerateArray().Select(i => i.GetString() ?? throw new JsonException("An input is an id."))], Text(root, "source"))
         {
-            Rule = Message.Text(Text(root, "formula")),
+            Rule = MessageJson.Read(Part(root, "formula")),
             Where = SpanJson.Parse(Text(root, "where")),
-            Note = Message.Text(Text(root, "note")),
+            Note = MessageJson.Read(Part(root, "note")),
         };
-        return QuantityText.Read(Text(root, "exact"), out var quantity) is null ? origin.Of(quantity) : origin.Of(Text(root, "value"));
+        return new(origin, Answer(Part(root, "exact"), Text(root, "value")));
     }
 
     public override void Write(Utf8JsonWriter writer, Figure value, JsonSerializerOptions options)
@@ -87,16 +89,28 @@ internal sealed class FigureJson : JsonConverter<Figure>
         writer.WriteStartObject();
         writer.WriteString("id", value.Id);
         writer.WriteString("value", value.Value);
-        writer.WriteString("formula", value.Formula.ToString());
+        writer.WritePropertyName("formula");
+        MessageJson.Write(writer, value.Formula);
         writer.WriteStartArray("inputs");
         foreach (var input in value.Inputs) writer.WriteStringValue(input);
         writer.WriteEndArray();
         writer.WriteString("source", value.Source);
         writer.WriteString("where", value.Where.ToString());
-        writer.WriteString("exact", value.Exact);
-        writer.WriteString("note", value.Note.ToString());
+        if (value.Answer is { Kind: FormulaKind.Truth, Truth: Truth.Yes or Truth.No }) writer.WriteBoolean("exact", value.Answer.Truth == Truth.Yes);
+        else writer.WriteString("exact", value.Exact);
+        writer.WritePropertyName("note");
+        MessageJson.Write(writer, value.Note);
         writer.WriteEndObject();
     }
 
-    private static string Text(JsonElement figure, string name) => figure.GetProperty(name).GetString() ?? "";
+    private static FormulaValue Answer(JsonElement exact, string word)
+    {
+        if (exact.ValueKind is JsonValueKind.True or JsonValueKind.False) return FormulaValue.Of(exact.GetBoolean() ? Truth.Yes : Truth.No);
+        if (exact.ValueEquals("")) return FormulaValue.Of(word);
+        return QuantityText.Read(exact.GetString() ?? "", out var quantity) is null ? FormulaValue.Of(quantity) : throw new JsonException($"'{exact}' is no quantity.");
+    }
+
+    private static JsonElement Part(JsonElement figure, string name) => figure.TryGetProperty(name, out var part) ? part : throw new JsonException($"A figure needs '{name}'.");
+
+    private static string Text(JsonElement figure, string name) => Part(figure, name).GetString() ?? throw new JsonException($"'{name}' of a figure is a text.");
 }

@@ -65,7 +65,7 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
     protected override void Members(Utf8JsonWriter json, StepMaterial value)
     {
         json.WriteString("id", value.Id);
-        json.WriteString("name", value.Name.ToString());
+        Write(json, "name", value.Name);
         Write(json, "fluid", value.Fluid);
         json.WriteString("amount", value.HowMuch.ToString());
         json.WriteNumber("volumeMl", Grid.Round(value.Volume.Milliliters));
@@ -75,8 +75,8 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
 
     protected override StepMaterial Of(JsonElement json) => new(Word<MaterialOrigin>(json, "from"))
     {
-        Volume = Volume.FromMilliliters((double)Decimal(json, "volumeMl")),
-        Pieces = (long)Decimal(json, "pieces"),
+        Volume = Volume.FromMilliliters(Number(json, "volumeMl")),
+        Pieces = Count(json, "pieces"),
         Id = Text(json, "id"),
         Name = Said(json, "name"),
         Fluid = FluidOf(json, "fluid"),

@@ -34,7 +34,7 @@ public static class ProtocolListing
         ExpressionSetting s => s.Expression.Text,
         TextSetting s => string.Join("; ", s.Texts),
         SitesSetting s => string.Join("; ", s.Sites.Select(x => $"{x.Region}: {x.PerSite.Text}")),
-        WatchSetting s => $"every {s.Every.Text}: {string.Join("; ", s.Signs.Select(x => $"{x.Sign}: {x.Remedy}"))}",
+        WatchSetting s => $"every {s.Every.Text}: {string.Join("; ", s.Signs.Select(x => $"{x.Sign.Word}: {x.Remedy.Word}"))}",
         _ => "",
     };
 }

@@ -56,7 +56,7 @@ internal sealed record SitesSetting(string Key, ImmutableArray<(string Region, E
 }
 
 /// <summary>How often to look, and what each sign calls for.</summary>
-internal sealed record WatchSetting(string Key, Expression Every, ImmutableArray<(string Sign, string Remedy)> Signs, SourceSpan Span) : Setting(Key, Span)
+internal sealed record WatchSetting(string Key, Expression Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs, SourceSpan Span) : Setting(Key, Span)
 {
     public override IEnumerable<Expression> Expressions() => [Every];
 }

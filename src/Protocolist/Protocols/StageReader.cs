@@ -93,7 +93,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
     private TextSetting? Words(SettingShape shape, MappingEntry entry)
     {
         var words = new Fields(new([entry], entry.Value.Span), Named.Key(shape.Key), findings).Texts(shape.Key);
-        var known = words.Where(w => Known(w, shape.Words, Named.WordFor(shape.Key))).Select(w => w.Value).ToImmutableArray();
+        var known = words.Where(w => Known(w, [.. shape.Words], x => x, Named.WordFor(shape.Key)) is not null).Select(w => w.Value).ToImmutableArray();
         return known.IsEmpty ? null : new(shape.Key, known, entry.Key.Span);
     }
 
@@ -115,14 +115,14 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         if (Fields.Of(entry.Value, what, findings) is not { } fields) return null;
         var every = fields.Entry("every") is { } rhythm ? expressions.Read(rhythm.Value, Named.KeyOf("every", what), FormulaType.Of(Dimension.OfTime)) : null;
         if (fields.Entry("every") is null) fields.Miss("every", SuchAsEvery, entry.Key.Span);
-        var signs = ImmutableArray.CreateBuilder<(string, string)>();
+        var signs = ImmutableArray.CreateBuilder<(Sign, Remedy)>();
         if (fields.Nested("signs", Named.Signs(what)) is { } table)
         {
             foreach (var sign in table.Entries)
             {
-                Known(sign.Key, WatchWords.Signs.Select(s => s.Word), Named.Sign);
-                if (sign.Value is not ScalarNode remedy || !Known(remedy, WatchWords.Remedies.Select(r => r.Word), Named.Remedy)) continue;
-                signs.Add((sign.Key.Value, remedy.Value));
+                var seen = Known(sign.Key, Sign.All, s => s.Word, Named.Sign);
+                var called = sign.Value is ScalarNode word ? Known(word, Remedy.All, r => r.Word, Named.Remedy) : null;
+                if (seen is not null && called is not null) signs.Add((seen, called));
             }
         }
 
@@ -130,11 +130,11 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         return every is null ? null : new(key, every, signs.DrainToImmutable(), entry.Key.Span);
     }
 
-    private bool Known(ScalarNode word, IEnumerable<string> words, Message what)
+    private T? Known<T>(ScalarNode word, ImmutableArray<T> all, Func<T, string> wordOf, Message what)
+        where T : class
     {
-        string[] list = [.. words];
-        if (list.Contains(word.Value)) return true;
-        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", word.Value), ("what", what)), Suggestion.For(word.Value, list), word.Span));
-        return false;
+        if (all.FirstOrDefault(x => wordOf(x) == word.Value) is { } known) return known;
+        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", word.Value), ("what", what)), Suggestion.For(word.Value, [.. all.Select(wordOf)]), word.Span));
+        return null;
     }
 }

@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Contact;
 using UnitsNet;
 
 namespace Protocolist.Vessels;

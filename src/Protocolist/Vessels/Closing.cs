@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Fluids;
 using UnitsNet;
 using static System.FormattableString;
 using Duration = NodaTime.Duration;
@@ -49,10 +50,9 @@ public static class Closing
     /// <param name="fitted">The filled vessel.</param>
     /// <param name="fluid">The fluid.</param>
     /// <param name="openedAgain">Whether it will be opened again, for study or for change of fluid.</param>
-    /// <param name="ethanolMassFraction">Ethanol by mass, 0 for formalin and water; taken for isopropanol too.</param>
     /// <returns>The closing.</returns>
     /// <exception cref="ArgumentNullException">The vessel is null.</exception>
-    public static VesselClosing Choose(FittedVessel fitted, ContactFluid fluid, bool openedAgain, double ethanolMassFraction)
+    public static VesselClosing Choose(FittedVessel fitted, Fluid fluid, bool openedAgain)
     {
         ArgumentNullException.ThrowIfNull(fitted);
         var vessel = fitted.Vessel;
@@ -77,7 +77,7 @@ public static class Closing
                 "common practice",
                 ["lid plate of glass", "polyester or PTFE-faced sealing tape"],
                 ["Wipe rim and lid dry and free of grease.", "Tape all around in one piece, over a clean overlap.", "Write the date on the tape; renew it after about two years."],
-                Duration.Zero, 2, rate, PortOf(fitted, fluid, ethanolMassFraction, openedAgain)),
+                Duration.Zero, 2, rate, PortOf(fitted, fluid, openedAgain)),
             _ => new(
                 ClosingMethod.NeutralSilicone,
                 "closed for good; neutral cure, because acetoxy silicone gives off acetic acid, which attacks metal and calcareous parts",
@@ -89,7 +89,7 @@ public static class Closing
                     "Lay the lid on a second thin bead only after the first has cured.",
                     "Leave the vessel standing for a week, and look for leaks before it goes on its shelf.",
                 ],
-                CuringTime, null, rate, PortOf(fitted, fluid, ethanolMassFraction, openedAgain)),
+                CuringTime, null, rate, PortOf(fitted, fluid, openedAgain)),
         };
     }
 
@@ -99,13 +99,13 @@ public static class Closing
     /// <summary>Pressure in kPa on the hottest day from which a port pays: the project's choice, a tenth of a bar; a sealed flat lid lifts at far less than a jar bursts.</summary>
     private const double PressureForPort = 10;
 
-    private static PortAdvice PortOf(FittedVessel fitted, ContactFluid fluid, double ethanolMassFraction, bool openedAgain)
+    private static PortAdvice PortOf(FittedVessel fitted, Fluid fluid, bool openedAgain)
     {
         // 6 mm through a lid of 6 mm: what a glazier drills easily (common practice).
         var hole = Length.FromMillimeters(6);
-        var open = Evaporation.OpenPortPerYear(hole, hole, ethanolMassFraction, Temperature.FromDegreesCelsius(20));
+        var open = Evaporation.OpenPortPerYear(hole, hole, fluid, Temperature.FromDegreesCelsius(20));
         var pressure = fitted.SealedPressure?.Kilopascals ?? double.PositiveInfinity;
-        var worthwhile = !openedAgain && (pressure > PressureForPort || fluid is ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol);
+        var worthwhile = !openedAgain && (pressure > PressureForPort || fluid.Substance.IsVolatile);
         var felt = double.IsFinite(pressure) ? Invariant($"{pressure:0} kPa") : "the full push of the fluid";
         return new(
             "draining, refilling and testing without breaking the seal, and letting off the pressure of hot seasons",

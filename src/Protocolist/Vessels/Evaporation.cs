@@ -1,3 +1,5 @@
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -42,19 +44,19 @@ public static class Evaporation
     /// </remarks>
     /// <param name="diameter">The hole's diameter.</param>
     /// <param name="length">The hole's length, the lid's thickness.</param>
-    /// <param name="ethanolMassFraction">Ethanol by mass, 0 to 1.</param>
+    /// <param name="fluid">The fluid; isopropanol is taken as ethanol.</param>
     /// <param name="temperature">Of fluid and room.</param>
     /// <returns>Volume of fluid lost in a year.</returns>
-    public static Volume OpenPortPerYear(Length diameter, Length length, double ethanolMassFraction, Temperature temperature)
+    public static Volume OpenPortPerYear(Length diameter, Length length, Fluid fluid, Temperature temperature)
     {
         const double Gas = 8.314462618; // J/(mol K), CODATA
         const double Year = 365.25 * 86400;
-        var vapour = Vapour.OverMixture(ethanolMassFraction, temperature.DegreesCelsius);
+        var vapour = fluid.Substance.VapoursOver(fluid, temperature.DegreesCelsius);
         var conductance = Math.PI / 4 * diameter.Meters * diameter.Meters / length.Meters; // m
         double Grams(double kilopascals, double squareCmPerS, double molar) =>
             squareCmPerS * 1e-4 * conductance * kilopascals * 1000 / (Gas * temperature.Kelvins) * molar * Year;
 
         // 0.79 and 1.00 g/mL: ethanol and water at 20 °C (OIML R 22).
-        return Volume.FromMilliliters(Grams(vapour.Ethanol, 0.119, Vapour.EthanolMolar) / 0.789 + Grams(vapour.Water, 0.249, Vapour.WaterMolar) / 0.998);
+        return Volume.FromMilliliters(Grams(vapour.Alcohol, 0.119, Vapour.EthanolMolar) / 0.789 + Grams(vapour.Water, 0.249, Vapour.WaterMolar) / 0.998);
     }
 }

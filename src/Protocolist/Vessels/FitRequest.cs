@@ -18,7 +18,7 @@ public enum VesselUse
 /// <param name="Fluid">The kind of fluid.</param>
 /// <param name="Density">The fluid's density in kg/m³ over the temperature in °C.</param>
 /// <param name="Use">Treating or keeping.</param>
-public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func<double, double> Density, VesselUse Use)
+public sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
 {
     /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, 3 for keeping (better 5), all common practice.</summary>
     public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : 3;
@@ -47,9 +47,6 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <summary>What the shelf bears in one place; a heavier vessel is warned of. No limit where not given.</summary>
     public Mass? ShelfBears { get; init; }
 
-    /// <summary>Vapour pressure of the fluid in kPa over °C; where not given, that of water or of 70 % ethanol.</summary>
-    public Func<double, double>? VapourPressure { get; init; }
-
     /// <summary>A request for a fluid, with its own density and vapour pressure.</summary>
     /// <param name="specimen">The posed body.</param>
     /// <param name="fluid">The fluid.</param>
@@ -57,5 +54,5 @@ public sealed record FitRequest(PosedSpecimen Specimen, ContactFluid Fluid, Func
     /// <returns>The request, with the usual ratio, headspace and temperatures.</returns>
     /// <exception cref="ArgumentNullException">The fluid is null.</exception>
     public static FitRequest For(PosedSpecimen specimen, Fluid fluid, VesselUse use) =>
-        new(specimen, FluidInVessel.KindOf(fluid), FluidInVessel.DensityOf(fluid), use) { VapourPressure = FluidInVessel.VapourOf(fluid) };
+        new(specimen, fluid, fluid.DensityAt, use);
 }

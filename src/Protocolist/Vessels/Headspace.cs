@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -20,9 +21,9 @@ public static class Headspace
     /// Worked out from the pressure in a sealed jar from 15 to 35 °C (<see cref="GaugePressure"/>): with 5 % of headspace water reaches 0.2 bar and 70 %
     /// alcohol 0.7 bar; with 10 % alcohol stays below 0.4 bar. Practice differs: 3 to 5 % is common, and some museums fill to the top.
     /// </remarks>
-    /// <param name="fluid">The kind of fluid.</param>
+    /// <param name="fluid">The fluid.</param>
     /// <returns>A share, 0.05 or 0.10.</returns>
-    public static double Rule(ContactFluid fluid) => fluid == ContactFluid.StrongAlcohol ? 0.10 : 0.05;
+    public static double Rule(Fluid fluid) => fluid.Substance.NeedsWideHeadspace(fluid) ? 0.10 : 0.05;
 
     /// <summary>By what share a fluid grows between two temperatures.</summary>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
@@ -51,19 +52,19 @@ public static class Headspace
     }
 
     /// <summary>The headspace to leave: the rule's, or what the hottest day needs where that is more.</summary>
-    /// <param name="fluid">The kind of fluid.</param>
+    /// <param name="fluid">The fluid.</param>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
     /// <param name="cold">Temperature at filling.</param>
     /// <param name="hot">The hottest day.</param>
     /// <returns>Share of the inside.</returns>
     /// <exception cref="ArgumentNullException">The density is null.</exception>
-    public static double Needed(ContactFluid fluid, Func<double, double> density, Temperature cold, Temperature hot) =>
+    public static double Needed(Fluid fluid, Func<double, double> density, Temperature cold, Temperature hot) =>
         Math.Max(Rule(fluid), 1 - FullestFill(density, cold, hot));
 
     /// <summary>The pressure above the atmosphere in a sealed rigid glass vessel that was closed cold: the enclosed air by the ideal gas law, and the fluid's vapour.</summary>
     /// <param name="headspace">Share of the inside left empty at closing, 0 to 1.</param>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
-    /// <param name="vapour">Vapour pressure in kPa of the temperature in °C; see <see cref="Vapour"/>.</param>
+    /// <param name="vapour">Vapour pressure in kPa of the temperature in °C; see <see cref="Fluids.Contact.Vapour"/>.</param>
     /// <param name="cold">Temperature at closing.</param>
     /// <param name="hot">The hottest day.</param>
     /// <returns>The gauge pressure; <c>null</c> where the fluid would fill the vessel and burst it, or the seal gives way.</returns>

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using UnitsNet;
 using static System.FormattableString;
 
@@ -68,7 +70,7 @@ public static class Mounting
     /// <param name="length">The body's length.</param>
     /// <param name="insideHeight">The vessel's inside height.</param>
     /// <returns>The mount, with materials that the fluid does not attack.</returns>
-    public static Mount Choose(Bearing bearing, bool showsOneSide, ContactFluid use, Length length, Length insideHeight)
+    public static Mount Choose(Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight)
     {
         // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
         // cotton weakens over decades (common practice).

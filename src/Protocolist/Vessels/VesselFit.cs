@@ -92,15 +92,9 @@ public static class VesselFit
             filling.Fluid / body,
             (vessel.EmptyMass ?? Mass.Zero) + Mass.FromKilograms(filling.Fluid * density) + request.Specimen.MassOrEstimate,
             vessel.IsGasTight
-                ? Headspace.GaugePressure(headspace, request.Density, VapourOf(request), request.FilledAt, request.Hottest)
+                ? Headspace.GaugePressure(headspace, request.Density, request.Fluid.VapourPressureAt, request.FilledAt, request.Hottest)
                 : null,
             []);
     }
 
-    private static Func<double, double> VapourOf(FitRequest request) => request switch
-    {
-        { VapourPressure: { } given } => given,
-        { Fluid: ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol } => FluidInVessel.VapourOfAlcohol(0.6239), // 70 % by volume, OIML R 22
-        _ => Vapour.Water,
-    };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids.Contact;
 using static System.FormattableString;
 
 namespace Protocolist.Vessels;
@@ -53,7 +54,7 @@ internal static class VesselRemarks
     private static Finding? Closing(Vessel vessel, FitRequest request)
     {
         if (request.Use != VesselUse.Keeping) return null;
-        var alcohol = request.Fluid is ContactFluid.StrongAlcohol or ContactFluid.WeakAlcohol;
+        var alcohol = request.Fluid.Substance.IsVolatile;
         return vessel.Closure switch
         {
             Closure.Open or Closure.LooseLid => Finding.Warning(

@@ -1,3 +1,5 @@
+using Protocolist.Fluids.Contact;
+
 namespace Protocolist.Vessels;
 
 /// <summary>Names of materials as people write them.</summary>

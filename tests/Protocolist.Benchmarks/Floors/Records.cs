@@ -31,7 +31,7 @@ internal static class Records
         Care = All(plan.Care, c => c with { Dates = All(c.Dates, x => x) }),
         Changes = All(plan.Changes, x => x with { }),
         Withdrawn = All(plan.Withdrawn, x => x with { }),
-        Figures = All(plan.Figures, f => f with { Inputs = All(f.Inputs, x => x) }),
+        Figures = All(plan.Figures, f => new Figure(f.Origin, f.Answer)),
     };
 
     private static ImmutableArray<T> All<T>(ImmutableArray<T> items, Func<T, T> again)

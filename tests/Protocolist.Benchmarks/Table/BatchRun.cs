@@ -47,7 +47,7 @@ internal static class BatchRun
         var (needs, plans) = (new JointNeeds(), 0);
         using (table)
         {
-            foreach (var row in Batch.Open(table, "table.csv", new(shelf, Fixture.Bench, Fixture.Start)).Value!.Rows())
+            foreach (var row in Batch.Open(table, "table.csv", new(new(shelf), Fixture.Prepared, Fixture.Start)).Value!.Rows())
             {
                 if (row.Plan is null) continue;
                 needs.Add(row.Plan);

@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Planning;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
@@ -33,6 +34,9 @@ internal static partial class Fixture
     public static Specimen SmallMammal { get; } = LargeMammal with { Mass = UnitsNet.Mass.FromGrams(20), HeadBodyLength = null, TotalLength = null, Girth = null };
 
     public static Bench Bench { get; } = BenchReader.Read(Read("bench.yaml"), DateTimeZoneProviders.Tzdb).Value!;
+
+    /// <summary>The bench with the opening hours of two years worked out.</summary>
+    public static PreparedBench Prepared { get; } = new(Bench, new DateInterval(Start.Date, Start.Date.PlusYears(2)));
 
     /// <summary>The bundled protocols as texts.</summary>
     public static ImmutableArray<SourceText> Protocols { get; } =

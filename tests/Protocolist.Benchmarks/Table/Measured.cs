@@ -25,13 +25,13 @@ internal static class Measured
 
     private static void Plans(Sheet sheet)
     {
-        var request = new PlanRequest(Fixture.LargeMammal, Shelf.Bundled(), Fixture.Bench, Fixture.Start);
-        var plan = Planner.Plan(request).Value!;
+        var (planner, request) = (new Planner(Shelf.Bundled()), new PlanRequest(Fixture.LargeMammal, Fixture.Prepared, Fixture.Start));
+        var plan = planner.Plan(request).Value!;
         var (flat, start) = (new FlatBench(new(2027, 1, 1), 12), (long)(Fixture.Start.ToDateTimeUnspecified() - DateTime.UnixEpoch).TotalMinutes);
         var amiss = Agreement.Differences(ByHand.Plan(start, flat), plan);
         foreach (var difference in amiss) Console.Error.WriteLine($"the floor differs: {difference}");
 
-        var ours = Cost.Of(() => Planner.Plan(request));
+        var ours = Cost.Of(() => planner.Plan(request));
         var numbers = Cost.Of(() => ByHand.Plan(start, flat));
         var records = Cost.Of(() => Records.Again(plan));
         var both = new Cost(numbers.Clock + records.Clock, numbers.Processor + records.Processor, numbers.Bytes + records.Bytes);
@@ -69,16 +69,16 @@ internal static class Measured
         Grows(sheet, "rows of a batch", [250, 1000, 4000], n => Once(() => BatchRun.Run(Rows(n), shelf)));
         Grows(sheet, "stages of a protocol, one plan", [16, 32, 64, 128], n =>
         {
-            var request = new PlanRequest(Fixture.SmallMammal, Shelf.Of([[Fixture.Chain((int)n)]]), Fixture.Bench, Fixture.Start);
-            return Cost.Of(() => Planner.Plan(request)).Processor;
+            var (planner, request) = (new Planner(Shelf.Of([[Fixture.Chain((int)n)]])), new PlanRequest(Fixture.SmallMammal, Fixture.Prepared, Fixture.Start));
+            return Cost.Of(() => planner.Plan(request)).Processor;
         });
         SourceText[][] shelves = [.. ((int[])[16, 8, 4, 2, 1]).Select(share => Fixture.OneIn(share).ToArray())];
         double[] bytes = [.. shelves.Select(s => (double)s.Sum(f => f.Text.Length))];
         Grows(sheet, "bytes of a shelf, load and proof", bytes, n => Proof(shelves[Array.IndexOf(bytes, n)]).Processor);
         Grows(sheet, "bytes of a shelf, one plan", bytes, n =>
         {
-            var request = new PlanRequest(Fixture.LargeMammal, Shelf.Of([shelves[Array.IndexOf(bytes, n)]]), Fixture.Bench, Fixture.Start);
-            return Cost.Of(() => Planner.Plan(request)).Processor;
+            var (planner, request) = (new Planner(Shelf.Of([shelves[Array.IndexOf(bytes, n)]])), new PlanRequest(Fixture.LargeMammal, Fixture.Prepared, Fixture.Start));
+            return Cost.Of(() => planner.Plan(request)).Processor;
         });
     }
 

@@ -2,6 +2,7 @@ using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
@@ -29,7 +30,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("one alcohol throughout", ["mixed-alcohols", "isopropanol-on-lime"], plan => (plan with { Care = [.. plan.Care.Select(Ethanol)] }).Each(_ => true, Ethanol)),
         new("a longer wash", ["wash-too-short"], plan => plan.Each(s => s.Kind == StageKind.Wash, s => s.Lasting((s.Lasts * 2) + Duration.FromHours(24))), Gone: false),
         new("a wash that is changed", ["wash-not-changed"], plan => plan.Each(s => s.Kind == StageKind.Wash, s => s with { Step = s.Step with { Changes = s.Step.Changes + 3 } })),
-        new("a keeping strength inside the band", ["keeping-strength-out-of-band"], plan => plan.Each(s => s == plan.House, s => s.In(s.Fluid!.Kind switch { FluidKind.Ethanol => "ethanol 75 %vol", FluidKind.Isopropanol => "isopropanol 55 %vol", _ => "neutral buffered formalin 10 %" }))),
+        new("a keeping strength inside the band", ["keeping-strength-out-of-band"], plan => plan.Each(s => s == plan.House, s => s.In(UsualKeeping(s.Fluid!)))),
         new("ten times the final alcohol", ["alcohol-weakened-by-body"], plan => plan.Each(s => s == plan.House, s => s with { Step = s.Step with { Volume = s.Step.Volume * 10 } }), Gone: false),
         new("10 % formalin for injection", ["injection-too-strong"], plan => plan.Each(s => s is { Kind: StageKind.Inject, Fluid.HasFormaldehyde: true }, s => s.In("neutral buffered formalin 10 %"))),
         new("a fixative of full strength", ["fixative-too-weak"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s.In(s.Fluid is { IsAlcohol: true } ? "ethanol 80 %vol" : "neutral buffered formalin 10 %"))),
@@ -92,7 +93,10 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
 
     private static ReviewStep Buffered(ReviewStep step) => step.Fluid is { HasFormaldehyde: true } ? step.In("neutral buffered formalin 10 %") : step;
 
-    private static ReviewStep Ethanol(ReviewStep step) => step.Fluid is { Kind: FluidKind.Isopropanol } ? step.In("ethanol 70 %vol") : step;
+    private static string UsualKeeping(Fluid fluid) =>
+        fluid.Substance == Substance.Ethanol ? "ethanol 75 %vol" : fluid.Substance == Substance.Isopropanol ? "isopropanol 55 %vol" : "neutral buffered formalin 10 %";
+
+    private static ReviewStep Ethanol(ReviewStep step) => step.Fluid?.Substance == Substance.Isopropanol ? step.In("ethanol 70 %vol") : step;
 
     private static ReviewCase Before(ReviewCase plan, StageKind kind) => plan with
     {

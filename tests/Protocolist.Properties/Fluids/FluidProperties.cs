@@ -1,6 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Properties.Fluids;
 
@@ -59,6 +60,6 @@ public class FluidProperties
 
     [Property(MaxTest = 300)]
     public Property Volume_and_mass_percent_are_inverse() => Prop.ForAll(Percent.ToArbitrary(), percent =>
-        Math.Abs(100 * EthanolWater.VolumeFraction(Fluid.Ethanol(percent).Composition.Ethanol) - percent) < 1e-9
-        && Math.Abs(100 * IsopropanolWater.VolumeFraction(Fluid.Isopropanol(percent).Composition.Isopropanol) - percent) < 1e-9);
+        Math.Abs(100 * EthanolWater.VolumeFraction(Fluid.Ethanol(percent).Composition[Solute.Ethanol]) - percent) < 1e-9
+        && Math.Abs(100 * IsopropanolWater.VolumeFraction(Fluid.Isopropanol(percent).Composition[Solute.Isopropanol]) - percent) < 1e-9);
 }

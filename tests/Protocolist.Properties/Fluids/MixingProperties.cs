@@ -81,12 +81,12 @@ public class MixingProperties
         var celsius = request.At.DegreesCelsius;
         var litres = request.Volume.Liters;
         var perLitre = target.DensityAt(celsius) / 1000;
-        var formaldehyde = recipe.Parts.Sum(p => p.Fluid is null ? 0 : p.Mass.Kilograms * p.Fluid.Composition.Formaldehyde);
+        var formaldehyde = recipe.Parts.Sum(p => p.Fluid is null ? 0 : p.Mass.Kilograms * p.Fluid.Composition[Solute.Formaldehyde]);
         var salts = recipe.Parts.Sum(p => p.Fluid is not null
-            ? p.Mass.Kilograms * p.Fluid.Composition.BufferSalts
+            ? p.Mass.Kilograms * p.Fluid.Composition[Solute.BufferSalts]
             : target.Buffering is Buffering.MarbleChips ? 0 : p.Mass.Kilograms * p.Salt!.AnhydrousMolarMass / p.Salt.MolarMass);
-        var wholeSalts = target.Composition.BufferSalts * perLitre * litres;
-        return Near(formaldehyde, litres * perLitre * target.Composition.Formaldehyde, 1e-7).Label("formaldehyde")
+        var wholeSalts = target.Composition[Solute.BufferSalts] * perLitre * litres;
+        return Near(formaldehyde, litres * perLitre * target.Composition[Solute.Formaldehyde], 1e-7).Label("formaldehyde")
             .And((recipe.Parts.Any(p => p.Salt is not null) ? Near(salts, wholeSalts, 1e-6) : salts >= wholeSalts * (1 - 2e-6)).Label($"salts {salts} of {wholeSalts}"))
             .And(Near(recipe.Mass.Kilograms / (litres / 1000), target.DensityAt(celsius), 0.02).Label("density near the named fluid's"))
             .And(Kept(request, recipe).Label("amounts on hand"));
@@ -100,7 +100,33 @@ public class MixingProperties
         return RecipeSolver.Solve(more).Value is { } again && again.Parts.Length <= recipe.Parts.Length;
     });
 
-    private static double Share(Fluid fluid) => fluid.Composition.Ethanol + fluid.Composition.Isopropanol;
+    /// <summary>A recipe is linear in the volume: what is solved for a litre is what is solved for any volume, to the last digits.</summary>
+    [Property(MaxTest = 400)]
+    public Property A_recipe_for_a_litre_serves_for_every_volume() => Prop.ForAll(Gen.OneOf(Alcohols, Fixatives).ToArbitrary(), request =>
+    {
+        var unlimited = request with { Stocks = [.. request.Stocks.Select(s => s with { OnHand = null })] };
+        var (litre, whole) = (RecipeSolver.PerLitre(request), RecipeSolver.Solve(unlimited));
+        if (whole.Value is not { } recipe) return (litre.Value is null && litre.HasErrors).Label("no recipe for a litre either");
+        var scaled = litre.Value!.InVolume(request.Volume);
+        var litres = request.Volume.Liters;
+        return (scaled.Volume.CubicMeters == request.Volume.CubicMeters && scaled.Target == recipe.Target && scaled.At.Kelvins == recipe.At.Kelvins).Label("what it is")
+            .And(scaled.Parts.Select(p => p.Name).SequenceEqual(recipe.Parts.Select(p => p.Name)).Label("the same parts"))
+            .And(scaled.Parts.Zip(recipe.Parts).All(p => Near(p.First.Mass.Kilograms, p.Second.Mass.Kilograms, 1e-12)).Label("masses"))
+            .And(scaled.Parts.Zip(recipe.Parts).All(p => Near(p.First.Volume?.Liters ?? 0, p.Second.Volume?.Liters ?? 0, 1e-12)).Label("volumes"))
+            .And((Math.Abs(scaled.Contraction.Liters - recipe.Contraction.Liters) <= 1e-12 * litres).Label("contraction"))
+            .And(litre.Findings.Select(f => f.Id).SequenceEqual(whole.Findings.Select(f => f.Id)).Label("findings"));
+    });
+
+    /// <summary>Where what a litre's recipe takes is on hand, a solve with the amounts on hand comes to the same: only what is short needs one.</summary>
+    [Property(MaxTest = 400)]
+    public Property Stock_that_suffices_changes_no_recipe() => Prop.ForAll(Gen.OneOf(Alcohols, Fixatives).ToArbitrary(), request =>
+    {
+        if (RecipeSolver.PerLitre(request).Value?.InVolume(request.Volume) is not { } recipe || !recipe.IsCoveredBy(request.Stocks)) return true;
+        var solved = RecipeSolver.Solve(request).Value!;
+        return solved.Parts.Zip(recipe.Parts).All(p => p.First.Name == p.Second.Name && Near(p.First.Mass.Kilograms, p.Second.Mass.Kilograms, 1e-9));
+    });
+
+    private static double Share(Fluid fluid) => fluid.Composition[Solute.Ethanol] + fluid.Composition[Solute.Isopropanol];
 
     private static bool Kept(MixRequest request, Recipe recipe) => recipe.Parts.Where(p => p.Fluid is { IsWater: false }).GroupBy(p => p.Name).All(group =>
     {

@@ -5,6 +5,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning;
 using Protocolist.Plans;

@@ -1,5 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -65,7 +67,7 @@ public class VesselProperties
     private static FittedVessel? Fit(Case @case) =>
         VesselFit.Choose(Request(@case), [new("one", "one", @case.Shape, VesselMaterial.Glass, 1)]).Value!.Chosen;
 
-    private static FitRequest Request(Case @case) => new(@case.Body, ContactFluid.Formalin, t => 1000 / (1 + @case.Growth * (t - 20)), @case.Use)
+    private static FitRequest Request(Case @case) => new(@case.Body, Fluid.Formalin(10), t => 1000 / (1 + @case.Growth * (t - 20)), @case.Use)
     {
         LeastRatio = @case.Ratio,
         Coldest = Temperature.FromDegreesCelsius(@case.Cold),

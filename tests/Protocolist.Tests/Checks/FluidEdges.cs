@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Plans;
 using Protocolist.Protocols;

@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;

@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using Protocolist.Vessels;

@@ -23,6 +23,8 @@ public class MessageTests
         { "{n} {n|site|sites}", ("n", 1), "1 site" },
         { "{n} {n|site|sites}", ("n", 0), "0 sites" },
         { "{v}", ("v", Volume.FromMilliliters(953.2)), "955 mL" },
+        { "{v:mix}", ("v", Volume.FromMilliliters(953.2)), "953 mL" },
+        { "{m:mix}", ("m", Mass.FromGrams(32.5)), "32.5 g" },
         { "{l:0 mm}", ("l", Length.FromMeters(0.1394)), "139 mm" },
         { "{t:0.# °C}", ("t", Temperature.FromDegreesCelsius(17.2)), "17.2 °C" },
         { "{c:0.# g/L}", Argument.Of("c", 14.26, Dimension.OfDensity), "14.3 g/L" },

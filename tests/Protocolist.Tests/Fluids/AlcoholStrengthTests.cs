@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using UnitsNet;
 
 namespace Protocolist.Tests.Fluids;
@@ -10,7 +11,7 @@ public class AlcoholStrengthTests
     [Fact]
     public void Density_of_seventy_percent_gives_seventy_percent()
     {
-        var strength = AlcoholStrength.FromDensity(FluidKind.Ethanol, Density.FromKilogramsPerCubicMeter(885.56), Twenty).Value!;
+        var strength = AlcoholStrength.FromDensity(Substance.Ethanol, Density.FromKilogramsPerCubicMeter(885.56), Twenty).Value!;
         Assert.Equal(70.0, strength.VolumePercent, 0.01);
         Assert.Equal(62.39, strength.MassPercent, 0.01);
         Assert.Equal(55.25, strength.GramsPer100Millilitres, 0.01);
@@ -40,15 +41,16 @@ public class AlcoholStrengthTests
     }
 
     [Theory]
-    [InlineData(FluidKind.Ethanol, 885.56, 45, "temperature-out-of-range")]
-    [InlineData(FluidKind.Ethanol, 885.56, double.NaN, "temperature-out-of-range")]
-    [InlineData(FluidKind.Isopropanol, 885.56, -5, "temperature-out-of-range")]
-    [InlineData(FluidKind.Ethanol, 1005, 20, "density-out-of-range")]
-    [InlineData(FluidKind.Ethanol, 785, 20, "density-out-of-range")]
-    [InlineData(FluidKind.Ethanol, double.NaN, 20, "density-out-of-range")]
-    [InlineData(FluidKind.Isopropanol, 780, 20, "density-out-of-range")]
-    public void What_no_mixture_has_is_a_finding(FluidKind alcohol, double density, double celsius, string id)
+    [InlineData("ethanol", 885.56, 45, "temperature-out-of-range")]
+    [InlineData("ethanol", 885.56, double.NaN, "temperature-out-of-range")]
+    [InlineData("isopropanol", 885.56, -5, "temperature-out-of-range")]
+    [InlineData("ethanol", 1005, 20, "density-out-of-range")]
+    [InlineData("ethanol", 785, 20, "density-out-of-range")]
+    [InlineData("ethanol", double.NaN, 20, "density-out-of-range")]
+    [InlineData("isopropanol", 780, 20, "density-out-of-range")]
+    public void What_no_mixture_has_is_a_finding(string id, double density, double celsius, string finding)
     {
+        var alcohol = SubstanceCatalogue.Bundled.Find(id)!;
         if (double.IsNaN(celsius) || double.IsNaN(density))
         {
             // UnitsNet refuses what is not a number before it comes here.
@@ -58,7 +60,7 @@ public class AlcoholStrengthTests
 
         var result = AlcoholStrength.FromDensity(alcohol, Density.FromKilogramsPerCubicMeter(density), Temperature.FromDegreesCelsius(celsius));
         Assert.Null(result.Value);
-        Assert.Equal(id, Assert.Single(result.Findings).Id);
+        Assert.Equal(finding, Assert.Single(result.Findings).Id);
     }
 
     [Fact]
@@ -82,7 +84,7 @@ public class AlcoholStrengthTests
     [Fact]
     public void Isopropanol_says_how_far_it_may_be_off()
     {
-        var strength = AlcoholStrength.FromDensity(FluidKind.Isopropanol, Density.FromKilogramsPerCubicMeter(875.7), Twenty).Value!;
+        var strength = AlcoholStrength.FromDensity(Substance.Isopropanol, Density.FromKilogramsPerCubicMeter(875.7), Twenty).Value!;
         Assert.Equal(70, strength.VolumePercent, 0.2);
         Assert.InRange(strength.VolumePercentDoubt, 0.4, 1.0);
     }

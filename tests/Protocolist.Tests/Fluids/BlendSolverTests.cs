@@ -1,4 +1,5 @@
 using Protocolist.Fluids.Mixing;
+using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Tests.Fluids;
@@ -113,7 +114,7 @@ public class BlendSolverTests
     [InlineData(12.345, "12.3 L")]
     [InlineData(1234.56, "1234.6 L")]
     [InlineData(-0.0123456, "-12.3 mL")]
-    public void Volumes_are_written_as_a_cylinder_reads(double litres, string text) => Assert.Equal(text, MixText.Volume(Volume.FromLiters(litres)));
+    public void Volumes_are_written_as_a_cylinder_reads(double litres, string text) => Assert.Equal(text, MixingAmount.Text(Volume.FromLiters(litres).CubicMeters, Dimension.OfVolume));
 
     [Theory]
     [InlineData(0, "0 g")]
@@ -130,5 +131,5 @@ public class BlendSolverTests
     [InlineData(9994.9, "9.99 kg")]
     [InlineData(9995.1, "10 kg")]
     [InlineData(12345, "12.3 kg")]
-    public void Masses_are_written_as_a_balance_reads(double grams, string text) => Assert.Equal(text, MixText.Mass(Mass.FromGrams(grams)));
+    public void Masses_are_written_as_a_balance_reads(double grams, string text) => Assert.Equal(text, MixingAmount.Text(Mass.FromGrams(grams).Kilograms, Dimension.OfMass));
 }

@@ -74,7 +74,7 @@ public class BufferTests
         {
             var profile = BufferGuide.Of(buffering);
             Assert.Equal(buffering, profile.Buffering);
-            Assert.True(profile.PhLow < profile.PhHigh && profile.Can.Length > 0 && profile.Cannot.Length > 0 && profile.Source.Length > 0);
+            Assert.True(profile.PhLow < profile.PhHigh && profile.Can.English.Length > 0 && profile.Cannot.English.Length > 0 && profile.Source.Length > 0);
             if (BufferDiagnosis.PredictedPh(Fluid.Formalin(10, buffering), TwentyFive) is { } ph) Assert.InRange(ph, profile.PhLow, profile.PhHigh);
         }
     }

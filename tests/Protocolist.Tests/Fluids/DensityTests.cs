@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using UnitsNet;
 
 namespace Protocolist.Tests.Fluids;
@@ -17,12 +18,12 @@ public class DensityTests
     [InlineData(992.21349, 40, 0, 0, 0)]
     public void Ethanol_has_the_worked_strength(double density, double celsius, double volume, double mass, double grams)
     {
-        var strength = Strength(FluidKind.Ethanol, density, celsius);
+        var strength = Strength(Substance.Ethanol, density, celsius);
         Assert.Equal(volume, strength.VolumePercent, 0.0001);
         Assert.Equal(mass, strength.MassPercent, 0.0001);
         Assert.Equal(grams, strength.GramsPer100Millilitres, 0.0001);
         Assert.Equal(0.1, strength.VolumePercentDoubt);
-        Assert.Equal(FluidKind.Ethanol, strength.Alcohol);
+        Assert.Equal(Substance.Ethanol, strength.Alcohol);
     }
 
     // Lebo's table, and the strengths at 1.5 kg/m³ (and 15 % of the expansion) more and less.
@@ -35,12 +36,12 @@ public class DensityTests
     [InlineData(786, 20, 99.85640, 99.80050, 78.44319, 0.48494)]
     public void Isopropanol_has_the_worked_strength_and_doubt(double density, double celsius, double volume, double mass, double grams, double doubt)
     {
-        var strength = Strength(FluidKind.Isopropanol, density, celsius);
+        var strength = Strength(Substance.Isopropanol, density, celsius);
         Assert.Equal(volume, strength.VolumePercent, 0.0001);
         Assert.Equal(mass, strength.MassPercent, 0.0001);
         Assert.Equal(grams, strength.GramsPer100Millilitres, 0.0001);
         Assert.Equal(doubt, strength.VolumePercentDoubt, 0.0001);
-        Assert.Equal(FluidKind.Isopropanol, strength.Alcohol);
+        Assert.Equal(Substance.Isopropanol, strength.Alcohol);
     }
 
     // The density of the marked strength at 20 °C, the glass smaller or larger by 25e-6 per K, then OIML R 22 backwards.
@@ -71,12 +72,12 @@ public class DensityTests
     public void What_no_mixture_has_is_told_as_read_and_kept()
     {
         var text = new System.Text.StringBuilder();
-        foreach (var (alcohol, density, celsius) in (ReadOnlySpan<(FluidKind, double, double)>)
+        foreach (var (alcohol, density, celsius) in (ReadOnlySpan<(Substance, double, double)>)
         [
-            (FluidKind.Ethanol, 900, -20.1), (FluidKind.Ethanol, 900, 40.1), (FluidKind.Isopropanol, 900, -0.1), (FluidKind.Isopropanol, 900, 40.1),
-            (FluidKind.Ethanol, 998.21, 20), (FluidKind.Ethanol, 789.2, 20), (FluidKind.Isopropanol, 999.85, 0), (FluidKind.Isopropanol, 768.7, 40),
+            (Substance.Ethanol, 900, -20.1), (Substance.Ethanol, 900, 40.1), (Substance.Isopropanol, 900, -0.1), (Substance.Isopropanol, 900, 40.1),
+            (Substance.Ethanol, 998.21, 20), (Substance.Ethanol, 789.2, 20), (Substance.Isopropanol, 999.85, 0), (Substance.Isopropanol, 768.7, 40),
         ])
-            Tell($"{alcohol} {density} kg/m3 {celsius} degC", AlcoholStrength.FromDensity(alcohol, Density.FromKilogramsPerCubicMeter(density), Temperature.FromDegreesCelsius(celsius)));
+            Tell($"{char.ToUpperInvariant(alcohol.Id[0])}{alcohol.Id[1..]} {density} kg/m3 {celsius} degC", AlcoholStrength.FromDensity(alcohol, Density.FromKilogramsPerCubicMeter(density), Temperature.FromDegreesCelsius(celsius)));
         foreach (var reading in (double[])[-0.01, 100.01]) Tell($"alcoholometer {reading}", AlcoholStrength.FromAlcoholometer(reading, Temperature.FromDegreesCelsius(20)));
         KeptText.Holds("Fluids/kept/alcohol-strength-faults.txt", text.ToString());
 
@@ -89,16 +90,16 @@ public class DensityTests
     }
 
     [Theory]
-    [InlineData(FluidKind.Ethanol, -20)]
-    [InlineData(FluidKind.Ethanol, 40)]
-    [InlineData(FluidKind.Isopropanol, 0)]
-    [InlineData(FluidKind.Isopropanol, 40)]
-    public void The_tables_hold_to_their_last_degree(FluidKind alcohol, double celsius) =>
-        Assert.Empty(AlcoholStrength.FromDensity(alcohol, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(celsius)).Findings);
+    [InlineData("ethanol", -20)]
+    [InlineData("ethanol", 40)]
+    [InlineData("isopropanol", 0)]
+    [InlineData("isopropanol", 40)]
+    public void The_tables_hold_to_their_last_degree(string id, double celsius) =>
+        Assert.Empty(AlcoholStrength.FromDensity(SubstanceCatalogue.Bundled.Find(id)!, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(celsius)).Findings);
 
     [Fact]
     public void Water_has_no_strength_by_density() =>
-        Assert.StartsWith("Only alcohols have a strength by density.", Assert.Throws<ArgumentOutOfRangeException>(() => AlcoholStrength.FromDensity(FluidKind.Water, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(20))).Message.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("The strength of water is not told by a density.", Assert.Throws<ArgumentException>(() => AlcoholStrength.FromDensity(Substance.Water, Density.FromKilogramsPerCubicMeter(900), Temperature.FromDegreesCelsius(20))).Message.ToString(), StringComparison.Ordinal);
 
     // A hair off the end by rounding is the end; more is no mixture. 998.20123 and 789.23912 kg/m³ at 20 °C.
     [Fact]
@@ -125,9 +126,9 @@ public class DensityTests
         Assert.True(double.IsNaN(IsopropanolWater.MassFractionOfVolume(1 + 1e-9)));
         foreach (var celsius in (double[])[0, 20, 40])
         {
-            Assert.Equal(0, IsopropanolWater.MassFraction(Water.Density(celsius), celsius), 1e-12);
+            Assert.Equal(0, IsopropanolWater.MassFraction(WaterDensity.Of(celsius), celsius), 1e-12);
             Assert.Equal(1, IsopropanolWater.MassFraction(IsopropanolWater.Density(1, celsius), celsius), 1e-12);
-            Assert.True(double.IsNaN(IsopropanolWater.MassFraction(Water.Density(celsius) + 0.001, celsius)));
+            Assert.True(double.IsNaN(IsopropanolWater.MassFraction(WaterDensity.Of(celsius) + 0.001, celsius)));
             Assert.True(double.IsNaN(IsopropanolWater.MassFraction(IsopropanolWater.Density(1, celsius) - 0.001, celsius)));
         }
     }
@@ -158,7 +159,7 @@ public class DensityTests
     [InlineData(0.1, 0.2, 5, 995.02808)]
     [InlineData(0.37, 0.12, 0, 1091.03631)]
     public void Formaldehyde_has_the_worked_density(double formaldehyde, double methanol, double celsius, double density) =>
-        Assert.Equal(density, Formaldehyde.Density(formaldehyde, methanol, celsius), 0.0001);
+        Assert.Equal(density, FormaldehydeWater.Density(formaldehyde, methanol, celsius), 0.0001);
 
     [Theory]
     [InlineData(1030, 0, 0.1020578)]
@@ -166,34 +167,34 @@ public class DensityTests
     [InlineData(1082.88, 0.12, 0.3700002)]
     [InlineData(1112.8, 0, 0.3732767)]
     public void Formaldehyde_of_a_density_has_the_worked_strength(double density, double methanol, double fraction) =>
-        Assert.Equal(fraction, Formaldehyde.MassFractionOfDensity(density, methanol, 20), 1e-7);
+        Assert.Equal(fraction, FormaldehydeWater.MassFractionOfDensity(density, methanol, 20), 1e-7);
 
     [Theory]
     [InlineData(300, 0, 0.2769656)]
     [InlineData(400.6656, 0.12, 0.3700000)]
     [InlineData(550, 0.12, 0.4898055)]
     public void Formaldehyde_of_so_many_grams_has_the_worked_strength(double grams, double methanol, double fraction) =>
-        Assert.Equal(fraction, Formaldehyde.MassFractionOfGramsPerLitre(grams, methanol, 20), 1e-7);
+        Assert.Equal(fraction, FormaldehydeWater.MassFractionOfGramsPerLitre(grams, methanol, 20), 1e-7);
 
     // The ends of the table at 20 °C: 998.20675 and 1155.85044 kg/m³, 0 and 577.92522 g/L without methanol.
     [Fact]
     public void Beyond_the_table_formaldehyde_has_no_strength()
     {
-        Assert.Equal(0, Formaldehyde.MassFractionOfDensity(998.20675, 0, 20), 1e-7);
-        Assert.Equal(0.5, Formaldehyde.MassFractionOfDensity(1155.85043, 0, 20), 1e-7);
-        Assert.True(double.IsNaN(Formaldehyde.MassFractionOfDensity(998.2067, 0, 20)));
-        Assert.True(double.IsNaN(Formaldehyde.MassFractionOfDensity(1155.8505, 0, 20)));
-        Assert.Equal(0, Formaldehyde.MassFractionOfGramsPerLitre(0, 0, 20), 1e-12);
-        Assert.Equal(0.5, Formaldehyde.MassFractionOfGramsPerLitre(577.92522, 0, 20), 1e-7);
-        Assert.True(double.IsNaN(Formaldehyde.MassFractionOfGramsPerLitre(-0.001, 0, 20)));
-        Assert.True(double.IsNaN(Formaldehyde.MassFractionOfGramsPerLitre(577.926, 0, 20)));
-        Assert.True(double.IsNaN(Formaldehyde.MassFractionOfGramsPerLitre(double.NaN, 0, 20)));
+        Assert.Equal(0, FormaldehydeWater.MassFractionOfDensity(998.20675, 0, 20), 1e-7);
+        Assert.Equal(0.5, FormaldehydeWater.MassFractionOfDensity(1155.85043, 0, 20), 1e-7);
+        Assert.True(double.IsNaN(FormaldehydeWater.MassFractionOfDensity(998.2067, 0, 20)));
+        Assert.True(double.IsNaN(FormaldehydeWater.MassFractionOfDensity(1155.8505, 0, 20)));
+        Assert.Equal(0, FormaldehydeWater.MassFractionOfGramsPerLitre(0, 0, 20), 1e-12);
+        Assert.Equal(0.5, FormaldehydeWater.MassFractionOfGramsPerLitre(577.92522, 0, 20), 1e-7);
+        Assert.True(double.IsNaN(FormaldehydeWater.MassFractionOfGramsPerLitre(-0.001, 0, 20)));
+        Assert.True(double.IsNaN(FormaldehydeWater.MassFractionOfGramsPerLitre(577.926, 0, 20)));
+        Assert.True(double.IsNaN(FormaldehydeWater.MassFractionOfGramsPerLitre(double.NaN, 0, 20)));
     }
 
     // 1 + 3W/1000: 37 % is 1.111 g/mL.
     [Fact]
-    public void Walkers_rule_is_three_thousandths_a_percent() => Assert.Equal(1111, Formaldehyde.WalkersRule(0.37), 1e-9);
+    public void Walkers_rule_is_three_thousandths_a_percent() => Assert.Equal(1111, FormaldehydeWater.WalkersRule(0.37), 1e-9);
 
-    private static AlcoholStrength Strength(FluidKind alcohol, double density, double celsius) =>
+    private static AlcoholStrength Strength(Substance alcohol, double density, double celsius) =>
         AlcoholStrength.FromDensity(alcohol, Density.FromKilogramsPerCubicMeter(density), Temperature.FromDegreesCelsius(celsius)).Value!;
 }

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using UnitsNet;
 
 namespace Protocolist.Tests.Fluids;
@@ -21,13 +22,14 @@ public class FluidMakingTests
     [InlineData("water", 0, 0, 0, 0, 998.206746)]
     public void A_fluid_has_its_worked_composition(string name, double formaldehyde, double methanol, double seaSalt, double bufferSalts, double density)
     {
-        var composition = Fluid.Read(name).Value!.Composition;
-        Assert.Equal(formaldehyde, composition.Formaldehyde, 1e-8);
-        Assert.Equal(methanol, composition.Methanol, 1e-8);
-        Assert.Equal(seaSalt, composition.SeaSalt, 1e-8);
-        Assert.Equal(bufferSalts, composition.BufferSalts, 1e-8);
+        var fluid = Fluid.Read(name).Value!;
+        var composition = fluid.Composition;
+        Assert.Equal(formaldehyde, composition[Solute.Formaldehyde], 1e-8);
+        Assert.Equal(methanol, composition[Solute.Methanol], 1e-8);
+        Assert.Equal(seaSalt, composition[Solute.SeaSalt], 1e-8);
+        Assert.Equal(bufferSalts, composition[Solute.BufferSalts], 1e-8);
         Assert.Equal(1 - formaldehyde - methanol - seaSalt - bufferSalts, composition.Water, 4e-8);
-        Assert.Equal(density, composition.Density(20), 0.0005);
+        Assert.Equal(density, fluid.DensityAt(20.0), 0.0005);
     }
 
     [Fact]
@@ -121,8 +123,8 @@ public class FluidMakingTests
         Assert.StartsWith("No stock of this methanol content is so strong.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(55.4, StrengthBasis.WeightPerVolume, 20)).Message.ToString(), StringComparison.Ordinal);
         Assert.Equal(50, Fluid.FormaldehydeStock(55.336, StrengthBasis.WeightPerVolume, 20).FormaldehydeMassPercent!.Value, 0.001);
         Assert.StartsWith("A stock's strength is by mass or weight per volume.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.FormaldehydeStock(37, StrengthBasis.Volume)).Message.ToString(), StringComparison.Ordinal);
-        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Ethanol(70, StrengthBasis.WeightPerVolume)).Message.ToString(), StringComparison.Ordinal);
-        Assert.StartsWith("An alcohol's strength is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Isopropanol(70, StrengthBasis.PartsOfStock)).Message.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("The strength of a liquid in water is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Ethanol(70, StrengthBasis.WeightPerVolume)).Message.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("The strength of a liquid in water is by volume or by mass.", Assert.Throws<ArgumentOutOfRangeException>(() => Fluid.Isopropanol(70, StrengthBasis.PartsOfStock)).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -131,10 +133,10 @@ public class FluidMakingTests
         // OIML R 22 from -20 °C; water from 0; both to 40.
         Assert.Equal(EthanolWater.Density(1, -20), Fluid.Ethanol(100).DensityAt(-30));
         Assert.Equal(EthanolWater.Density(1, 40), Fluid.Ethanol(100).DensityAt(50));
-        Assert.Equal(Water.Density(0), Fluid.Water.DensityAt(-5));
-        Assert.Equal(Water.Density(40), Fluid.Water.DensityAt(45));
-        Assert.Equal((true, false, true, false), (Fluid.Ethanol(70).Covers(-20), Fluid.Ethanol(70).Covers(-20.1), Fluid.Ethanol(70).Covers(40), Fluid.Ethanol(70).Covers(40.1)));
-        Assert.Equal((true, false), (Fluid.Isopropanol(70).Covers(0), Fluid.Isopropanol(70).Covers(-0.1)));
+        Assert.Equal(WaterDensity.Of(0), Fluid.Water.DensityAt(-5));
+        Assert.Equal(WaterDensity.Of(40), Fluid.Water.DensityAt(45));
+        Assert.Equal((-20, 40), (Substance.Ethanol.LowestCelsius, Substance.Ethanol.HighestCelsius));
+        Assert.Equal((0, 40), (Substance.Isopropanol.LowestCelsius, Substance.Isopropanol.HighestCelsius));
     }
 
     [Theory]
@@ -151,29 +153,33 @@ public class FluidMakingTests
     [Fact]
     public void Masses_of_fluids_mix_by_shares()
     {
-        var one = new Composition(Ethanol: 0.1, Isopropanol: 0.2, Formaldehyde: 0.04, Methanol: 0.02, SeaSalt: 0.03, BufferSalts: 0.01);
+        Solute[] all = [Solute.Ethanol, Solute.Isopropanol, Solute.Formaldehyde, Solute.Methanol, Solute.SeaSalt, Solute.BufferSalts];
+        var one = new Composition((all[0], 0.1), (all[1], 0.2), (all[2], 0.04), (all[3], 0.02), (all[4], 0.03), (all[5], 0.01));
         var mixed = Composition.Mix([one, default], [1, 3]);
-        Assert.Equal((0.025, 0.05, 0.01, 0.005, 0.0075, 0.0025), (mixed.Ethanol, mixed.Isopropanol, mixed.Formaldehyde, mixed.Methanol, mixed.SeaSalt, mixed.BufferSalts));
+        Assert.Equal([0.025, 0.05, 0.01, 0.005, 0.0075, 0.0025], all.Select(s => mixed[s]));
         Assert.Equal(0.9, mixed.Water, 1e-12);
-        Assert.Equal(default, Composition.Mix([one], [0]));
+        Assert.Equal(0, Composition.Mix([one], [0]).Shares.Length);
         // 1 kg and 0.15 kg of salt with 0.1 kg of crystal water: 1.25 kg.
         var salted = one.WithSalts(1, 0.15, 0.1);
         double[] expected = [0.08, 0.16, 0.032, 0.016, 0.024, 0.128];
-        double[] got = [salted.Ethanol, salted.Isopropanol, salted.Formaldehyde, salted.Methanol, salted.SeaSalt, salted.BufferSalts];
-        for (var i = 0; i < got.Length; i++) Assert.Equal(expected[i], got[i], 1e-12);
+        for (var i = 0; i < all.Length; i++) Assert.Equal(expected[i], salted[all[i]], 1e-12);
+        // What is not there takes no room.
+        Assert.Equal(1, new Composition((all[0], 0), (all[1], 0.5)).Shares.Length);
+        Assert.Equal(0.3, new Composition((all[2], 0.3), (all[3], 0.1)).Shares[0].Share);
     }
 
     // Sea salt beside formaldehyde counts as salinity of the water that is left: 31.33 g to 948.6 g is 32.0; EOS-80 at 20 °C.
     [Fact]
     public void Density_adds_the_sea_and_the_buffer_to_what_it_is()
     {
-        Assert.Equal(Water.Density(25) + 8, new Composition(BufferSalts: 0.01).Density(25), 1e-9);
-        Assert.Equal(Formaldehyde.Density(0, 0.05, 25), new Composition(Methanol: 0.05).Density(25), 1e-9);
-        Assert.Equal(Formaldehyde.Density(0.05, 0, 25), new Composition(Formaldehyde: 0.05).Density(25), 1e-9);
-        Assert.Equal(Water.Density(25) + SeaWater.Density(35, 25) - SeaWater.Density(0, 25), new Composition(SeaSalt: 0.035).Density(25), 1e-9);
+        double Formalin(Solute what, double share) => Substance.Formaldehyde.Density(new((what, share)), 25);
+        Assert.Equal(WaterDensity.Of(25) + 8, Formalin(Solute.BufferSalts, 0.01), 1e-9);
+        Assert.Equal(FormaldehydeWater.Density(0, 0.05, 25), Formalin(Solute.Methanol, 0.05), 1e-9);
+        Assert.Equal(FormaldehydeWater.Density(0.05, 0, 25), Formalin(Solute.Formaldehyde, 0.05), 1e-9);
+        Assert.Equal(WaterDensity.Of(25) + SeaWaterDensity.Of(35, 25) - SeaWaterDensity.Of(0, 25), Formalin(Solute.SeaSalt, 0.035), 1e-9);
         // Brine beyond the formula is taken at its end.
-        Assert.Equal(Water.Density(25) + SeaWater.Density(42, 25) - SeaWater.Density(0, 25), new Composition(SeaSalt: 0.08).Density(25), 1e-9);
-        Assert.Equal(EthanolWater.Density(0.5, 25), new Composition(Ethanol: 0.5).Density(25));
-        Assert.Equal(IsopropanolWater.Density(0.5, 25), new Composition(Isopropanol: 0.5).Density(25));
+        Assert.Equal(WaterDensity.Of(25) + SeaWaterDensity.Of(42, 25) - SeaWaterDensity.Of(0, 25), Formalin(Solute.SeaSalt, 0.08), 1e-9);
+        Assert.Equal(EthanolWater.Density(0.5, 25), Substance.Ethanol.Density(new((Solute.Ethanol, 0.5)), 25));
+        Assert.Equal(IsopropanolWater.Density(0.5, 25), Substance.Isopropanol.Density(new((Solute.Isopropanol, 0.5)), 25));
     }
 }

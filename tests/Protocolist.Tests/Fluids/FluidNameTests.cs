@@ -124,4 +124,36 @@ public class FluidNameTests
         Assert.Equal(4.0, fluid.FormaldehydeMassPercent!.Value, 0.001);
         Assert.Equal(StrengthBasis.WeightPerVolume, fluid.Basis);
     }
+
+    // Where nobody asks what is wrong the fluid is the same, and nothing stands for what is none.
+    [Fact]
+    public void What_is_found_is_what_is_read()
+    {
+        foreach (var name in Fluid.Examples) Assert.Equal(Fluid.Read(name).Value, Fluid.Find(name));
+        Assert.Equal(Fluid.Read("formalin 4 %").Value, Fluid.Find("formalin 4 %"));
+        foreach (var none in (string[])["", " ", "%", "borax", "disodium phosphate anhydrous", "ethanol", "ethanol 62,4 %mass", "ethanol 170 %vol", new('x', 5000)])
+            Assert.Null(Fluid.Find(none));
+    }
+
+    // Digits of other scripts are no digits here, and no reason to stumble.
+    [Theory]
+    [InlineData("ethanol \u0663 %vol")]
+    [InlineData("ethanol \u0967\u0966 %vol")]
+    [InlineData("sea water, salinity \u0663\u0665")]
+    public void Only_plain_digits_count(string text)
+    {
+        var read = Fluid.Read(text);
+        Assert.Null(read.Value);
+        Assert.Single(read.Findings);
+    }
+
+    // A number of more than nine digits, or twelve behind the point, is none; of two strengths the first counts.
+    [Theory]
+    [InlineData("ethanol 1234567890 %vol")]
+    [InlineData("ethanol 70.1234567890123 %vol")]
+    [InlineData("ethanol x70 %vol")]
+    [InlineData("ethanol .70 %vol")]
+    [InlineData("ethanol 70 %volume")]
+    [InlineData("ethanol 30 %vol 70 %vol")]
+    public void What_is_no_strength_is_no_fluid(string text) => Assert.Null(Fluid.Find(text));
 }

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using Protocolist.Fluids.Mixing;
 using UnitsNet;
 

@@ -33,7 +33,7 @@ public class RecipeSolverTests
         Assert.Equal(500, recipe.Parts[0].Volume!.Value.Milliliters, 0.1);
         Assert.Equal(20.0, recipe.Parts[2].Mass.Grams, 0.001);
         Assert.Equal(32.5, recipe.Parts[3].Mass.Grams, 0.001);
-        Assert.Contains("dissolve 20 g of sodium dihydrogen phosphate monohydrate and 32.5 g of disodium phosphate anhydrous in most of the water", recipe.MakeUp, StringComparison.Ordinal);
+        Assert.Contains("dissolve 20 g of sodium dihydrogen phosphate monohydrate and 32.5 g of disodium phosphate anhydrous in most of the water", recipe.MakeUp.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public class RecipeSolverTests
         var salts = recipe.Parts.Where(p => p.Salt is not null).ToArray();
         Assert.Equal(2, salts.Length);
         Assert.All(salts, s => Assert.InRange(s.Mass.Grams, 0.05, 1.0));
-        Assert.Equal(40.07, Grams(recipe, c => c.Formaldehyde), 0.1);
+        Assert.Equal(40.07, Grams(recipe, c => c[Solute.Formaldehyde]), 0.1);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public class RecipeSolverTests
         Assert.Equal(["ethanol 95 %vol", "distilled water"], recipe.Parts.Select(p => p.Name));
         var scarce = Solve("ethanol 70 %vol", 2, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 90 %vol", 0.7), Stock("ethanol 95 %vol", 0.9)).Value!;
         Assert.Equal(3, scarce.Parts.Length);
-        Assert.Equal(1400, Grams(scarce, c => c.Ethanol) / 0.789239, 0.01);
+        Assert.Equal(1400, Grams(scarce, c => c[Solute.Ethanol]) / 0.789239, 0.01);
     }
 
     [Fact]
@@ -116,12 +116,12 @@ public class RecipeSolverTests
     }
 
     [Fact]
-    public void A_short_stock_says_how_much_is_lacking()
+    public void A_short_stock_says_how_much_is_missing()
     {
         var finding = Assert.Single(Solve("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 0.5)).Findings);
         Assert.Equal("stock-short", finding.Id);
         // 729.2 mL are needed in all.
-        Assert.Contains("229 mL of ethanol 96 %vol", finding.Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("229 mL more of ethanol 96 %vol", finding.Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -175,15 +175,15 @@ public class RecipeSolverTests
         var request = Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol")) with { At = Temperature.FromDegreesCelsius(30) };
         var recipe = RecipeSolver.Solve(request).Value!;
         Assert.Equal(Fluid.Ethanol(70).DensityAt(30), 1000 * recipe.Mass.Kilograms, 1e-6);
-        Assert.Equal(Fluid.Ethanol(70).EthanolMassPercent!.Value, 100 * Grams(recipe, c => c.Ethanol) / recipe.Mass.Grams, 1e-6);
+        Assert.Equal(Fluid.Ethanol(70).EthanolMassPercent!.Value, 100 * Grams(recipe, c => c[Solute.Ethanol]) / recipe.Mass.Grams, 1e-6);
     }
 
     [Fact]
     public void Both_procedures_are_told()
     {
         var recipe = Solve("ethanol 70 %vol", 1, Stock("ethanol 96 %vol")).Value!;
-        Assert.Equal("measure 729 mL of ethanol 96 %vol and make up to 1 L with distilled water at 20 degC", recipe.MakeUp);
-        Assert.Equal("to 729 mL (589 g) of ethanol 96 %vol add 297 mL (297 g) of distilled water", recipe.AddWater);
+        Assert.Equal("measure 729 mL of ethanol 96 %vol and make up to 1 L with distilled water at 20 degC", recipe.MakeUp.ToString());
+        Assert.Equal("to 729 mL (589 g) of ethanol 96 %vol add 297 mL (297 g) of distilled water", recipe.AddWater.ToString());
     }
 
     [Fact]

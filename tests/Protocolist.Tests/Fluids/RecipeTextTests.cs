@@ -48,9 +48,9 @@ public class RecipeTextTests
             var solved = RecipeSolver.Solve(request);
             Assert.True(solved.Value is not null, $"{request.Target}: {string.Join(", ", solved.Findings)}");
             var recipe = solved.Value!;
-            text.Append(CultureInfo.InvariantCulture, $"  {recipe.VolumeText}, {recipe.Mass.Grams:0.0} g, contraction {recipe.Contraction.Milliliters:0.0} mL\n");
-            foreach (var part in recipe.Parts) text.Append(CultureInfo.InvariantCulture, $"  {(part.IsDiluent ? "water" : part.Salt is null ? "stock" : "salt")}: {part.AmountText} {part.Name}\n");
-            text.Append(CultureInfo.InvariantCulture, $"  {recipe.MakeUp}\n  or: {recipe.AddWater}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {recipe.Result}, {recipe.Mass.Grams:0.0} g, contraction {recipe.Contraction.Milliliters:0.0} mL\n");
+            foreach (var part in recipe.Parts) text.Append(CultureInfo.InvariantCulture, $"  {(part.IsDiluent ? "water" : part.Salt is null ? "stock" : "salt")}: {part.Amount} {part.Name}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {recipe.MakeUp}\n{(recipe.AddWater.IsEmpty ? "" : $"  or: {recipe.AddWater}\n")}");
             Tell(text, solved.Findings);
         }
 
@@ -97,11 +97,11 @@ public class RecipeTextTests
         KeptText.Holds("Fluids/kept/not-mixed.txt", text.ToString());
     }
 
-    // 90 %vol holds 710.3 g of ethanol, half a litre of 96 %vol 378.8 g, the rest filled with 60 %vol 221.6 g: 109.9 g are lacking, and each gram of the
+    // 90 %vol holds 710.3 g of ethanol, half a litre of 96 %vol 378.8 g, the rest filled with 60 %vol 221.6 g: 109.9 g are missing, and each gram of the
     // strong one brings 0.4175 g more than the weak one that it takes the place of.
     [Fact]
-    public void What_is_lacking_takes_the_place_of_the_weakest_that_there_is() =>
-        Assert.Contains("326 mL of ethanol 96 %vol are lacking", Assert.Single(RecipeSolver.Solve(Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0))).Findings).Message.ToString(), StringComparison.Ordinal);
+    public void What_is_missing_takes_the_place_of_the_weakest_that_there_is() =>
+        Assert.Contains("needs 326 mL more of ethanol 96 %vol than there is", Assert.Single(RecipeSolver.Solve(Request("ethanol 90 %vol", 1, Stock("ethanol 96 %vol", 0.5), Stock("ethanol 60 %vol"), Stock("distilled water", 0))).Findings).Message.ToString(), StringComparison.Ordinal);
 
     // Fifteen bottles are tried and water beside them; of sixteen the smallest is left out, and that is said.
     [Fact]
@@ -109,22 +109,22 @@ public class RecipeTextTests
     {
         StockFluid[] Bottles(int count) => [.. Enumerable.Range(0, count).Select(i => Stock($"ethanol {80 + i} %vol", 0.1 + 0.01 * i))];
         Assert.Empty(RecipeSolver.Solve(Request("ethanol 70 %vol", 0.1, Bottles(15))).Findings);
-        var shelf = Shelf.For(Request("ethanol 70 %vol", 0.1, Bottles(17)));
+        var shelf = FitStocks.For(Request("ethanol 70 %vol", 0.1, Bottles(17)));
         Assert.Equal(16, shelf.Stocks.Length);
         Assert.Equal(["ethanol 82 %vol", "ethanol 83 %vol"], shelf.Stocks.Take(2).Select(s => s.Name));
         Assert.Equal("distilled water", shelf.Stocks[^1].Name);
         Assert.Equal("note stocks-left-out: 17 stocks fit; the 15 largest were tried; pour part bottles of one strength together", Assert.Single(shelf.Unfit).ToString());
-        Assert.Equal(16, Shelf.For(Request("ethanol 70 %vol", 0.1, Bottles(15))).Stocks.Length);
-        Assert.Empty(Shelf.For(Request("ethanol 70 %vol", 0.1, Bottles(15))).Unfit);
-        Assert.Single(Shelf.For(Request("ethanol 70 %vol", 0.1, Bottles(16))).Unfit);
+        Assert.Equal(16, FitStocks.For(Request("ethanol 70 %vol", 0.1, Bottles(15))).Stocks.Length);
+        Assert.Empty(FitStocks.For(Request("ethanol 70 %vol", 0.1, Bottles(15))).Unfit);
+        Assert.Single(FitStocks.For(Request("ethanol 70 %vol", 0.1, Bottles(16))).Unfit);
         // A bottle without a stated amount is the largest.
-        Assert.Contains("ethanol 70.5 %vol", Shelf.For(Request("ethanol 70 %vol", 0.1, [Stock("ethanol 70.5 %vol"), .. Bottles(17)])).Stocks.Select(s => s.Name));
+        Assert.Contains("ethanol 70.5 %vol", FitStocks.For(Request("ethanol 70 %vol", 0.1, [Stock("ethanol 70.5 %vol"), .. Bottles(17)])).Stocks.Select(s => s.Name));
     }
 
     [Fact]
     public void A_shelf_knows_mass_and_price_of_a_kilogram()
     {
-        var shelf = Shelf.For(Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 2) with { CostPerLitre = 8 }, Stock("ethanol 50 %vol", 0.5) with { UseUp = true }, Stock("ethanol 60 %vol", -1)));
+        var shelf = FitStocks.For(Request("ethanol 70 %vol", 1, Stock("ethanol 96 %vol", 2) with { CostPerLitre = 8 }, Stock("ethanol 50 %vol", 0.5) with { UseUp = true }, Stock("ethanol 60 %vol", -1)));
         // 807.42 and 930.14 kg/m³ at 20 °C.
         Assert.Equal(2 * 0.80742, shelf.Blendables[0].Most, 0.0001);
         Assert.Equal(8 / 0.80742, shelf.Blendables[0].CostPerKilogram, 0.0005);
@@ -148,8 +148,8 @@ public class RecipeTextTests
     [Fact]
     public void The_usual_stock_and_diluent_of_each_target_are_named()
     {
-        Assert.Equal(["ethanol 96 %vol", "isopropanol 99.8 %vol", "formaldehyde stock 37 %mass"], ((Fluid[])[Fluid.Ethanol(70), Fluid.Isopropanol(50), Fluid.Formalin(10)]).Select(f => Shortage.Usual(f).Name));
-        Assert.Equal(["distilled water", "distilled water", "water", "sea water, salinity 30", "water"], ((Fluid[])[Fluid.Ethanol(70), Fluid.Isopropanol(50), Fluid.Formalin(10, Buffering.Borax), Fluid.Formalin(10, Buffering.SeaWater, 30), Fluid.FormaldehydeStock(20)]).Select(f => Shelf.DiluentOf(f).Name));
+        Assert.Equal(["ethanol 96 %vol", "isopropanol 99.8 %vol", "formaldehyde stock 37 %mass"], ((Fluid[])[Fluid.Ethanol(70), Fluid.Isopropanol(50), Fluid.Formalin(10)]).Select(f => f.Substance.UsualStock!.Name));
+        Assert.Equal(["distilled water", "distilled water", "water", "sea water, salinity 30", "water"], ((Fluid[])[Fluid.Ethanol(70), Fluid.Isopropanol(50), Fluid.Formalin(10, Buffering.Borax), Fluid.Formalin(10, Buffering.SeaWater, 30), Fluid.FormaldehydeStock(20)]).Select(f => f.Substance.DiluentOf(f).Name));
     }
 
     // Batches are equal and as few as the vessel allows; a hair of rounding makes none more.
@@ -206,13 +206,12 @@ public class RecipeTextTests
     [Fact]
     public void Crystal_water_is_told_apart_from_salt()
     {
-        var request = Request("neutral buffered formalin 10 %", 2) with { Salts = [Salts.SodiumDihydrogenPhosphateMonohydrate, Salts.DisodiumPhosphateHeptahydrate] };
-        Assert.Equal(2 * (4.0 + 12.274) / 1000, SaltParts.KilogramsDissolved(request, 1), 2e-6);
-        Assert.Equal(2 * 9.97780 / 1000, SaltParts.KilogramsAnhydrous(request, 1), 2e-6);
-        Assert.Equal(9.97780 / 1000, SaltParts.KilogramsAnhydrous(request, 0.5), 2e-6);
-        Assert.Equal(0, SaltParts.KilogramsDissolved(Request("marble-chip formalin 10 %", 1), 1));
-        Assert.Empty(SaltParts.Of(request, 0.9e-6));
-        Assert.Equal(2, SaltParts.Of(request, 1e-6).Count());
+        var salts = new SaltParts(Request("neutral buffered formalin 10 %", 2) with { Salts = [Salts.SodiumDihydrogenPhosphateMonohydrate, Salts.DisodiumPhosphateHeptahydrate] });
+        Assert.Equal((4.0 + 12.274) / 1000, salts.Dissolved, 1e-6);
+        Assert.Equal(9.97780 / 1000, salts.Anhydrous, 1e-6);
+        Assert.Equal(0, new SaltParts(Request("marble-chip formalin 10 %", 1)).Dissolved);
+        Assert.Empty(salts.For(0.9e-6 * 2, 2));
+        Assert.Equal(2, salts.For(1e-6 * 2, 2).Count());
     }
 
     private static void Head(StringBuilder text, MixRequest r)

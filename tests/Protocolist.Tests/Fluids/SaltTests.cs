@@ -141,4 +141,18 @@ public partial class SaltTests
 
     [GeneratedRegex("([A-Z][a-z]?)([0-9]*)")]
     private static partial Regex Atom();
+
+    [Fact]
+    public void What_is_found_is_what_is_read_of_a_salt()
+    {
+        foreach (var salt in Salts.All)
+        {
+            Assert.Equal(salt, Salts.Find(salt.Name));
+            Assert.Equal(salt, Salts.Find($"  {salt.Name.ToUpperInvariant().Replace(" ", "   ", StringComparison.Ordinal)} "));
+        }
+
+        foreach (var text in (string[])["Na2HPO4 anhydrous", "Na2HPO4·7H2O", "MgCl2*6H2O", "sodium phosphate dibasic, dihydrate", "NaOH"])
+            Assert.Equal(Salts.Read(text).Value!, Salts.Find(text));
+        foreach (var none in (string[])["", "Na2HPO4", "sodium tetraborate", "ethanol 96 %vol", "disodium phosphate hexahydrate"]) Assert.Null(Salts.Find(none));
+    }
 }

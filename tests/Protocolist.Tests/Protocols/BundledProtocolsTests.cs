@@ -119,7 +119,7 @@ public class BundledProtocolsTests
         var fix = Shelf.Find("cephalopod-large")!.Stages.Single(s => s.Id == "fix");
         var watch = Assert.IsType<WatchSetting>(fix.Find("watch"));
         Assert.Equal("3 h", watch.Every.Text);
-        Assert.Contains(("acid", "change-fluid"), watch.Signs);
+        Assert.Contains((Sign.Acid, Remedy.ChangeFluid), watch.Signs);
     }
 
     // Michonneau 2017: pieces of 1 to 3 mm into 95 % ethanol, before formalin.

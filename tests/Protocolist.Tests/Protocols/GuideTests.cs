@@ -59,8 +59,8 @@ public sealed partial class GuideTests
     [Fact]
     public void The_lists_of_signs_and_remedies_are_those_of_the_tool()
     {
-        Assert.Equal(Table("signs"), Lines("| sign | what the eye or hand finds |", WatchWords.Signs.Select(s => $"| `{s.Word}` | {s.Meaning} |")));
-        Assert.Equal(Table("remedies"), Lines("| remedy | what is done |", WatchWords.Remedies.Select(r => $"| `{r.Word}` | {r.Meaning} |")));
+        Assert.Equal(Table("signs"), Lines("| sign | what the eye or hand finds |", Sign.All.Select(s => $"| `{s.Word}` | {s.Meaning} |")));
+        Assert.Equal(Table("remedies"), Lines("| remedy | what is done |", Remedy.All.Select(r => $"| `{r.Word}` | {r.Meaning} |")));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;
 

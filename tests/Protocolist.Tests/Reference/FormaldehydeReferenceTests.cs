@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;
 
@@ -18,8 +19,8 @@ public class FormaldehydeReferenceTests
     public void Methanol_free_solutions_are_auerbachs(double massPercent, double gramsPer100, double density)
     {
         var p = massPercent / 100;
-        Assert.Equal(1000 * density, Formaldehyde.Density(p, 0, 18), 2.0);
-        Assert.Equal(10 * gramsPer100, Formaldehyde.GramsPerLitre(p, 0, 18), 0.9);
+        Assert.Equal(1000 * density, FormaldehydeWater.Density(p, 0, 18), 2.0);
+        Assert.Equal(10 * gramsPer100, FormaldehydeWater.GramsPerLitre(p, 0, 18), 0.9);
     }
 
     // Walker 1944, table 4: 37 % formaldehyde with methanol, 18 °C: g/mL, g/100 mL, mol/L.
@@ -31,10 +32,10 @@ public class FormaldehydeReferenceTests
     [InlineData(20, 1.0639, 39.36, 13.11)]
     public void Methanol_lowers_the_stocks_density_as_walker_found(double methanol, double density, double gramsPer100, double mol)
     {
-        Assert.Equal(1000 * density, Formaldehyde.Density(0.37, methanol / 100, 18), 0.2);
-        var grams = Formaldehyde.GramsPerLitre(0.37, methanol / 100, 18);
+        Assert.Equal(1000 * density, FormaldehydeWater.Density(0.37, methanol / 100, 18), 0.2);
+        var grams = FormaldehydeWater.GramsPerLitre(0.37, methanol / 100, 18);
         Assert.Equal(10 * gramsPer100, grams, 0.1);
-        Assert.Equal(mol, Formaldehyde.MolPerLitre(grams), 0.01);
+        Assert.Equal(mol, FormaldehydeWater.MolPerLitre(grams), 0.01);
     }
 
     // Walker's rule of thumb holds to 2 kg/m³ up to 40 % and fails at 50 %.
@@ -42,8 +43,8 @@ public class FormaldehydeReferenceTests
     public void Walkers_rule_is_kept_as_far_as_it_holds()
     {
         for (var percent = 0; percent <= 40; percent += 5)
-            Assert.Equal(Formaldehyde.WalkersRule(percent / 100.0), Formaldehyde.Density(percent / 100.0, 0, 18), 2.1);
-        Assert.True(Formaldehyde.Density(0.5, 0, 18) - Formaldehyde.WalkersRule(0.5) > 6);
+            Assert.Equal(FormaldehydeWater.WalkersRule(percent / 100.0), FormaldehydeWater.Density(percent / 100.0, 0, 18), 2.1);
+        Assert.True(FormaldehydeWater.Density(0.5, 0, 18) - FormaldehydeWater.WalkersRule(0.5) > 6);
     }
 
     // Histology handbooks: the stock is 37 % by mass and "40 %" by volume; 1 + 9 of it is 39.8 to 40.3 g/L, 1.326 to 1.343 mol/L.

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;
 
@@ -73,7 +74,7 @@ public class IsopropanolReferenceTests
     public void Usp_grades_have_their_gravities(double least, double most, double celsius, double low, double high)
     {
         var middle = IsopropanolWater.MassFractionOfVolume((least + most) / 200);
-        Assert.InRange(IsopropanolWater.Density(middle, celsius) / Water.Density(celsius), low, high);
+        Assert.InRange(IsopropanolWater.Density(middle, celsius) / WaterDensity.Of(celsius), low, high);
     }
 
     // Pure at 25 °C: CRC 780.9, TRC 781.26 (from memory).

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;
 
@@ -57,7 +58,7 @@ public class OimlReferenceTests
     {
         var p = EthanolWater.MassFractionOfVolume(volumePercent / 100);
         Assert.Equal(massPercent, 100 * p, 0.06);
-        Assert.Equal(relativeDensity, EthanolWater.Density(p, 20) / Water.Density(20), 0.0001);
+        Assert.Equal(relativeDensity, EthanolWater.Density(p, 20) / WaterDensity.Of(20), 0.0001);
     }
 
     // Osborne, McKelvy and Bearce 1913, Bulletin of the Bureau of Standards 9, 327: g/cc by weight % at 10, 15 ... 40 °C.

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;
 
@@ -15,14 +16,14 @@ public class WaterReferenceTests
     [InlineData(35, 994.03, 0.005)]
     [InlineData(40, 992.22, 0.006)]
     public void Water_has_the_handbooks_density(double celsius, double published, double tolerance) =>
-        Assert.Equal(published, Water.Density(celsius), tolerance);
+        Assert.Equal(published, WaterDensity.Of(celsius), tolerance);
 
     // Greatest density 999.975 at 3.98 °C: Tanaka et al. 2001.
     [Fact]
     public void Water_is_densest_at_four_degrees()
     {
-        Assert.Equal(999.975, Water.Density(3.983), 0.0001);
-        Assert.True(Water.Density(3.983) > Water.Density(3.5) && Water.Density(3.983) > Water.Density(4.5));
+        Assert.Equal(999.975, WaterDensity.Of(3.983), 0.0001);
+        Assert.True(WaterDensity.Of(3.983) > WaterDensity.Of(3.5) && WaterDensity.Of(3.983) > WaterDensity.Of(4.5));
     }
 
     // UNESCO 44 (1983) check values at S 35; S 8 and 10 °C: a published test of a plankton package.
@@ -31,11 +32,11 @@ public class WaterReferenceTests
     [InlineData(35, 25, 1023.34306)]
     [InlineData(8, 10, 1005.94659)]
     public void Sea_water_has_the_published_check_values(double salinity, double celsius, double published) =>
-        Assert.Equal(published, SeaWater.Density(salinity, celsius), 0.00002);
+        Assert.Equal(published, SeaWaterDensity.Of(salinity, celsius), 0.00002);
 
     [Fact]
     public void Fresh_sea_water_joins_the_water_formula()
     {
-        for (var celsius = 0; celsius <= 40; celsius++) Assert.Equal(Water.Density(celsius), SeaWater.Density(0, celsius), 0.01);
+        for (var celsius = 0; celsius <= 40; celsius++) Assert.Equal(WaterDensity.Of(celsius), SeaWaterDensity.Of(0, celsius), 0.01);
     }
 }

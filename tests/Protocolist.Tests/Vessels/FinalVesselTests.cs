@@ -1,3 +1,5 @@
+using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -14,7 +16,7 @@ public class FinalVesselTests
     [InlineData(Bearing.Sags, true, MountMethod.TiedToPlate)]
     public void The_mount_follows_what_the_body_does(Bearing bearing, bool showsOneSide, MountMethod method)
     {
-        var mount = Mounting.Choose(bearing, showsOneSide, ContactFluid.StrongAlcohol, Length.FromMillimeters(150), Length.FromMillimeters(250));
+        var mount = Mounting.Choose(bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
         Assert.Equal(method, mount.Method);
         Assert.Equal(method == MountMethod.None, mount.Steps.IsEmpty);
         Assert.DoesNotContain(mount.Materials, m => m.Contains("acrylic", StringComparison.Ordinal));
@@ -23,7 +25,7 @@ public class FinalVesselTests
     [Fact]
     public void A_body_longer_than_the_vessel_is_tied_not_hung() => Assert.Equal(
         MountMethod.TiedToPlate,
-        Mounting.Choose(Bearing.Sags, false, ContactFluid.Formalin, Length.FromMillimeters(300), Length.FromMillimeters(250)).Method);
+        Mounting.Choose(Bearing.Sags, false, Fluid.Formalin(10), Length.FromMillimeters(300), Length.FromMillimeters(250)).Method);
 
     [Fact]
     public void Filling_is_told_with_this_vessels_numbers()
@@ -40,7 +42,7 @@ public class FinalVesselTests
     [InlineData(Closure.ScrewLid, false, ClosingMethod.OwnLid, 0, 10)]
     public void The_closing_follows_the_lid_and_whether_it_is_opened_again(Closure closure, bool openedAgain, ClosingMethod method, int cureHours, int? renewed)
     {
-        var closing = Closing.Choose(Fitted(closure), ContactFluid.Formalin, openedAgain, 0);
+        var closing = Closing.Choose(Fitted(closure), Fluid.Formalin(10), openedAgain);
         Assert.Equal(method, closing.Method);
         Assert.Equal(cureHours, closing.CuresOpen.TotalHours);
         Assert.Equal(renewed, closing.RenewAfterYears);
@@ -49,9 +51,9 @@ public class FinalVesselTests
     [Fact]
     public void A_port_is_weighed_against_what_it_would_lose()
     {
-        var good = Closing.Choose(Fitted(Closure.SealedPlate), ContactFluid.StrongAlcohol, openedAgain: false, 0.6239).Port!;
+        var good = Closing.Choose(Fitted(Closure.SealedPlate), Fluid.Ethanol(70), openedAgain: false).Port!;
         Assert.True(good.Worthwhile);
-        Assert.False(Closing.Choose(Fitted(Closure.SealedPlate), ContactFluid.Formalin, openedAgain: true, 0).Port!.Worthwhile);
+        Assert.False(Closing.Choose(Fitted(Closure.SealedPlate), Fluid.Formalin(10), openedAgain: true).Port!.Worthwhile);
 
         // Fick by hand: 28.3 mm² through 6 mm at 20 °C, ethanol 3.4 kPa and water 1.85 kPa: some 120 g and 50 g a year.
         Assert.InRange(good.OpenPerYear.Milliliters, 150, 260);
@@ -77,18 +79,18 @@ public class FinalVesselTests
     }
 
     [Theory]
-    [InlineData(VesselMaterial.Metal, VesselPart.Lid, ContactFluid.Formalin, MaterialGrade.Unfit)]
-    [InlineData(VesselMaterial.Bakelite, VesselPart.Lid, ContactFluid.WeakAlcohol, MaterialGrade.Unfit)]
-    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, ContactFluid.StrongAlcohol, MaterialGrade.Unfit)]
-    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, ContactFluid.Formalin, MaterialGrade.Lasting)]
-    [InlineData(VesselMaterial.NaturalRubber, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Unfit)]
-    [InlineData(VesselMaterial.AcetoxySilicone, VesselPart.Seal, ContactFluid.Formalin, MaterialGrade.Unfit)]
-    [InlineData(VesselMaterial.NeutralSilicone, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
-    [InlineData(VesselMaterial.Polyethylene, VesselPart.Wall, ContactFluid.Formalin, MaterialGrade.ForAWhile)]
-    [InlineData(VesselMaterial.Polyethylene, VesselPart.Seal, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
-    [InlineData(VesselMaterial.Glass, VesselPart.Wall, ContactFluid.StrongAlcohol, MaterialGrade.Lasting)]
-    public void A_material_is_judged_by_part_and_fluid(VesselMaterial material, VesselPart part, ContactFluid fluid, MaterialGrade grade) =>
-        Assert.Equal(grade, MaterialFitness.Judge(material, part, fluid)!.Grade);
+    [InlineData(VesselMaterial.Metal, VesselPart.Lid, "formalin 10 %", MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Bakelite, VesselPart.Lid, "ethanol 50 %vol", MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, "ethanol 70 %vol", MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.Acrylic, VesselPart.Wall, "formalin 10 %", MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.NaturalRubber, VesselPart.Seal, "ethanol 70 %vol", MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.AcetoxySilicone, VesselPart.Seal, "formalin 10 %", MaterialGrade.Unfit)]
+    [InlineData(VesselMaterial.NeutralSilicone, VesselPart.Seal, "ethanol 70 %vol", MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.Polyethylene, VesselPart.Wall, "formalin 10 %", MaterialGrade.ForAWhile)]
+    [InlineData(VesselMaterial.Polyethylene, VesselPart.Seal, "ethanol 70 %vol", MaterialGrade.Lasting)]
+    [InlineData(VesselMaterial.Glass, VesselPart.Wall, "ethanol 70 %vol", MaterialGrade.Lasting)]
+    public void A_material_is_judged_by_part_and_fluid(VesselMaterial material, VesselPart part, string fluid, MaterialGrade grade) =>
+        Assert.Equal(grade, MaterialFitness.Judge(material, part, Fluid.Read(fluid).Value!)!.Grade);
 
     private static FittedVessel Fitted(Closure closure)
     {

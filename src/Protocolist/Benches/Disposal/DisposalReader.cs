@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Reading;
 

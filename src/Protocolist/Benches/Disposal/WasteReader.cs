@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;

@@ -51,7 +51,7 @@ internal static class FixationShorterThanPenetration
 
         // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
         if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) return [];
-        if (lies.TotalHours >= fixation.Time.LowHours || plan.House?.Fluid?.Kind == immerse.Fluid?.Kind) return [];
+        if (lies.TotalHours >= fixation.Time.LowHours || plan.House?.Fluid?.Substance == immerse.Fluid?.Substance) return [];
         var message = TooShort.With(
             ("lies", lies),
             ("region", fixation.Slowest.Region.Name),

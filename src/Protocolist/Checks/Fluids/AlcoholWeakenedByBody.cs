@@ -11,7 +11,7 @@ namespace Protocolist.Checks.Fluids;
 internal static class AlcoholWeakenedByBody
 {
     /// <summary>What is kept: the lower ends of ethanol and isopropanol, as for the fluid poured in.</summary>
-    private static double Lowest(Fluid alcohol) => alcohol.Kind == FluidKind.Ethanol ? 65 : 40;
+    private static double Lowest(Fluid alcohol) => alcohol.Substance.Keeping!.Low;
 
     public static PlanCheck Check { get; } = new(
         "alcohol-weakened-by-body",
@@ -24,7 +24,7 @@ internal static class AlcoholWeakenedByBody
 
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid.IsAlcohol: true, Step.Volume: { } jar } house || plan.Alcohol.Any(s => s.Fluid!.Kind != house.Fluid.Kind)) yield break;
+        if (plan.House is not { Fluid.IsAlcohol: true, Step.Volume: { } jar } house || plan.Alcohol.Any(s => s.Fluid!.Substance != house.Fluid.Substance)) yield break;
         var baths = new List<(AlcoholBath, Duration)>();
         foreach (var step in plan.Alcohol)
         {

@@ -24,7 +24,7 @@ internal static class IsopropanolOnLime
         if (!plan.Group.IsCalcareous && !plan.Group.IsSpiculate) yield break;
         foreach (var step in plan.Alcohol)
         {
-            if (step.Kind == StageKind.House && step.Fluid!.Kind == FluidKind.Isopropanol && step.Fluid.AlcoholVolumePercent < Least)
+            if (step.Kind == StageKind.House && step.Fluid!.Substance == Substance.Isopropanol && step.Fluid.AlcoholVolumePercent < Least)
                 yield return Finding.Warning("isopropanol-on-lime", Invariant($"'{step.Id}' keeps {plan.Group.One()} in {step.Fluid.Name}; below {Least:0} %vol it may lose its lime"), "keep it in ethanol, or in isopropanol of 50 to 55 %vol").At(step, "fluid");
         }
     }

@@ -8,12 +8,6 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>The final fluid is neither too weak to keep nor too strong to handle.</summary>
 internal static class KeepingStrengthOutOfBand
 {
-    /// <summary>Below this alcohol does not preserve (Simmons, from memory; common practice calls it urgent).</summary>
-    private const double NotPreservative = 50;
-
-    /// <summary>The same of isopropanol, ten points below what is kept: the project's choice.</summary>
-    private const double IsopropanolNotPreservative = 30;
-
     private const double MouldGramsPerLitre = 12;
     private const double HardensGramsPerLitre = 45;
 
@@ -33,11 +27,11 @@ internal static class KeepingStrengthOutOfBand
     private static IEnumerable<Finding> Find(ReviewCase plan)
     {
         if (plan.House is not { Fluid: { } fluid } house) yield break;
-        var (low, high, stop) = fluid.Kind switch { FluidKind.Ethanol => (65.0, 80.0, NotPreservative), FluidKind.Isopropanol => (40.0, 55.0, IsopropanolNotPreservative), _ => (0.0, 100.0, 0.0) };
+        var (stop, low, high) = fluid.Substance.Keeping is { } band ? (band.Preserves, band.Low, band.High) : (0, 0, 100);
         var strength = fluid.AlcoholVolumePercent;
 
         // For DNA strong ethanol is wanted, stiff or not.
-        if (plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst && fluid.Kind == FluidKind.Ethanol) high = 100;
+        if (plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst && fluid.Substance == Substance.Ethanol) high = 100;
         if (fluid.IsAlcohol && strength < stop)
             yield return Finding.Error("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; below {stop:0} %vol it does not preserve"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
         else if (fluid.IsAlcohol && (strength < low || strength > high))

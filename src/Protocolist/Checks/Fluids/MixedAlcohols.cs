@@ -21,7 +21,7 @@ internal static class MixedAlcohols
         var first = plan.Alcohol[0];
         foreach (var other in plan.Alcohol.Concat(plan.Care.Where(c => c.Fluid is { IsAlcohol: true })))
         {
-            if (other.Fluid!.Kind == first.Fluid!.Kind) continue;
+            if (other.Fluid!.Substance == first.Fluid!.Substance) continue;
             yield return Finding.Error("mixed-alcohols", $"'{first.Id}' uses {first.Fluid.Name} and '{other.Id}' {other.Fluid.Name} on the same body", "use one alcohol throughout; wash it back to water before the other").At(other, "fluid").By($"{first.Id}.fluid");
             yield break;
         }

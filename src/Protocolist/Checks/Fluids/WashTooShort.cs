@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Protocols;
 using Protocolist.Quantities;

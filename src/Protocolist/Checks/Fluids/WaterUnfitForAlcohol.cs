@@ -22,7 +22,7 @@ internal static class WaterUnfitForAlcohol
         foreach (var recipe in plan.Plan.Recipes)
         {
             if (!plan.Alcohol.Any(s => s.Fluid == recipe.Fluid)) continue;
-            foreach (var part in recipe.Parts.Where(p => p.Fluid?.Kind is FluidKind.TapWater or FluidKind.SeaWater))
+            foreach (var part in recipe.Parts.Where(p => p.Fluid is { Substance.CloudsAlcohol: true }))
                 yield return Finding.Warning("water-unfit-for-alcohol", $"{recipe.Fluid} is mixed with {part.Volume?.Text() ?? "some"} of {part.Name}", "take distilled or deionised water").By([.. recipe.For.Select(s => $"{s}.fluid")]) with { Subject = recipe.For.FirstOrDefault("") };
         }
 

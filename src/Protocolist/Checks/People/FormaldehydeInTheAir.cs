@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Vessels.Air;
 using static System.FormattableString;
@@ -35,7 +36,7 @@ internal static class FormaldehydeInTheAir
         var source = FormaldehydeSource.Over(open.Vessel!.Vessel.Shape, open.Fluid!, air.HasHood ? Hood : 1);
         var work = Duration.FromMinutes(Math.Clamp(open.Step.HandsOn.TotalMinutes, 5, 480));
         if (AirEstimate.Of(source, new(air.Room, air.ChangesPerHour), work, AirLimits.Of("Directive (EU) 2019/983")!).Value is not { } estimate) yield break;
-        var over = ExposureLimits.All.Where(l => l.Substance == "formaldehyde" && l.Kind switch
+        var over = Solute.Formaldehyde.Limits.Where(l => l.Kind switch
         {
             ExposureKind.WorkingDay => estimate.ShiftMean.Ppm > l.Ppm,
             ExposureKind.FifteenMinutes or ExposureKind.Ceiling => estimate.Near.Ppm > l.Ppm,

@@ -24,6 +24,6 @@ internal static class HeadspaceTooSmall
         var needed = 1 - Headspace.FullestFill(fluid.DensityAt, temperatures.Room, temperatures.Hottest);
         var (has, wants) = Telling.Apart(100 * share, 100 * needed, 1);
         if (share < needed - 1e-6)
-            yield return Finding.Warning("headspace-too-small", Invariant($"'{house.Id}' leaves {has} % of the {vessel.Vessel.Name} empty; from {temperatures.Room.DegreesCelsius:0} to {temperatures.Hottest.DegreesCelsius:0} °C {fluid.Name} needs {wants} %"), Invariant($"fill it to {100 * (1 - Headspace.Rule(FluidInVessel.KindOf(fluid))):0} % of its height")).At(house, "fluid", "volume").By("bench.temperature");
+            yield return Finding.Warning("headspace-too-small", Invariant($"'{house.Id}' leaves {has} % of the {vessel.Vessel.Name} empty; from {temperatures.Room.DegreesCelsius:0} to {temperatures.Hottest.DegreesCelsius:0} °C {fluid.Name} needs {wants} %"), Invariant($"fill it to {100 * (1 - Headspace.Rule(fluid)):0} % of its height")).At(house, "fluid", "volume").By("bench.temperature");
     }
 }

@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;

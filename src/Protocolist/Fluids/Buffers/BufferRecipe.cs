@@ -13,6 +13,9 @@ public static class BufferRecipe
     // A litre of the concentrated stock holds 400 g formaldehyde ("40 %" w/v), the basis of Steedman's amounts.
     private const double StockGramsPerLitre = 400;
 
+    /// <summary>Salts of any buffer as they lie in solution, counted without their water of crystallisation.</summary>
+    internal static Solute Dissolved { get; } = new("buffer-salts", 0);
+
     /// <summary>The salts for a litre of a working solution.</summary>
     /// <param name="buffering">The kind.</param>
     /// <param name="formaldehydeGramsPerLitre">Formaldehyde of the working solution; borax and hexamine go with it, phosphates do not.</param>
@@ -23,7 +26,8 @@ public static class BufferRecipe
         Buffering.Phosphate => [new(Salts.SodiumDihydrogenPhosphateMonohydrate, 4.0), new(Salts.DisodiumPhosphateAnhydrous, 6.5)],
         // Carson, Martin and Lynn 1973; the amounts from memory of histology manuals.
         Buffering.PhosphateSodiumHydroxide => [new(Salts.SodiumDihydrogenPhosphateMonohydrate, 18.6), new(Salts.SodiumHydroxide, 4.2)],
-        // 3 g to the litre of 10 % formalin: Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104; equal to 30 g per litre of stock, Steedman 1976 (from memory).
+        // 3 g to the litre of 10 % formalin: Meador, Cuffney and Gurtz 1993, USGS Open-File Report 93-104; equal to 30 g per litre of stock,
+        // Steedman 1976 (from memory).
         Buffering.Borax => [new(Salts.Borax, 30 * formaldehydeGramsPerLitre / StockGramsPerLitre)],
         // 200 g per litre of concentrated formaldehyde: Steedman (ed.) 1976, UNESCO Monographs on Oceanographic Methodology 4 (from memory).
         Buffering.Hexamine => [new(Salts.Hexamine, 200 * formaldehydeGramsPerLitre / StockGramsPerLitre)],

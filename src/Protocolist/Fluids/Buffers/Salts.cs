@@ -1,10 +1,14 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Fluids.Buffers;
 
 /// <summary>The salts of buffers and relaxants, each with its hydrates.</summary>
-/// <remarks>Molar masses: IUPAC abridged atomic weights (H 1.008, C 12.011, N 14.007, O 15.999, Na 22.990, Mg 24.305, P 30.974, S 32.06, Cl 35.45, Ca 40.078, B 10.81).</remarks>
+/// <remarks>
+/// Molar masses: IUPAC abridged atomic weights (H 1.008, C 12.011, N 14.007, O 15.999, Na 22.990, Mg 24.305,
+/// P 30.974, S 32.06, Cl 35.45, Ca 40.078, B 10.81).
+/// </remarks>
 public static class Salts
 {
     /// <summary>NaH2PO4.H2O, the acid phosphate of Lillie's and Carson's recipes.</summary>
@@ -73,13 +77,33 @@ public static class Salts
     // Other names in use for the salt alone; the hydrate has to follow.
     private static readonly ImmutableArray<(string Name, string Anhydrous)> WithoutHydrate =
     [
-        ("sodium dihydrogen phosphate", "NaH2PO4"), ("monosodium phosphate", "NaH2PO4"), ("sodium phosphate monobasic", "NaH2PO4"), ("monobasic sodium phosphate", "NaH2PO4"),
-        ("disodium phosphate", "Na2HPO4"), ("disodium hydrogen phosphate", "Na2HPO4"), ("sodium phosphate dibasic", "Na2HPO4"), ("dibasic sodium phosphate", "Na2HPO4"),
-        ("magnesium chloride", "MgCl2"), ("magnesium sulfate", "MgSO4"), ("magnesium sulphate", "MgSO4"), ("sodium tetraborate", "Na2B4O7"),
+        ("sodium dihydrogen phosphate", "NaH2PO4"), ("monosodium phosphate", "NaH2PO4"), ("sodium phosphate monobasic", "NaH2PO4"),
+        ("monobasic sodium phosphate", "NaH2PO4"), ("disodium phosphate", "Na2HPO4"), ("disodium hydrogen phosphate", "Na2HPO4"),
+        ("sodium phosphate dibasic", "Na2HPO4"), ("dibasic sodium phosphate", "Na2HPO4"), ("magnesium chloride", "MgCl2"),
+        ("magnesium sulfate", "MgSO4"), ("magnesium sulphate", "MgSO4"), ("sodium tetraborate", "Na2B4O7"),
+        .. All.Select(s => (s.Anhydrous, s.Anhydrous)),
     ];
 
-    private static readonly string[] Hydrates = ["anhydrous", "monohydrate", "dihydrate", "hexahydrate", "heptahydrate", "decahydrate", "dodecahydrate"];
-    private static readonly int[] HydrateWaters = [0, 1, 2, 6, 7, 10, 12];
+    private static readonly (string Word, int Waters)[] Hydrates =
+    [
+        ("anhydrous", 0), ("monohydrate", 1), ("dihydrate", 2), ("hexahydrate", 6), ("heptahydrate", 7), ("decahydrate", 10), ("dodecahydrate", 12),
+    ];
+
+    // A formula as short as NaH2PO4 may be the anhydrous salt or a habit of leaving the water out: it must be said.
+    private static readonly FrozenDictionary<string, Salt> Whole = All
+        .SelectMany(s => (string[])
+        [
+            s.Name,
+            .. s.Waters > 0 || All.All(other => other.Anhydrous != s.Anhydrous || other.Waters == 0) ? [s.Formula] : (string[])[],
+            .. s.Waters == 0 ? [$"{s.Formula} anhydrous"] : (string[])[],
+        ], (salt, name) => (name, salt))
+        .DistinctBy(n => n.name, StringComparer.OrdinalIgnoreCase)
+        .ToFrozenDictionary(n => n.name, n => n.salt, StringComparer.OrdinalIgnoreCase);
+
+    private static readonly Phrase NoHydrate = new("salt-without-hydrate", "'{text}' does not say which hydrate is in the bottle{differ}");
+    private static readonly Phrase Differ = new("salt-without-hydrate.differ", ", and their masses differ up to {times:0.0} times");
+    private static readonly Phrase NameOne = new("salt-without-hydrate.remedy", "read the label and name one of: {hydrates}");
+    private static readonly Phrase Unknown = new("unknown-salt", "no salt called '{text}' is known here");
 
     /// <summary>Reads a salt by name or formula.</summary>
     /// <param name="text">Such as <c>Na2HPO4.7H2O</c>, <c>disodium phosphate heptahydrate</c>, <c>borax</c>.</param>
@@ -88,34 +112,62 @@ public static class Salts
     public static Checked<Salt> Read(string text, SourceSpan where = default)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var name = string.Join(' ', text.Replace('·', '.').Replace('*', '.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        foreach (var salt in All)
-        {
-            // A formula as short as NaH2PO4 may be the anhydrous salt or a habit of leaving the water out: it must be said.
-            var saysHydrate = salt.Waters > 0 || !All.Any(other => other.Anhydrous == salt.Anhydrous && other.Waters > 0);
-            if (Same(salt.Name, name) || (saysHydrate && Same(salt.Formula, name)) || (salt.Waters == 0 && Same($"{salt.Formula} anhydrous", name))) return new(salt, []);
-        }
+        var name = Plain(text);
+        if (Find(name, out var bare) is { } salt) return new(salt, []);
+        if (bare is null)
+            return new(null, [Finding.Error("unknown-salt", Unknown.With(("text", text)), Suggestion.For(name, [.. All.Select(s => s.Name)]), where)]);
 
-        foreach (var (words, anhydrous) in WithoutHydrate.Concat(All.Select(s => (s.Anhydrous, s.Anhydrous))))
-        {
-            if (!name.StartsWith(words, StringComparison.OrdinalIgnoreCase)) continue;
-            var rest = name[words.Length..].Trim(' ', ',', '-');
-            var hydrates = All.Where(s => s.Anhydrous == anhydrous).ToArray();
-            if (rest.Length == 0)
-            {
-                var differ = hydrates.Length > 1 ? $", and their masses differ up to {MostRatio(hydrates)} times" : "";
-                return new(null, [Finding.Error("salt-without-hydrate", $"'{text}' does not say which hydrate is in the bottle{differ}", $"read the label and name one of: {string.Join(", ", hydrates.Select(h => h.Formula + (h.Waters == 0 ? " anhydrous" : "")))}", where)]);
-            }
-
-            var index = Array.FindIndex(Hydrates, h => Same(h, rest));
-            if (index >= 0 && Array.Find(hydrates, h => h.Waters == HydrateWaters[index]) is { } found) return new(found, []);
-        }
-
-        return new(null, [Finding.Error("unknown-salt", $"no salt called '{text}' is known here", Suggestion.For(name, [.. All.Select(s => s.Name)]), where)]);
+        var hydrates = All.Where(s => s.Anhydrous == bare).ToArray();
+        var differ = hydrates.Length > 1 ? Differ.With(("times", hydrates.Max(h => h.MolarMass) / hydrates.Min(h => h.MolarMass))) : default;
+        return new(null, [Finding.Error(
+            "salt-without-hydrate",
+            NoHydrate.With(("text", text), ("differ", differ)),
+            NameOne.With(Argument.Texts("hydrates", hydrates.Select(h => h.Formula + (h.Waters == 0 ? " anhydrous" : "")))),
+            where)]);
     }
 
-    private static string MostRatio(Salt[] hydrates) =>
-        (hydrates.Max(h => h.MolarMass) / hydrates.Min(h => h.MolarMass)).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>The salt of a text, where nobody wants to know what is wrong with it.</summary>
+    /// <param name="text">A name or a formula, as for <see cref="Read"/>.</param>
+    /// <returns>The salt, or null.</returns>
+    public static Salt? Find(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Find(Plain(text), out _);
+    }
 
-    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
+    /// <summary>The salt of a name; where it names one without its hydrate, what that salt is without water.</summary>
+    private static Salt? Find(string name, out string? bare)
+    {
+        bare = null;
+        if (Whole.TryGetValue(name, out var whole)) return whole;
+        foreach (var (words, anhydrous) in WithoutHydrate)
+        {
+            if (!name.StartsWith(words, StringComparison.OrdinalIgnoreCase)) continue;
+            var rest = name.AsSpan(words.Length).Trim(" ,-");
+            if (rest.IsEmpty)
+            {
+                bare = anhydrous;
+                return null;
+            }
+
+            foreach (var (word, waters) in Hydrates)
+            {
+                if (!rest.Equals(word, StringComparison.OrdinalIgnoreCase)) continue;
+                foreach (var salt in All)
+                {
+                    if (salt.Anhydrous == anhydrous && salt.Waters == waters) return salt;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>With one space for each run of them, and the dots of hydrates as points.</summary>
+    private static string Plain(string text)
+    {
+        var isPlain = !text.StartsWith(' ') && !text.EndsWith(' ') && text.AsSpan().IndexOfAny('·', '*') < 0;
+        for (var i = 0; i < text.Length && isPlain; i++) isPlain = text[i] == ' ' ? text[i - 1] != ' ' : !char.IsWhiteSpace(text[i]);
+        return isPlain ? text : string.Join(' ', text.Replace('·', '.').Replace('*', '.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Fluids.Substances;
 using UnitsNet;
 
 namespace Protocolist.Fluids.Infiltration;
@@ -27,15 +28,15 @@ public static class AlcoholBaths
     {
         ArgumentNullException.ThrowIfNull(baths);
         var strengths = ImmutableArray.CreateBuilder<double>();
-        AlcoholScale? scale = null;
+        LiquidInWater? scale = null;
         var inside = 0.0;
         foreach (var bath in baths)
         {
-            var now = AlcoholScale.Of(bath.Alcohol);
-            if (scale is null) inside = now.MassFraction(startVolumePercent / 100);
+            var now = LiquidOf(bath.Alcohol);
+            if (scale is null) inside = now.MassFractionOfVolume(startVolumePercent / 100);
             else if (scale != now) throw new ArgumentException("Ethanol and isopropanol are not mixed.", nameof(baths));
             scale = now;
-            inside = now.Equilibrium(tissueWater.CubicMeters, inside, bath);
+            inside = Equilibrium(now, tissueWater.CubicMeters, inside, bath);
             strengths.Add(100 * now.VolumeFraction(inside));
         }
 
@@ -69,10 +70,10 @@ public static class AlcoholBaths
     /// <returns>%vol; null where even the pure alcohol would not do.</returns>
     public static double? LastBath(Fluid alcohol, Volume tissueWater, Volume bath, double keepingVolumePercent, double startVolumePercent = 0)
     {
-        var scale = AlcoholScale.Of(alcohol);
-        var inside = scale.MassFraction(startVolumePercent / 100);
-        var wanted = scale.MassFraction(keepingVolumePercent / 100);
-        double End(double massFraction) => scale.Equilibrium(tissueWater.CubicMeters, inside, bath.CubicMeters, massFraction);
+        var scale = LiquidOf(alcohol);
+        var inside = scale.MassFractionOfVolume(startVolumePercent / 100);
+        var wanted = scale.MassFractionOfVolume(keepingVolumePercent / 100);
+        double End(double massFraction) => Equilibrium(scale, tissueWater.CubicMeters, inside, bath.CubicMeters, massFraction);
         if (End(1) < wanted) return null;
         double low = 0, high = 1;
         for (var step = 0; step < 50; step++)
@@ -83,5 +84,24 @@ public static class AlcoholBaths
         }
 
         return 100 * scale.VolumeFraction((low + high) / 2);
+    }
+
+    /// <summary>What a bath is of.</summary>
+    internal static LiquidInWater LiquidOf(Fluid alcohol)
+    {
+        ArgumentNullException.ThrowIfNull(alcohol);
+        return alcohol is { IsAlcohol: true, Substance: LiquidInWater liquid }
+            ? liquid
+            : throw new ArgumentException($"{alcohol.Name} is no alcohol.", nameof(alcohol));
+    }
+
+    /// <summary>Mass fraction in tissue and bath once they have one strength; volume of the tissue's fluid in m³.</summary>
+    internal static double Equilibrium(LiquidInWater liquid, double tissue, double inside, AlcoholBath bath) =>
+        Equilibrium(liquid, tissue, inside, bath.Volume.CubicMeters, bath.Alcohol.Composition[liquid.Active]);
+
+    private static double Equilibrium(LiquidInWater liquid, double tissue, double inside, double bath, double outside)
+    {
+        double inTissue = tissue * liquid.DensityOf(inside, 20), inBath = bath * liquid.DensityOf(outside, 20);
+        return (inTissue * inside + inBath * outside) / (inTissue + inBath);
     }
 }

@@ -16,22 +16,6 @@ public enum DiffusionShape
     Sphere,
 }
 
-/// <summary>What moves through the tissue.</summary>
-public enum Solute
-{
-    /// <summary>Ethanol.</summary>
-    Ethanol,
-
-    /// <summary>Isopropanol.</summary>
-    Isopropanol,
-
-    /// <summary>Free formaldehyde, as its hydrate.</summary>
-    Formaldehyde,
-
-    /// <summary>Methanol.</summary>
-    Methanol,
-}
-
 /// <summary>How far a fluid has come through a body after a time, and how long it needs: Fick's diffusion into a shape from a constant bath.</summary>
 /// <remarks>Series and short-time forms: Crank, The Mathematics of Diffusion, 1975, chapters 4 to 6.</remarks>
 public static class Diffusion
@@ -47,20 +31,15 @@ public static class Diffusion
     // Below this Fourier number the short-time form of the cylinder is the better one, within 0.001.
     private const double ShortTime = 0.02;
 
-    /// <summary>Diffusion coefficient in tissue near 20 °C, m²/s, as a band.</summary>
+    /// <summary>Diffusion coefficient in tissue near 20 °C, m²/s, as a band; see <see cref="Solute.InTissue"/>.</summary>
     /// <param name="solute">What moves.</param>
-    /// <returns>
-    /// A third to a half of the coefficient in water (Wilke and Chang 1955: methanediol 1.52e-9, ethanol 1.28e-9, isopropanol 1.06e-9, methanol
-    /// 1.70e-9 at 20 °C); for ethanol lower, mutual diffusion with water falling to a third at 70 %vol (Tyn and Calus, from memory).
-    /// No measurement in muscle is known to us: the band is wide on purpose.
-    /// </returns>
-    public static (double Slow, double Fast) InTissue(Solute solute) => solute switch
+    /// <returns>The slowest and the fastest.</returns>
+    /// <exception cref="ArgumentException">No coefficient of it is known.</exception>
+    public static (double Slow, double Fast) InTissue(Solute solute)
     {
-        Solute.Ethanol => (0.3e-9, 0.5e-9),
-        Solute.Isopropanol => (0.25e-9, 0.5e-9),
-        Solute.Formaldehyde => (0.5e-9, 0.8e-9),
-        _ => (0.5e-9, 0.9e-9),
-    };
+        ArgumentNullException.ThrowIfNull(solute);
+        return solute.InTissue ?? throw new ArgumentException($"How fast {solute} moves in tissue is not known.", nameof(solute));
+    }
 
     /// <summary>The time, in seconds, until the body's average has come a share of the way from its old strength to the bath's.</summary>
     /// <param name="shape">The shape.</param>

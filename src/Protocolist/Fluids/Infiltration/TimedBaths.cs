@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Fluids.Substances;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -31,6 +30,14 @@ public static class TimedBaths
     /// <summary>From this share of the way on a bath counts as done (common practice; the 90 to 95 % times agree with soaking times in use).</summary>
     public const double Done = 0.90;
 
+    private static readonly Phrase TooShort = new(
+        "bath-too-short",
+        "after {time} in {alcohol} a body of {half} half-thickness has come {slow:0} to {fast:0} % of the way, "
+        + "to {inside-slow:0} to {inside-fast:0} %vol inside; the last jar comes to rest at {jar-slow:0.0} to {jar-fast:0.0} %vol");
+
+    private static readonly Phrase LeaveLonger = new(
+        "bath-too-short.remedy", "leave it {needed}, slit the body, or measure the last jar after some weeks and correct it");
+
     /// <summary>Follows a series of baths.</summary>
     /// <param name="body">The body.</param>
     /// <param name="baths">Baths and their times, in order, of one alcohol.</param>
@@ -41,16 +48,16 @@ public static class TimedBaths
         ArgumentNullException.ThrowIfNull(baths);
         var outcomes = ImmutableArray.CreateBuilder<BathOutcome>();
         var tissue = body.TissueWater.CubicMeters;
-        AlcoholScale? scale = null;
+        LiquidInWater? scale = null;
         double slow = 0, fast = 0;
         foreach (var (bath, lasts) in baths)
         {
-            var now = AlcoholScale.Of(bath.Alcohol);
+            var now = AlcoholBaths.LiquidOf(bath.Alcohol);
             if (scale is not null && scale != now) throw new ArgumentException("Ethanol and isopropanol are not mixed.", nameof(baths));
             scale = now;
-            var reached = Diffusion.Reached(body.Shape, body.HalfThickness, lasts.TotalSeconds, now.Solute);
-            var restSlow = now.Equilibrium(tissue, slow, bath);
-            var restFast = now.Equilibrium(tissue, fast, bath);
+            var reached = Diffusion.Reached(body.Shape, body.HalfThickness, lasts.TotalSeconds, now.Active);
+            var restSlow = AlcoholBaths.Equilibrium(now, tissue, slow, bath);
+            var restFast = AlcoholBaths.Equilibrium(now, tissue, fast, bath);
             slow += reached.Slow * (restSlow - slow);
             fast += reached.Fast * (restFast - fast);
             outcomes.Add(new(
@@ -73,20 +80,19 @@ public static class TimedBaths
         foreach (var outcome in outcomes)
         {
             if (outcome.ReachedSlow >= Done) continue;
-            var needed = Diffusion.Time(body.Shape, body.HalfThickness, Done, AlcoholScale.Of(outcome.Bath.Alcohol).Solute);
-            var thickness = Measurable.Text(body.HalfThickness.Meters, Dimension.OfLength);
+            var needed = Diffusion.Time(body.Shape, body.HalfThickness, Done, AlcoholBaths.LiquidOf(outcome.Bath.Alcohol).Active);
             findings.Add(Finding.Warning(
                 "bath-too-short",
-                $"after {Measurable.Text(outcome.Lasts.TotalSeconds, Dimension.OfTime)} in {outcome.Bath.Alcohol.Name} a body of {thickness} half-thickness has come {Whole(100 * outcome.ReachedSlow)} to {Whole(100 * outcome.ReachedFast)} % of the way, to {Whole(outcome.InsideSlow)} to {Whole(outcome.InsideFast)} %vol inside; the last jar comes to rest at {Tenth(last.JarSlow)} to {Tenth(last.JarFast)} %vol",
-                $"leave it {Measurable.Text(needed)}, slit the body, or measure the last jar after some weeks and correct it"));
+                TooShort.With(
+                    ("time", outcome.Lasts), ("alcohol", outcome.Bath.Alcohol.Name), ("half", body.HalfThickness),
+                    ("slow", 100 * outcome.ReachedSlow), ("fast", 100 * outcome.ReachedFast),
+                    ("inside-slow", outcome.InsideSlow), ("inside-fast", outcome.InsideFast),
+                    ("jar-slow", last.JarSlow), ("jar-fast", last.JarFast)),
+                LeaveLonger.With(("needed", needed))));
         }
 
         return findings.ToImmutable();
     }
 
-    private static double Percent(AlcoholScale scale, double massFraction) => 100 * scale.VolumeFraction(massFraction);
-
-    private static string Whole(double value) => value.ToString("0", CultureInfo.InvariantCulture);
-
-    private static string Tenth(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
+    private static double Percent(LiquidInWater scale, double massFraction) => 100 * scale.VolumeFraction(massFraction);
 }

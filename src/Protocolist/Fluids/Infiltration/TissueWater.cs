@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Densities;
 using UnitsNet;
 
 namespace Protocolist.Fluids.Infiltration;
@@ -12,7 +13,7 @@ public static class TissueWater
     public static Volume Of(Mass body, double share)
     {
         if (!(share is >= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(share), share, "A share is 0 to 1.");
-        return Volume.FromCubicMeters(body.Kilograms * share / Water.Density(20));
+        return Volume.FromCubicMeters(body.Kilograms * share / WaterDensity.Of(20));
     }
 
     /// <summary>Volume of the water in a body of known volume and density.</summary>

@@ -41,15 +41,9 @@ internal static class BlendSolver
         return null;
     }
 
-    /// <summary>The most and the least of the active component that so much liquid can hold, kg; NaN where there is not so much liquid.</summary>
-    public static (double Least, double Most) Reach(ReadOnlySpan<Blendable> liquids, double mass)
-    {
-        var sorted = liquids.ToArray();
-        Array.Sort(sorted, (a, b) => b.Share.CompareTo(a.Share));
-        var most = Fill(sorted, mass);
-        Array.Reverse(sorted);
-        return (Fill(sorted, mass), most);
-    }
+    /// <summary>The least and the most of the active component that so much liquid can hold, kg; NaN where there is not so much liquid.</summary>
+    public static (double Least, double Most) Reach(ReadOnlySpan<Blendable> liquids, double mass) =>
+        (Fill(liquids, mass, strongFirst: false), Fill(liquids, mass, strongFirst: true));
 
     private static bool IsReachable(ReadOnlySpan<Blendable> liquids, double mass, double active)
     {
@@ -58,14 +52,23 @@ internal static class BlendSolver
         return active >= least - slack && active <= most + slack;
     }
 
-    private static double Fill(Blendable[] inOrder, double mass)
+    private static double Fill(ReadOnlySpan<Blendable> liquids, double mass, bool strongFirst)
     {
         double left = mass, active = 0;
-        foreach (var liquid in inOrder)
+        var taken = 0u;
+        for (var n = 0; n < liquids.Length && left > 0; n++)
         {
-            var taken = Math.Min(left, liquid.Most);
-            active += taken * liquid.Share;
-            left -= taken;
+            var next = -1;
+            for (var i = 0; i < liquids.Length; i++)
+            {
+                if ((taken >> i & 1) != 0) continue;
+                if (next < 0 || (strongFirst ? liquids[i].Share > liquids[next].Share : liquids[i].Share < liquids[next].Share)) next = i;
+            }
+
+            taken |= 1u << next;
+            var amount = Math.Min(left, liquids[next].Most);
+            active += amount * liquids[next].Share;
+            left -= amount;
         }
 
         return left > Tolerance * mass ? double.NaN : active;

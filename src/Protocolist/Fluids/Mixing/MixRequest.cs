@@ -16,9 +16,8 @@ public sealed record MixRequest(Fluid Target, Volume Volume, ImmutableArray<Stoc
     /// <summary>Salts on hand, by hydrate; empty to assume those the recipe calls for.</summary>
     public ImmutableArray<Salt> Salts { get; init; } = [];
 
-    /// <summary>Whether a person named just these stocks for this target: each that must not go in is then spoken of. A whole shelf is passed over in silence.</summary>
+    /// <summary>
+    /// Whether a person named just these stocks for this target: each that must not go in is then spoken of. A whole shelf is passed over in silence.
+    /// </summary>
     public bool StocksAreNamed { get; init; }
-
-    /// <summary>The volume wanted as it would be at 20 °C, the temperature of all grams per litre, in litres.</summary>
-    internal double LitresAt20 => Volume.Liters * Target.DensityAt(At.DegreesCelsius) / Target.DensityAt(20);
 }

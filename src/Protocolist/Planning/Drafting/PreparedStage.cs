@@ -20,7 +20,7 @@ internal sealed record PreparedStage
 {
     private static readonly ImmutableArray<(StageKey Key, string Word)> Words = [.. Enum.GetValues<StageKey>().Select(k => (k, Reading.EnumWords<StageKey>.Of(k)))];
 
-    private static readonly Phrase Sign = new("watch.sign", "{sign} ({meaning}): {action}");
+    private static readonly Phrase Called = new("watch.sign", "{sign} ({meaning}): {action}");
 
     private readonly ImmutableArray<sbyte> _at;
 
@@ -101,8 +101,5 @@ internal sealed record PreparedStage
     /// <summary>Whether the stage has a setting.</summary>
     public bool Has(StageKey key) => PlaceOf(key) >= 0;
 
-    private static Message Told(string sign, string remedy) => Sign.With(
-        ("sign", sign),
-        ("meaning", Array.Find(WatchWords.Signs, s => s.Word == sign).Meaning),
-        ("action", Array.Find(WatchWords.Remedies, r => r.Word == remedy).Meaning));
+    private static Message Told(Sign sign, Remedy remedy) => Called.With(("sign", sign.Word), ("meaning", sign.Meaning), ("action", remedy.Meaning));
 }

@@ -4,6 +4,7 @@ using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning.Purchasing;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 

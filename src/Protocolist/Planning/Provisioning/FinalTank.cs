@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using Protocolist.Vessels.Glass;
 using UnitsNet;

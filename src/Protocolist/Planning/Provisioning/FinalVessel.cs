@@ -24,7 +24,7 @@ internal static class FinalVessel
     {
         if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
-        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, FluidInVessel.KindOf(fluid), body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
     public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)
@@ -33,7 +33,7 @@ internal static class FinalVessel
 
         // A protocol that seals with silicone means for good; anything else is opened again.
         var openedAgain = seal.Closure != "neutral-cure silicone";
-        return Closing.Choose(vessel, FluidInVessel.KindOf(fluid), openedAgain, FluidInVessel.AlcoholMassFraction(fluid));
+        return Closing.Choose(vessel, fluid, openedAgain);
     }
 
     private const double FilledAt = 20;

@@ -46,7 +46,7 @@ internal sealed class FluidWays
         if (fluid.IsWater) return new(fluid, day, OwnWater(fluid, day));
         var plans = Plans(fluid, day);
         if (!plans.IsEmpty && plans.All(p => p.Solved is not null)) return new(fluid, day, plans); // nothing else is ever asked for
-        var usual = RecipeSolver.Solve(new(fluid, Litre, [new StockFluid(Shortage.Usual(fluid))]) { At = day.Stock.At });
+        var usual = RecipeSolver.Solve(new(fluid, Litre, [.. fluid.UsualStocks.Select(s => new StockFluid(s))]) { At = day.Stock.At });
         return new(fluid, day, plans)
         {
             Usual = usual.Value is { } recipe ? new(new(SupplyKind.Usual), Supplied(recipe, [], day), Litre, []) : null,
@@ -98,14 +98,14 @@ internal sealed class FluidWays
         {
             if (fluid.HasFormaldehyde)
             {
-                foreach (var spent in day.Fluids.Select(m => m.Material).Where(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid.Kind == FluidKind.Formaldehyde))
+                foreach (var spent in day.Fluids.Select(m => m.Material).Where(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false }))
                 {
-                    foreach (var strong in fresh.Where(m => m.Fluid!.Kind == FluidKind.FormaldehydeStock))
+                    foreach (var strong in fresh.Where(m => m.Fluid!.Substance == Substance.FormaldehydeStock))
                         plans.Add(new(new(SupplyKind.Restored, strong, spent, first, second), salts, null));
                 }
             }
 
-            foreach (var one in fresh.Where(m => m.Fluid!.Kind == fluid.Kind || (fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
+            foreach (var one in fresh.Where(m => m.Fluid!.Substance == fluid.Substance || (fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
             {
                 Solve(new(SupplyKind.Stock, one, null, first, second));
 

@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;

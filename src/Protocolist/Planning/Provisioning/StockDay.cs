@@ -82,7 +82,7 @@ internal sealed class StockDay
     {
         foreach (var one in Fluids)
         {
-            if (one.Material is { IsSpent: true, Fluid: { Kind: FluidKind.Formaldehyde } spent } && spent.Buffering == fluid.Buffering) return true;
+            if (one.Material is { IsSpent: true, Fluid: { HasFormaldehyde: true, Substance.IsConcentrate: false } spent } && spent.Buffering == fluid.Buffering) return true;
         }
 
         return false;

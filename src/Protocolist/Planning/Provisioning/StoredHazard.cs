@@ -1,7 +1,6 @@
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;
@@ -13,8 +12,8 @@ namespace Protocolist.Planning.Provisioning;
 internal readonly record struct StoredHazard(bool IsFlammable, bool IsFormaldehydeStock, double FormaldehydeGramsPerLitre)
 {
     public static StoredHazard Of(Fluid? fluid) => fluid is null or { IsWater: true } ? default : new(
-        fluid.IsAlcohol && Hazards.Of(fluid).FlammableCategory is not null,
-        fluid.Kind == FluidKind.FormaldehydeStock,
+        fluid is { IsFlammable: true, IsAlcohol: true },
+        fluid.Substance == Substance.FormaldehydeStock,
         fluid.FormaldehydeGramsPerLitre ?? 0);
 
     /// <summary>The totals with so much of it.</summary>

@@ -34,7 +34,7 @@ internal static class TopUpAmount
         var house = draft.Steps.LastOrDefault(s => s.Kind == StageKind.House);
         if (house is not { Fluid: { } fluid, Vessel: { } fitted }) return default;
         var full = fitted.FluidVolume;
-        var how = fluid.Kind == FluidKind.Ethanol ? Ethanol(fluid, full, bench) : SameOnly.With(("fluid", fluid.Name));
+        var how = fluid.Substance == Substance.Ethanol ? Ethanol(fluid, full, bench) : SameOnly.With(("fluid", fluid.Name));
         return TenthDown.With(("lost", full * Lost), ("how", how), ("rate", RateOf(fitted.Vessel, fluid)));
     }
 

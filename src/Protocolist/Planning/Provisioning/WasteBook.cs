@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
@@ -59,14 +59,14 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
             if (!isMade) continue;
             var jugs = need.Fluid.IsWater || Amount.Of(need.Dead).Units == 0
                 ? new FluidPlace(FluidPlaceKind.Jugs)
-                : new(FluidPlaceKind.Waste, Destination: stock.RouteOf(ClassOf(need.Fluid)).Destination);
+                : new(FluidPlaceKind.Waste, Destination: stock.RouteOf(need.Fluid.WasteClass).Destination);
             moves.Add(new(need.Fluid, need.Dead, from, jugs) { ForImmersion = need.ForImmersion });
             moves.Add(new(need.Fluid, need.Spare, from, new(FluidPlaceKind.Reserve)) { ForImmersion = need.ForImmersion });
         }
 
         foreach (var need in needs)
         {
-            if (!need.Fluid.IsWater) Add(new(ClassOf(need.Fluid), Amount.Of(need.Dead), default, default, "") { Fluid = need.Fluid, ForImmersion = need.ForImmersion });
+            if (!need.Fluid.IsWater) Add(new(need.Fluid.WasteClass, Amount.Of(need.Dead), default, default, "") { Fluid = need.Fluid, ForImmersion = need.ForImmersion });
         }
 
         foreach (var use in sundries)
@@ -124,9 +124,7 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
     }
 
     private static WasteClass ClassOf(ImmutableArray<DraftStep> steps, int at) =>
-        !steps[at].Fluid!.IsWater ? ClassOf(steps[at].Fluid!) : IsAfterFormaldehyde(steps, at) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
-
-    private static WasteClass ClassOf(Fluid fluid) => Waste.ClassOf(fluid.FormaldehydeMassPercent ?? 0, fluid.AlcoholVolumePercent);
+        !steps[at].Fluid!.IsWater ? steps[at].Fluid!.WasteClass : IsAfterFormaldehyde(steps, at) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
 
     /// <summary>Only fixative that a whole body lay in is kept, and only while it may serve another; what ran out of a body by syringe is not.</summary>
     private static bool Keeps(DraftStep step, int served, PreparedStock stock) =>

@@ -13,8 +13,6 @@ internal static class PlanDifference
 {
     private static readonly Phrase Gone = new("change.gone", "is no longer part of the plan");
     private static readonly Phrase NotCalledFor = new("change.gone.because", "the log does not call for it");
-    private static readonly Phrase OtherRevision = new("change.protocol-revision", "the plan follows revision {now} of '{protocol}' instead of {old}");
-    private static readonly Phrase OnShelf = new("change.protocol-revision.because", "the shelf has that one");
     private static readonly Phrase New = new("change.new", "new: {title}{when}{fluid}");
     private static readonly Phrase NewAt = new("change.new.at", ", {at:minute}");
     private static readonly Phrase NewFluid = new("change.new.fluid", ", {volume} of {fluid}");
@@ -69,8 +67,6 @@ internal static class PlanDifference
         changes.AddRange(Bought(before, after));
         changes.AddRange(Sums.Select(s => (s.What, Old: s.Of(before.Costs), Now: s.Of(after.Costs))).Where(s => s.Old?.Minor != s.Now?.Minor)
             .Select(s => new PlanChange("", SumChanged.With(("what", s.What), Known("now", s.Now), Known("old", s.Old)), StepsChanged)));
-        if (before.Protocol.Revision != after.Protocol.Revision)
-            changes.Add(new("", OtherRevision.With(("now", after.Protocol.Revision), Argument.Id("protocol", after.Protocol.Id), ("old", before.Protocol.Revision)), OnShelf));
         return [.. changes];
     }
 

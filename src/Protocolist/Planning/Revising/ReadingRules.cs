@@ -34,7 +34,7 @@ internal static class ReadingRules
         if (Strength(entry, work) is { } read) Weak(work, entry, at, read);
         if (Of(entry, ReadingKind.Ph) is { } ph && work.Find(entry.Step) is { Fluid.HasFormaldehyde: true } fixing && ph < AcidBelow)
         {
-            var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == "acid").Remedy ?? "change-fluid";
+            var remedy = fixing.Watch?.Signs.FirstOrDefault(s => s.Sign == Sign.Acid).Remedy ?? Remedy.ChangeFluid;
             SignRules.Remedy(work, fixing, remedy, at, Acid.With(("ph", ph), Argument.At("at", at, work.Zone), ("least", AcidBelow)), entry);
         }
 
@@ -49,10 +49,10 @@ internal static class ReadingRules
         var reading = entry.Readings.FirstOrDefault(r => r.What == ReadingKind.Strength);
         if (reading?.Value.Dimension == Dimension.OfShareByVolume) return 100 * reading.Value.Middle;
         if (reading is not null)
-            return fluid.Kind == FluidKind.Ethanol ? Fluid.Ethanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent : Fluid.Isopropanol(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent;
+            return fluid.Substance.Of(100 * reading.Value.Middle, StrengthBasis.Mass).AlcoholVolumePercent;
         if (Of(entry, ReadingKind.Density) is not { } density) return null;
         var at = Of(entry, ReadingKind.Temperature) is { } kelvins ? Temperature.FromKelvins(kelvins) : work.Setting.Bench.Temperatures.Room;
-        return AlcoholStrength.FromDensity(fluid.Kind, Density.FromKilogramsPerCubicMeter(density), at).Value?.VolumePercent;
+        return AlcoholStrength.FromDensity(fluid.Substance, Density.FromKilogramsPerCubicMeter(density), at).Value?.VolumePercent;
     }
 
     private static void Weak(StepsInWork work, LogEntry entry, Instant at, double read)
@@ -63,7 +63,7 @@ internal static class ReadingRules
         var because = WeakRead.With(("read", read), Argument.At("at", at, work.Zone), ("expected", expected));
         if (!host.IsSoak)
         {
-            SignRules.Remedy(work, host, "restore-strength", at, because, entry);
+            SignRules.Remedy(work, host, Remedy.RestoreStrength, at, because, entry);
         }
         else if (host.Progress?.Ended is { } ended && at >= ended)
         {
@@ -72,7 +72,7 @@ internal static class ReadingRules
         else
         {
             work.Change(host.Id, s => s with { EndNotBefore = SignRules.Later(s.EndNotBefore, at + s.Least), Most = null });
-            SignRules.Remedy(work, host, "change-fluid", at, because, entry);
+            SignRules.Remedy(work, host, Remedy.ChangeFluid, at, because, entry);
         }
     }
 

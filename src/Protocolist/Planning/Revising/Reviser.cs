@@ -7,6 +7,7 @@ using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Revising;
@@ -25,10 +26,14 @@ internal static class Reviser
     private static readonly Phrase PlanWithoutDatesRemedy = new("plan-without-dates.remedy", "make the plan again with a start");
     private static readonly Phrase OtherProtocolRevision = new(
         "other-protocol-revision",
-        "the plan follows revision {plan} of '{protocol}', and the shelf has revision {shelf}");
+        "'{protocol}' is another one on the shelf, revision {shelf}; the plan keeps to its own, revision {plan}");
     private static readonly Phrase OtherProtocolRevisionRemedy = new(
         "other-protocol-revision.remedy",
-        "what is still to be done follows the shelf's; give the old file with --protocols to keep to it");
+        "nothing, where the plan is to go on as it was; to follow the shelf's, make a new plan for what is still to be done");
+    private static readonly Phrase PlanProtocolUnreadable = new("plan-protocol-unreadable", "the protocol that the plan carries cannot be read by this version of the program");
+    private static readonly Phrase PlanProtocolUnreadableRemedy = new(
+        "plan-protocol-unreadable.remedy",
+        "use the version of the program that made the plan, or make a new plan for what is still to be done");
     private static readonly Phrase OtherBench = new(
         "other-bench",
         "the plan was made for the bench '{plan}', and this is '{bench}': hours, stock and vessels may differ");
@@ -39,8 +44,10 @@ internal static class Reviser
     public static Checked<Revision> Revise(Plan plan, WorkLog log, Planner planner, PreparedBench prepared)
     {
         var bench = prepared.Bench;
-        if (planner.Shelf.Find(plan.Protocol.Id) is not { } protocol) return new(null, [planner.Shelf.NotFound(plan.Protocol.Id)]);
-        var ready = planner.Prepared(protocol);
+        var shelved = planner.Shelf.Find(plan.Protocol.Id);
+        var isShelved = shelved is not null && plan.Protocol.Files.Select(f => f.Text).SequenceEqual(shelved.Texts.Select(t => t.Text), StringComparer.Ordinal);
+        if ((isShelved ? planner.Prepared(shelved!) : Own(plan.Protocol)) is not { } ready)
+            return new(null, [Finding.Error("plan-protocol-unreadable", PlanProtocolUnreadable, PlanProtocolUnreadableRemedy)]);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
         var measured = MeasurePass.Run(plan.Specimen);
@@ -65,16 +72,24 @@ internal static class Reviser
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
             Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, bench),
         };
-        return new(Carry.Over(plan, anew), [.. Mismatches(plan, protocol, bench), .. unfit, .. anew.Findings]);
+        return new(Carry.Over(plan, anew), [.. Mismatches(plan, isShelved ? null : shelved, bench), .. unfit, .. anew.Findings]);
     }
+
+    /// <summary>The protocol as the plan carries it, each file laid over those before it as it was on the shelf.</summary>
+    private static PreparedProtocol? Own(PlanProtocol carried) =>
+        Shelf.Of([.. carried.Files.Select(file => (IReadOnlyList<SourceText>)[file])]).Find(carried.Id) is { } protocol ? new(protocol) : null;
 
     private static Draft? At(double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices) =>
         DraftPass.Run(body, protocol, bench with { Temperatures = bench.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } }, choices).Value;
 
-    private static IEnumerable<Finding> Mismatches(Plan plan, Protocol protocol, Bench bench)
+    private static IEnumerable<Finding> Mismatches(Plan plan, Protocol? other, Bench bench)
     {
-        if (protocol.Revision != plan.Protocol.Revision)
-            yield return Finding.Warning("other-protocol-revision", OtherProtocolRevision.With(("plan", plan.Protocol.Revision), ("protocol", protocol.Id), ("shelf", protocol.Revision)), OtherProtocolRevisionRemedy);
+        if (other is not null)
+        {
+            var message = OtherProtocolRevision.With(("plan", plan.Protocol.Revision), ("protocol", other.Id), ("shelf", other.Revision));
+            yield return Finding.Note(OtherProtocolRevision.Id, message, OtherProtocolRevisionRemedy);
+        }
+
         if (plan.Bench.Length > 0 && !string.Equals(bench.Name, plan.Bench, StringComparison.Ordinal))
             yield return Finding.Warning("other-bench", OtherBench.With(("plan", plan.Bench), ("bench", bench.Name)), OtherBenchRemedy);
         if (!string.Equals(bench.Opening.Zone.Id, plan.Zone, StringComparison.Ordinal))

@@ -30,11 +30,11 @@ internal static class SignRules
         foreach (var sign in entry.Signs)
         {
             var host = work.Find(entry.Step)!;
-            var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign == sign).Remedy;
+            var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign.Word == sign).Remedy;
             if (remedy is null)
             {
                 work.Say(Finding.Note("sign-without-remedy", SignWithoutRemedy.With(("sign", sign), ("host", host.Id)), SignWithoutRemedyRemedy, entry.Where) with { Subject = host.Id });
-                remedy = "ask";
+                remedy = Protocols.Remedy.Ask;
             }
 
             var seen = entry.Moment!.Value;
@@ -46,22 +46,22 @@ internal static class SignRules
     /// <summary>How much longer a soak lasts at the least after something was put right in it.</summary>
     public static Duration SoaksOn(DraftStep host) => Duration.Max(LeastSoak, host.Watch?.Every ?? Duration.Zero);
 
-    public static void Remedy(StepsInWork work, DraftStep host, string remedy, Instant seen, Message because, LogEntry entry)
+    public static void Remedy(StepsInWork work, DraftStep host, Remedy remedy, Instant seen, Message because, LogEntry entry)
     {
         var soaks = host.IsSoak && (host.Progress?.Ended is not { } ended || seen < ended);
-        switch (remedy)
+        switch (remedy.Effect)
         {
-            case "prolong":
+            case RemedyEffect.LongerSoak:
                 Prolong(work, host, seen, soaks, because);
                 break;
-            case "change-fluid" or "skim-and-change":
+            case RemedyEffect.FreshFluid:
                 if (soaks) work.Change(host.Id, s => s with { Changes = s.Changes + 1 });
                 Work(work, host, remedy, seen, soaks, because, null);
                 break;
-            case "weaker-step" when host.Fluid is { IsAlcohol: true }:
+            case RemedyEffect.WeakerBath when host.Fluid is { IsAlcohol: true }:
                 WeakerStep.Apply(work, host, seen, soaks, because);
                 break;
-            case "re-inject" or "slit-and-inject":
+            case RemedyEffect.Injection:
                 Work(work, host, remedy, seen, soaks, because, LateDose.Of(work.Draft, host, entry.Place));
                 break;
             default:
@@ -83,9 +83,9 @@ internal static class SignRules
     }
 
     /// <summary>A remedy as a step of its own: at once, while the body soaks on; or, where the soak is over, in turn and followed by another.</summary>
-    private static void Work(StepsInWork work, DraftStep host, string remedy, Instant seen, bool soaks, Message because, Volume? volume)
+    private static void Work(StepsInWork work, DraftStep host, Remedy remedy, Instant seen, bool soaks, Message because, Volume? volume)
     {
-        work.Insert(host.Id, remedy, id => RemedyStep.Of(id, remedy, host, volume) with
+        work.Insert(host.Id, remedy.Word, id => RemedyStep.Of(id, remedy, host, volume) with
         {
             Because = [because],
             NotBefore = seen,

@@ -24,8 +24,8 @@ internal static class WeakerStep
         // Back, halfway, and the old strength again.
         foreach (var percent in (ReadOnlySpan<double>)[weak, (weak + strong) / 2, strong])
         {
-            var fluid = host.Fluid.Kind == FluidKind.Ethanol ? Fluid.Ethanol(Math.Round(percent)) : Fluid.Isopropanol(Math.Round(percent));
-            work.Insert(host.Id, "weaker-step", id => host with
+            var fluid = host.Fluid.Substance.Of(Math.Round(percent), StrengthBasis.Volume);
+            work.Insert(host.Id, Remedy.WeakerStep.Word, id => host with
             {
                 Stage = RemedyStep.Stage(id, StageKind.Bath, host),
                 Title = OnceMore.With(("fluid", fluid.Name)),

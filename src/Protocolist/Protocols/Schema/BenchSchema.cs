@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Protocolist.Fluids.Contact;
 using Protocolist.Reading;
 using Protocolist.Vessels;
 using static Protocolist.Protocols.Schema.SchemaParts;
@@ -32,6 +33,7 @@ internal static class BenchSchema
             ("flammable-alcohol", Text("By volume, where it differs.")),
             ("dilute-alcohol", Text("By volume, where it differs.")),
             ("rinse-water", Text("By volume.")),
+            ("organic-in-water", Text("By volume.")),
             ("contaminated-solids", Text("By the piece: 0.05 EUR/piece.")),
             ("sharps", Text("By the piece: 0.20 EUR/piece.")),
             ("tissue", Text("By the piece.")),

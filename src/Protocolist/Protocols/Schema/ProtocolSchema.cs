@@ -87,7 +87,7 @@ internal static class ProtocolSchema
             ["watch"] = Closed("How often to look, and what each sign calls for.",
             [
                 ("every", Ref("value", "How often.")),
-                ("signs", Closed("Sign → remedy.", WatchWords.Signs.Select(s => (s.Word, Words(WatchWords.Remedies.Select(r => r.Word), s.Meaning))))),
+                ("signs", Closed("Sign → remedy.", Sign.All.Select(s => (s.Word, Words(Remedy.All.Select(r => r.Word), s.Meaning.ToString()))))),
             ], "every"),
             ["example"] = Closed("A worked case.",
             [

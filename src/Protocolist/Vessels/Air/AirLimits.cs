@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Vessels.Air;
@@ -8,12 +9,12 @@ namespace Protocolist.Vessels.Air;
 /// <param name="ShortTerm">For 15 minutes.</param>
 public sealed record AirLimits(string Name, AirConcentration ShiftMean, AirConcentration ShortTerm)
 {
-    /// <summary>An authority's limits for formaldehyde, from <see cref="ExposureLimits"/>. A ceiling serves where it has no limit for 15 minutes.</summary>
+    /// <summary>An authority's limits for formaldehyde, from <see cref="Solute.Limits"/>. A ceiling serves where it has no limit for 15 minutes.</summary>
     /// <param name="authority">The authority as <see cref="ExposureLimit.Authority"/> has it.</param>
     /// <returns>The limits; <c>null</c> where the authority has none of both kinds.</returns>
     public static AirLimits? Of(string authority)
     {
-        var own = ExposureLimits.All.Where(l => l.Substance == "formaldehyde" && l.Authority == authority).ToList();
+        var own = Solute.Formaldehyde.Limits.Where(l => l.Authority == authority).ToList();
         var day = own.Find(l => l.Kind == ExposureKind.WorkingDay);
         var brief = own.Find(l => l.Kind == ExposureKind.FifteenMinutes) ?? own.Find(l => l.Kind == ExposureKind.Ceiling);
         return day is null || brief is null ? null : new(authority, AirConcentration.FromPpm(day.Ppm), AirConcentration.FromPpm(brief.Ppm));

@@ -1,5 +1,4 @@
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using UnitsNet;
 
 namespace Protocolist.Vessels.Glass;
@@ -12,9 +11,6 @@ namespace Protocolist.Vessels.Glass;
 /// <param name="Top">What holds the upper edge.</param>
 public sealed record TankSpec(Length Length, Length Width, Length Depth, Density FluidDensity, TankTop Top)
 {
-    /// <summary>Flash point in °C up to which a liquid counts as flammable (Globally Harmonized System, chapter 2.6).</summary>
-    private const double FlammableTo = 60;
-
     /// <summary>Whether the fluid counts as flammable.</summary>
     public bool Flammable { get; init; }
 
@@ -34,7 +30,7 @@ public sealed record TankSpec(Length Length, Length Width, Length Depth, Density
         ArgumentNullException.ThrowIfNull(fluid);
         return new(length, width, depth, fluid.DensityAt(Temperature.FromDegreesCelsius(20)), top)
         {
-            Flammable = FlashPoint.Of(fluid) <= FlammableTo,
+            Flammable = fluid.IsFlammable,
         };
     }
 }

@@ -1,5 +1,6 @@
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Benches.Disposal;
@@ -16,7 +17,7 @@ public class WasteTests
     [InlineData(0, 23.9, WasteClass.DiluteAlcohol)]
     [InlineData(0.01, 0.5, WasteClass.RinseWater)]
     public void Class_follows_the_composition(double formaldehyde, double alcohol, WasteClass expected) =>
-        Assert.Equal(expected, Waste.ClassOf(formaldehyde, alcohol));
+        Assert.Equal(expected, WasteClasses.Of(formaldehyde, alcohol));
 
     [Fact]
     public void Without_a_permit_nothing_is_drained_and_every_lot_has_a_named_place()

@@ -1,3 +1,4 @@
+using Protocolist.Fluids.Safety;
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches.Disposal;

@@ -113,7 +113,7 @@ public class MaterialsTests
               - {salt: sodium dihydrogen phosphate, hydrate: monohydrate, id: acid, on-hand: 900 g}
               - {salt: disodium phosphate, hydrate: anhydrous, id: dry, on-hand: 900 g}
             """));
-        Assert.All(plan.Recipes.Where(r => r.Fluid.IsAlcohol), r => Assert.DoesNotContain(r.Parts, p => p.Fluid?.Kind is FluidKind.Water or FluidKind.TapWater));
+        Assert.All(plan.Recipes.Where(r => r.Fluid.IsAlcohol), r => Assert.DoesNotContain(r.Parts, p => p.Fluid?.Substance == Substance.Water || p.Fluid?.Substance == Substance.TapWater));
         Assert.All(plan.Recipes.Where(r => r.Fluid.HasFormaldehyde), r => Assert.DoesNotContain(r.Parts, p => p.Fluid == Fluid.DistilledWater));
     }
 

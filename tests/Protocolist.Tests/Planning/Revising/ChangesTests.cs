@@ -29,7 +29,7 @@ public class ChangesTests
         Tell("the log says nothing any more", Watched.Try("  - {step: seal, skipped: no lid}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
         Tell("nothing had begun when the log ends", Watched.Try("  - {step: seal, skipped: no lid}\nwritten: 2027-03-02T16:00"));
         Tell("the log says another time", Watched.Try("  - {step: dose, begun: 2027-03-01T10:00, done: 2027-03-01T10:40}\n", Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}\n")));
-        Tell("another revision of the protocol, another bench and other clocks", new Planner(Watched.Shelf).Revise(plan with { Protocol = plan.Protocol with { Revision = 9 } }, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" })));
+        Tell("another revision of the protocol, another bench and other clocks", new Planner(Watched.Revised(9)).Revise(plan, WorkLog.Empty(Watched.Fish.Id), new PreparedBench(SkerryPoint.BenchIn("Europe/Berlin") with { Name = "Dry laboratory" })));
         KeptText.Holds("Planning/Revising/kept/changes.txt", text.ToString());
 
         void Tell(string of, Protocolist.Findings.Checked<Revision> revised)

@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Plans;
@@ -121,12 +122,27 @@ public class ReviserTests
     }
 
     [Fact]
-    public void Another_revision_of_the_protocol_is_said()
+    public void A_plan_keeps_to_its_own_protocol_whatever_the_shelf_has_now()
     {
-        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
-        var older = plan with { Protocol = plan.Protocol with { Revision = plan.Protocol.Revision + 7 } };
-        var revised = new Planner(SkerryPoint.Shelf).Revise(older, WorkLog.Empty(plan.Specimen.Id), new PreparedBench(SkerryPoint.Bench));
-        Assert.Contains(revised.Findings, f => f.Id == "other-protocol-revision");
+        var newer = Watched.Revised(2);
+        var plan = PlanJson.Read(new("plan.json", PlanJson.Write(Watched.Plan))).Value!;
+        var (byOwn, byNewer) = (new Planner(Watched.Shelf).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench)), new Planner(newer).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench)));
+        Assert.Equal(PlanJson.Write(byOwn.Value!.Plan), PlanJson.Write(byNewer.Value!.Plan));
+        Assert.DoesNotContain(byOwn.Findings, f => f.Id == "other-protocol-revision");
+        Assert.Equal(Severity.Note, Assert.Single(byNewer.Findings, f => f.Id == "other-protocol-revision").Severity);
+
+        // A shelf that has it no more is no hindrance either.
+        var gone = new Planner(Protocolist.Protocols.Shelf.Of()).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench));
+        Assert.Equal(PlanJson.Write(byOwn.Value!.Plan), PlanJson.Write(gone.Value!.Plan));
+    }
+
+    [Fact]
+    public void A_protocol_that_this_version_cannot_read_is_not_followed_by_guess()
+    {
+        var plan = Watched.Plan with { Protocol = Watched.Plan.Protocol with { Files = [.. Watched.Plan.Protocol.Files.Select(f => f with { Text = f.Text.Replace("stage: immerse", "stage: perfuse-slowly") })] } };
+        var revised = new Planner(Watched.Shelf).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench));
+        Assert.Null(revised.Value);
+        Assert.Equal("plan-protocol-unreadable", Assert.Single(revised.Findings).Id);
     }
 
     [Fact]

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;
@@ -45,6 +47,12 @@ internal static class Watched
           - {stage: house, id: house, fluid: {by: choice.alcohol, ethanol: ethanol 70 %vol, isopropanol: isopropanol 50 %vol}, ratio: 4}
           - {stage: seal, id: seal, closure: screw lid}
         """));
+
+    /// <summary>The shelf after its authors soaked for longer and counted on.</summary>
+    public static Shelf Revised(int revision) => Protocolist.Protocols.Shelf.Of(
+        [.. Shelf.Find("watched-fish")!.Texts.Select(t => (IReadOnlyList<SourceText>)[new(t.Name, t.Text.Replace("ratio: 10", "ratio: 20").Replace("revision: 1", $"revision: {revision}"))])]);
+
+    public static WorkLog LogOf(string entries) => SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id));
 
     public static readonly Specimen Fish = PlanFixture.Read("""
         format: 1
