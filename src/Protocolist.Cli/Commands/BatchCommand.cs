@@ -14,6 +14,16 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>batch SPECIMENS.csv</c>: many specimens, one summary a line, one shopping list.</summary>
 internal static class BatchCommand
 {
+    private static readonly Phrase OutMissing = new("out-missing", "--resume and --schedule write files");
+    private static readonly Phrase OutNameless = new("out-missing.nameless", "--out names nothing");
+    private static readonly Phrase GiveOut = new("out-missing.remedy", "give --out PREFIX");
+    private static readonly Phrase NotResumed = new("schedule-is-not-resumed", "a joint schedule is made in one run");
+    private static readonly Phrase NotResumedRemedy = new("schedule-is-not-resumed.remedy", "leave out --resume or --schedule");
+    private static readonly Phrase OtherInputs = new(
+        "other-inputs",
+        "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped");
+    private static readonly Phrase OtherInputsRemedy = new("other-inputs.remedy", "begin anew without --resume");
+
     private static readonly Argument<string> Table = new("SPECIMENS.csv") { Description = "The specimens, one a row; columns by name, terms of Darwin Core understood." };
     private static readonly Option<string?> BenchFile = SharedOptions.BenchFile();
     private static readonly Option<string[]> Folders = SharedOptions.HouseFolders();
@@ -37,9 +47,9 @@ internal static class BatchCommand
         var files = around.Files;
         var findings = new List<Finding>();
         var (prefix, resume, schedule, json) = (options.GetValue(Out), options.GetValue(Resume), options.GetValue(Schedule), options.GetValue(Json));
-        if (prefix is null && (resume || schedule)) findings.Add(Finding.Error("out-missing", "--resume and --schedule write files", "give --out PREFIX"));
-        if (prefix?.Length == 0) findings.Add(Finding.Error("out-missing", "--out names nothing", "give --out PREFIX"));
-        if (resume && schedule) findings.Add(Finding.Error("schedule-is-not-resumed", "a joint schedule is made in one run", "leave out --resume or --schedule"));
+        if (prefix is null && (resume || schedule)) findings.Add(Finding.Error(OutMissing.Id, OutMissing, GiveOut));
+        if (prefix?.Length == 0) findings.Add(Finding.Error(OutMissing.Id, OutNameless, GiveOut));
+        if (resume && schedule) findings.Add(Finding.Error(NotResumed.Id, NotResumed, NotResumedRemedy));
         if (findings.Count > 0) return around.Unread(findings);
 
         // The record is no input that must stay: the run goes on with it.
@@ -58,7 +68,7 @@ internal static class BatchCommand
         var startText = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm:ss").Format(start);
         var digest = BatchProgress.Digest([startText, batch.HeadingDigest, .. inputs.Texts, .. choices.Select(c => $"{c.Key}={c.Value}")]);
         if (done is not null && done.Inputs != digest)
-            return around.Unread([Finding.Error("other-inputs", "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped", "begin anew without --resume")]);
+            return around.Unread([Finding.Error(OtherInputs.Id, OtherInputs, OtherInputsRemedy)]);
         if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal) return around.Unread([refusal]);
         var kept = prefix is null ? null : done is null ? RowsFile.Begin(files.At(prefix)) : RowsFile.GoOn(files.At(prefix), done.RowsFileBytes, done.RowsFileDigest);
         if (kept is { Value: null }) return around.Unread(kept.Findings);

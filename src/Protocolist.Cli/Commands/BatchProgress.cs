@@ -20,6 +20,9 @@ namespace Protocolist.Cli.Commands;
 /// <param name="Seal">A digest of all the rest, by which a record that was changed by hand is known.</param>
 internal sealed record BatchProgress(int Format, string Start, string Inputs, int Rows, int RowsWithErrors, long RowsFileBytes, string RowsFileDigest, JointNeedsState Needs, string Seal = "")
 {
+    private static readonly Phrase Bad = new("bad-progress", "this record of a batch was changed, or is of another version of the program");
+    private static readonly Phrase BadRemedy = new("bad-progress.remedy", "begin anew without --resume, and leave the record as it is written");
+
     public const int CurrentFormat = 2;
 
     public static string PathOf(string prefix) => prefix + ".progress.json";
@@ -37,7 +40,7 @@ internal sealed record BatchProgress(int Format, string Start, string Inputs, in
             // Told below, like a record that was changed.
         }
 
-        return new(null, [Finding.Error("bad-progress", "this record of a batch was changed, or is of another version of the program", "begin anew without --resume, and leave the record as it is written", SourceSpan.At(source.Name, 1, 1))]);
+        return new(null, [Finding.Error(Bad.Id, Bad, BadRemedy, SourceSpan.At(source.Name, 1, 1))]);
     }
 
     public string Text() => JsonSerializer.Serialize(this with { Seal = SealOfRest() }, BatchProgressContext.Default.BatchProgress) + "\n";

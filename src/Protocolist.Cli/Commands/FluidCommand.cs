@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Safety;
@@ -10,6 +11,9 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>protocolist fluid NAME [--at T] [--json]</c>: a fluid's properties.</summary>
 internal static class FluidCommand
 {
+    private static readonly Phrase OutOfRange = new("temperature-out-of-range", "{at:0.# degC} is outside the range of the density formula");
+    private static readonly Phrase OutOfRangeRemedy = new("temperature-out-of-range.remedy", "give {low:0} to {high:0} degC");
+
     internal static Command Build()
     {
         var name = new Argument<string>("NAME") { Description = "a fluid as people write it, such as 'ethanol 70 %vol' or 'neutral buffered formalin 10 %'" };
@@ -22,7 +26,7 @@ internal static class FluidCommand
             var fluid = input.Fluid(parsed.GetValue(name)!);
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             if (fluid is not null && !input.HasFailed && !Covered(fluid, temperature))
-                input.Fail("temperature-out-of-range", Invariant($"{temperature.DegreesCelsius:0.#} degC is outside the range of the density formula"), Invariant($"give {fluid.Substance.LowestCelsius:0} to {fluid.Substance.HighestCelsius:0} degC"));
+                input.Fail(Finding.Error(OutOfRange.Id, OutOfRange.With(("at", temperature)), OutOfRangeRemedy.With(("low", fluid.Substance.LowestCelsius), ("high", fluid.Substance.HighestCelsius))));
             if (fluid is null || input.HasFailed) return Exits.Unusable;
             foreach (var remark in input.Remarks) parsed.InvocationConfiguration.Error.WriteLine(remark);
             parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json) ? Json(fluid, temperature) : Text(fluid, temperature)) + "\n");

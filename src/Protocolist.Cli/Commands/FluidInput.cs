@@ -10,6 +10,12 @@ namespace Protocolist.Cli.Commands;
 /// <summary>Reads what the commands about fluids are given; what cannot be read is told on standard error.</summary>
 internal sealed class FluidInput(TextWriter errors)
 {
+    /// <summary>A fault of what an option was given.</summary>
+    public static readonly Phrase OfOption = new("option", "{option}: {message}");
+
+    public static readonly Phrase IsRange = new("range-out-of-place", "{option}: '{text}' is a range");
+    private static readonly Phrase IsRangeRemedy = new("range-out-of-place.remedy", "give one value");
+
     private readonly List<Finding> remarks = [];
 
     /// <summary>Warnings and notes about what was read.</summary>
@@ -51,9 +57,6 @@ internal sealed class FluidInput(TextWriter errors)
         HasFailed = true;
     }
 
-    /// <summary>A finding that stems from the command line's own text.</summary>
-    public void Fail(string id, string message, string remedy) => Fail(Finding.Error(id, message, remedy));
-
     /// <summary>The option that every command about fluids has: the temperature.</summary>
     public static Option<string?> At() => new("--at") { Description = "temperature, such as '20 degC' (the default)", HelpName = "T" };
 
@@ -65,12 +68,12 @@ internal sealed class FluidInput(TextWriter errors)
     {
         if (!QuantityText.TryRead(text, dimension, out var range, out var finding))
         {
-            Fail(finding! with { Where = default, Message = $"{option}: {finding.Message}" });
+            Fail(finding! with { Where = default, Message = OfOption.With(("option", option), ("message", finding.Message)) });
             return 0;
         }
 
         if (range.IsPoint) return range.Low;
-        Fail("range-out-of-place", $"{option}: '{text}' is a range", "give one value");
+        Fail(Finding.Error(IsRange.Id, IsRange.With(("option", option), ("text", text)), IsRangeRemedy));
         return 0;
     }
 }

@@ -10,6 +10,9 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>plan SPECIMEN.yaml</c>: the main job.</summary>
 internal static class PlanCommand
 {
+    private static readonly Phrase BadDate = new("bad-date.option", "'{text}' is not a day");
+    private static readonly Phrase BadDateRemedy = new("bad-date.option.remedy", "write --by 2027-06-01");
+
     private static readonly Argument<string> SpecimenFile = new("SPECIMEN.yaml") { Description = "The specimen." };
     private static readonly Option<string?> BenchFile = SharedOptions.BenchFile();
     private static readonly Option<string[]> Folders = SharedOptions.HouseFolders();
@@ -52,7 +55,7 @@ internal static class PlanCommand
     private static LocalDate? DayOf(string text, List<Finding> findings)
     {
         if (LocalDatePattern.Iso.Parse(text) is { Success: true } parsed) return parsed.Value;
-        findings.Add(Finding.Error("bad-date", $"'{text}' is not a day", "write --by 2027-06-01"));
+        findings.Add(Finding.Error("bad-date", BadDate.With(("text", text)), BadDateRemedy));
         return null;
     }
 }

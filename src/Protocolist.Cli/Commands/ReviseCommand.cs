@@ -14,6 +14,13 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>revise PLAN.json LOG.yaml</c>: the plan after what really happened.</summary>
 internal static class ReviseCommand
 {
+    private static readonly Phrase BenchMissing = new(
+        "bench-missing",
+        "the plan was made for the bench '{bench}', and without it hours, stock and vessels would be forgotten");
+    private static readonly Phrase BenchMissingRemedy = new("bench-missing.remedy", "give it with --bench");
+    private static readonly Phrase UnknownZone = new("unknown-zone.plan", "the plan's zone '{zone}' is not known");
+    private static readonly Phrase UnknownZoneRemedy = new("unknown-zone.plan.remedy", "make the plan again; a plan file is not edited by hand");
+
     private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "The plan, as 'plan --format json' or an earlier revision wrote it." };
     private static readonly Argument<string> LogFile = new("LOG.yaml") { Description = "The whole log so far." };
     private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench that the plan was made for." };
@@ -44,7 +51,7 @@ internal static class ReviseCommand
             findings);
         var bench = options.GetValue(BenchFile) is { } file ? around.Files.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
         if (plan is { Bench.Length: > 0 } && options.GetValue(BenchFile) is null)
-            findings.Add(Finding.Error("bench-missing", $"the plan was made for the bench '{plan.Bench}', and without it hours, stock and vessels would be forgotten", "give it with --bench"));
+            findings.Add(Finding.Error(BenchMissing.Id, BenchMissing.With(("bench", plan.Bench)), BenchMissingRemedy));
         var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
         findings.AddRange(unread);
         var shelf = Shelf.BundledWith(folders);
@@ -75,7 +82,7 @@ internal static class ReviseCommand
     private static DateTimeZone ZoneOf(Plan plan, SourceSpan where, List<Finding> findings)
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone) is { } zone) return zone;
-        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", $"the plan's zone '{plan.Zone}' is not known", "make the plan again; a plan file is not edited by hand", where));
+        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", plan.Zone)), UnknownZoneRemedy, where));
         return DateTimeZone.Utc;
     }
 

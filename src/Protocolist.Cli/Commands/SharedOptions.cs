@@ -14,6 +14,11 @@ namespace Protocolist.Cli.Commands;
 /// <summary>The bench, the shelf and the start, which every command that plans asks for in the same words. The one place where a clock is read.</summary>
 internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? Start)
 {
+    private static readonly Phrase NoPair = new("option.no-pair", "'{text}' is not of the form name=value");
+    private static readonly Phrase NoPairRemedy = new("option.no-pair.remedy", "write {example}");
+    private static readonly Phrase BadStart = new("bad-start", "'{text}' is not a moment to start");
+    private static readonly Phrase BadStartRemedy = new("bad-start.remedy", "write --start 2027-03-01T09:00");
+
     public static Option<string?> BenchFile() => new("--bench") { Description = "The bench: stock, vessels, hours, zone." };
 
     public static Option<string[]> HouseFolders() => new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
@@ -61,7 +66,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         {
             var parts = text.Split('=', 2, StringSplitOptions.TrimEntries);
             if (parts is [{ Length: > 0 }, { Length: > 0 }]) pairs[parts[0]] = parts[1];
-            else findings.Add(Finding.Error(fault, $"'{text}' is not of the form name=value", $"write {example}"));
+            else findings.Add(Finding.Error(fault, NoPair.With(("text", text)), NoPairRemedy.With(("example", example))));
         }
 
         return pairs.ToImmutable();
@@ -90,7 +95,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
             if (parsed.Success) return parsed.Value;
         }
 
-        findings.Add(Finding.Error("bad-start", $"'{text}' is not a moment to start", "write --start 2027-03-01T09:00"));
+        findings.Add(Finding.Error(BadStart.Id, BadStart.With(("text", text)), BadStartRemedy));
         return null;
     }
 }

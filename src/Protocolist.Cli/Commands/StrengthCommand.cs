@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 
 namespace Protocolist.Cli.Commands;
@@ -6,6 +7,9 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>protocolist strength ethanol|isopropanol|glycerol --density Q [--at T] [--hydrometer] [--json]</c>: strength from a reading.</summary>
 internal static class StrengthCommand
 {
+    private static readonly Phrase UnknownAlcohol = new("unknown-alcohol", "'{text}' is nothing whose strength is known by density");
+    private static readonly Phrase UnknownAlcoholRemedy = new("unknown-alcohol.remedy", "write {all:'or}");
+
     internal static Command Build()
     {
         var alcohol = new Argument<string>("ALCOHOL") { Description = "ethanol, isopropanol or glycerol" };
@@ -47,11 +51,8 @@ internal static class StrengthCommand
     private static Substance? Kind(string text, FluidInput input)
     {
         if (SubstanceCatalogue.Bundled.Find(text.Trim()) is { HasStrengthByDensity: true } known) return known;
-        var all = SubstanceCatalogue.Bundled.All.Where(s => s.HasStrengthByDensity).Select(s => $"'{s.Id}'").ToArray();
-        input.Fail(
-            "unknown-alcohol",
-            $"'{text}' is nothing whose strength is known by density",
-            $"write {string.Join(", ", all.SkipLast(1))} or {all[^1]}");
+        var all = SubstanceCatalogue.Bundled.All.Where(s => s.HasStrengthByDensity).Select(s => s.Id);
+        input.Fail(Finding.Error(UnknownAlcohol.Id, UnknownAlcohol.With(("text", text)), UnknownAlcoholRemedy.With(Findings.Argument.Ids("all", all))));
         return null;
     }
 }

@@ -11,6 +11,8 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>tank</c>: the glass of a display tank.</summary>
 internal static class TankCommand
 {
+    private static readonly Phrase GiveOne = new("range-out-of-place.length.remedy", "give one length");
+
     /// <summary>Builds the command.</summary>
     internal static Command Build()
     {
@@ -51,11 +53,11 @@ internal static class TankCommand
     {
         if (!QuantityText.TryRead(text, Dimension.OfLength, out var range, out var fault))
         {
-            faults.Add(fault! with { Message = $"{option}: {fault.Message}", Where = default });
+            faults.Add(fault! with { Message = FluidInput.OfOption.With(("option", option), ("message", fault.Message)), Where = default });
         }
         else if (!range.IsPoint)
         {
-            faults.Add(Finding.Error("range-out-of-place", $"{option}: '{text}' is a range", "give one length"));
+            faults.Add(Finding.Error(FluidInput.IsRange.Id, FluidInput.IsRange.With(("option", option), ("text", text)), GiveOne));
         }
         else
         {

@@ -11,6 +11,13 @@ namespace Protocolist.Cli.Files;
 /// </summary>
 internal sealed class RowsFile : IDisposable
 {
+    private static readonly Phrase InProgress = new("batch-in-progress", "another run is writing these rows");
+    private static readonly Phrase InProgressRemedy = new("batch-in-progress.remedy", "wait for it, or give another --out");
+    private static readonly Phrase Unfinished = new("unfinished-run", "here are the rows of a run that was stopped");
+    private static readonly Phrase UnfinishedRemedy = new("unfinished-run.remedy", "go on with --resume, or remove the file to begin anew");
+    private static readonly Phrase Changed = new("rows-file-changed", "the rows that are done are not those that the record of progress counts");
+    private static readonly Phrase ChangedRemedy = new("rows-file-changed.remedy", "begin anew without --resume");
+
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
 
     private readonly string place;
@@ -32,7 +39,7 @@ internal sealed class RowsFile : IDisposable
         var opened = Lock(prefix);
         if (opened.Value is not { stream.Length: > 0 } rows) return opened;
         rows.Dispose();
-        return new(null, [Finding.Error("unfinished-run", "here are the rows of a run that was stopped", "go on with --resume, or remove the file to begin anew", At(UnfinishedPathOf(prefix)))]);
+        return new(null, [Finding.Error(Unfinished.Id, Unfinished, UnfinishedRemedy, At(UnfinishedPathOf(prefix)))]);
     }
 
     /// <summary>Goes on after the rows that are there; an error where they are not those that the record counts.</summary>
@@ -51,7 +58,7 @@ internal sealed class RowsFile : IDisposable
         if (rows.Takes(bytes, expected)) return new(rows, []);
         if (ended) rows.Drop();
         else rows.Dispose();
-        return new(null, [Finding.Error("rows-file-changed", "the rows that are done are not those that the record of progress counts", "begin anew without --resume", At(ended ? PathOf(prefix) : UnfinishedPathOf(prefix)))]);
+        return new(null, [Finding.Error(Changed.Id, Changed, ChangedRemedy, At(ended ? PathOf(prefix) : UnfinishedPathOf(prefix)))]);
     }
 
     /// <summary>The last cell of each row that is there, without the heading's.</summary>
@@ -121,7 +128,7 @@ internal sealed class RowsFile : IDisposable
         }
         catch (IOException) when (File.Exists(path))
         {
-            return new(null, [Finding.Error("batch-in-progress", "another run is writing these rows", "wait for it, or give another --out", At(path))]);
+            return new(null, [Finding.Error(InProgress.Id, InProgress, InProgressRemedy, At(path))]);
         }
     }
 

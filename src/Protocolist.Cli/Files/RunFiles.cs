@@ -8,6 +8,27 @@ namespace Protocolist.Cli.Files;
 /// <summary>The files of one run: what it reads is remembered, so that nothing that it writes takes the place of an input. A file that cannot be used is a finding.</summary>
 internal sealed class RunFiles(string folder, Func<Stream> standardInput)
 {
+    private static readonly Phrase NoFileNamed = new("file.none-named", "no file is named");
+    private static readonly Phrase MayNotBeRead = new("file.unreadable", "it may not be read");
+    private static readonly Phrase ReadAlready = new("file.standard-input-read", "standard input is read already, and can be read once");
+    private static readonly Phrase ByItsName = new("file.standard-input-read.remedy", "give the other file by its name");
+    private static readonly Phrase NoSuchFile = new("file.missing", "there is no such file");
+    private static readonly Phrase ThisIsFolder = new("file.folder", "this is a folder");
+    private static readonly Phrase ThisIsDevice = new("file.device", "this is a device, a pipe or a socket");
+    private static readonly Phrase GivePlain = new("file.device.remedy", "give a plain file, or - for standard input");
+    private static readonly Phrase NoSuchFolder = new("file.no-folder", "there is no such folder");
+    private static readonly Phrase TargetIsFolder = new("out.folder", "'{path}' is a folder");
+    private static readonly Phrase IsLink = new("out.link", "'{path}' is a link, and would be lost");
+    private static readonly Phrase IsLinkRemedy = new("out.link.remedy", "name the file that it leads to");
+    private static readonly Phrase IsDevice = new("out.device", "'{path}' is a device, a pipe or a socket");
+    private static readonly Phrase IsDeviceRemedy = new("out.device.remedy", "name a file, or leave --out away to write to standard output");
+    private static readonly Phrase IsInput = new("out.input", "'{path}' is an input of this very run, and would be lost");
+    private static readonly Phrase NoFolder = new("out.no-folder", "there is no folder '{path}' to write into");
+    private static readonly Phrase MakeIt = new("out.no-folder.remedy", "make it first");
+    private static readonly Phrase MayNotBeWritten = new("out.unwritable", "it may not be written");
+    private static readonly Phrase CheckPath = new("file.remedy", "check the path");
+    private static readonly Phrase NameAnother = new("out.remedy", "name another file");
+
     /// <summary>The name of standard input on the command line.</summary>
     private const string StandardInput = "-";
 
@@ -35,7 +56,7 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
             }
             catch (IOException fault)
             {
-                return new(null, [Unreadable(path, fault.Message)]);
+                return new(null, [Unreadable(path, Message.Text(fault.Message))]);
             }
         }
     }
@@ -57,25 +78,25 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
     {
         if (path == StandardInput)
         {
-            if (standardInputIsRead) return new(null, [Unreadable(path, "standard input is read already, and can be read once", "give the other file by its name")]);
+            if (standardInputIsRead) return new(null, [Unreadable(path, ReadAlready, ByItsName)]);
             standardInputIsRead = true;
             return new(standardInput(), []);
         }
 
         try
         {
-            if (path.Length == 0) return new(null, [Unreadable("''", "no file is named")]);
+            if (path.Length == 0) return new(null, [Unreadable("''", NoFileNamed)]);
             var facts = FileFacts.Behind(At(path));
-            if (facts.Sort == FileSort.Missing) return new(null, [Unreadable(path, "there is no such file")]);
-            if (facts.Sort == FileSort.Folder) return new(null, [Unreadable(path, "this is a folder")]);
-            if (facts.Sort == FileSort.Other) return new(null, [Unreadable(path, "this is a device, a pipe or a socket", "give a plain file, or - for standard input")]);
+            if (facts.Sort == FileSort.Missing) return new(null, [Unreadable(path, NoSuchFile)]);
+            if (facts.Sort == FileSort.Folder) return new(null, [Unreadable(path, ThisIsFolder)]);
+            if (facts.Sort == FileSort.Other) return new(null, [Unreadable(path, ThisIsDevice, GivePlain)]);
             if (facts.Id is { } id) inputs.Add(id);
             inputPaths.Add(Path.GetFullPath(At(path)));
             return new(new FileStream(At(path), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), []);
         }
         catch (Exception fault) when (IsOfFiles(fault))
         {
-            return new(null, [Unreadable(path, fault is UnauthorizedAccessException ? "it may not be read" : fault.Message)]);
+            return new(null, [Unreadable(path, fault is UnauthorizedAccessException ? MayNotBeRead : Message.Text(fault.Message))]);
         }
     }
 
@@ -84,7 +105,7 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
     {
         if (!IsFolder(path))
         {
-            findings.Add(Unreadable(path, "there is no such folder"));
+            findings.Add(Unreadable(path, NoSuchFolder));
             return [];
         }
 
@@ -107,22 +128,22 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
     {
         try
         {
-            if (path.Length == 0) return Unwritable("''", "no file is named");
+            if (path.Length == 0) return Unwritable("''", NoFileNamed);
             if (FileFacts.At(At(path)) is { Sort: not FileSort.Missing } there)
             {
-                if (there.Sort == FileSort.Folder) return Unwritable(path, $"'{path}' is a folder");
-                if (there.Sort == FileSort.Link) return Unwritable(path, $"'{path}' is a link, and would be lost", "name the file that it leads to");
-                if (there.Sort == FileSort.Other) return Unwritable(path, $"'{path}' is a device, a pipe or a socket", "name a file, or leave --out away to write to standard output");
-                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(At(path)))) return Unwritable(path, $"'{path}' is an input of this very run, and would be lost");
+                if (there.Sort == FileSort.Folder) return Unwritable(path, TargetIsFolder.With(("path", path)));
+                if (there.Sort == FileSort.Link) return Unwritable(path, IsLink.With(("path", path)), IsLinkRemedy);
+                if (there.Sort == FileSort.Other) return Unwritable(path, IsDevice.With(("path", path)), IsDeviceRemedy);
+                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(At(path)))) return Unwritable(path, IsInput.With(("path", path)));
             }
 
             var above = Path.GetDirectoryName(Path.GetFullPath(At(path)));
-            if (Path.EndsInDirectorySeparator(path) || above is null) return Unwritable(path, $"'{path}' is a folder");
-            return Directory.Exists(above) ? null : Unwritable(path, $"there is no folder '{above}' to write into", "make it first");
+            if (Path.EndsInDirectorySeparator(path) || above is null) return Unwritable(path, TargetIsFolder.With(("path", path)));
+            return Directory.Exists(above) ? null : Unwritable(path, NoFolder.With(("path", above)), MakeIt);
         }
         catch (Exception fault) when (IsOfFiles(fault))
         {
-            return Unwritable(path, fault.Message);
+            return Unwritable(path, Message.Text(fault.Message));
         }
     }
 
@@ -144,13 +165,13 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
         }
         catch (Exception fault) when (IsOfFiles(fault))
         {
-            return Unwritable(path, fault is UnauthorizedAccessException ? "it may not be written" : fault.Message);
+            return Unwritable(path, fault is UnauthorizedAccessException ? MayNotBeWritten : Message.Text(fault.Message));
         }
     }
 
     private static bool IsOfFiles(Exception fault) => fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 
-    private static Finding Unreadable(string path, string why, string remedy = "check the path") => Finding.Error("unreadable-file", why, remedy, new SourceSpan(path, 0, 0, 0, 0));
+    private static Finding Unreadable(string path, Message why, Message remedy = default) => Finding.Error("unreadable-file", why, remedy.IsEmpty ? CheckPath : remedy, new SourceSpan(path, 0, 0, 0, 0));
 
-    private static Finding Unwritable(string path, string why, string remedy = "name another file") => Finding.Error("unwritable-file", why, remedy, new SourceSpan(path, 0, 0, 0, 0));
+    private static Finding Unwritable(string path, Message why, Message remedy = default) => Finding.Error("unwritable-file", why, remedy.IsEmpty ? NameAnother : remedy, new SourceSpan(path, 0, 0, 0, 0));
 }

@@ -66,7 +66,7 @@ internal static class PairInvariants
         Recipes = [.. plan.Recipes.Select(r => r with { Parts = [.. r.Parts.Select(p => p with { Stock = "" })] })],
         Findings =
         [
-            .. plan.Findings.Select(f => f with { Where = default, Message = "", Remedy = "" })
+            .. plan.Findings.Select(f => f with { Where = default, Message = default, Remedy = default })
                 .OrderByDescending(f => f.Severity).ThenBy(f => f.Id, StringComparer.Ordinal).ThenBy(f => f.Subject, StringComparer.Ordinal),
         ],
     };

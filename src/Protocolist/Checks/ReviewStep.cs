@@ -29,7 +29,7 @@ internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
     public ImmutableArray<Finding> VesselReasons { get; init; } = [];
 
     /// <summary>Where no vessel fits: what would.</summary>
-    public string VesselAdvice { get; init; } = "";
+    public Message VesselAdvice { get; init; }
 
     /// <summary>What is done, with its facts.</summary>
     public StepWork Work { get; init; } = PlainWork.Instance;

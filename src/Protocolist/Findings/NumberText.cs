@@ -9,13 +9,13 @@ internal static class NumberText
     /// <summary>No number needs more decimals to be told from its limit.</summary>
     private const int MostDecimals = 6;
 
-    private static readonly Unit Celsius = UnitTable.Get("degC");
-
     /// <summary>A bare number: <c>0.#</c>, <c>0 vs limit</c>, <c>times</c>; with up to six decimals where nothing is said.</summary>
     public static string Of(in Argument number, string format, in Message message)
     {
         if (format == "times") return number.Number switch { 1 => "once", 2 => "twice", var n => $"{Rounded(n, "0")} times" };
-        return Against(format, message) is (var plain, { } other) ? Apart(number.Number, other.Number, DecimalsOf(plain)) : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
+        return Against(format, message) is (var plain, { } other)
+            ? Apart(number.Number, other.Number, DecimalsOf(plain))
+            : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
     }
 
     /// <summary>A quantity: rounded to what can be measured out, in a unit that is asked for, on a clock, as when mixing, or against a limit.</summary>
@@ -28,19 +28,22 @@ internal static class NumberText
         if (format == "time") return TimeOfDay(argument.Quantity.Middle);
         var (plain, other) = Against(format, message);
         var space = plain.LastIndexOf(' ');
-        if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Rounded(argument.Quantity.Middle, plain);
+        if (space < 0) return other is { } limit ? Apart(argument.Quantity, limit.Quantity) : Range(argument.Quantity.Low, argument.Quantity.High, plain);
         var (number, symbol) = (plain[..space], plain[(space + 1)..]);
         var unit = UnitOf(symbol);
-        if (other is { } told) return $"{Apart(unit.FromSi(argument.Quantity.Middle), unit.FromSi(told.Quantity.Middle), DecimalsOf(number))} {symbol}";
-        var low = Rounded(unit.FromSi(argument.Quantity.Low), number);
-        var high = Rounded(unit.FromSi(argument.Quantity.High), number);
-        return low == high ? $"{low} {symbol}" : $"{low} to {high} {symbol}";
+        return other is { } told
+            ? $"{Apart(unit.FromSi(argument.Quantity.Middle), unit.FromSi(told.Quantity.Middle), DecimalsOf(number))} {symbol}"
+            : $"{Range(unit.FromSi(argument.Quantity.Low), unit.FromSi(argument.Quantity.High), number)} {symbol}";
     }
 
+    /// <summary>The unit that a place names: a symbol of the list, one over another, or days in full.</summary>
     private static Unit UnitOf(string symbol) =>
-        symbol == "°C" ? Celsius
+        symbol == "days" ? UnitTable.Get("d")
         : symbol.IndexOf('/', StringComparison.Ordinal) is > 0 and var per ? UnitTable.Get(symbol[..per]).Per(UnitTable.Get(symbol[(per + 1)..]))
         : UnitTable.Get(symbol);
+
+    private static string Range(double low, double high, string format) =>
+        Rounded(low, format) is var from && Rounded(high, format) is var to && from == to ? from : $"{from} to {to}";
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
     private static string Clock(double seconds)
@@ -100,7 +103,19 @@ internal static class NumberText
     }
 
     private static Unit? Fine(Dimension dimension) =>
-        dimension == Dimension.OfVolume ? UnitTable.Get("L") : dimension == Dimension.OfLength ? UnitTable.Get("mm") : dimension == Dimension.OfMass ? UnitTable.Get("kg") : null;
+        dimension == Dimension.OfVolume ? UnitTable.Get("L")
+        : dimension == Dimension.OfLength ? UnitTable.Get("mm")
+        : dimension == Dimension.OfMass ? UnitTable.Get("kg")
+        : null;
 
-    private static string Rounded(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Rounded(double value, string format) =>
+        format == "two" ? TwoFigures(value) : value.ToString(format, CultureInfo.InvariantCulture);
+
+    /// <summary>How an estimate is written: 76, 0.85 or 12000. Two figures are all that it is worth.</summary>
+    private static string TwoFigures(double value)
+    {
+        if (value is not (> 1e-12 and < 1e15)) return value.ToString(CultureInfo.InvariantCulture);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(value)) - 1);
+        return ((decimal)(Math.Round(value / step) * step)).ToString("0.############", CultureInfo.InvariantCulture);
+    }
 }

@@ -4,15 +4,21 @@ namespace Protocolist.Findings;
 /// <remarks>
 /// A place is written <c>{name}</c>. After a colon stands how its fact is shown, after bars stand words to choose from by its number:
 /// <list type="bullet">
-/// <item><c>{lies:0.#}</c> a number with so many decimals; <c>{level:0 mm}</c> a quantity in that unit; without more, a quantity is rounded to what a person can measure out.</item>
+/// <item><c>{lies:0.#}</c> a number with so many decimals; <c>{level:0 mm}</c>, <c>{dose:0 mL/kg}</c>, <c>{time:0 days}</c> a quantity in that unit, a range as
+/// <c>2 to 9 days</c>; <c>{share:0.#}</c> a quantity in its SI unit, which is not said.</item>
+/// <item>Without more, a quantity is rounded to what a person can measure out.</item>
+/// <item><c>{about:two g}</c> with two figures: all that an estimate is worth.</item>
+/// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact;
+/// <c>{time:vs limit}</c> the same for a quantity; <c>{room:0.# °C vs least}</c> for one in that unit.</item>
 /// <item><c>{left:amount}</c> a volume or a mass as a stock book has it, to four figures.</item>
-/// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact; <c>{time:vs limit}</c> the same for a quantity; <c>{room:0.# °C vs least}</c> for one in that unit.</item>
 /// <item><c>{time:clock}</c> a time in days, hours and minutes; <c>{count:times}</c> once, twice, 3 times.</item>
 /// <item><c>{water:mix}</c> a volume or a mass as a cylinder and a balance read it when a fluid is mixed.</item>
 /// <item><c>{from:time}</c> a time since midnight as a clock shows it: 08:30, and 24:00 for the end of the day.</item>
-/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day; <c>{at:offset}</c> with its offset from UTC, <c>{at:zoned}</c> with the shortest form of it.</item>
-/// <item><c>{steps:and}</c> several joined by commas and a last "and"; <c>{steps:; }</c> joined by those characters; a quotation mark first, <c>{steps:'and}</c>, puts each in quotes.</item>
-/// <item><c>{reason:sentence}</c> with a capital and a full stop; <c>{group:a}</c> a noun with its article.</item>
+/// <item><c>{at:minute}</c> and <c>{at:day}</c> a moment without its weekday, to the minute or the day; <c>{at:offset}</c> with its offset
+/// from UTC, <c>{at:zoned}</c> with the shortest form of it.</item>
+/// <item><c>{steps:and}</c> several joined by commas and a last "and"; <c>{steps:; }</c> joined by those characters;
+/// a quotation mark first, <c>{steps:'and}</c>, puts each in quotes.</item>
+/// <item><c>{reason:sentence}</c> with a capital and a full stop; <c>{group:a}</c> with the article: <c>an eel</c>.</item>
 /// <item><c>{sites|site|sites}</c> the first word for one, the second for any other number.</item>
 /// </list>
 /// Another language lays its own text over the English by the id (<see cref="Language"/>).

@@ -42,7 +42,8 @@ internal static class Template
     {
         ArgumentKind.Number => NumberText.Of(argument, format, message),
         ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
-        ArgumentKind.Moment => (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
+        ArgumentKind.Moment =>
+            (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
         ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
         ArgumentKind.Money => argument.Money?.ToString() ?? "",
         ArgumentKind.Message => Cased(argument.Message.ToString(language), format),
@@ -54,7 +55,8 @@ internal static class Template
 
     private static string Cased(string text, string format) => format switch
     {
-        "sentence" when text.Length > 0 => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
+        _ when text.Length == 0 => text,
+        "sentence" => string.Concat(char.ToUpperInvariant(text[0]).ToString(), text[1..].TrimEnd('.'), "."),
         "a" => WithArticle(text),
         _ => text,
     };

@@ -84,7 +84,7 @@ internal static class CareWriting
     private static ClosingMethod? ClosingOf(Draft draft)
     {
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
-        return (seal.Work as SealWork)?.Chosen?.Method ?? (seal.Work as SealWork)?.Closure switch
+        return (seal.Work as SealWork)?.Chosen?.Way.Method ?? (seal.Work as SealWork)?.Closure switch
         {
             "tape" => ClosingMethod.Tape,
             "screw lid" or "snap lid" => ClosingMethod.OwnLid,

@@ -31,7 +31,7 @@ internal static class CautionWriting
 
     /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
     private static IEnumerable<Message> Animal(Draft draft) =>
-        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => Message.Text(c.Text))];
+        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
     private static IEnumerable<Message> Fluid(DraftStep step)
     {

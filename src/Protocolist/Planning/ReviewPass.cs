@@ -13,6 +13,8 @@ namespace Protocolist.Planning;
 /// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
+    private static readonly Phrase GetOne = new("vessel-needed", "get a vessel that holds it");
+
     public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, found);
@@ -66,7 +68,7 @@ internal static class ReviewPass
     {
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
-        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? "get a vessel that holds it" : "",
+        VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? GetOne : default,
         Work = draft.Work,
         Covers = draft.Stage.Covers,
         WatchEvery = draft.Watch?.Every,

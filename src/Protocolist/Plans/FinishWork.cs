@@ -29,7 +29,7 @@ internal sealed record MountWork(string On) : StepWork
         if (Chosen is not { } mount) yield break;
         yield return Reason.With(("reason", mount.Reason));
         foreach (var sentence in mount.Steps) yield return sentence;
-        if (!mount.Materials.IsEmpty) yield return Needed.With(Argument.Texts("things", mount.Materials));
+        if (!mount.Materials.IsEmpty) yield return Needed.With(Argument.Messages("things", mount.Materials));
     }
 }
 
@@ -54,9 +54,9 @@ internal sealed record SealWork(string Closure, Quantities.QuantityRange? Renew)
             yield break;
         }
 
-        yield return Reason.With(("reason", closing.Reason));
-        foreach (var sentence in closing.Steps) yield return sentence;
-        if (closing.CuresOpen > Duration.Zero) yield return Cure.With(("time", closing.CuresOpen));
+        yield return Reason.With(("reason", closing.Way.Reason));
+        foreach (var sentence in closing.Way.Steps) yield return sentence;
+        if (closing.Way.CuresOpen > Duration.Zero) yield return Cure.With(("time", closing.Way.CuresOpen));
         if (closing.Port is { } port) yield return Port.With(("advice", port.Advice));
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -21,19 +22,17 @@ public static class PlanJson
     private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
     private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
+    // People read these files, and they go into no web page; µ and ° stay what they are.
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
+
     private static readonly JsonTypeInfo<Plan> Shape = (JsonTypeInfo<Plan>)new JsonSerializerOptions
     {
         TypeInfoResolver = PlanJsonContext.Default.WithAddedModifier(AllThatIsWrittenIsRead),
-        WriteIndented = true,
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         AllowDuplicateProperties = false,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
-
-        // People read these files, and they go into no web page; µ and ° stay what they are.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        NewLine = "\n",
         Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
     }.GetTypeInfo(typeof(Plan));
 
@@ -43,7 +42,10 @@ public static class PlanJson
     public static string Write(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return ShownText.Lines(JsonSerializer.Serialize(plan, Shape)) + "\n";
+        using var bytes = new PooledBytes();
+        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, Shape);
+        bytes.Write("\n"u8);
+        return ShownText.Lines(Encoding.UTF8.GetString(bytes.Written));
     }
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>

@@ -1,15 +1,23 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Findings;
 using Protocolist.Specimens.Measuring;
 using UnitsNet;
 
 namespace Protocolist.Specimens;
 
-/// <summary>How large and how thick one animal is: what was measured as measured, the rest reckoned, each with its range and reason.</summary>
+/// <summary>How large and how thick one animal is: what was measured as measured, the rest estimated, each with its range and reason.</summary>
 /// <remarks>All of one animal; of a lot, the largest. Nominal volume and half-thickness never fall as the mass given grows.</remarks>
 public sealed record BodyMeasure
 {
-    private static readonly SpecimenValidator Validator = new();
+    private static readonly Phrase NoVolume = new("no-measurement.of-group", "nothing given leads to the volume of {group:a}");
+    private static readonly Phrase NoVolumeRemedy = new("no-measurement.remedy-of-group", "weigh it, or give its {kind}");
+    private static readonly Phrase SizeEstimated = new("size-reckoned", "the volume, about {volume:two mL} ({low:two} to {high:two}), is reckoned from {how}");
+    private static readonly Phrase SizeEstimatedRemedy = new("size-reckoned.remedy", "weigh the specimen: every amount rests on it");
+    private static readonly Phrase ShareOfWhole = new("how.share-of-whole", "share of the whole");
+    private static readonly Phrase ShareOfThickest = new("how.share-of-thickest", "share of the thickest place");
+
+    private static readonly ImmutableArray<string> Unusable = ["not-positive", "count-below-one", "no-measurement", "absurd-size"];
 
     /// <summary>The specimen as given.</summary>
     public required Specimen Specimen { get; init; }
@@ -44,9 +52,6 @@ public sealed record BodyMeasure
     /// <summary>Half of the thickest place, the shorter way: what fixative has to cross in a body left whole.</summary>
     public required Estimate<Length> HalfThickness { get; init; }
 
-    /// <summary>Surface of a smooth body of that shape, and upwards for limbs, fins and folds.</summary>
-    public required Estimate<Area> Surface { get; init; }
-
     /// <summary>The regions in the order of the group's table.</summary>
     public required ImmutableArray<RegionMeasure> Regions { get; init; }
 
@@ -61,50 +66,44 @@ public sealed record BodyMeasure
     public static Checked<BodyMeasure> Of(Specimen specimen)
     {
         ArgumentNullException.ThrowIfNull(specimen);
-        var findings = Validator.Check(specimen).ToBuilder();
-        var group = TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Value;
-        if (group is null || findings.Any(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, findings.ToImmutable());
-        return Reckon(specimen, group, findings);
+        var findings = new List<Finding>();
+        var group = SpecimenRules.Check(specimen, findings);
+        if (group is null || findings.Exists(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, [.. findings]);
+        return Estimated(specimen, group, findings);
     }
 
     /// <summary>The same for a specimen whose sizes are known to be sound, such as one that stands for a class.</summary>
-    internal static Checked<BodyMeasure> Reckon(Specimen specimen, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    internal static Checked<BodyMeasure> Estimated(Specimen specimen, TaxonGroup group, List<Finding> findings)
     {
         var length = BodyLength.Of(specimen, group, findings);
         var half = BodyThickness.Measured(specimen, group.Shape);
         if (BodyVolume.Of(specimen, group, length, half) is not var (mass, volume))
         {
-            findings.Add(Finding.Error(
-                "no-measurement", $"nothing given leads to the volume of a {group.Name}", $"weigh it, or give its {BodyLength.Words(group.Length)}"));
-            return new(null, findings.ToImmutable());
+            var remedy = NoVolumeRemedy.With(("kind", MeasureNames.Of(group.Length)));
+            findings.Add(Finding.Error("no-measurement", NoVolume.With(("group", group.Name)), remedy));
+            return new(null, [.. findings]);
         }
 
         Contradictions.Find(specimen, group, length, findings);
         if (specimen.Mass is null && specimen.LotMass is null && specimen.DisplacementVolume is null)
         {
-            findings.Add(Finding.Note(
-                "size-reckoned",
-                FormattableString.Invariant($"the volume, about {TwoFigures.Of(volume.Nominal)} mL ({TwoFigures.Of(volume.Low)} to {TwoFigures.Of(volume.High)}), is reckoned from {volume.How}"),
-                "weigh the specimen: every amount rests on it") with
-            { Subject = "mass" });
+            var message = SizeEstimated.With(
+                ("volume", UnitsNet.Volume.FromMilliliters(volume.Nominal)), ("low", volume.Low), ("high", volume.High), ("how", volume.How));
+            findings.Add(Finding.Note("size-reckoned", message, SizeEstimatedRemedy) with { Subject = "mass" });
         }
 
-        var thickness = half ?? BodyThickness.Reckoned(group.Shape, volume, length);
-        var lengthOrReckoned = length ?? volume.Rising(group.Shape.LengthMm, "volume and the group's proportions", group.Shape.Source).Widened(group.Shape.Spread);
-        return new(Assemble(specimen, group, mass, volume, lengthOrReckoned, thickness), findings.ToImmutable());
+        var thickness = half ?? BodyThickness.Estimated(group.Shape, volume, length);
+        return new(Assemble(specimen, group, mass, volume, length ?? BodyThickness.EstimatedLength(group.Shape, volume), thickness), [.. findings]);
     }
 
-    private static readonly ImmutableArray<string> Unusable = ["not-positive", "count-below-one", "no-measurement", "absurd-size"];
-
-    private static BodyMeasure Assemble(Specimen specimen, TaxonGroup group, Spread massG, Spread volumeMl, Spread lengthMm, Spread halfMm)
+    private static BodyMeasure Assemble(Specimen specimen, TaxonGroup group, in Spread massG, in Spread volumeMl, in Spread lengthMm, in Spread halfMm)
     {
         var shape = group.Shape;
-        Spread Side(Length? measured, double perLength) => measured is { } m
-            ? Spread.Measured(m.Millimeters, 0.05) // callipers on soft tissue: judgement
-            : halfMm.Times(2 * perLength / shape.ThinnerPerLength) with { IsMeasured = false };
         var lot = specimen.LotMass is { } weighed && specimen.DisplacementVolume is null
             ? volumeMl.Times(weighed.Grams / massG.Nominal)
             : volumeMl.Times(specimen.Count);
+        var regions = new RegionMeasure[group.Regions.Length];
+        for (var i = 0; i < regions.Length; i++) regions[i] = Part(group.Regions[i], massG, volumeMl, halfMm);
         return new()
         {
             Specimen = specimen,
@@ -114,18 +113,20 @@ public sealed record BodyMeasure
             LotVolume = lot.Millilitres(),
             Length = lengthMm.Millimetres(),
             TotalLength = BodyLength.Total(specimen, group, lengthMm).Millimetres(),
-            Height = Side(specimen.Height, shape.HeightPerLength).Millimetres(),
-            Width = Side(specimen.Width, shape.WidthPerLength).Millimetres(),
+            Height = Side(specimen.Height, shape.HeightPerLength, shape, halfMm).Millimetres(),
+            Width = Side(specimen.Width, shape.WidthPerLength, shape, halfMm).Millimetres(),
             HalfThickness = halfMm.Millimetres(),
-            Surface = BodySurface.Of(shape, volumeMl).SquareCentimetres(),
-            Regions = [.. group.Regions.Select(r => Part(r, massG, volumeMl, halfMm))],
+            Regions = ImmutableCollectionsMarshal.AsImmutableArray(regions),
         };
     }
 
-    private static RegionMeasure Part(BodyRegion region, Spread massG, Spread volumeMl, Spread halfMm)
-    {
-        Spread Share(Spread whole) => whole.Times(region.Share) with { IsMeasured = false, How = "share of the whole", Source = region.Source };
-        var half = region.Thickness == 1 ? halfMm : halfMm.Times(region.Thickness) with { IsMeasured = false, How = "share of the thickest place", Source = region.Source };
-        return new(region, Share(massG).Grams(), Share(volumeMl).Millilitres(), half.Millimetres());
-    }
+    // Callipers on soft tissue are good to 5 %: judgement.
+    private static Spread Side(Length? measured, double perLength, BodyShape shape, in Spread halfMm) =>
+        measured is { } m ? Spread.Measured(m.Millimeters, 0.05) : halfMm.Estimated(2 * perLength / shape.ThinnerPerLength);
+
+    private static RegionMeasure Part(BodyRegion region, in Spread massG, in Spread volumeMl, in Spread halfMm) => new(
+        region,
+        massG.Share(region.Share, ShareOfWhole, region.Source).Grams(),
+        volumeMl.Share(region.Share, ShareOfWhole, region.Source).Millilitres(),
+        (region.Thickness == 1 ? halfMm : halfMm.Share(region.Thickness, ShareOfThickest, region.Source)).Millimetres());
 }

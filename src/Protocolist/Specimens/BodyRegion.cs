@@ -1,39 +1,76 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 
 namespace Protocolist.Specimens;
 
-/// <summary>A part of the body with its customary places for needle and knife.</summary>
-/// <param name="Id">A kebab-case id such as <c>hindlimbs</c>.</param>
-/// <param name="Name">As a person says it.</param>
-/// <param name="Share">Share of the body's mass, 0 to 1; of a pair, both together. The shares of a group sum to 1.</param>
-/// <param name="Count">1, or 2 for a pair.</param>
-/// <param name="Thickness">Its half-thickness over the half-thickness of the thickest place of the body, 0 to 1.</param>
-/// <param name="Source">Where share and thickness come from.</param>
-public sealed record BodyRegion(string Id, string Name, double Share, int Count, double Thickness, string Source)
+/// <summary>A part of the body with its customary places for needle and knife. Immutable; safe to share between threads.</summary>
+public sealed class BodyRegion
 {
+    internal BodyRegion(Groups.RegionRow row, string group)
+    {
+        Id = row.Id;
+        Name = new($"region.{group}.{row.Id}", row.Name);
+        (Share, Count, Thickness, Along, Source) = (row.Share, row.Count, row.Thickness, row.Along, row.Source);
+        (Tissue, IsCavity, Aliases) = (row.Tissue, row.IsCavity, row.Aliases);
+        InjectAt = row.InjectAt.Length == 0 ? null : new($"needle.{group}.{row.Id}", row.InjectAt);
+        Cut = row.Cut is { } cut
+            ? new(new($"cut.{group}.{row.Id}", cut.Where), cut.LengthMm, cut.SpacingMm, cut.DepthShare, cut.OpensCavity, cut.IsSingle)
+            : null;
+    }
+
+    /// <summary>A kebab-case id such as <c>hindlimbs</c>.</summary>
+    public string Id { get; }
+
+    /// <summary>As a person says it.</summary>
+    public Phrase Name { get; }
+
+    /// <summary>Share of the body's mass, 0 to 1; of a pair, both together. The shares of a group sum to 1.</summary>
+    public double Share { get; }
+
+    /// <summary>1, or 2 for a pair.</summary>
+    public int Count { get; }
+
+    /// <summary>Its half-thickness over the half-thickness of the thickest place of the body, 0 to 1.</summary>
+    public double Thickness { get; }
+
     /// <summary>How far it reaches along the body, as a share of the length that the group is measured by; 0 where its volume and thickness tell it.</summary>
-    public double Along { get; init; }
+    public double Along { get; }
+
+    /// <summary>Where share and thickness come from.</summary>
+    public string Source { get; }
 
     /// <summary>What it is made of.</summary>
-    public Tissue Tissue { get; init; } = Tissue.Muscle;
+    public Tissue Tissue { get; }
 
     /// <summary>Whether it is a cavity with organs, which fluid can fill.</summary>
-    public bool IsCavity { get; init; }
+    public bool IsCavity { get; }
 
     /// <summary>Other names for it that a protocol may use, such as <c>thigh</c>.</summary>
-    public ImmutableArray<string> Aliases { get; init; } = [];
+    public ImmutableArray<string> Aliases { get; }
 
-    /// <summary>Where the needle goes by custom; empty where it is not injected.</summary>
-    public string InjectAt { get; init; } = "";
+    /// <summary>Where the needle goes by custom; null where it is not injected.</summary>
+    public Phrase? InjectAt { get; }
 
     /// <summary>The customary cut, or null where none is made.</summary>
-    public CustomaryCut? Cut { get; init; }
+    public CustomaryCut? Cut { get; }
 
     /// <summary>Whether <paramref name="name"/> is this region's id or one of its other names.</summary>
     /// <param name="name">A kebab-case name.</param>
     /// <returns>True on an exact match.</returns>
-    public bool IsNamed(string name) =>
-        string.Equals(Id, name, StringComparison.Ordinal) || Aliases.Contains(name, StringComparer.Ordinal);
+    public bool IsNamed(string name)
+    {
+        if (string.Equals(Id, name, StringComparison.Ordinal)) return true;
+        foreach (var alias in Aliases)
+        {
+            if (string.Equals(alias, name, StringComparison.Ordinal)) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The id.</summary>
+    /// <returns>Same as <see cref="Id"/>.</returns>
+    public override string ToString() => Id;
 }
 
 /// <summary>How a region is cut by custom.</summary>
@@ -43,4 +80,4 @@ public sealed record BodyRegion(string Id, string Name, double Share, int Count,
 /// <param name="DepthShare">How deep, as a share of the region's whole thickness, 0 to 1.</param>
 /// <param name="OpensCavity">Whether it goes through the wall of the cavity.</param>
 /// <param name="IsSingle">Whether one such cut is made, however large the animal.</param>
-public sealed record CustomaryCut(string Where, SourcedBand LengthMm, double SpacingMm, double DepthShare, bool OpensCavity, bool IsSingle = false);
+public sealed record CustomaryCut(Phrase Where, SourcedBand LengthMm, double SpacingMm, double DepthShare, bool OpensCavity, bool IsSingle);

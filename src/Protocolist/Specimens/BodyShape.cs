@@ -3,7 +3,10 @@ namespace Protocolist.Specimens;
 /// <summary>The proportions of a body: V = fullness · length · height · width, in the length that the group is measured by.</summary>
 /// <param name="HeightPerLength">Back to belly over length, at the thickest place; above 0.</param>
 /// <param name="WidthPerLength">Side to side over length, at the thickest place; above 0.</param>
-/// <param name="Fullness">Share of the box length × height × width that is body: π/4 for a cylinder, π/6 for an ellipsoid; above 1 where the length leaves out much of the body, as an octopus's mantle does.</param>
+/// <param name="Fullness">
+/// Share of the box length × height × width that is body: π/4 for a cylinder, π/6 for an ellipsoid; above 1 where the length leaves out much
+/// of the body, as an octopus's mantle does.
+/// </param>
 /// <param name="Spread">How far a real half-thickness may be off, as a factor either way; 1.2 means 20 % more or a sixth less.</param>
 /// <param name="Source">Where the proportions come from.</param>
 public sealed record BodyShape(double HeightPerLength, double WidthPerLength, double Fullness, double Spread, string Source)

@@ -1,3 +1,5 @@
+using Protocolist.Findings;
+
 namespace Protocolist.Specimens;
 
 /// <summary>Something that whoever handles an animal of a group must know: disease, venom, law.</summary>
@@ -5,4 +7,4 @@ namespace Protocolist.Specimens;
 /// <param name="IsLegal">True where it is about the law, false where it is about health.</param>
 /// <param name="Text">What it is, and what it asks for. Local law and licensed practice come first.</param>
 /// <param name="Source">Who says so.</param>
-public sealed record GroupCaution(string Id, bool IsLegal, string Text, string Source);
+public sealed record GroupCaution(string Id, bool IsLegal, Phrase Text, string Source);

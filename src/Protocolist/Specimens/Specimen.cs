@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Protocolist.Specimens;
 
-/// <summary>One dead animal, or a lot of alike small ones, as measured on the table. Immutable; safe to share between threads.</summary>
+/// <summary>One dead animal, or a lot of small ones of one kind, as measured on the table. Immutable; safe to share between threads.</summary>
 /// <remarks>
 /// Give what was measured and leave out the rest: nothing here has to be guessed. Measurements are those of one animal, of a lot
 /// those of the largest; only <see cref="LotMass"/> is of all together. <see cref="SpecimenValidator"/> says what cannot be.
@@ -14,7 +14,7 @@ public sealed record Specimen
     /// <summary>The catalogue or field number.</summary>
     public required string Id { get; init; }
 
-    /// <summary>How many alike animals share the jar; 1 or more.</summary>
+    /// <summary>How many animals of the kind share the jar; 1 or more.</summary>
     public int Count { get; init; } = 1;
 
     /// <summary>The id of a taxon group, such as <c>bat</c>; see <see cref="TaxonGroups"/>.</summary>

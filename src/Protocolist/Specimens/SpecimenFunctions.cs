@@ -21,7 +21,8 @@ internal static class SpecimenFunctions
     [
         new(
             "penetration-time",
-            "Time in which 10 % formalin crosses a depth of muscle, d = K·√t, binding not counted. K in mm/√h: slow 1.0, usual 2.0 (Steicke et al. 2018, bovine muscle), fast 3.6 (Baker 1958, gel). Slow is what to plan on.",
+            "Time in which 10 % formalin crosses a depth of muscle, d = K·√t, binding not counted. K in mm/√h: slow 1.0, usual 2.0 "
+            + "(Steicke et al. 2018, bovine muscle), fast 3.6 (Baker 1958, gel). Slow is what to plan on.",
             [new("depth", Length), Pace, At],
             _ => (Time, null),
             values => Of(PenetrationTime(values), Dimension.OfTime)),
@@ -31,7 +32,9 @@ internal static class SpecimenFunctions
             [new("time", Time), Pace, At],
             _ => (Length, null),
             values => Of(PenetrationDepth(values), Dimension.OfLength)),
-        Rising("cavity-reach", "What fixative has still to cross once a body cavity is opened or filled: the trunk's wall or its largest organ.", Length, h => EffectiveDepth.CavityMm(h * 1e3) / 1e3),
+        Rising(
+            "cavity-reach", "What fixative has still to cross once a body cavity is opened or filled: the trunk's wall or its largest organ.",
+            Length, h => EffectiveDepth.CavityMm(h * 1e3) / 1e3),
         Rising("depot-radius", "Radius of the tissue that a volume injected at one site soaks.", VolumeType, v => EffectiveDepth.DepotRadiusMm(v * 1e6) / 1e3),
         new(
             "slit-reach",
@@ -69,19 +72,24 @@ internal static class SpecimenFunctions
         return (Reach(spacing.Low, depth.High, thickness.Low), Reach(spacing.High, depth.Low, thickness.High));
 
         // Customary cuts are at least as long as they are deep; the length does not limit the reach then.
-        static double Reach(double s, double d, double t) =>
-            double.IsFinite(s) && double.IsFinite(d) && double.IsFinite(t) ? EffectiveDepth.CutsMm(s * 1e3, Math.Max(s, t) * 1e3, d * 1e3, t * 1e3) / 1e3 : double.PositiveInfinity;
+        static double Reach(double s, double d, double t) => double.IsFinite(s) && double.IsFinite(d) && double.IsFinite(t)
+            ? EffectiveDepth.CutsMm(s * 1e3, Math.Max(s, t) * 1e3, d * 1e3, t * 1e3) / 1e3
+            : double.PositiveInfinity;
     }
 
     /// <summary>The slowest and fastest K that the arguments allow, mm/√h. Colder is slower.</summary>
     private static (double Slowest, double Fastest) Rates(ImmutableArray<FormulaValue> values)
     {
         var band = PenetrationRate.Of(Tissue.Muscle, Fixative.Formaldehyde);
-        var pace = values.Skip(1).FirstOrDefault(v => v.Kind == FormulaKind.Word).Word ?? Usual;
+        var (pace, at) = (Usual, (QuantityRange?)null);
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (values[i].Kind == FormulaKind.Word) pace = values[i].Word;
+            else if (values[i].Kind == FormulaKind.Quantity) at = values[i].Quantity;
+        }
+
         var k = pace switch { "slow" => band.Low, "fast" => band.High, _ => band.Nominal };
-        if (values.Skip(1).All(v => v.Kind != FormulaKind.Quantity)) return (k, k);
-        var at = values.Last(v => v.Kind == FormulaKind.Quantity).Quantity;
-        return (k * Warmth.RateFactor(Celsius(at.Low)), k * Warmth.RateFactor(Celsius(at.High)));
+        return at is { } bath ? (k * Warmth.RateFactor(Celsius(bath.Low)), k * Warmth.RateFactor(Celsius(bath.High))) : (k, k);
     }
 
     private static double Celsius(double kelvin) => Math.Clamp(kelvin - 273.15, Warmth.ColdestC, Warmth.WarmestC);

@@ -12,6 +12,11 @@ public static class SpecimenReader
 {
     private const int Format = 1;
 
+    private static readonly OffsetDateTimePattern ToTheMinute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mmo<G>");
+
+    private static readonly Phrase NoMoment = new("bad-time.died-at", "'{text}' is not a moment");
+    private static readonly Phrase NoMomentRemedy = new("bad-time.remedy-died-at", "write date, time and distance from UTC, as 2027-03-01T06:30+00:00");
+
     /// <summary>Reads a specimen from YAML.</summary>
     /// <param name="source">The text and its name.</param>
     /// <returns>The specimen, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
@@ -21,7 +26,8 @@ public static class SpecimenReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, Named.Specimen, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Specimen, findings) is not { } fields) return new(null, [.. findings]);
+        if (!FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
         var id = fields.Required("specimen");
         var specimen = Measured(fields, id?.Value ?? "", findings);
         var valid = findings.Count;
@@ -44,6 +50,7 @@ public static class SpecimenReader
     {
         Length? OfLength(string key) => fields.Quantity(key, Dimension.OfLength) is { } range ? Length.FromMeters(range.Middle) : null;
         Mass? OfMass(string key) => fields.Quantity(key, Dimension.OfMass) is { } range ? Mass.FromKilograms(range.Middle) : null;
+        Volume? OfVolume(string key) => fields.Quantity(key, Dimension.OfVolume) is { } range ? Volume.FromCubicMeters(range.Middle) : null;
         var specimen = new Specimen
         {
             Id = id,
@@ -53,7 +60,7 @@ public static class SpecimenReader
             HigherTaxon = fields.Scalar("higher-taxon")?.Value,
             Mass = OfMass("mass"),
             LotMass = OfMass("lot-mass"),
-            DisplacementVolume = fields.Quantity("displacement-volume", Dimension.OfVolume) is { } volume ? Volume.FromCubicMeters(volume.Middle) : null,
+            DisplacementVolume = OfVolume("displacement-volume"),
             Length = OfLength("length"),
             TotalLength = OfLength("total-length"),
             StandardLength = OfLength("standard-length"),
@@ -90,13 +97,9 @@ public static class SpecimenReader
     {
         if (fields.Scalar("died-at") is not { } scalar) return null;
         var text = scalar.Value.Replace(' ', 'T');
-        foreach (var pattern in (ReadOnlySpan<OffsetDateTimePattern>)[OffsetDateTimePattern.ExtendedIso, OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd'T'HH':'mmo<G>")])
-        {
-            var parsed = pattern.Parse(text);
-            if (parsed.Success) return parsed.Value.ToInstant();
-        }
-
-        findings.Add(Finding.Error("bad-time", $"'{scalar.Value}' is not a moment", "write date, time and distance from UTC, as 2027-03-01T06:30+00:00", scalar.Span));
+        if (OffsetDateTimePattern.ExtendedIso.Parse(text) is { Success: true, Value: var toTheSecond }) return toTheSecond.ToInstant();
+        if (ToTheMinute.Parse(text) is { Success: true, Value: var toTheMinute }) return toTheMinute.ToInstant();
+        findings.Add(Finding.Error("bad-time", NoMoment.With(("text", scalar.Value)), NoMomentRemedy, scalar.Span));
         return null;
     }
 }

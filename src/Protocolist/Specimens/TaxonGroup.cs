@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 
 namespace Protocolist.Specimens;
 
@@ -9,8 +10,9 @@ public sealed class TaxonGroup
     internal TaxonGroup(Groups.GroupRow row, TaxonGroup? parent)
     {
         Id = row.Id;
-        Name = row.Name;
+        Name = new($"group.{row.Id}", row.Name);
         Parent = parent;
+        Depth = parent is null ? 0 : parent.Depth + 1;
         Taxa = row.Taxa;
         DensityKgPerM3 = row.DensityKgPerM3 ?? parent?.DensityKgPerM3 ?? throw Missing(row, nameof(DensityKgPerM3));
         WaterFraction = row.WaterFraction ?? parent?.WaterFraction ?? throw Missing(row, nameof(WaterFraction));
@@ -22,18 +24,22 @@ public sealed class TaxonGroup
         IsCalcareous = row.IsCalcareous ?? parent?.IsCalcareous ?? false;
         IsSpiculate = row.IsSpiculate ?? parent?.IsSpiculate ?? false;
         IsGelatinous = row.IsGelatinous ?? parent?.IsGelatinous ?? false;
-        Regions = row.Regions.IsDefault ? parent?.Regions ?? throw Missing(row, nameof(Regions)) : row.Regions;
+        Regions = row.Regions.IsDefault ? parent?.Regions ?? throw Missing(row, nameof(Regions)) : [.. row.Regions.Select(r => new BodyRegion(r, row.Id))];
         WholeUpToMm = row.WholeUpToMm ?? parent?.WholeUpToMm ?? throw Missing(row, nameof(WholeUpToMm));
         DoseMlPerKg = row.DoseMlPerKg ?? parent?.DoseMlPerKg ?? throw Missing(row, nameof(DoseMlPerKg));
         SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
-        Cautions = [.. parent?.Cautions ?? [], .. row.Cautions];
+        Cautions =
+        [
+            .. parent?.Cautions ?? [],
+            .. row.Cautions.Select(c => new GroupCaution(c.Id, c.IsLegal, new($"caution.{row.Id}.{c.Id}", c.Text), c.Source)),
+        ];
     }
 
     /// <summary>A kebab-case word of the trade, such as <c>bony-fish</c>.</summary>
     public string Id { get; }
 
     /// <summary>As a person says it.</summary>
-    public string Name { get; }
+    public Phrase Name { get; }
 
     /// <summary>The group this one belongs to; null for <c>animal</c> alone.</summary>
     public TaxonGroup? Parent { get; }
@@ -106,7 +112,7 @@ public sealed class TaxonGroup
     }
 
     /// <summary>How many steps it is below <c>animal</c>, which is 0.</summary>
-    public int Depth => Parent is null ? 0 : Parent.Depth + 1;
+    public int Depth { get; }
 
     /// <summary>The id.</summary>
     /// <returns>Same as <see cref="Id"/>.</returns>

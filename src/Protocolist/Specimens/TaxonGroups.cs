@@ -22,6 +22,18 @@ public static class TaxonGroups
         Tree.SelectMany(g => g.Taxa.Select(t => (Taxon: t, Group: g)))
             .ToFrozenDictionary(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase);
 
+    private static readonly Phrase UnknownGroup = new("unknown-group.specimen", "'{group}' is no taxon group known here");
+    private static readonly Phrase Against = new(
+        "group-against-taxon", "group '{group}' and higher taxon '{taxon}', which means '{meant}', cannot both be right");
+    private static readonly Phrase AgainstRemedy = new("group-against-taxon.remedy", "correct one of them");
+    private static readonly Phrase TwoMeant = new("group-against-taxon.two-taxa", "the higher taxa '{taxa}' mean both '{one}' and '{other}'");
+    private static readonly Phrase TwoMeantRemedy = new("group-against-taxon.remedy-two-taxa", "leave only names that one animal can bear");
+    private static readonly Phrase UnknownTaxon = new("unknown-higher-taxon", "no taxon group is known for '{taxa}'");
+    private static readonly Phrase UnknownTaxonRemedy = new("unknown-higher-taxon.remedy", "give the group: itself, or a higher rank such as the class");
+    private static readonly Phrase Missing = new("missing-group", "neither a taxon group nor a higher taxon is given");
+    private static readonly Phrase MissingRemedy =
+        new("missing-group.remedy", "give group: with one of the ids that 'protocolist list groups' prints");
+
     /// <summary>All groups; a parent stands before its children.</summary>
     public static ImmutableArray<TaxonGroup> All => Tree;
 
@@ -47,54 +59,48 @@ public static class TaxonGroups
     /// </returns>
     public static Checked<TaxonGroup> Resolve(string? group, string? higherTaxon)
     {
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        TaxonGroup? named = null;
-        if (!string.IsNullOrWhiteSpace(group) && (named = Find(group.Trim())) is null)
-        {
-            findings.Add(Finding.Error("unknown-group", $"'{group}' is no taxon group known here", Suggestion.For(group.Trim(), ById.Keys)));
-        }
+        var findings = new List<Finding>();
+        return new(Resolve(group, higherTaxon, findings), [.. findings]);
+    }
 
-        var meant = FromTaxa(higherTaxon, named is null ? Severity.Error : Severity.Warning, findings);
+    internal static TaxonGroup? Resolve(string? group, string? higherTaxon, List<Finding> findings)
+    {
+        var before = findings.Count;
+        var named = string.IsNullOrWhiteSpace(group) ? null : Find(group.Trim());
+        if (named is null && !string.IsNullOrWhiteSpace(group))
+            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", group)), Suggestion.For(group.Trim(), ById.Keys)));
+        var meant = string.IsNullOrWhiteSpace(higherTaxon) ? null : FromTaxa(higherTaxon, named is null ? Severity.Error : Severity.Warning, findings);
         var agreed = named is null ? meant : meant is null || named.IsA(meant.Id) ? named : meant.IsA(named.Id) ? meant : null;
         if (agreed is null && named is not null && meant is not null)
         {
-            findings.Add(Finding.Error(
-                "group-against-taxon",
-                $"group '{named.Id}' and higher taxon '{higherTaxon}', which means '{meant.Id}', cannot both be right",
-                "correct one of them"));
+            var message = Against.With(Argument.Id("group", named.Id), ("taxon", higherTaxon ?? ""), Argument.Id("meant", meant.Id));
+            findings.Add(Finding.Error("group-against-taxon", message, AgainstRemedy));
         }
-        else if (agreed is null && findings.Count == 0)
+        else if (agreed is null && findings.Count == before)
         {
-            findings.Add(Finding.Error(
-                "missing-group",
-                "neither a taxon group nor a higher taxon is given",
-                "give group: with one of the ids that 'protocolist list groups' prints"));
+            findings.Add(Finding.Error("missing-group", Missing, MissingRemedy));
         }
 
-        return new(agreed, findings.ToImmutable());
+        return agreed;
     }
 
     /// <summary>The most specific of the groups that the names mean, where they lie on one line of the tree.</summary>
-    private static TaxonGroup? FromTaxa(string? taxa, Severity unknownIs, ImmutableArray<Finding>.Builder findings)
+    private static TaxonGroup? FromTaxa(string taxa, Severity unknownIs, List<Finding> findings)
     {
-        var names = (taxa ?? "").Split([';', ',', '>', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var names = taxa.Split([';', ',', '>', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var meant = names.Select(FindByTaxon).OfType<TaxonGroup>().ToImmutableArray();
         var deepest = meant.MaxBy(g => g.Depth);
         if (deepest is not null && meant.FirstOrDefault(g => !deepest.IsA(g.Id)) is { } other)
         {
-            findings.Add(Finding.Error(
-                "group-against-taxon",
-                $"the higher taxa '{taxa}' mean both '{deepest.Id}' and '{other.Id}'",
-                "leave only names that one animal can bear"));
+            var message = TwoMeant.With(("taxa", taxa), Argument.Id("one", deepest.Id), Argument.Id("other", other.Id));
+            findings.Add(Finding.Error("group-against-taxon", message, TwoMeantRemedy));
             return null;
         }
 
         if (deepest is null && names.Length > 0)
         {
             var near = names.Select(n => Suggestion.Nearest(n, ByTaxon.Keys)).FirstOrDefault(n => n is not null);
-            findings.Add(new Finding(
-                "unknown-higher-taxon", unknownIs, $"no taxon group is known for '{taxa}'",
-                near is null ? "give the group: itself, or a higher rank such as the class" : $"did you mean '{near}'?"));
+            findings.Add(new("unknown-higher-taxon", unknownIs, UnknownTaxon.With(("taxa", taxa)), near is null ? UnknownTaxonRemedy : Suggestion.Of(near)));
         }
 
         return deepest;

@@ -1,56 +1,58 @@
-using static System.FormattableString;
+using Protocolist.Findings;
 
 namespace Protocolist.Vessels;
 
-/// <summary>One way to lay a body into a shape: what to call it and how high it stands (m).</summary>
-internal sealed record Arrangement(string Name, double Height)
+/// <summary>One way to lay a body into a room.</summary>
+/// <param name="Lies">What to call it.</param>
+/// <param name="Layers">Of a coil, how many; else 0.</param>
+/// <param name="Height">How high it stands (m).</param>
+internal readonly record struct Arrangement(Phrase Lies, double Layers, double Height)
 {
     /// <summary>A coil tighter than three body diameters kinks the body. From memory; no published figure was found.</summary>
-    private const double TightestCoil = 3;
+    public const double TightestCoil = 3;
 
     /// <summary>Loose heaps of irregular bodies fill about half of their room (random packing, from memory).</summary>
     private const double LooseHeap = 0.5;
 
-    /// <summary>The lowest way in which the body fits the shape from wall to wall, or null.</summary>
-    public static Arrangement? Lowest(PosedSpecimen specimen, VesselShape shape, double side) => specimen switch
+    public static readonly Phrase Lying = new("lies.lying", "lying");
+    public static readonly Phrase Upright = new("lies.upright", "upright");
+    public static readonly Phrase OnEdge = new("lies.on-edge", "on edge");
+    private static readonly Phrase Stretched = new("lies.stretched", "stretched out");
+    private static readonly Phrase InLayers = new("lies.coiled", "coiled in {layers} {layers|layer|layers}");
+    private static readonly Phrase Loosely = new("lies.loosely", "laid loosely");
+
+    /// <summary>In words.</summary>
+    public Message Words => Lies == InLayers ? InLayers.With(("layers", Layers)) : Lies;
+
+    /// <summary>The lowest way in which the body fits the room from wall to wall, or null.</summary>
+    public static Arrangement? Lowest(in Outline body, in Room room, double side) => body.Kind switch
     {
-        PosedSpecimen.Boxed body => Boxed(body, shape, side),
-        PosedSpecimen.Coiled body => Coiled(body, shape, side),
-        PosedSpecimen.Lot lot => Heaped(lot, shape, side),
-        _ => throw new InvalidOperationException("the kinds of posed specimen are closed"),
+        OutlineKind.Coiled => Coiled(body, room, side),
+        OutlineKind.Heaped => Heaped(body, room, side),
+        _ => Boxed(body, room, side),
     };
 
-    /// <summary>The longest side of one body as posed, a coil's counted as its tightest.</summary>
-    public static double LongestSide(PosedSpecimen specimen) => specimen switch
+    private static Arrangement? Boxed(in Outline body, in Room room, double side)
     {
-        PosedSpecimen.Boxed b => Math.Max(b.Length.Meters, Math.Max(b.Width.Meters, b.Height.Meters)),
-        PosedSpecimen.Coiled c => (TightestCoil + 1) * c.BodyDiameter.Meters,
-        PosedSpecimen.Lot l => Math.Max(l.Length.Meters, Math.Max(l.Width.Meters, l.Height.Meters)),
-        _ => throw new InvalidOperationException("the kinds of posed specimen are closed"),
-    };
+        var (l, w, h) = (body.Length, body.Width, body.Height);
+        Arrangement? lowest = null;
+        Try(Orientations.Lying, Lying, l, w, h, body, room);
+        Try(Orientations.Upright, Upright, w, h, l, body, room);
+        Try(Orientations.OnEdge, OnEdge, l, h, w, body, room);
+        return lowest;
 
-    private static Arrangement? Boxed(PosedSpecimen.Boxed body, VesselShape shape, double side)
-    {
-        double l = body.Length.Meters, w = body.Width.Meters, h = body.Height.Meters;
-        (Orientations Way, string Name, double A, double B, double Up)[] ways =
-        [
-            (Orientations.Lying, "lying", l, w, h),
-            (Orientations.Upright, "upright", w, h, l),
-            (Orientations.OnEdge, "on edge", l, h, w),
-        ];
-        return ways
-            .Where(way => body.Allowed.HasFlag(way.Way) && shape.Encloses(way.A, way.B, side))
-            .OrderBy(way => way.Up)
-            .Select(way => new Arrangement(way.Name, way.Up))
-            .FirstOrDefault();
+        void Try(Orientations way, Phrase lies, double a, double b, double up, in Outline of, in Room within)
+        {
+            if ((of.Allowed & way) == way && !(lowest?.Height <= up) && within.Encloses(a, b, side)) lowest = new(lies, 0, up);
+        }
     }
 
     /// <summary>Flat spirals, ring within ring as far as the body bends, laid one above the other.</summary>
-    private static Arrangement? Coiled(PosedSpecimen.Coiled body, VesselShape shape, double side)
+    private static Arrangement? Coiled(in Outline body, in Room room, double side)
     {
-        double diameter = body.BodyDiameter.Meters, length = body.BodyLength.Meters;
-        if (shape.Encloses(length, diameter, side)) return new("stretched out", diameter);
-        var ring = shape.InscribedCircle.Meters - 2 * side - diameter;
+        var (diameter, length) = (body.Width, body.Length);
+        if (room.Encloses(length, diameter, side)) return new(Stretched, 0, diameter);
+        var ring = room.Width - (2 * side) - diameter;
         var layer = 0.0;
         for (var turns = 0; turns < 1000 && ring >= TightestCoil * diameter * (1 - 1e-12); turns++)
         {
@@ -60,15 +62,13 @@ internal sealed record Arrangement(string Name, double Height)
 
         if (layer <= 0) return null;
         var layers = Math.Ceiling(length / layer);
-        return new(Invariant($"coiled in {layers:0} layer{(layers > 1 ? "s" : "")}"), layers * diameter);
+        return new(InLayers, layers, layers * diameter);
     }
 
-    private static Arrangement? Heaped(PosedSpecimen.Lot lot, VesselShape shape, double side)
+    private static Arrangement? Heaped(in Outline lot, in Room room, double side)
     {
-        var any = Orientations.Lying | Orientations.Upright | Orientations.OnEdge;
-        var one = Boxed(new(lot.Name, lot.Volume, lot.Length, lot.Width, lot.Height, any), shape, side);
-        if (one is null) return null;
-        var heap = lot.Volume.CubicMeters / LooseHeap / shape.Footprint.SquareMeters;
-        return new("laid loosely", Math.Max(one.Height, heap));
+        if (Boxed(lot, room, side) is not { } one) return null;
+        var heap = lot.Volume / LooseHeap / room.Area;
+        return new(Loosely, 0, Math.Max(one.Height, heap));
     }
 }

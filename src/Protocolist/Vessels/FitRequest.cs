@@ -15,7 +15,7 @@ public enum VesselUse
 
 /// <summary>What a vessel has to hold, and how. Immutable.</summary>
 /// <param name="Specimen">The posed body.</param>
-/// <param name="Fluid">The kind of fluid.</param>
+/// <param name="Fluid">The fluid.</param>
 /// <param name="Density">The fluid's density in kg/m³ over the temperature in °C.</param>
 /// <param name="Use">Treating or keeping.</param>
 public sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
@@ -35,8 +35,12 @@ public sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double
     /// <summary>The hottest the vessel gets.</summary>
     public Temperature Hottest { get; init; } = Temperature.FromDegreesCelsius(35);
 
-    /// <summary>Headspace as a share of the inside; where not given, by <see cref="Headspace.Needed"/>. Never less than the hottest day needs.</summary>
+    /// <summary>Headspace as a share of the inside; where not given, by <see cref="Headspace.Rule"/>. Never less than the hottest day needs.</summary>
     public double? HeadspaceShare { get; init; }
+
+    /// <summary>How far below the brim it is filled at the most.</summary>
+    /// <remarks>It takes the place of <see cref="HeadspaceShare"/>: never less than the rule, at most 0.9.</remarks>
+    public Length? BelowBrim { get; init; }
 
     /// <summary>How many people lift it, 1 or 2.</summary>
     public int Carriers { get; init; } = 2;

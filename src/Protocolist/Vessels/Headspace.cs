@@ -16,6 +16,8 @@ public static class Headspace
     /// <summary>The atmosphere in kPa at which jars are closed (ISO 2533).</summary>
     private const double Atmosphere = 101.325;
 
+    private const double Kelvin = 273.15; // 0 °C in kelvins (SI Brochure)
+
     /// <summary>The share of the inside kept empty: 5 % for fluids that are mostly water, 10 % for alcohol of 60 % by volume and more.</summary>
     /// <remarks>
     /// Worked out from the pressure in a sealed jar from 15 to 35 °C (<see cref="GaugePressure"/>): with 5 % of headspace water reaches 0.2 bar and 70 %
@@ -48,20 +50,13 @@ public static class Headspace
         Func<double, double> density, Temperature cold, Temperature hot, double wallGrowthPerKelvin = GlassGrowthPerKelvin)
     {
         var wall = 1 + wallGrowthPerKelvin * (hot.DegreesCelsius - cold.DegreesCelsius);
-        return Math.Min(1, wall / (1 + Growth(density, cold, hot)));
+        return FullestFill(Growth(density, cold, hot), wall);
     }
 
-    /// <summary>The headspace to leave: the rule's, or what the hottest day needs where that is more.</summary>
-    /// <param name="fluid">The fluid.</param>
-    /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
-    /// <param name="cold">Temperature at filling.</param>
-    /// <param name="hot">The hottest day.</param>
-    /// <returns>Share of the inside.</returns>
-    /// <exception cref="ArgumentNullException">The density is null.</exception>
-    public static double Needed(Fluid fluid, Func<double, double> density, Temperature cold, Temperature hot) =>
-        Math.Max(Rule(fluid), 1 - FullestFill(density, cold, hot));
+    internal static double FullestFill(double growth, double wall) => Math.Min(1, wall / (1 + growth));
 
-    /// <summary>The pressure above the atmosphere in a sealed rigid glass vessel that was closed cold: the enclosed air by the ideal gas law, and the fluid's vapour.</summary>
+    /// <summary>The pressure above the atmosphere in a sealed rigid glass vessel that was closed cold.</summary>
+    /// <remarks>The enclosed air by the ideal gas law, and the fluid's vapour.</remarks>
     /// <param name="headspace">Share of the inside left empty at closing, 0 to 1.</param>
     /// <param name="density">Density in kg/m³ of the temperature in °C.</param>
     /// <param name="vapour">Vapour pressure in kPa of the temperature in °C; see <see cref="Fluids.Contact.Vapour"/>.</param>
@@ -75,10 +70,18 @@ public static class Headspace
     {
         ArgumentNullException.ThrowIfNull(vapour);
         if (headspace is not (>= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(headspace), headspace, "must be a share, 0 to 1");
-        var left = 1 + GlassGrowthPerKelvin * (hot.DegreesCelsius - cold.DegreesCelsius)
-            - (1 - headspace) * (1 + Growth(density, cold, hot));
+        double fill = cold.DegreesCelsius, hottest = hot.DegreesCelsius;
+        return GaugeKilopascals(headspace, Growth(density, cold, hot), vapour(fill), vapour(hottest), fill, hottest) is { } kilopascals
+            ? Pressure.FromKilopascals(kilopascals)
+            : null;
+    }
+
+    /// <summary>The same in kPa, of the fluid's growth between the two temperatures (°C) and its vapour pressures (kPa) at both.</summary>
+    internal static double? GaugeKilopascals(double headspace, double growth, double vapourCold, double vapourHot, double coldC, double hotC)
+    {
+        var left = 1 + GlassGrowthPerKelvin * (hotC - coldC) - (1 - headspace) * (1 + growth);
         if (left <= 0) return null;
-        var air = (Atmosphere - vapour(cold.DegreesCelsius)) * headspace / left * hot.Kelvins / cold.Kelvins;
-        return Pressure.FromKilopascals(air + vapour(hot.DegreesCelsius) - Atmosphere);
+        var air = (Atmosphere - vapourCold) * headspace / left * (hotC + Kelvin) / (coldC + Kelvin);
+        return air + vapourHot - Atmosphere;
     }
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Vessels;
 
@@ -40,26 +40,77 @@ public enum MountMethod
 /// <param name="Reason">Why so.</param>
 /// <param name="Materials">What is needed.</param>
 /// <param name="Steps">What to do, in order.</param>
-public sealed record Mount(MountMethod Method, string Reason, ImmutableArray<string> Materials, ImmutableArray<string> Steps);
+public sealed record Mount(MountMethod Method, Message Reason, ImmutableArray<Message> Materials, ImmutableArray<Message> Steps);
 
 /// <summary>Brings a body into its final vessel: filling without air, and the mount. Common practice throughout; there is no published source.</summary>
 public static class Mounting
 {
+    private static readonly Phrase Half = new("fill.half", "Fill in about half of the fluid, {fluid} ({deep:0 mm} deep).");
+    private static readonly Phrase Lower = new("fill.lower", "Lower the specimen slowly, one end first.");
+    private static readonly Phrase Press = new("fill.press", "Press it gently, so that fluid takes the place of the air in its cavities and cuts.");
+    private static readonly Phrase FreeBubbles =
+        new("fill.bubbles", "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.");
+    private static readonly Phrase Top = new("fill.top", "Top up to {level:0 mm}, with {fluid} of fluid in all; {headspace} stay empty.");
+
+    private static readonly Phrase Millilitres = new("fill.amount-ml", "{volume:0 mL}");
+    private static readonly Phrase FewLitres = new("fill.amount-few-litres", "{volume:0.0# L}");
+    private static readonly Phrase Litres = new("fill.amount-litres", "{volume:0.# L}");
+
+    private static readonly Phrase GlassPlate = new("mount.glass-plate", "a glass plate with ground edges");
+    private static readonly Phrase GlassOrAcrylicPlate = new("mount.glass-or-acrylic-plate", "a glass (or acrylic) plate with ground edges");
+    private static readonly Phrase Thread = new("mount.thread", "undyed polyester thread or polyamide monofilament");
+    private static readonly Phrase Needle = new("mount.needle", "needle");
+
+    private static readonly Mount Free = new(MountMethod.None, new Phrase("mount.free", "it sinks and fits, so it needs no mount"), [], []);
+
+    private static readonly Mount Weighted = new(
+        MountMethod.Weighted,
+        new Phrase("mount.weighted", "it floats; first make sure that no air is left in it, for a body that floats is not fixed where it stands out"),
+        [new Phrase("mount.weight", "glass rod or a glass plate as weight"), Thread],
+        [
+            new Phrase("mount.weighted.puncture", "Puncture and press out what air is left."),
+            new Phrase("mount.weighted.tie", "Tie the weight to it where the tie does not show, or lay a glass plate over it."),
+            new Phrase("mount.weighted.look", "Look again after a day: many sink once the fluid has gone in."),
+        ]);
+
+    private static readonly Mount Hung = new(
+        MountMethod.Hung,
+        new Phrase("mount.hung", "it slumps when it stands free, and is slender enough to hang"),
+        [new Phrase("mount.rod", "glass rod cut to lie across the vessel"), Thread],
+        [
+            new Phrase("mount.hung.loops", "Pass a loop under the fore limbs or behind the head, a second one at the hips."),
+            new Phrase("mount.hung.hang", "Hang it from the rod so that it touches neither bottom nor wall."),
+            new Phrase("mount.hung.pad", "See that no thread cuts in; pad it with a strip of polyester gauze."),
+        ]);
+
+    private static readonly Mount Tied = new(
+        MountMethod.TiedToPlate,
+        new Phrase("mount.tied", "one side has to be seen"),
+        [GlassPlate, Thread, Needle],
+        [
+            new Phrase("mount.tied.cut", "Cut the plate to stand in the vessel with 2 to 3 mm to spare at each side."),
+            new Phrase("mount.tied.lay", "Lay the body on it as it is to be seen, and mark where ties will not show."),
+            new Phrase("mount.tied.tie", "Tie at two to four places, around the plate or through drilled holes, firm but not cutting in."),
+            new Phrase("mount.tied.lower", "Lower plate and body together."),
+        ]);
+
+    private static readonly Phrase TiedFloating = new("mount.tied-floating", "one side has to be seen, and it does not keep that pose by itself");
+    private static readonly Phrase TiedSlumping = new("mount.tied-slumping", "it slumps when it stands free");
+
     /// <summary>How to fill the final vessel around the body so that no air stays in or on it.</summary>
     /// <param name="fitted">The vessel and its levels.</param>
     /// <returns>Steps in order, with this vessel's numbers.</returns>
     /// <exception cref="ArgumentNullException">The vessel is null.</exception>
-    public static ImmutableArray<string> FillingSteps(FittedVessel fitted)
+    public static ImmutableArray<Message> FillingSteps(FittedVessel fitted)
     {
         ArgumentNullException.ThrowIfNull(fitted);
-        var half = fitted.FluidVolume / 2;
         return
         [
-            Invariant($"Fill in about half of the fluid, {Amount(half)} ({Millimetres(fitted.LevelBefore / 2)} deep)."),
-            "Lower the specimen slowly, one end first.",
-            "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
-            "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
-            Invariant($"Top up to {Millimetres(fitted.LevelAfter)}, with {Amount(fitted.FluidVolume)} of fluid in all; {Amount(fitted.HeadspaceVolume)} stay empty."),
+            Half.With(("fluid", Amount(fitted.FluidVolume / 2)), ("deep", fitted.LevelBefore / 2)),
+            Lower,
+            Press,
+            FreeBubbles,
+            Top.With(("level", fitted.LevelAfter), ("fluid", Amount(fitted.FluidVolume)), ("headspace", Amount(fitted.HeadspaceVolume))),
         ];
     }
 
@@ -70,49 +121,22 @@ public static class Mounting
     /// <param name="length">The body's length.</param>
     /// <param name="insideHeight">The vessel's inside height.</param>
     /// <returns>The mount, with materials that the fluid does not attack.</returns>
-    public static Mount Choose(Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight)
+    public static Mount Choose(Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) => (bearing, showsOneSide) switch
     {
-        // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
-        // cotton weakens over decades (common practice).
-        var plate = MaterialFitness.Judge(VesselMaterial.Acrylic, VesselPart.Mount, use) is { Grade: MaterialGrade.Lasting }
-            ? "a glass (or acrylic) plate with ground edges"
-            : "a glass plate with ground edges";
-        const string Thread = "undyed polyester thread or polyamide monofilament";
-        return (bearing, showsOneSide) switch
-        {
-            (Bearing.Sinks, false) => new(MountMethod.None, "it sinks and fits, so it needs no mount", [], []),
-            (Bearing.Floats, false) => new(
-                MountMethod.Weighted,
-                "it floats; first make sure that no air is left in it, for a body that floats is not fixed where it stands out",
-                ["glass rod or a glass plate as weight", Thread],
-                ["Puncture and press out what air is left.", "Tie the weight to it where the tie does not show, or lay a glass plate over it.", "Look again after a day: many sink once the fluid has gone in."]),
-            (Bearing.Floats, true) => Tied(plate, Thread, "one side has to be seen, and it does not keep that pose by itself"),
-            (Bearing.Sags, false) when length < insideHeight => new(
-                MountMethod.Hung,
-                "it slumps when it stands free, and is slender enough to hang",
-                ["glass rod cut to lie across the vessel", Thread],
-                ["Pass a loop under the fore limbs or behind the head, a second one at the hips.", "Hang it from the rod so that it touches neither bottom nor wall.", "See that no thread cuts in; pad it with a strip of polyester gauze."]),
-            _ => Tied(plate, Thread, bearing == Bearing.Sags ? "it slumps when it stands free" : "one side has to be seen"),
-        };
-    }
-
-    private static Mount Tied(string plate, string thread, string reason) => new(
-        MountMethod.TiedToPlate,
-        reason,
-        [plate, thread, "needle"],
-        [
-            "Cut the plate to stand in the vessel with 2 to 3 mm to spare at each side.",
-            "Lay the body on it as it is to be seen, and mark where ties will not show.",
-            "Tie at two to four places, around the plate or through drilled holes, firm but not cutting in.",
-            "Lower plate and body together.",
-        ]);
-
-    private static string Amount(Volume volume) => volume.Liters switch
-    {
-        < 1 => Invariant($"{volume.Milliliters:0} mL"),
-        < 10 => Invariant($"{volume.Liters:0.0#} L"),
-        _ => Invariant($"{volume.Liters:0.#} L"),
+        (Bearing.Sinks, false) => Free,
+        (Bearing.Floats, false) => Weighted,
+        (Bearing.Sags, false) when length < insideHeight => Hung,
+        (Bearing.Floats, true) => TiedIn(use) with { Reason = TiedFloating },
+        (Bearing.Sags, _) => TiedIn(use) with { Reason = TiedSlumping },
+        _ => TiedIn(use),
     };
 
-    private static string Millimetres(Length level) => Invariant($"{level.Millimeters:0} mm");
+    // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
+    // cotton weakens over decades (common practice).
+    private static Mount TiedIn(Fluid fluid) =>
+        MaterialFitness.Judge(VesselMaterial.Acrylic, VesselPart.Mount, fluid) is { Grade: MaterialGrade.Lasting }
+            ? Tied with { Materials = [GlassOrAcrylicPlate, Thread, Needle] }
+            : Tied;
+
+    private static Message Amount(Volume volume) => (volume.Liters switch { < 1 => Millilitres, < 10 => FewLitres, _ => Litres }).With(("volume", volume));
 }

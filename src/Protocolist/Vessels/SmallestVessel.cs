@@ -1,5 +1,5 @@
+using Protocolist.Findings;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Vessels;
 
@@ -12,29 +12,36 @@ internal static class SmallestVessel
     /// <summary>Inside dimensions are given in whole steps of 5 mm, rounded up; jars and glass are not cut finer.</summary>
     private const double Grain = 0.005;
 
-    public static NeededVessel For(FitRequest request)
+    private static readonly Phrase Nothing = new("needed-vessel.none", "no vessel of any size can be filled like this; lower the ratio or change the pose");
+    private static readonly Phrase ForKeeping = new(
+        "needed-vessel.keeping",
+        "buy or build {sizes:, or }; glass, closed with a polypropylene lid and foam or PTFE-faced liner, or with a ground glass lid");
+    private static readonly Phrase ForTreating = new(
+        "needed-vessel.treating", "buy or build {sizes:, or }; glass, polypropylene or polyethylene, with a lid that fits");
+    private static readonly Phrase JarOf = new("needed-vessel.jar", "a jar of at least {diameter:0} x {height:0} mm inside ({holds})");
+    private static readonly Phrase TubOf = new("needed-vessel.tub", "a tub or tank of at least {length:0} x {width:0} x {height:0} mm inside ({holds})");
+    private static readonly Phrase Millilitres = new("needed-vessel.holds-ml", "{volume:0 mL}");
+    private static readonly Phrase Litres = new("needed-vessel.holds-litres", "{volume:0.0 L}");
+
+    public static NeededVessel For(FitDemand demand)
     {
-        var clear = request.Clearances ?? Clearances.For(Length.FromMeters(Arrangement.LongestSide(request.Specimen)));
-        double side = 2 * clear.Side.Meters, above = clear.Above.Meters + clear.Below.Meters;
-        var (l, w, h, flat) = request.Specimen switch
-        {
-            PosedSpecimen.Boxed b => (b.Length.Meters, b.Width.Meters, b.Height.Meters, !b.Allowed.HasFlag(Orientations.Upright)),
-            var other => (Arrangement.LongestSide(other), Arrangement.LongestSide(other), Arrangement.LongestSide(other), true),
-        };
-        var tub = Grow(s => new VesselShape.Box(Up(s * (l + side)), Up(s * (w + side)), Up(s * (h + above))), request);
-        var across = flat ? Math.Sqrt(l * l + w * w) : Math.Sqrt(w * w + h * h);
-        var jar = Grow(s => new VesselShape.Cylinder(Up(s * (across + side)), Up(s * ((flat ? h : l) + above))), request);
-        return new(jar, tub, Advice(jar, tub, request));
+        var (body, side, above) = (demand.Body, 2 * demand.Side, demand.Above + demand.Below);
+        var lies = body.Kind != OutlineKind.Boxed || !body.Allowed.HasFlag(Orientations.Upright);
+        var (l, w, h) = body.Kind == OutlineKind.Boxed ? (body.Length, body.Width, body.Height) : (body.LongestSide, body.LongestSide, body.LongestSide);
+        var tub = Grow(s => new VesselShape.Box(Up(s * (l + side)), Up(s * (w + side)), Up(s * (h + above))), demand);
+        var across = lies ? Math.Sqrt(l * l + w * w) : Math.Sqrt(w * w + h * h);
+        var jar = Grow(s => new VesselShape.Cylinder(Up(s * (across + side)), Up(s * ((lies ? h : l) + above))), demand);
+        return new(jar, tub, Advice(jar, tub, demand.Request.Use));
     }
 
-    private static T? Grow<T>(Func<double, T> scaled, FitRequest request)
+    private static T? Grow<T>(Func<double, T> scaled, FitDemand demand)
         where T : VesselShape
     {
         var scale = 1.0;
         for (var i = 0; i < MostSteps; i++, scale *= Step)
         {
             var shape = scaled(scale);
-            if (Filling.Of(shape, request).Filling is not null) return shape;
+            if (Filling.Of(Room.Of(shape), demand).Against == FitRemark.None) return shape;
         }
 
         return null;
@@ -42,17 +49,19 @@ internal static class SmallestVessel
 
     private static Length Up(double metres) => Length.FromMillimeters(Math.Ceiling(metres / Grain - 1e-9) * Grain * 1000);
 
-    private static string Advice(VesselShape.Cylinder? jar, VesselShape.Box? tub, FitRequest request)
+    private static Message Advice(VesselShape.Cylinder? jar, VesselShape.Box? tub, VesselUse use)
     {
-        var round = jar is null ? null : Invariant($"a jar of at least {jar.Diameter.Millimeters:0} x {jar.Height.Millimeters:0} mm inside ({Size(jar)})");
-        var square = tub is null ? null : Invariant($"a tub or tank of at least {tub.Length.Millimeters:0} x {tub.Width.Millimeters:0} x {tub.Height.Millimeters:0} mm inside ({Size(tub)})");
-        var what = string.Join(", or ", new[] { round, square }.OfType<string>());
-        if (what.Length == 0) return "no vessel of any size can be filled like this; lower the ratio or change the pose";
-        var of = request.Use == VesselUse.Keeping
-            ? "glass, closed with a polypropylene lid and foam or PTFE-faced liner, or with a ground glass lid"
-            : "glass, polypropylene or polyethylene, with a lid that fits";
-        return Invariant($"buy or build {what}; {of}");
+        var sizes = new List<Message>();
+        if (jar is not null) sizes.Add(JarOf.With(("diameter", jar.Diameter.Millimeters), ("height", jar.Height.Millimeters), ("holds", Holds(jar))));
+        if (tub is not null)
+        {
+            sizes.Add(TubOf.With(
+                ("length", tub.Length.Millimeters), ("width", tub.Width.Millimeters), ("height", tub.Height.Millimeters), ("holds", Holds(tub))));
+        }
+
+        if (sizes.Count == 0) return Nothing;
+        return (use == VesselUse.Keeping ? ForKeeping : ForTreating).With(Argument.Messages("sizes", sizes));
     }
 
-    private static string Size(VesselShape shape) => shape.Inside.Liters < 1 ? Invariant($"{shape.Inside.Milliliters:0} mL") : Invariant($"{shape.Inside.Liters:0.0} L");
+    private static Message Holds(VesselShape shape) => (shape.Inside.Liters < 1 ? Millilitres : Litres).With(("volume", shape.Inside));
 }

@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Vessels;
 
 /// <summary>Chooses a vessel for a posed specimen and says how to fill it. A pure function of what it is given.</summary>
 public static class VesselFit
 {
+    private static readonly Phrase NoneAtHand = new("no-vessel-at-hand", "there is no vessel for {specimen}");
+    private static readonly Phrase NoneFits = new("no-vessel-fits", "none of {count} kinds of vessel holds {specimen}: {reasons:; }");
+    private static readonly Phrase WhyNot = new("no-vessel-fits.reason", "{vessel}: {reason}");
+
     /// <summary>Chooses among the vessels at hand.</summary>
     /// <param name="request">What has to be held.</param>
     /// <param name="vessels">The vessels at hand, sound by <see cref="VesselValidator"/>.</param>
@@ -21,80 +23,78 @@ public static class VesselFit
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(vessels);
+        return Among(request, PreparedVessel.Of(vessels));
+    }
+
+    internal static Checked<VesselFitting> Among(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
+    {
         var wrong = FitRequestCheck.Of(request);
         if (wrong.Length > 0) return new(null, wrong);
+        var demand = new FitDemand(request);
+        var fits = new Fit[vessels.Count];
+        for (var i = 0; i < fits.Length; i++) fits[i] = Fit.Of(vessels[i], demand);
 
-        var fitting = ImmutableArray.CreateBuilder<FittedVessel>();
-        var rejected = ImmutableArray.CreateBuilder<RejectedVessel>();
-        foreach (var vessel in vessels)
-        {
-            var (fitted, reasons) = Try(vessel, request);
-            if (fitted is not null) fitting.Add(fitted);
-            else rejected.Add(new(vessel, reasons));
-        }
+        var fitting = Fitting(fits, demand);
+        var rejected = fits.Where(f => !f.Holds).Select(f => new RejectedVessel(f, demand)).ToImmutableArray();
+        if (fitting.Length > 0) return new(new(fitting[0], fitting[1..], rejected, null), fitting[0].Findings);
 
-        var needed = SmallestVessel.For(request);
-        var best = fitting
-            .OrderBy(f => f.Findings.Count(x => x.Severity == Severity.Warning))
-            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
-            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal)
-            .ToImmutableArray();
-        if (best.Length > 0)
-        {
-            return new(new(best[0], best.RemoveAt(0), rejected.ToImmutable(), needed), best[0].Findings);
-        }
-
-        var none = rejected.Count == 0
-            ? Finding.Error("no-vessel-at-hand", Invariant($"there is no vessel for {request.Specimen.Name}"), needed.Advice)
+        var needed = SmallestVessel.For(demand);
+        var specimen = ("specimen", request.Specimen.Name);
+        var none = rejected.Length == 0
+            ? Finding.Error("no-vessel-at-hand", NoneAtHand.With(specimen), needed.Advice)
             : Finding.Error(
-                "no-vessel-fits",
-                Invariant($"none of {rejected.Count} kinds of vessel holds {request.Specimen.Name}: {string.Join("; ", rejected.Select(r => $"{r.Vessel.Id}: {r.Reasons[0].Message}"))}"),
-                needed.Advice);
-        return new(new(null, [], rejected.ToImmutable(), needed), [none]);
+                "no-vessel-fits", NoneFits.With(("count", rejected.Length), specimen, Argument.Messages("reasons", rejected.Select(Why))), needed.Advice);
+        return new(new(null, [], rejected, needed), [none]);
+    }
+
+    /// <summary>The best of the vessels; null where none does, or where the request makes no sense.</summary>
+    internal static FittedVessel? Best(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
+    {
+        if (!FitRequestCheck.IsSound(request)) return null;
+        var demand = new FitDemand(request);
+        Fit best = default;
+        for (var i = 0; i < vessels.Count; i++)
+        {
+            var fit = Fit.Of(vessels[i], demand);
+            if (fit.Holds && (best.Vessel is null || Better(fit, best) < 0)) best = fit;
+        }
+
+        return best.Vessel is null ? null : best.Fitted(demand);
+    }
+
+    /// <summary>Every vessel that does, the best first.</summary>
+    internal static ImmutableArray<FittedVessel> Fitting(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
+    {
+        if (!FitRequestCheck.IsSound(request)) return [];
+        var demand = new FitDemand(request);
+        return Fitting(vessels.Select(v => Fit.Of(v, demand)), demand);
     }
 
     /// <summary>One vessel filled, or all reasons against it, without looking for what else would do.</summary>
     internal static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) One(FitRequest request, Vessel vessel)
     {
         var wrong = FitRequestCheck.Of(request);
-        return wrong.Length > 0 ? (null, wrong) : Try(vessel, request);
+        if (wrong.Length > 0) return (null, wrong);
+        var demand = new FitDemand(request);
+        var fit = Fit.Of(new(vessel), demand);
+        return fit.Holds ? (fit.Fitted(demand), []) : (null, VesselRemarks.Of(fit.Remarks.Rejecting(), fit, demand));
     }
 
-    /// <summary>Fills one vessel, or gives all reasons against it.</summary>
-    private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(Vessel vessel, FitRequest request)
+    private static ImmutableArray<FittedVessel> Fitting(IEnumerable<Fit> fits, FitDemand demand)
     {
-        var (filling, cannot) = Filling.Of(vessel.Shape, request);
-        var about = VesselRemarks.Of(vessel, request);
-        if (vessel.Count <= 0) about = about.Insert(0, Finding.Error("vessel-not-at-hand", Invariant($"there is no '{vessel.Id}' left"), "buy one, or empty one"));
-        var fitted = filling is null ? null : Fit(vessel, filling, request);
-        ImmutableArray<Finding> all = [.. cannot, .. about, .. fitted is null ? [] : VesselRemarks.Of(fitted, request)];
-        ImmutableArray<Finding> errors = [.. all.Where(f => f.Severity == Severity.Error)];
-        return errors.Length > 0 || fitted is null ? (null, errors) : (fitted with { Findings = all }, []);
+        Fit[] fitting = [.. fits.Where(f => f.Holds)];
+        Array.Sort(fitting, (a, b) => Better(a, b));
+        return [.. fitting.Select(f => f.Fitted(demand))];
     }
 
-    private static FittedVessel Fit(Vessel vessel, Filling filling, FitRequest request)
+    /// <summary>Fewer warnings, then less room.</summary>
+    private static int Better(in Fit a, in Fit b)
     {
-        var area = vessel.Shape.Footprint.SquareMeters;
-        var body = request.Specimen.Volume.CubicMeters;
-        var headspace = filling.Headspace / vessel.Shape.Inside.CubicMeters;
-        var density = request.Density(request.FilledAt.DegreesCelsius);
-        Length LevelAt(Temperature t) => Length.FromMeters((filling.Fluid * density / request.Density(t.DegreesCelsius) + body) / area);
-        return new(
-            vessel,
-            filling.Arrangement.Name,
-            Volume.FromCubicMeters(filling.Fluid),
-            Length.FromMeters(filling.Fluid / area),
-            LevelAt(request.FilledAt),
-            LevelAt(request.Coldest),
-            LevelAt(request.Hottest),
-            Length.FromMeters(filling.CoveredTo),
-            Volume.FromCubicMeters(filling.Headspace),
-            filling.Fluid / body,
-            (vessel.EmptyMass ?? Mass.Zero) + Mass.FromKilograms(filling.Fluid * density) + request.Specimen.MassOrEstimate,
-            vessel.IsGasTight
-                ? Headspace.GaugePressure(headspace, request.Density, request.Fluid.VapourPressureAt, request.FilledAt, request.Hottest)
-                : null,
-            []);
+        var byWarnings = a.Remarks.Warnings().CompareTo(b.Remarks.Warnings());
+        if (byWarnings != 0) return byWarnings;
+        var byRoom = a.Vessel.Room.Volume.CompareTo(b.Vessel.Room.Volume);
+        return byRoom != 0 ? byRoom : string.CompareOrdinal(a.Vessel.Vessel.Id, b.Vessel.Vessel.Id);
     }
 
+    private static Message Why(RejectedVessel rejected) => WhyNot.With(Argument.Id("vessel", rejected.Vessel.Id), ("reason", rejected.Reasons[0].Message));
 }

@@ -20,7 +20,7 @@ namespace Protocolist.Vessels;
 /// <param name="Findings">Warnings and notes about this vessel.</param>
 public sealed record FittedVessel(
     Vessel Vessel,
-    string Arrangement,
+    Message Arrangement,
     Volume FluidVolume,
     Length LevelBefore,
     Length LevelAfter,
@@ -34,20 +34,30 @@ public sealed record FittedVessel(
     ImmutableArray<Finding> Findings);
 
 /// <summary>A vessel that does not do, and why: all reasons, not the first only.</summary>
-/// <param name="Vessel">The vessel.</param>
-/// <param name="Reasons">Errors with this case's numbers.</param>
-public sealed record RejectedVessel(Vessel Vessel, ImmutableArray<Finding> Reasons);
+public sealed class RejectedVessel
+{
+    private readonly Fit _fit;
+    private readonly FitDemand _demand;
+
+    internal RejectedVessel(Fit fit, FitDemand demand) => (_fit, _demand) = (fit, demand);
+
+    /// <summary>The vessel.</summary>
+    public Vessel Vessel => _fit.Vessel.Vessel;
+
+    /// <summary>Errors with this case's numbers; made when they are asked for.</summary>
+    public ImmutableArray<Finding> Reasons => VesselRemarks.Of(_fit.Remarks.Rejecting(), _fit, _demand);
+}
 
 /// <summary>The smallest vessels that would do, for buying or building.</summary>
 /// <param name="Jar">A round one; <c>null</c> where a round one would be absurd.</param>
 /// <param name="Tub">A rectangular one; <c>null</c> as above.</param>
 /// <param name="Advice">Dimensions and materials in words.</param>
-public sealed record NeededVessel(VesselShape.Cylinder? Jar, VesselShape.Box? Tub, string Advice);
+public sealed record NeededVessel(VesselShape.Cylinder? Jar, VesselShape.Box? Tub, Message Advice);
 
 /// <summary>The choice among the vessels at hand.</summary>
 /// <param name="Chosen">The best; <c>null</c> where none does.</param>
 /// <param name="AlsoFit">The others that would do, best first.</param>
 /// <param name="Rejected">Those that do not, in the order given.</param>
-/// <param name="Needed">The smallest that would do.</param>
+/// <param name="Needed">The smallest that would do, where none of those at hand does; else <c>null</c>.</param>
 public sealed record VesselFitting(
-    FittedVessel? Chosen, ImmutableArray<FittedVessel> AlsoFit, ImmutableArray<RejectedVessel> Rejected, NeededVessel Needed);
+    FittedVessel? Chosen, ImmutableArray<FittedVessel> AlsoFit, ImmutableArray<RejectedVessel> Rejected, NeededVessel? Needed);

@@ -50,7 +50,7 @@ public class GlassProperties
         var result = TankDesigner.Design(tank);
         return !result.IsSound || new[] { result.Value.LongPane, result.Value.EndPane, result.Value.BottomPane }
             .All(pane => (pane is { SafetyFactor: >= 3.8 - 1e-9 } && pane.Stock >= pane.Required)
-                || (pane is { Name: "bottom pane", Stock: null } && result.Findings.Any(f => f.Id == "bottom-must-be-bedded")));
+                || (pane is { Name.English: "bottom pane", Stock: null } && result.Findings.Any(f => f.Id == "bottom-must-be-bedded")));
     }
 
     [Property(Arbitrary = [typeof(GlassProperties)], MaxTest = 60)]

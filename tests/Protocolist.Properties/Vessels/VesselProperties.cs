@@ -54,9 +54,29 @@ public class VesselProperties
     [Property(Arbitrary = [typeof(VesselProperties)], MaxTest = 300)]
     public bool What_is_to_be_bought_would_do(Case @case)
     {
-        var needed = VesselFit.Choose(Request(@case), []).Value!.Needed;
+        var needed = VesselFit.Choose(Request(@case), []).Value!.Needed!;
         return new VesselShape?[] { needed.Jar, needed.Tub }.OfType<VesselShape>()
             .All(shape => VesselFit.Choose(Request(@case), [new("new", "new", shape, VesselMaterial.Glass, 1)]).Value!.Chosen is not null);
+    }
+
+    /// <summary>A bench prepared once chooses as one that is looked at anew, and a request that makes no sense has no vessel.</summary>
+    [Property(Arbitrary = [typeof(VesselProperties)], MaxTest = 500)]
+    public bool Prepared_vessels_are_chosen_as_bare_ones_are(Case @case)
+    {
+        Vessel[] bench =
+        [
+            new("one", "one", @case.Shape, VesselMaterial.Glass, 1) { Closure = Closure.ScrewLid, EmptyMass = Mass.FromKilograms(1) },
+            new("tub", "tub", new VesselShape.Box(Length.FromMeters(0.7), Length.FromMeters(0.4), Length.FromMeters(0.4)), VesselMaterial.Polyethylene, 2),
+            new("jar", "jar", new VesselShape.Cylinder(Length.FromMeters(0.2), Length.FromMeters(0.3)), VesselMaterial.Glass, 0),
+            new("twin", "twin", @case.Shape, VesselMaterial.Glass, 1) { Closure = Closure.ScrewLid, EmptyMass = Mass.FromKilograms(1) },
+        ];
+        var chosen = VesselFit.Choose(Request(@case), bench).Value;
+        var best = VesselFit.Best(Request(@case), PreparedVessel.Of(bench));
+        var all = VesselFit.Fitting(Request(@case), PreparedVessel.Of(bench));
+        return best?.Vessel == chosen?.Chosen?.Vessel
+            && (best?.Findings ?? []).SequenceEqual(chosen?.Chosen?.Findings ?? [])
+            && all.Select(f => f.Vessel.Id).SequenceEqual(chosen?.Chosen is { } first ? chosen.AlsoFit.Prepend(first).Select(f => f.Vessel.Id) : [])
+            && (chosen is null || all.Length + chosen.Rejected.Length == bench.Length && chosen.Rejected.All(r => r.Reasons.Length > 0));
     }
 
     /// <summary>Else the properties above could hold for want of any vessel that fits.</summary>

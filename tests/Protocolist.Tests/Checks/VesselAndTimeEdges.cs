@@ -100,7 +100,7 @@ internal static class VesselAndTimeEdges
     private static ReviewCase Lacks(ReviewCase plan, string step, params string[] reasons) => plan.Step(step, s => s with
     {
         Vessel = null,
-        VesselAdvice = "get one 30 cm deep",
+        VesselAdvice = Said.Of("get one 30 cm deep"),
         VesselReasons = [.. reasons.Select(r => Finding.Error(r, Said.Of(r == "vessel-too-shallow" ? "it stands out" : "it is 2 cm too wide"), Said.Of("")))],
     });
 
@@ -129,12 +129,12 @@ internal static class VesselAndTimeEdges
         return VesselAndTimeRows.Tank(400, tank.Tank!.Value!.LongPane!.Required.Millimeters * share);
     }
 
-    /// <summary>Panes so thin that their joints are pulled with so much; the narrower the joint, the more.</summary>
+    /// <summary>Panes so thin that their joints are pulled with so much, or a rounding less; the narrower the joint, the more.</summary>
     private static ReviewCase Thin(double megapascals)
     {
         var tank = VesselAndTimeRows.Tank(400, 8).Tank!.Value!;
         var worst = new[] { tank.LongPane!, tank.EndPane! }.MaxBy(p => p.JointTension!.Value.Pascals)!;
-        return VesselAndTimeRows.Tank(400, worst.Stock!.Value.Millimeters * worst.JointTension!.Value.Megapascals / megapascals);
+        return VesselAndTimeRows.Tank(400, worst.Stock!.Value.Millimeters * worst.JointTension!.Value.Megapascals / megapascals * (1 + 1e-12));
     }
 
     private static ReviewCase Sealed(double hours) =>

@@ -13,7 +13,7 @@ internal static class VesselAndTimeRows
     public static Row[] All =>
     [
         new("not-submerged", () => House(v => v with { LevelColdest = v.CoveredTo * 0.99 }), () => House(v => v with { LevelColdest = v.CoveredTo })),
-        new("vessel-too-small", () => Good.Step("house", s => s with { Vessel = null, VesselAdvice = "buy one", VesselReasons = [Protocolist.Findings.Finding.Error("vessel-too-narrow", Said.Of("too narrow"), Said.Of(""))] }), () => Good),
+        new("vessel-too-small", () => Good.Step("house", s => s with { Vessel = null, VesselAdvice = Said.Of("buy one"), VesselReasons = [Protocolist.Findings.Finding.Error("vessel-too-narrow", Said.Of("too narrow"), Said.Of(""))] }), () => Good),
         new("cramped", () => House(v => v with { Ratio = 0.99 }), () => House(v => v with { Ratio = 1 })),
         new("ratio-too-low", () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 4.8 } }), () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 5 } })),
         new("headspace-too-small", () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.01 }), () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.03 })),

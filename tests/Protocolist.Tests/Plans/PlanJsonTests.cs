@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using static Protocolist.Tests.Planning.PlanFixture;

@@ -37,8 +37,11 @@ public class PlateReferenceTests
     {
         var plate = new LevyPlate(lengthOverHeight, PaneLoad.Hydrostatic, TankTop.Free, 0.3);
         var length4 = Math.Pow(lengthOverHeight, 4);
-        var w = plate.Deflection(lengthOverHeight / 2, 1) / length4;
-        var m = plate.PrincipalMoment(lengthOverHeight / 2, 1) / (lengthOverHeight * lengthOverHeight);
+        var w = plate.DeflectionInTheMiddle(1) / length4;
+        Span<double> waves = stackalloc double[LevyPlate.WavesLength], terms = stackalloc double[LevyPlate.HeightLength];
+        plate.WavesAt(lengthOverHeight / 2, waves);
+        plate.TermsAt(1, terms);
+        var m = plate.PrincipalMoment(lengthOverHeight / 2, waves, 1, terms) / (lengthOverHeight * lengthOverHeight);
         Assert.InRange(w, deflection * 0.995, deflection * 1.005);
         Assert.InRange(m, moment * 0.995, moment * 1.005);
     }

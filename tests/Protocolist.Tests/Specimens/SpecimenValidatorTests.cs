@@ -36,13 +36,13 @@ public class SpecimenValidatorTests
     };
 
     [Fact]
-    public void Check_is_silent_about_a_sound_specimen() => Assert.Empty(new SpecimenValidator().Check(Trout));
+    public void Check_is_silent_about_a_sound_specimen() => Assert.Empty(SpecimenValidator.Check(Trout));
 
     [Theory]
     [MemberData(nameof(Faults), DisableDiscoveryEnumeration = true)]
     public void Check_finds_what_cannot_be_and_says_what_to_do(string id, Specimen specimen)
     {
-        var finding = Assert.Single(new SpecimenValidator().Check(specimen));
+        var finding = Assert.Single(SpecimenValidator.Check(specimen));
         Assert.Equal(id, finding.Id);
         Assert.Matches("^[a-z-]+$", finding.Subject);
         Assert.NotEmpty(finding.Remedy.ToString());
@@ -51,7 +51,7 @@ public class SpecimenValidatorTests
 
     [Fact]
     public void Check_finds_everything_at_once() =>
-        Assert.Equal(3, new SpecimenValidator().Check(Trout with { Id = "", Count = -1, Mass = Mass.FromGrams(-1) }).Length);
+        Assert.Equal(3, SpecimenValidator.Check(Trout with { Id = "", Count = -1, Mass = Mass.FromGrams(-1) }).Length);
 
     [Fact]
     public void Check_writes_the_same_in_every_culture()
@@ -61,7 +61,7 @@ public class SpecimenValidatorTests
         try
         {
             CultureInfo.CurrentCulture = new CultureInfo("ar-SA");
-            var messages = new SpecimenValidator().Check(faulty).Select(f => f.Message.ToString());
+            var messages = SpecimenValidator.Check(faulty).Select(f => f.Message.ToString());
             Assert.Equal(
                 ["standard length 32.5 cm is more than total length 30 cm", "it died on 2031-05-09, after it was found dead on 2031-05-02"], messages);
         }

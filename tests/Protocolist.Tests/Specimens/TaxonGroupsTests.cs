@@ -183,4 +183,18 @@ public class TaxonGroupsTests
         Assert.True(TaxonGroups.Find("jellyfish")!.IsGelatinous);
         Assert.False(TaxonGroups.Find("slug")!.IsCalcareous);
     }
+
+    /// <summary>Another language lays its words over these by their ids.</summary>
+    [Fact]
+    public void Each_word_of_the_groups_has_an_id_of_its_own()
+    {
+        var words = TaxonGroups.All.SelectMany(g => (Phrase?[])
+        [
+            g.Name, .. g.Cautions.Select(c => c.Text), .. g.Regions.SelectMany(r => (Phrase?[])[r.Name, r.InjectAt, r.Cut?.Where]),
+        ]).OfType<Phrase>().Distinct().ToList();
+        Assert.True(words.Count > 200);
+        Assert.Equal(words.Count, words.Select(w => w.Id).Distinct(StringComparer.Ordinal).Count());
+        Assert.All(words, w => Assert.Empty(w.Places()));
+        Assert.Equal("group.bony-fish", TaxonGroups.Find("bony-fish")!.Name.Id);
+    }
 }

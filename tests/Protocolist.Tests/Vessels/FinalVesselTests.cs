@@ -19,7 +19,7 @@ public class FinalVesselTests
         var mount = Mounting.Choose(bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
         Assert.Equal(method, mount.Method);
         Assert.Equal(method == MountMethod.None, mount.Steps.IsEmpty);
-        Assert.DoesNotContain(mount.Materials, m => m.Contains("acrylic", StringComparison.Ordinal));
+        Assert.DoesNotContain(mount.Materials, m => m.ToString().Contains("acrylic", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -31,8 +31,8 @@ public class FinalVesselTests
     public void Filling_is_told_with_this_vessels_numbers()
     {
         var steps = Mounting.FillingSteps(Fitted(Closure.SealedPlate));
-        Assert.Equal("Fill in about half of the fluid, 17 L (142 mm deep).", steps[0]);
-        Assert.Equal("Top up to 285 mm, with 34 L of fluid in all; 1.8 L stay empty.", steps[^1]);
+        Assert.Equal("Fill in about half of the fluid, 17 L (142 mm deep).", steps[0].ToString());
+        Assert.Equal("Top up to 285 mm, with 34 L of fluid in all; 1.8 L stay empty.", steps[^1].ToString());
     }
 
     [Theory]
@@ -43,17 +43,17 @@ public class FinalVesselTests
     public void The_closing_follows_the_lid_and_whether_it_is_opened_again(Closure closure, bool openedAgain, ClosingMethod method, int cureHours, int? renewed)
     {
         var closing = Closing.Choose(Fitted(closure), Fluid.Formalin(10), openedAgain);
-        Assert.Equal(method, closing.Method);
-        Assert.Equal(cureHours, closing.CuresOpen.TotalHours);
-        Assert.Equal(renewed, closing.RenewAfterYears);
+        Assert.Equal(method, closing.Way.Method);
+        Assert.Equal(cureHours, closing.Way.CuresOpen.TotalHours);
+        Assert.Equal(renewed, closing.Way.RenewAfterYears);
     }
 
     [Fact]
     public void A_port_is_weighed_against_what_it_would_lose()
     {
         var good = Closing.Choose(Fitted(Closure.SealedPlate), Fluid.Ethanol(70), openedAgain: false).Port!;
-        Assert.True(good.Worthwhile);
-        Assert.False(Closing.Choose(Fitted(Closure.SealedPlate), Fluid.Formalin(10), openedAgain: true).Port!.Worthwhile);
+        Assert.True(good.IsWorthwhile);
+        Assert.False(Closing.Choose(Fitted(Closure.SealedPlate), Fluid.Formalin(10), openedAgain: true).Port!.IsWorthwhile);
 
         // Fick by hand: 28.3 mm² through 6 mm at 20 °C, ethanol 3.4 kPa and water 1.85 kPa: some 120 g and 50 g a year.
         Assert.InRange(good.OpenPerYear.Milliliters, 150, 260);
@@ -96,7 +96,7 @@ public class FinalVesselTests
     {
         var vessel = new Vessel("tank", "tank", new VesselShape.Box(Length.FromMillimeters(400), Length.FromMillimeters(300), Length.FromMillimeters(300)), VesselMaterial.Glass, 1) { Closure = closure };
         return new(
-            vessel, "lying", Volume.FromLiters(34), Length.FromMillimeters(284.2), Length.FromMillimeters(285), Length.FromMillimeters(284),
+            vessel, Arrangement.Lying, Volume.FromLiters(34), Length.FromMillimeters(284.2), Length.FromMillimeters(285), Length.FromMillimeters(284),
             Length.FromMillimeters(290), Length.FromMillimeters(100), Volume.FromLiters(1.8), 341, Mass.FromKilograms(35), Pressure.FromKilopascals(36), []);
     }
 }

@@ -30,6 +30,7 @@ internal static class Waste
         new("waste-class.formaldehyde-and-alcohol", "formaldehyde and alcohol"),
         new("waste-class.dilute-alcohol", "dilute alcohol"),
         new("waste-class.rinse-water", "rinse water"),
+        new("waste-class.organic-in-water", "organic in water"),
         new("waste-class.contaminated-solids", "contaminated solids"),
         new("waste-class.sharps", "sharps"),
         new("waste-class.tissue", "tissue"),

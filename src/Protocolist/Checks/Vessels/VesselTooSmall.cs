@@ -34,7 +34,7 @@ internal static class VesselTooSmall
         }
     }
 
-    private static bool Lacks(ReviewStep step) => step.Vessel is null && step.VesselAdvice.Length > 0;
+    private static bool Lacks(ReviewStep step) => step.Vessel is null && !step.VesselAdvice.IsEmpty;
 
     private static string Reasons(ReviewStep step) => string.Join("; ", step.VesselReasons.Select(r => r.Message.ToString()).Distinct(StringComparer.Ordinal).Take(MostReasons));
 }

@@ -47,8 +47,13 @@ public static class MaterialFitness
     public static MaterialVerdict? Judge(VesselMaterial material, VesselPart part, Fluid fluid)
     {
         ArgumentNullException.ThrowIfNull(fluid);
+        return Judge(material, part, fluid.Substance);
+    }
+
+    internal static MaterialVerdict? Judge(VesselMaterial material, VesselPart part, Substance substance)
+    {
         if (material == VesselMaterial.Unknown) return null;
-        return (Find(fluid.Substance.Contact) ?? Find(InAnyFluid)) is { } row ? new(row.Grade, row.Reason, row.Source) : NoObjection;
+        return (Find(substance.Contact) ?? Find(InAnyFluid)) is { } row ? new(row.Grade, row.Reason, row.Source) : NoObjection;
 
         MaterialRow? Find(ImmutableArray<MaterialRow> rows)
         {

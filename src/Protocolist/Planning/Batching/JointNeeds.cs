@@ -140,7 +140,7 @@ public sealed class JointNeeds
         }
     }
 
-    private static int FreeOf(string id, StockDay day) => day.FreeVessels.FirstOrDefault(v => v.Id == id)?.Count ?? 0;
+    private static int FreeOf(string id, StockDay day) => day.FreeVessels.FirstOrDefault(v => v.Vessel.Id == id)?.Vessel.Count ?? 0;
 }
 
 /// <summary>What <see cref="JointNeeds"/> knows, for keeping.</summary>

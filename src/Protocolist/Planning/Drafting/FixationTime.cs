@@ -7,7 +7,6 @@ using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
-using static System.FormattableString;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Drafting;
@@ -16,6 +15,11 @@ namespace Protocolist.Planning.Drafting;
 internal static class FixationTime
 {
     public const string FigureId = "model.fixation";
+
+    private static readonly Phrase WaysOut = new(
+        "core-will-rot.remedy-ways-out",
+        "{remedy}; safe within {time:0 days}: long cuts {apart:0 mm} apart and {deep:0 mm} deep, "
+        + "or {sites} injections of {each:0.## mL}, {spacing:0 mm} apart");
 
     public static Checked<BodyFixation> Of(ImmutableArray<DraftStep> steps, BodyMeasure body, Bench bench)
     {
@@ -32,41 +36,33 @@ internal static class FixationTime
         };
         var reckoned = BodyFixation.Of(body, injections, cuts, fixative, bench.Temperatures.Room.DegreesCelsius);
         var opened = steps.Any(s => !s.Cuts.IsEmpty);
-        return reckoned with
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var finding in reckoned.Findings)
         {
-            Findings =
-            [
-                .. reckoned.Findings.Where(f => !(opened && f.Id == "armour-closed") && !Unreached.Contains(f.Id)).Select(f => f with { Subject = fix.Id }),
-                .. Slowest(reckoned, WaysOut(body, soaks, fixative, bench)).Select(f => f with { Subject = fix.Id }),
-            ],
-        };
+            if (opened && finding.Id == "armour-closed") continue;
+            var isLate = finding.Id is "core-will-rot" or "core-may-rot";
+            var remedy = isLate ? WithWaysOut(finding.Remedy, body, soaks, fixative, bench) : finding.Remedy;
+            findings.Add(finding with { Subject = fix.Id, Remedy = remedy });
+        }
+
+        return reckoned with { Findings = findings.ToImmutable() };
     }
-
-    /// <summary>Regions that fluid reaches too late, said once: by the slowest of them, the others named.</summary>
-    private static IEnumerable<Finding> Slowest(Checked<BodyFixation> reckoned, string waysOut)
-    {
-        var late = reckoned.Findings.Where(f => Unreached.Contains(f.Id)).OrderByDescending(f => f.Severity).ThenByDescending(f => HoursOf(reckoned.Value, f.Subject)).ToList();
-        if (late.Count == 0) yield break;
-        string[] others = [.. late.Skip(1).Select(f => reckoned.Value!.Regions.First(r => r.Region.Id == f.Subject).Region.Name)];
-        yield return late[0] with
-        {
-            Message = late[0].Message + (others.Length == 0 ? "" : $"; too late too: {string.Join(", ", others)}"),
-            Remedy = waysOut.Length == 0 ? late[0].Remedy : $"{late[0].Remedy}; {waysOut}",
-        };
-    }
-
-    private static double HoursOf(BodyFixation? fixation, string region) => fixation?.Regions.FirstOrDefault(r => r.Region.Id == region)?.Time.LowHours ?? 0;
-
-    private static readonly ImmutableArray<string> Unreached = ["core-will-rot", "core-may-rot"];
 
     /// <summary>The reverse question: what would have to be cut or injected for the core to be reached within the time that the protocol allows.</summary>
-    private static string WaysOut(BodyMeasure body, ImmutableArray<DraftStep> soaks, Fixative fixative, Bench bench)
+    private static Message WithWaysOut(Message remedy, BodyMeasure body, ImmutableArray<DraftStep> soaks, Fixative fixative, Bench bench)
     {
         // Two weeks is what custom gives a large body, where the protocol sets no end.
         var hours = Math.Min(soaks.Sum(s => s.Most?.TotalHours ?? CustomaryHours), CustomaryHours);
-        if (SafeguardPlan.For(body, hours, fixative, bench.Temperatures.Room.DegreesCelsius).Value is not { IsSafeWhole: false } ways) return "";
-        var needles = ways.Injections.IsEmpty ? "" : Invariant($", or {ways.Injections[0].Sites} injections of {ways.Injections[0].SiteMl:0.##} mL, {ways.Injections[0].SpacingMm:0} mm apart");
-        return Invariant($"safe within {hours / 24:0} days: long cuts {ways.LongCutSpacingMm:0} mm apart and {ways.CutDepthMm:0} mm deep{needles}");
+        if (SafeguardPlan.For(body, hours, fixative, bench.Temperatures.Room.DegreesCelsius).Value is not { IsSafeWhole: false } ways) return remedy;
+        var needles = ways.Injections[0];
+        return WaysOut.With(
+            ("remedy", remedy),
+            Argument.Of("time", hours * 3600, Dimension.OfTime),
+            ("apart", Length.FromMillimeters(ways.LongCutSpacingMm)),
+            ("deep", Length.FromMillimeters(ways.CutDepthMm)),
+            ("sites", needles.Sites),
+            ("each", Volume.FromMilliliters(needles.SiteMl)),
+            ("spacing", Length.FromMillimeters(needles.SpacingMm)));
     }
 
     private const double CustomaryHours = 14 * 24;
@@ -79,7 +75,8 @@ internal static class FixationTime
     public static Figure Figure(BodyFixation fixation)
     {
         var slowest = fixation.Slowest;
-        return new FigureOrigin(FigureId, ["specimen.half-thickness", "bench.temperature"], PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source)
+        var source = PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source;
+        return new FigureOrigin(FigureId, ["specimen.half-thickness", "bench.temperature"], source)
         {
             Rule = Penetration.With(("depth", Length.FromMillimeters(slowest.DepthMm)), ("region", slowest.Region.Name), ("by", slowest.By)),
             Note = Thumbs.With(Argument.Messages("thumbs", fixation.Thumbs.Select(t =>

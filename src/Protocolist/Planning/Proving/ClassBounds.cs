@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -63,12 +62,12 @@ internal static class ClassBounds
     public static BodyMeasure? Measure(string measure, double size, TaxonGroup group)
     {
         var specimen = new Specimen { Id = "bound", Group = group.Id };
-        return BodyMeasure.Reckon(measure switch
+        return BodyMeasure.Estimated(measure switch
         {
             "length" => specimen with { Length = Length.FromMeters(size) },
             "volume" => specimen with { DisplacementVolume = Volume.FromCubicMeters(size) },
             "half-thickness" => specimen with { Thickness = Length.FromMeters(2 * size) },
             _ => specimen with { Mass = Mass.FromKilograms(size) },
-        }, group, ImmutableArray.CreateBuilder<Finding>()).Value;
+        }, group, []).Value;
     }
 }

@@ -30,10 +30,8 @@ internal sealed class StockDay
         Fluids = [.. atHand.Where(m => m.Material.Fluid is not null)];
         Waters = [.. Fluids.Where(m => m.Material.Fluid!.IsWater)];
         Salts = [.. atHand.Select(m => m.Material.Salt).OfType<Salt>()];
-        FreeVessels = [.. stock.Bench.FreeVessels(day)];
-        VesselsForSale = [.. stock.Bench.VesselsForSale(day)];
-        FreeBySize = BySize(FreeVessels);
-        ForSaleBySize = BySize(VesselsForSale);
+        FreeVessels = PreparedVessel.Of(stock.Bench.FreeVessels(day));
+        VesselsForSale = PreparedVessel.Of(stock.Bench.VesselsForSale(day));
         TakenVessels = [.. stock.Bench.Vessels.Where(v => v.Count > 0 && Find(v.Id) is null).Select(v => Taken(v, stock.Bench))];
         ways = fluids.Distinct().ToFrozenDictionary(f => f, f => FluidWays.Of(f, this));
     }
@@ -57,22 +55,16 @@ internal sealed class StockDay
     public ImmutableArray<Salt> Salts { get; }
 
     /// <summary>Vessels that are free, each with how many of it, in the order of the bench file.</summary>
-    public ImmutableArray<Vessel> FreeVessels { get; }
+    public IReadOnlyList<PreparedVessel> FreeVessels { get; }
 
     /// <summary>Vessels of which none is free, but which can be bought.</summary>
-    public ImmutableArray<Vessel> VesselsForSale { get; }
-
-    /// <summary>The free vessels from the least room to the most, then by id.</summary>
-    public ImmutableArray<Vessel> FreeBySize { get; }
-
-    /// <summary>The vessels that can be bought from the least room to the most, then by id.</summary>
-    public ImmutableArray<Vessel> ForSaleBySize { get; }
+    public IReadOnlyList<PreparedVessel> VesselsForSale { get; }
 
     /// <summary>A note for each kind of vessel of which all are in use and none can be bought.</summary>
     public ImmutableArray<Finding> TakenVessels { get; }
 
     /// <summary>The free or buyable vessel of that id; null where there is none.</summary>
-    public Vessel? Find(string id) => FreeVessels.FirstOrDefault(v => v.Id == id) ?? VesselsForSale.FirstOrDefault(v => v.Id == id);
+    public Vessel? Find(string id) => (FreeVessels.FirstOrDefault(v => v.Vessel.Id == id) ?? VesselsForSale.FirstOrDefault(v => v.Vessel.Id == id))?.Vessel;
 
     /// <summary>The ways in which a fluid can be made.</summary>
     public FluidWays WaysOf(Fluid fluid) => ways.TryGetValue(fluid, out var known) ? known : FluidWays.Of(fluid, this);
@@ -87,9 +79,6 @@ internal sealed class StockDay
 
         return false;
     }
-
-    private static ImmutableArray<Vessel> BySize(ImmutableArray<Vessel> vessels) =>
-        [.. vessels.OrderBy(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal)];
 
     private static Finding Taken(Vessel vessel, Bench bench)
     {

@@ -26,65 +26,21 @@ internal static class VesselChoice
     public static Outcome For(DraftStep step, BodyMeasure body, StockDay day)
     {
         var request = Request(step, body, day.Stock.Bench);
-        if ((Best(request, step, day.FreeBySize) ?? Best(request, step, day.ForSaleBySize)) is { } best) return new(best, null, best.Findings);
+        if ((VesselFit.Best(request, day.FreeVessels) ?? VesselFit.Best(request, day.VesselsForSale)) is { } best) return new(best, null, best.Findings);
 
         // The largest first: what keeps the body out of the largest is what the person has to know.
-        var none = VesselFit.Choose(request, day.FreeVessels.OrderByDescending(v => v.Shape.Inside.CubicMeters).ThenBy(v => v.Id, StringComparer.Ordinal));
+        PreparedVessel[] all = [.. day.FreeVessels.OrderByDescending(v => v.Room.Volume).ThenBy(v => v.Vessel.Id, StringComparer.Ordinal)];
+        var none = VesselFit.Among(request, all);
         return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
     }
 
     /// <summary>Every vessel that is to be had and does, the best first: fewest warnings, then least room.</summary>
-    public static IEnumerable<FittedVessel> Fitting(DraftStep step, BodyMeasure body, StockDay day)
-    {
-        var request = Request(step, body, day.Stock.Bench);
-        return day.FreeVessels.Concat(day.VesselsForSale).Select(v => Fit(request, step, v).Fitted).OfType<FittedVessel>()
-            .OrderBy(Warnings)
-            .ThenBy(f => f.Vessel.Shape.Inside.CubicMeters)
-            .ThenBy(f => f.Vessel.Id, StringComparer.Ordinal);
-    }
+    public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, StockDay day) =>
+        VesselFit.Fitting(Request(step, body, day.Stock.Bench), [.. day.FreeVessels, .. day.VesselsForSale]);
 
     /// <summary>One vessel filled for a step, or the reasons against it.</summary>
     public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) =>
-        Fit(Request(step, body, bench), step, vessel);
-
-    /// <summary>The one with the fewest warnings, among equals the first: vessels come from the least room to the most.</summary>
-    private static FittedVessel? Best(FitRequest request, DraftStep step, ImmutableArray<Vessel> bySize)
-    {
-        // Body and fluid together take this much room, whatever the shape.
-        var least = request.Specimen.Volume.CubicMeters * (1 + Math.Max(0, request.LeastRatio)) * (1 - 1e-6);
-        FittedVessel? best = null;
-        var fewest = int.MaxValue;
-        foreach (var vessel in bySize)
-        {
-            if (vessel.Shape.Inside.CubicMeters < least || Fit(request, step, vessel).Fitted is not { } fitted) continue;
-            var warnings = Warnings(fitted);
-            if (warnings < fewest) (best, fewest) = (fitted, warnings);
-            if (fewest == 0) break;
-        }
-
-        return best;
-    }
-
-    private static int Warnings(FittedVessel fitted)
-    {
-        var count = 0;
-        foreach (var finding in fitted.Findings)
-        {
-            if (finding.Severity == Severity.Warning) count++;
-        }
-
-        return count;
-    }
-
-    private static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Fit(FitRequest request, DraftStep step, Vessel vessel)
-    {
-        var belowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : Length.Zero;
-        return VesselFit.One(WithGap(request, vessel, belowBrim), vessel);
-    }
-
-    private static FitRequest WithGap(FitRequest request, Vessel vessel, Length belowBrim) => belowBrim.Meters > 0 && vessel.Shape.Height.Meters > 0
-        ? request with { HeadspaceShare = Math.Clamp(Math.Max(Headspace.Rule(request.Fluid), belowBrim.Meters / vessel.Shape.Height.Meters), 0, 0.9) }
-        : request;
+        VesselFit.One(Request(step, body, bench), vessel);
 
     private static FitRequest Request(DraftStep step, BodyMeasure body, Bench bench)
     {
@@ -97,6 +53,7 @@ internal static class VesselChoice
             Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
             Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
             ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
+            BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
         };
         if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
         else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };

@@ -12,10 +12,10 @@ internal static class VesselPurchases
 {
     public static void Book(MaterialBooks books, ImmutableArray<DraftStep> steps, StockDay day, List<Finding> findings)
     {
-        if (day.VesselsForSale.IsEmpty) return;
+        if (day.VesselsForSale.Count == 0) return;
         for (var i = 0; i < steps.Length; i++)
         {
-            if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i || !day.VesselsForSale.Contains(fitted.Vessel)) continue;
+            if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i || !day.VesselsForSale.Any(v => v.Vessel.Id == fitted.Vessel.Id)) continue;
             Book(books, fitted.Vessel, [.. steps.Where(s => s.Vessel?.Vessel.Id == fitted.Vessel.Id)], day, findings);
         }
     }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using static System.FormattableString;
 
 namespace Protocolist.Specimens.Fixation;
 
@@ -11,23 +10,39 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="DepthMm">Depth, mm; where <paramref name="OpensCavity"/>, through the wall.</param>
 /// <param name="SpacingMm">Middle to middle, mm.</param>
 /// <param name="OpensCavity">Whether they let fluid into the body cavity.</param>
-/// <param name="ReachMm">What is left to cross between the cuts, mm; null where there are too few of them to count on (one row that lets fluid in and out).</param>
+/// <param name="ReachMm">
+/// What is left to cross between the cuts, mm; null where there are too few of them to count on, as one row that lets fluid in and out.
+/// </param>
 public sealed record RegionCuts(BodyRegion Region, int Count, double LengthMm, double DepthMm, double SpacingMm, bool OpensCavity, double? ReachMm);
 
 /// <summary>Where and how one animal is cut.</summary>
 public sealed record CutPlan
 {
+    // More than an hour's work, and little left to look at: judgement.
+    private const int ManyCuts = 150;
+
+    private static readonly Phrase NoSpacing = new("spacing-not-positive", "cuts {spacing} mm apart are no cuts");
+    private static readonly Phrase NoSpacingRemedy = new("spacing-not-positive.remedy", "give a spacing above 0 mm, or none for custom");
+    private static readonly Phrase NotCut = new("not-cut-by-custom", "{group:a} is not cut by custom");
+    private static readonly Phrase TooMany = new("many-cuts", "{count} cuts spoil the specimen");
+    private static readonly Phrase TooManyRemedy = new("many-cuts.remedy", "inject or perfuse instead");
+
     /// <summary>The regions cut, in the order of the group's table; empty where the animal is left whole.</summary>
     public required ImmutableArray<RegionCuts> Regions { get; init; }
 
     /// <summary>All cuts.</summary>
-    public int Count => Regions.Sum(r => r.Count);
+    public int Count
+    {
+        get
+        {
+            var count = 0;
+            foreach (var region in Regions) count += region.Count;
+            return count;
+        }
+    }
 
     /// <summary>The side kept whole for display; empty where custom names none.</summary>
     public required string SpareSide { get; init; }
-
-    /// <summary>What to watch while cutting: common practice.</summary>
-    public static string Caution => "Cut away from the hand; a fixed blade, cut-proof glove. Open no carcass of unknown death before the authority has been asked.";
 
     /// <summary>Plans the cuts of an animal by custom.</summary>
     /// <param name="body">Its measure.</param>
@@ -42,35 +57,38 @@ public sealed record CutPlan
     /// </returns>
     public static Checked<CutPlan> For(BodyMeasure body, double? spacingMm = null, bool cover = false)
     {
-        if (spacingMm is not null and not > 0)
-        {
-            return new(null, [Finding.Error("spacing-not-positive", Invariant($"cuts {spacingMm} mm apart are no cuts"), "give a spacing above 0 mm, or none for custom")]);
-        }
+        ArgumentNullException.ThrowIfNull(body);
+        if (spacingMm is { } given && !(given > 0))
+            return new(null, [Finding.Error("spacing-not-positive", NoSpacing.With(("spacing", given)), NoSpacingRemedy)]);
 
-        var findings = ImmutableArray.CreateBuilder<Finding>();
-        var regions = InjectionPlan.LeftWhole(body, findings) ? [] : body.Regions
-            .Where(r => r.Region.Cut is not null && !InjectionPlan.IsThin(r, body.Group))
-            .Select(r => Cut(r, r.Region.Cut!, body.Length.Nominal.Millimeters, spacingMm ?? r.Region.Cut!.SpacingMm, cover))
-            .ToImmutableArray();
-        if (regions.IsEmpty && findings.Count == 0)
-        {
-            findings.Add(Finding.Note("not-cut-by-custom", $"a {body.Group.Name} is not cut by custom"));
-        }
-
+        var findings = new List<Finding>();
+        var regions = InjectionPlan.LeftWhole(body, findings) ? [] : Cuts(body, spacingMm, cover);
+        if (regions.IsEmpty && findings.Count == 0) findings.Add(Finding.Note("not-cut-by-custom", NotCut.With(("group", body.Group.Name))));
         var plan = new CutPlan { Regions = regions, SpareSide = body.Group.SpareSide };
-        if (plan.Count > 150) // more than an hour's work, and little left to look at: judgement
-        {
-            findings.Add(Finding.Warning("many-cuts", Invariant($"{plan.Count} cuts spoil the specimen"), "inject or perfuse instead"));
-        }
-
-        return new(plan, findings.ToImmutable());
+        if (plan.Count is > ManyCuts and var count) findings.Add(Finding.Warning("many-cuts", TooMany.With(("count", count)), TooManyRemedy));
+        return new(plan, [.. findings]);
     }
 
-    private static RegionCuts Cut(RegionMeasure part, CustomaryCut custom, double bodyMm, double spacingMm, bool cover)
+    private static ImmutableArray<RegionCuts> Cuts(BodyMeasure body, double? spacingMm, bool cover)
+    {
+        var cuts = new RegionCuts[body.Regions.Length];
+        var count = 0;
+        foreach (var part in body.Regions)
+        {
+            if (part.Region.Cut is not { } custom || InjectionPlan.IsThin(part, body.Group)) continue;
+            cuts[count++] = Cut(part, custom, body.Length.Nominal.Millimeters, spacingMm ?? custom.SpacingMm, cover);
+        }
+
+        return [.. cuts.AsSpan(0, count)];
+    }
+
+    private static RegionCuts Cut(in RegionMeasure part, CustomaryCut custom, double bodyMm, double spacingMm, bool cover)
     {
         var half = part.HalfThickness.Nominal.Millimeters;
         var volumeMm3 = part.Volume.Nominal.Milliliters * 1000 / part.Region.Count;
-        var alongMm = Math.Max(volumeMm3 / (Math.PI * half * half), part.Region.Along * bodyMm); // the part as a cylinder, unless it is known to reach further
+
+        // The part as a cylinder, unless it is known to reach further.
+        var alongMm = Math.Max(volumeMm3 / (Math.PI * half * half), part.Region.Along * bodyMm);
         var length = custom.IsSingle ? Math.Clamp(alongMm / 3, custom.LengthMm.Low, custom.LengthMm.High) : Math.Min(custom.LengthMm.Nominal, 2 * half);
         var depth = custom.DepthShare * 2 * half;
         var inRow = custom.IsSingle ? 1 : Whole(alongMm / spacingMm);

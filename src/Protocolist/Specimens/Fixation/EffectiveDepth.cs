@@ -18,10 +18,10 @@ public static class EffectiveDepth
     /// <returns>mm.</returns>
     public static double CavityMm(double halfThicknessMm) => halfThicknessMm * Math.Max(WallPerDiameter, OrganPerDiameter);
 
-    /// <summary>Cuts at equal spacing into a part that fluid touches on both faces. Rises with spacing and thickness, falls with length and depth of the cuts.</summary>
+    /// <summary>Cuts at equal spacing into a part that fluid touches on both faces.</summary>
     /// <remarks>
     /// For cuts as long as the spacing this is max(min(s/2, T/2), (T-p)/2). Shorter cuts, in rows set off by half a spacing, leave
-    /// ½·√(s² + (s-c)²) between them.
+    /// ½·√(s² + (s-c)²) between them. Rises with spacing and thickness, falls with length and depth of the cuts.
     /// </remarks>
     /// <param name="spacingMm">Middle to middle, in both directions.</param>
     /// <param name="cutLengthMm">Length of one cut.</param>

@@ -7,7 +7,8 @@ public static class Penetration
     /// <summary>A flat front: the safe default.</summary>
     public const double Plane = 1;
 
-    /// <summary>A long cylinder reached from all round takes half the time to its axis (shrinking core; Levenspiel, from memory). Optimistic for limbs, snakes, eels.</summary>
+    /// <summary>A long cylinder reached from all round takes half the time to its axis (shrinking core; Levenspiel, from memory).</summary>
+    /// <remarks>Optimistic for limbs, snakes, eels.</remarks>
     public const double Cylinder = 1 / 2.0;
 
     /// <summary>A ball takes a third.</summary>
@@ -34,16 +35,8 @@ public static class Penetration
     /// <param name="shape">Shape factor.</param>
     /// <returns>At best with the measured rate, likely with √(slow · measured), safe with the slow rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 40 °C; ask <see cref="Warmth.Check"/> first.</exception>
-    public static TimeBand FixationTime(double depthMm, Tissue tissue, Fixative fixative, double temperatureC = 20, double shape = Plane)
-    {
-        var k = PenetrationRate.Of(tissue, fixative);
-        var warmth = Warmth.RateFactor(temperatureC);
-        var binding = Warmth.Binding(fixative, temperatureC);
-        return new(
-            HoursToReach(depthMm, k.Nominal * warmth, shape) + binding.LowHours,
-            HoursToReach(depthMm, Math.Sqrt(k.Low * k.Nominal) * warmth, shape) + binding.NominalHours,
-            HoursToReach(depthMm, k.Low * warmth, shape) + binding.HighHours);
-    }
+    public static TimeBand FixationTime(double depthMm, Tissue tissue, Fixative fixative, double temperatureC = 20, double shape = Plane) =>
+        new FixingBath(fixative, temperatureC).Time(depthMm, tissue, shape);
 
     /// <summary>The depth that is reached and bound by a time, to be on the safe side. Rises with time and temperature.</summary>
     /// <param name="hours">Time since the fluid touched, h.</param>
@@ -53,9 +46,6 @@ public static class Penetration
     /// <param name="shape">Shape factor.</param>
     /// <returns>Depth in mm; 0 where the time does not even suffice for binding.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 40 °C; ask <see cref="Warmth.Check"/> first.</exception>
-    public static double SafeDepthMm(double hours, Tissue tissue, Fixative fixative, double temperatureC = 20, double shape = Plane)
-    {
-        var crossing = Math.Max(0, hours - Warmth.Binding(fixative, temperatureC).HighHours);
-        return DepthMm(crossing / shape, PenetrationRate.Of(tissue, fixative).Low * Warmth.RateFactor(temperatureC));
-    }
+    public static double SafeDepthMm(double hours, Tissue tissue, Fixative fixative, double temperatureC = 20, double shape = Plane) =>
+        new FixingBath(fixative, temperatureC).SafeDepthMm(hours, tissue, shape);
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Findings;
-using static System.FormattableString;
+using Protocolist.Quantities;
+using UnitsNet;
 
 namespace Protocolist.Specimens.Fixation;
 
@@ -17,6 +19,14 @@ public sealed record InjectionOption(double SiteMl, int Sites, double SpacingMm,
 public sealed record SafeguardPlan
 {
     private static readonly double[] SiteSizesMl = [0.1, 0.25, 0.5, 1, 2, 5, 10, 20];
+
+    private static readonly Phrase NoTime =
+        new("no-time-to-bind", "{time:0.# h} is no more than the {binding:0 h} that fixative needs to bind once it is there");
+    private static readonly Phrase NoTimeRemedy = new("no-time-to-bind.remedy", "allow more time: no cut and no needle shortens the binding");
+    private static readonly Phrase NotByNeedle = new(
+        "no-needle-work-suffices",
+        "to leave no more than {depth:0.# mm} to cross within {time:0.# days}, needle work would take {sites} sites and {dose:0 mL/kg}");
+    private static readonly Phrase NotByNeedleRemedy = new("no-needle-work-suffices.remedy", "perfuse by an artery, cut as well, or allow more time");
 
     /// <summary>The depth that is surely fixed by then, mm.</summary>
     public required double SafeDepthMm { get; init; }
@@ -47,49 +57,58 @@ public sealed record SafeguardPlan
     /// </returns>
     public static Checked<SafeguardPlan> For(BodyMeasure body, double hours, Fixative fixative = Fixative.Formaldehyde, double temperatureC = 20)
     {
+        ArgumentNullException.ThrowIfNull(body);
         if (Warmth.Check(temperatureC) is { } unfit) return new(null, [unfit]);
+        var bath = new FixingBath(fixative, temperatureC);
+
         // The slowest tissue in the body decides.
-        var depth = body.Regions.Min(r => Penetration.SafeDepthMm(hours, r.Region.Tissue, fixative, temperatureC));
+        var depth = double.PositiveInfinity;
+        foreach (var part in body.Regions) depth = Math.Min(depth, bath.SafeDepthMm(hours, part.Region.Tissue));
         if (!(depth > 0))
         {
-            var binding = Warmth.Binding(fixative, temperatureC).HighHours;
-            return new(null, [Finding.Error(
-                "no-time-to-bind", Invariant($"{hours:0.#} h is no more than the {binding:0} h that fixative needs to bind once it is there"),
-                "allow more time: no cut and no needle shortens the binding")]);
+            var message = NoTime.With(Hours("time", hours), Hours("binding", bath.Binding.HighHours));
+            return new(null, [Finding.Error("no-time-to-bind", message, NoTimeRemedy)]);
         }
 
         var half = body.HalfThickness.Nominal.Millimeters;
         var whole = half <= depth;
         var options = whole ? [] : Options(body, depth);
-        ImmutableArray<Finding> findings = whole || options.Any(o => o.IsPractical) ? [] :
-        [
-            Finding.Warning(
-                "no-needle-work-suffices",
-                Invariant($"to leave no more than {depth:0.#} mm to cross within {hours / 24:0.#} days, needle work would take {options[0].Sites} sites and {options[0].DoseMlPerKg:0} mL/kg"),
-                "perfuse by an artery, cut as well, or allow more time"),
-        ];
-        return new(
-            new()
-            {
-                SafeDepthMm = depth,
-                IsSafeWhole = whole,
-                LongCutSpacingMm = 2 * depth,
-                ShortCutSpacingMm = EffectiveDepth.CutSpacingMm(depth, 12.5), // half an inch: common practice
-                CutDepthMm = Math.Max(0, 2 * (half - depth)),
-                Injections = options,
-            },
-            findings);
+        var plan = new SafeguardPlan
+        {
+            SafeDepthMm = depth,
+            IsSafeWhole = whole,
+            LongCutSpacingMm = 2 * depth,
+            ShortCutSpacingMm = EffectiveDepth.CutSpacingMm(depth, 12.5), // half an inch: common practice
+            CutDepthMm = Math.Max(0, 2 * (half - depth)),
+            Injections = options,
+        };
+
+        // The practical ones stand first.
+        if (whole || options[0].IsPractical) return new(plan, []);
+        var work = NotByNeedle.With(
+            ("depth", Length.FromMillimeters(depth)), Hours("time", hours), ("sites", options[0].Sites),
+            Argument.Of("dose", options[0].DoseMlPerKg * 1e-6, Dimension.OfSpecificVolume));
+        return new(plan, [Finding.Warning("no-needle-work-suffices", work, NotByNeedleRemedy)]);
     }
+
+    private static Argument Hours(string name, double hours) => Argument.Of(name, hours * 3600, Dimension.OfTime);
 
     private static ImmutableArray<InjectionOption> Options(BodyMeasure body, double depthMm)
     {
-        var most = SiteVolume.ByThickness(body.HalfThickness.Nominal.Millimeters * 2).HighMl;
-        return
-        [
-            .. SiteSizesMl.Where(v => v <= Math.Max(most, SiteSizesMl[0])).Select(v => Option(body, depthMm, v))
-                .OrderByDescending(o => o.IsPractical).ThenBy(o => o.Sites).ThenBy(o => o.TotalMl),
-        ];
+        var most = Math.Max(SiteVolume.ByThickness(body.HalfThickness.Nominal.Millimeters * 2).HighMl, SiteSizesMl[0]);
+        var fitting = 0;
+        while (fitting < SiteSizesMl.Length && SiteSizesMl[fitting] <= most) fitting++;
+        var options = new InjectionOption[fitting];
+        for (var i = 0; i < fitting; i++) options[i] = Option(body, depthMm, SiteSizesMl[i]);
+        Array.Sort(options, Better);
+        return ImmutableCollectionsMarshal.AsImmutableArray(options);
     }
+
+    /// <summary>What a person can do before what nobody can; then fewer sites; then less fluid.</summary>
+    private static int Better(InjectionOption a, InjectionOption b) =>
+        a.IsPractical != b.IsPractical ? b.IsPractical.CompareTo(a.IsPractical)
+        : a.Sites != b.Sites ? a.Sites.CompareTo(b.Sites)
+        : a.TotalMl.CompareTo(b.TotalMl);
 
     private static InjectionOption Option(BodyMeasure body, double depthMm, double siteMl)
     {

@@ -14,7 +14,7 @@ public sealed record Syringe(int SizeMl, int Fills)
     /// <returns>Size and fills.</returns>
     public static Syringe For(double siteMl, double totalMl)
     {
-        var size = Sizes.FirstOrDefault(s => s >= 2 * siteMl, Sizes[^1]);
+        var size = FirstFrom(2 * siteMl, Sizes);
         return new(size, (int)Math.Ceiling((totalMl / size) - 1e-9));
     }
 
@@ -26,5 +26,16 @@ public sealed record Syringe(int SizeMl, int Fills)
     /// <summary>The shortest needle in trade that reaches the middle of a part.</summary>
     /// <param name="halfThicknessMm">Half-thickness of the part, mm.</param>
     /// <returns>Length in mm; the longest, 300 mm, is a trocar.</returns>
-    public static int NeedleLengthMm(double halfThicknessMm) => NeedlesMm.FirstOrDefault(n => n >= halfThicknessMm, NeedlesMm[^1]);
+    public static int NeedleLengthMm(double halfThicknessMm) => FirstFrom(halfThicknessMm, NeedlesMm);
+
+    /// <summary>The first size that is enough, else the last.</summary>
+    private static int FirstFrom(double least, int[] sizes)
+    {
+        foreach (var size in sizes)
+        {
+            if (size >= least) return size;
+        }
+
+        return sizes[^1];
+    }
 }

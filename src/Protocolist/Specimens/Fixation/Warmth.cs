@@ -1,5 +1,5 @@
 using Protocolist.Findings;
-using static System.FormattableString;
+using Protocolist.Quantities;
 
 namespace Protocolist.Specimens.Fixation;
 
@@ -11,6 +11,10 @@ public static class Warmth
 
     /// <summary>The warmest bath the figures hold for, °C.</summary>
     public const double WarmestC = 40;
+
+    private static readonly Phrase TooCold = new("bath-too-cold", "at {bath:0.# degC} fixation stands still and formalin throws down paraformaldehyde");
+    private static readonly Phrase TooWarm = new("bath-too-warm", "at {bath:0.# degC} the core rots before it is reached, and the fumes are dangerous");
+    private static readonly Phrase FixAt = new("bath-too-cold.remedy", "fix at 4 to 25 degC");
 
     // Viscosity of water in mPa·s: CRC Handbook of Chemistry and Physics, from memory.
     private static readonly (double C, double Viscosity)[] Water =
@@ -24,8 +28,8 @@ public static class Warmth
     public static Finding? Check(double temperatureC) => temperatureC switch
     {
         >= ColdestC and <= WarmestC => null,
-        < ColdestC => Finding.Error("bath-too-cold", Invariant($"at {temperatureC:0.#} degC fixation stands still and formalin throws down paraformaldehyde"), "fix at 4 to 25 degC"),
-        _ => Finding.Error("bath-too-warm", Invariant($"at {temperatureC:0.#} degC the core rots before it is reached, and the fumes are dangerous"), "fix at 4 to 25 degC"),
+        < ColdestC => Finding.Error("bath-too-cold", TooCold.With(Bath(temperatureC)), FixAt),
+        _ => Finding.Error("bath-too-warm", TooWarm.With(Bath(temperatureC)), FixAt),
     };
 
     /// <summary>K at a temperature over K at 20 °C: √(T/293.15 · η(20)/η(T)), as diffusion goes. Rises with the temperature.</summary>
@@ -63,10 +67,13 @@ public static class Warmth
         return Math.Pow(2.5, (20 - temperatureC) / 10);
     }
 
+    private static Argument Bath(double temperatureC) => Argument.Of("bath", temperatureC + 273.15, Dimension.OfTemperature);
+
     private static double Viscosity(double temperatureC)
     {
         MustHold(temperatureC);
-        var above = Array.FindIndex(Water, 1, p => p.C >= temperatureC);
+        var above = 1;
+        while (Water[above].C < temperatureC) above++;
         var (lower, upper) = (Water[above - 1], Water[above]);
         var share = (temperatureC - lower.C) / (upper.C - lower.C);
         return lower.Viscosity * Math.Pow(upper.Viscosity / lower.Viscosity, share);

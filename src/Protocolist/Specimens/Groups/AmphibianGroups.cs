@@ -8,10 +8,10 @@ internal static class AmphibianGroups
 {
     private const string FrogShares = "rounded from anatomy, unsure";
 
-    private static readonly CustomaryCut ShortSlit =
+    private static readonly CutRow ShortSlit =
         new("short slit in the belly wall, beside the midline", Band(3, 5, 10, McDiarmid), 30, 0.2, OpensCavity: true, IsSingle: true);
 
-    private static readonly ImmutableArray<BodyRegion> Frog =
+    private static readonly ImmutableArray<RegionRow> Frog =
     [
         new("head", "head", 0.14, 1, 0.7, FrogShares) { InjectAt = "floor of the mouth" },
         new("trunk-wall", "trunk wall", 0.22, 1, 0.5, FrogShares) { InjectAt = "back muscle" },
@@ -23,7 +23,7 @@ internal static class AmphibianGroups
         new("hindlimbs", "hindlimbs", 0.28, 2, 0.5, FrogShares) { InjectAt = "thigh, in large animals", Aliases = ["thigh"] },
     ];
 
-    private static readonly ImmutableArray<BodyRegion> Newt =
+    private static readonly ImmutableArray<RegionRow> Newt =
     [
         new("head", "head", 0.12, 1, 0.9, Unsure) { InjectAt = "floor of the mouth" },
         new("trunk-wall", "trunk wall", 0.30, 1, 0.6, Unsure) { InjectAt = "back muscle" },

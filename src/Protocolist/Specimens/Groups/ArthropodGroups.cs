@@ -6,7 +6,7 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Crustaceans, insects, arachnids, myriapods.</summary>
 internal static class ArthropodGroups
 {
-    private static readonly ImmutableArray<BodyRegion> Decapod =
+    private static readonly ImmutableArray<RegionRow> Decapod =
     [
         new("carapace", "body under the carapace", 0.50, 1, 1, Unsure)
         {
@@ -18,7 +18,7 @@ internal static class ArthropodGroups
         new("legs", "claws and legs", 0.25, 2, 0.4, Unsure) { InjectAt = "through the membrane at the leg base", Aliases = ["thigh"] },
     ];
 
-    private static ImmutableArray<BodyRegion> Spider(string name, string at, string cut) =>
+    private static ImmutableArray<RegionRow> Spider(string name, string at, string cut) =>
     [
         new("prosoma", "front body and legs", 0.45, 1, 0.7, Unsure),
         new("abdomen", name, 0.55, 1, 1, Unsure)

@@ -7,7 +7,7 @@ namespace Protocolist.Specimens.Groups;
 internal static class BirdGroups
 {
     // No published table of segments was at hand: shares from memory, unsure.
-    private static readonly ImmutableArray<BodyRegion> Whole =
+    private static readonly ImmutableArray<RegionRow> Whole =
     [
         new("head", "head", 0.06, 1, 0.45, Unsure) { InjectAt = "brain through the foramen magnum, and beside the tongue" },
         new("neck", "neck", 0.05, 1, 0.25, Unsure) { InjectAt = "along both sides of the neck; the crop" },
@@ -29,15 +29,23 @@ internal static class BirdGroups
             Taxa = ["Aves"],
             DensityKgPerM3 = Band(750, 950, 1030, Larramendi + "; plucked and with flooded air sacs near the upper end, from memory"),
             WaterFraction = Band(0.62, 0.65, 0.68, Memory),
-            Shape = new(0.22, 0.22, 0.15, 1.3, "from memory: lengths and masses of field guides (wren 9.5 cm and 9 g, blackbird 25 cm and 100 g, herring gull 60 cm and 1 kg); beak to tail tip, feathers flat"),
+            Shape = new(
+                0.22, 0.22, 0.15, 1.3,
+                "from memory: lengths and masses of field guides (wren 9.5 cm and 9 g, blackbird 25 cm and 100 g, herring gull 60 cm and 1 kg); "
+                + "beak to tail tip, feathers flat"),
             Length = LengthKind.Total,
             Regions = Whole,
             WholeUpToMm = Band(5, 8, 11, "common practice, unsure"),
             Cautions =
             [
-                new("avian-influenza", false, "Do not handle a bird dead of unknown cause without gloves, mask and eye protection; report clusters to the authority first.", "CDC (archived), dead-bird surveillance; common practice"),
+                new(
+                    "avian-influenza", false,
+                    "Do not handle a bird dead of unknown cause without gloves, mask and eye protection; report clusters to the authority first.",
+                    "CDC (archived), dead-bird surveillance; common practice"),
                 new("psittacosis", false, "Parrots and pigeons may carry psittacosis: gloves and mask.", Memory),
-                new("protected", true, "Nearly all wild birds are protected (Migratory Bird Treaty Act, EU Birds Directive): a salvage permit comes first.", Treaties),
+                new(
+                    "protected", true,
+                    "Nearly all wild birds are protected (Migratory Bird Treaty Act, EU Birds Directive): a salvage permit comes first.", Treaties),
             ],
         },
         new("chick", "bird", "chick or nestling")

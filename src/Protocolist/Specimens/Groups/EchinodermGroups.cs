@@ -6,7 +6,7 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Echinoderms.</summary>
 internal static class EchinodermGroups
 {
-    private static ImmutableArray<BodyRegion> Body(string inject, CustomaryCut? cut) =>
+    private static ImmutableArray<RegionRow> Body(string inject, CutRow? cut) =>
         [new("body", "body cavity", 1, 1, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
 
     public static readonly ImmutableArray<GroupRow> Rows =
@@ -43,7 +43,9 @@ internal static class EchinodermGroups
             Barrier = SkinBarrier.Armour,
             Regions = Body(
                 "through the membrane round the mouth, 5 to 20 mL", // common practice
-                new("pierce the membrane round the mouth, or two small holes at opposite points", Band(2, 3, 5, "Essex Field Club, The Preservation of Marine Animals (historic)"), 100, 0.2, OpensCavity: true, IsSingle: true)),
+                new(
+                    "pierce the membrane round the mouth, or two small holes at opposite points",
+                    Band(2, 3, 5, "Essex Field Club, The Preservation of Marine Animals (historic)"), 100, 0.2, OpensCavity: true, IsSingle: true)),
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
             Cautions = [new("spines", false, "Urchin spines break off in the skin; some are venomous.", Practice)],
         },

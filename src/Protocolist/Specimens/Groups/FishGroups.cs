@@ -8,13 +8,13 @@ internal static class FishGroups
 {
     private const string TroutShares = "rounded from Souza et al. 2015, Acta Sci Anim Sci 37:103 (trout: head 13.3, viscera 17.0 %)";
 
-    private static readonly CustomaryCut BellySlit =
+    private static readonly CutRow BellySlit =
         new("right side, along the abdominal wall", Band(25, 30, 40, Usgs), 60, 0.2, OpensCavity: true, IsSingle: true);
 
-    private static readonly CustomaryCut MuscleSlits =
+    private static readonly CutRow MuscleSlits =
         new("right side, deep into the muscle, across the body", Band(20, 30, 60, Practice), 40, 0.6, OpensCavity: false);
 
-    private static ImmutableArray<BodyRegion> Fish(double head, double flank, double cavity, double tail, string source) =>
+    private static ImmutableArray<RegionRow> Fish(double head, double flank, double cavity, double tail, string source) =>
     [
         new("head", "head", head, 1, 0.9, source) { InjectAt = "behind the gills and under the skull, from the right" },
         new("left-flank", "left flank muscle", flank, 1, 0.6, source) { InjectAt = "back muscle, needle from the right or from below", Aliases = ["flank"] },
@@ -45,7 +45,11 @@ internal static class FishGroups
         },
         new("bony-fish", "fish", "bony fish")
         {
-            Taxa = ["Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes", "Salmonidae", "Cyprinidae", "Gadidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae"],
+            Taxa =
+            [
+                "Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes",
+                "Salmonidae", "Cyprinidae", "Gadidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae",
+            ],
             // a from 10 g at 10 cm with b = 3.03; slender pike and deep bluegill are a factor 2 off.
             LengthMass = new(0.00933, 3.03, 1, 2.2, LengthKind.Total, "for a spindle-shaped fish; slender ones weigh half, deep ones double", Froese),
         },
@@ -53,7 +57,9 @@ internal static class FishGroups
         {
             Taxa = ["Pleuronectiformes", "Pleuronectidae", "Soleidae", "Bothidae", "Scophthalmidae"],
             Shape = BodyShape.Ellipsoid(0.45, 0.06, 1.3, "derived: ellipsoid 1 : 0.45 : 0.06"),
-            LengthMass = new(0.009856, 3.0561, 1 / 1.15, 1.7, LengthKind.Total, "the printed mean is 10 to 25 % heavy; divided by 1.15", "plaice, means of FishBase records"),
+            LengthMass = new(
+                0.009856, 3.0561, 1 / 1.15, 1.7, LengthKind.Total, "the printed mean is 10 to 25 % heavy; divided by 1.15",
+                "plaice, means of FishBase records"),
             SpareSide = "eyed",
         },
         new("eel", "bony-fish", "eel-shaped fish")
@@ -61,7 +67,8 @@ internal static class FishGroups
             Taxa = ["Anguilliformes", "Anguillidae", "Congridae", "Muraenidae"],
             Shape = BodyShape.Cylinder(20, 1.3, "assumed: twenty times as long as thick"),
             // 230 g at 50 cm with b = 3.0842.
-            LengthMass = new(0.001324, 3.0842, 1, 1.6, LengthKind.Total, "the published mean is 60 % heavy and was not used", "from memory: 50 cm is about 230 g"),
+            LengthMass = new(
+                0.001324, 3.0842, 1, 1.6, LengthKind.Total, "the published mean is 60 % heavy and was not used", "from memory: 50 cm is about 230 g"),
             Cautions = [new("eel-blood", false, "Raw eel blood irritates eyes and wounds.", Memory)],
         },
         new("oily-fish", "bony-fish", "oily fish (herring, salmon and their like, where rich in fat)"),
@@ -84,7 +91,9 @@ internal static class FishGroups
         {
             Taxa = ["Selachimorpha", "Selachii", "Carcharhiniformes", "Squaliformes", "Scyliorhinidae", "Squalidae", "Lamniformes"],
             Shape = BodyShape.Ellipsoid(0.13, 0.13, 1.3, "assumed, unsure: round and slender"),
-            LengthMass = new(0.004232, 3.0678, 1 / 1.15, 2.5, LengthKind.Total, "between catshark (0.0017) and spurdog; the printed mean is 10 to 25 % heavy", "spurdog, means of FishBase records"),
+            LengthMass = new(
+                0.004232, 3.0678, 1 / 1.15, 2.5, LengthKind.Total, "between catshark (0.0017) and spurdog; the printed mean is 10 to 25 % heavy",
+                "spurdog, means of FishBase records"),
             Regions = Fish(0.18, 0.25, 0.17, 0.15, Unsure),
             WholeUpToMm = Band(6, 8.2, 25, "as for other fishes; up to 50 cm injection is 'totally unnecessary' by " + SharkThread),
         },

@@ -27,7 +27,7 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 
     public bool? IsGelatinous { get; init; }
 
-    public ImmutableArray<BodyRegion> Regions { get; init; }
+    public ImmutableArray<RegionRow> Regions { get; init; }
 
     public SourcedBand? WholeUpToMm { get; init; }
 
@@ -35,5 +35,5 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 
     public string? SpareSide { get; init; }
 
-    public ImmutableArray<GroupCaution> Cautions { get; init; } = [];
+    public ImmutableArray<CautionRow> Cautions { get; init; } = [];
 }

@@ -6,12 +6,12 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Cnidarians, comb jellies, sponges, bryozoans, sea squirts.</summary>
 internal static class JellyAndColonyGroups
 {
-    private static readonly GroupCaution Stings =
+    private static readonly CautionRow Stings =
         new("stings", false, "Stinging cells stay active after death and in fixative: gloves.", "Boltovskoy 1999, South Atlantic Zooplankton");
 
-    private static readonly ImmutableArray<BodyRegion> Jelly = [new("body", "body", 1, 1, 1, "the whole") { Tissue = Tissue.Jelly }];
+    private static readonly ImmutableArray<RegionRow> Jelly = [new("body", "body", 1, 1, 1, "the whole") { Tissue = Tissue.Jelly }];
 
-    private static ImmutableArray<BodyRegion> Filled(string at) =>
+    private static ImmutableArray<RegionRow> Filled(string at) =>
         [new("body", "body", 1, 1, 1, "the whole") { IsCavity = true, InjectAt = at }];
 
     public static readonly ImmutableArray<GroupRow> Rows =
@@ -77,7 +77,12 @@ internal static class JellyAndColonyGroups
             Shape = BodyShape.Cylinder(1.5, 1.6, "assumed: a lump"),
             Barrier = SkinBarrier.Open,
             IsSpiculate = true,
-            Cautions = [new("toxins", false, "Sponges may irritate skin by spicules and toxins: gloves; keep each apart.", "Queensland Museum, Collecting & preserving sponges; common practice")],
+            Cautions =
+            [
+                new(
+                    "toxins", false, "Sponges may irritate skin by spicules and toxins: gloves; keep each apart.",
+                    "Queensland Museum, Collecting & preserving sponges; common practice"),
+            ],
         },
         new("calcareous-sponge", "sponge", "calcareous sponge") { Taxa = ["Calcarea"], IsCalcareous = true },
         new("bryozoan", "invertebrate", "moss animal")

@@ -6,6 +6,8 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Mammals.</summary>
 internal static class MammalGroups
 {
+    private const string HeadForTesting = "Where testing is wanted the head stays fresh and chilled, neither frozen nor fixed.";
+
     // Slits of about half an inch in limbs, tail, neck, abdomen and between the ribs, some 30 mm apart: common practice.
     private static readonly SourcedBand HalfInch = Band(12, 12.5, 13, Practice);
 
@@ -18,9 +20,9 @@ internal static class MammalGroups
     private static readonly BodyShape Trunk = new(
         0.2313, 0.2313, 0.545, 1.2, "cylinder three times as long as thick, against 30 kg/m³ of head-body length cubed; derived");
 
-    private static CustomaryCut Slits(string where, bool opens = false) => new(where, HalfInch, 30, opens ? 0.2 : 0.5, opens);
+    private static CutRow Slits(string where, bool opens = false) => new(where, HalfInch, 30, opens ? 0.2 : 0.5, opens);
 
-    private static ImmutableArray<BodyRegion> Quadruped(double head, double neck, double thorax, double abdomen, double fore, double hind, double tail) =>
+    private static ImmutableArray<RegionRow> Quadruped(double head, double neck, double thorax, double abdomen, double fore, double hind, double tail) =>
     [
         new("head", "head", head, 1, 0.57, Anatomy) { InjectAt = "cheeks, tongue base, and the brain through the foramen magnum" },
         new("neck", "neck", neck, 1, 0.59, Anatomy) { InjectAt = "deep muscle on both sides of the spine", Cut = Slits("along the side that will not show") },
@@ -61,8 +63,14 @@ internal static class MammalGroups
             SpareSide = "left",
             Cautions =
             [
-                new("mammal-zoonoses", false, "Mammals may carry hantavirus (rodents), plague, tularaemia and leptospira: gloves, mask and eye protection.", "Sikes & Bryan 2016, from memory"),
-                new("anthrax", false, "A grazing animal that died suddenly, or with unclotted blood at the openings: do not open, slit or inject it; call the authority.", "Canadian Food Inspection Agency, anthrax carcasses"),
+                new(
+                    "mammal-zoonoses", false,
+                    "Mammals may carry hantavirus (rodents), plague, tularaemia and leptospira: gloves, mask and eye protection.",
+                    "Sikes & Bryan 2016, from memory"),
+                new(
+                    "anthrax", false,
+                    "A grazing animal that died suddenly, or with unclotted blood at the openings: do not open, slit or inject it; call the authority.",
+                    "Canadian Food Inspection Agency, anthrax carcasses"),
             ],
         },
         new("bat", "mammal", "bat")
@@ -70,12 +78,24 @@ internal static class MammalGroups
             Taxa = ["Chiroptera"],
             // Wings weigh little but hold the flight muscle: shares from memory, unsure.
             Regions = Quadruped(0.12, 0.04, 0.34, 0.28, 0.14, 0.07, 0.01),
-            Cautions = [new("rabies", false, "Bats may carry rabies: vaccinated, titre-checked handlers only. Where testing is wanted the head stays fresh and chilled, neither frozen nor fixed.", "Fenton et al. 2024, FACETS")],
+            Cautions =
+            [
+                new(
+                    "rabies", false,
+                    "Bats may carry rabies: vaccinated, titre-checked handlers only. " + HeadForTesting,
+                    "Fenton et al. 2024, FACETS"),
+            ],
         },
         new("carnivore", "mammal", "carnivorous mammal")
         {
             Taxa = ["Carnivora", "Canidae", "Felidae", "Mustelidae", "Procyonidae", "Ursidae", "Viverridae", "Herpestidae"],
-            Cautions = [new("rabies", false, "Carnivores may carry rabies: vaccinated, titre-checked handlers only. Where testing is wanted the head stays fresh and chilled, neither frozen nor fixed.", "Fenton et al. 2024, FACETS")],
+            Cautions =
+            [
+                new(
+                    "rabies", false,
+                    "Carnivores may carry rabies: vaccinated, titre-checked handlers only. " + HeadForTesting,
+                    "Fenton et al. 2024, FACETS"),
+            ],
         },
         new("rodent", "mammal", "rodent") { Taxa = ["Rodentia", "Muridae", "Cricetidae", "Sciuridae", "Gliridae"] },
         new("shrew", "mammal", "shrew, mole or hedgehog") { Taxa = ["Eulipotyphla", "Insectivora", "Soricidae", "Talpidae", "Erinaceidae", "Soricomorpha"] },

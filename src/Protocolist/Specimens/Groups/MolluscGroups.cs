@@ -6,7 +6,7 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Molluscs.</summary>
 internal static class MolluscGroups
 {
-    private static readonly ImmutableArray<BodyRegion> Squid =
+    private static readonly ImmutableArray<RegionRow> Squid =
     [
         new("mantle", "mantle wall and fins", 0.50, 1, 0.4, Unsure),
         new("mantle-cavity", "organs in the mantle", 0.25, 1, 1, Unsure)
@@ -17,7 +17,7 @@ internal static class MolluscGroups
         new("arms", "head and arms", 0.25, 1, 0.6, Unsure) { InjectAt = "thick tissue of the head and arm bases, in large animals", Aliases = ["head"] },
     ];
 
-    private static ImmutableArray<BodyRegion> Snail(string inject, string cut) =>
+    private static ImmutableArray<RegionRow> Snail(string inject, string cut) =>
     [
         new("foot", "foot and head", 0.55, 1, 1, Unsure) { InjectAt = inject },
         new("spire", "organs in the whorls", 0.45, 1, 0.7, Unsure)
@@ -122,7 +122,9 @@ internal static class MolluscGroups
             Taxa = ["Teuthida", "Oegopsida", "Myopsida", "Loliginidae", "Ommastrephidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(1.5, 2.2, 4, Unsure),
-            Shape = new(0.22, 0.24, 0.42, 1.3, "from memory: about 1 kg at 40 cm of mantle in Loligo; at most 1630 g at 36 cm in Illex coindetii (Bulletin of Marine Science 71, 2002)"),
+            Shape = new(
+                0.22, 0.24, 0.42, 1.3,
+                "from memory: about 1 kg at 40 cm of mantle in Loligo; at most 1630 g at 36 cm in Illex coindetii (Bulletin of Marine Science 71, 2002)"),
         },
         new("octopus", "cephalopod", "octopus")
         {

@@ -8,7 +8,7 @@ internal static class ReptileGroups
 {
     private const string LizardShares = "rounded from anatomy, unsure";
 
-    private static readonly ImmutableArray<BodyRegion> Lizard =
+    private static readonly ImmutableArray<RegionRow> Lizard =
     [
         new("head", "head", 0.10, 1, 0.75, LizardShares) { InjectAt = "jaw muscle, throat" },
         new("trunk-wall", "neck and trunk wall", 0.35, 1, 0.6, LizardShares) { InjectAt = "muscle along the spine", Aliases = ["neck", "back"] },
@@ -27,17 +27,19 @@ internal static class ReptileGroups
         },
         new("tail", "tail", 0.15, 1, 0.5, LizardShares)
         {
-            InjectAt = "tail base (hemipenes) and along the underside", Cut = new("along the underside, clear of the vent", Band(6, 10, 20, "Wagstaffe & Fidler"), 30, 0.5, false),
+            InjectAt = "tail base (hemipenes) and along the underside",
+            Cut = new("along the underside, clear of the vent", Band(6, 10, 20, "Wagstaffe & Fidler"), 30, 0.5, false),
         },
     ];
 
-    private static readonly ImmutableArray<BodyRegion> Snake =
+    private static readonly ImmutableArray<RegionRow> Snake =
     [
         new("head", "head", 0.04, 1, 0.8, LizardShares) { InjectAt = "throat and jaw muscle" },
         new("body-wall", "body wall", 0.66, 1, 0.6, LizardShares) { InjectAt = "thick muscle of the back, where over 10 mm", Aliases = ["trunk-wall", "neck"] },
         new("coelom", "body cavity", 0.25, 1, 1, LizardShares)
         {
-            // From the heart, about a fifth of the way down, to the vent: from memory. Its volume alone, as a cylinder as thick as the body, would be a third of that.
+            // From the heart, about a fifth of the way down, to the vent: from memory. Its volume alone, as a cylinder as thick as the body,
+            // would be a third of that.
             Along = 0.8,
             IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"], InjectAt = "body cavity at equal intervals along the whole body",
             Cut = new("beside the mid-ventral line, 1 to 2 cm long, every 3 to 5 cm", Band(10, 15, 20, Simmons), 40, 0.2, OpensCavity: true),
@@ -48,12 +50,13 @@ internal static class ReptileGroups
         },
     ];
 
-    private static readonly ImmutableArray<BodyRegion> Turtle =
+    private static readonly ImmutableArray<RegionRow> Turtle =
     [
         new("head", "head and neck", 0.10, 1, 0.6, Unsure) { InjectAt = "neck, pulled out", Aliases = ["neck"] },
         new("limbs", "limbs", 0.20, 2, 0.45, Unsure)
         {
-            InjectAt = "each limb socket", Aliases = ["thigh", "forelimbs", "hindlimbs"], Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.5, false, IsSingle: true),
+            InjectAt = "each limb socket", Aliases = ["thigh", "forelimbs", "hindlimbs"],
+            Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.5, false, IsSingle: true),
         },
         new("coelom", "body within the shell", 0.68, 1, 1, Unsure)
         {
@@ -76,7 +79,11 @@ internal static class ReptileGroups
         },
         new("lizard", "reptile", "lizard")
         {
-            Taxa = ["Sauria", "Lacertilia", "Lacertidae", "Gekkonidae", "Scincidae", "Iguanidae", "Agamidae", "Varanidae", "Anguidae", "Chamaeleonidae", "Anolidae", "Dactyloidae"],
+            Taxa =
+            [
+                "Sauria", "Lacertilia", "Lacertidae", "Gekkonidae", "Scincidae", "Iguanidae", "Agamidae", "Varanidae", "Anguidae", "Chamaeleonidae",
+                "Anolidae", "Dactyloidae",
+            ],
             DensityKgPerM3 = Band(1010, 1030, 1060, Memory),
             Length = LengthKind.SnoutVent,
             TotalPerLength = Band(1.5, 2.4, 3.2, Unsure),
@@ -89,7 +96,8 @@ internal static class ReptileGroups
             DensityKgPerM3 = Band(1010, 1040, 1060, Memory),
             Length = LengthKind.SnoutVent,
             TotalPerLength = Band(1.08, 1.2, 1.4, Unsure),
-            LengthMass = LengthMassRelation.InMetres(723.6756, 3.02, 2.2, LengthKind.SnoutVent, "heavy for a slender snake (a colubrid may weigh half), fits a viper or boa", Pough),
+            LengthMass = LengthMassRelation.InMetres(
+                723.6756, 3.02, 2.2, LengthKind.SnoutVent, "heavy for a slender snake (a colubrid may weigh half), fits a viper or boa", Pough),
             // V = 0.75·π/4·d²·SVL; thirty times as long as thick.
             Shape = new(1 / 30.0, 1 / 30.0, 0.75 * Math.PI / 4, 1.3, "derived: tapered cylinder thirty times as long as thick"),
             Regions = Snake,

@@ -19,7 +19,10 @@ internal static class RootGroups
             Regions = [new("body", "body", 1, 1, 1, "the whole")],
             WholeUpToMm = Band(3, 6, 11, "common practice, unsure: half-thickness of a mouse-sized body"),
             DoseMlPerKg = Band(60, 100, 150, Embalming),
-            Cautions = [new("not-sterile", false, "Fixative does not sterilise at once: treat the specimen as infectious until it is fixed to the core.", Practice)],
+            Cautions =
+            [
+                new("not-sterile", false, "Fixative does not sterilise at once: treat the specimen as infectious until it is fixed to the core.", Practice),
+            ],
         },
         new("vertebrate", "animal", "vertebrate")
         {

@@ -6,7 +6,8 @@ internal static class Source
     public const string Practice = "common practice";
     public const string Memory = "from memory";
     public const string Unsure = "from memory, unsure";
-    public const string Anatomy = "rounded from published segment masses and anatomy; see the horse (three Thoroughbred cadavers, 20 segments) and Plagenhoef 1983";
+    public const string Anatomy =
+        "rounded from published segment masses and anatomy; see the horse (three Thoroughbred cadavers, 20 segments) and Plagenhoef 1983";
     public const string Derived = "derived from the region's share of mass and an assumed slenderness";
     public const string Usgs = "Meador, Cuffney & Gurtz 1993, USGS Open-File Report 93-104";
     public const string Larramendi = "Larramendi, Paul & Hsu 2021, Anat Rec 304:1833 (whole vertebrates 0.75 to 1.2 g/mL)";

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using Protocolist.Findings;
-using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Specimens.Measuring;
 
@@ -14,38 +11,40 @@ internal static class BodyLength
     // Total over standard length of a fish with an ordinary tail fin: from memory, unsure.
     private static readonly SourcedBand TotalPerStandard = new(1.10, 1.18, 1.28, "from memory, unsure");
 
+    private static readonly Phrase TwoLengths = new(
+        "two-lengths", "length {length:0.## cm} and {kind} {other:0.## cm} mean the same in {group:a} but differ; the latter is used");
+    private static readonly Phrase TwoLengthsRemedy = new("two-lengths.remedy", "leave one out, or measure again");
+    private static readonly Phrase OtherKind = new("length-of-another-kind", "{group:a} is measured by its {kind}, and no such length is given");
+    private static readonly Phrase OtherKindRemedy = new("length-of-another-kind.remedy", "give length: as the {kind}");
+
+    private static readonly Phrase FromStandard = new("how.from-standard-length", "from standard length");
+    private static readonly Phrase FromTotal = new("how.from-total-length", "from total length");
+    private static readonly Phrase FromKind = new("how.from-length", "from {kind}");
+
     /// <summary>The customary length in mm; null where no length that leads to it was taken.</summary>
-    public static Spread? Of(Specimen specimen, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    public static Spread? Of(Specimen specimen, TaxonGroup group, List<Finding> findings)
     {
         var named = specimen.LengthOf(group.Length);
         if (specimen.Length is { } plain)
         {
-            if (named is { } other && Math.Abs((plain.Meters / other.Meters) - 1) > 0.02)
-            {
-                findings.Add(Finding.Warning(
-                    "two-lengths",
-                    Invariant($"length {plain.Centimeters:0.##} cm and {Words(group.Length)} {other.Centimeters:0.##} cm mean the same in a {group.Name} but differ; the latter is used"),
-                    "leave one out, or measure again") with
-                { Subject = "length" });
-                return Spread.Measured(other.Millimeters, ReadingError);
-            }
-
-            return Spread.Measured(plain.Millimeters, ReadingError);
+            if (named is not { } other || Math.Abs((plain.Meters / other.Meters) - 1) <= 0.02) return Spread.Measured(plain.Millimeters, ReadingError);
+            var differ = TwoLengths.With(("length", plain), ("kind", MeasureNames.Of(group.Length)), ("other", other), ("group", group.Name));
+            findings.Add(Finding.Warning("two-lengths", differ, TwoLengthsRemedy) with { Subject = "length" });
+            return Spread.Measured(other.Millimeters, ReadingError);
         }
 
         if (named is { } direct) return Spread.Measured(direct.Millimeters, ReadingError);
-        if (group.Length is LengthKind.Total && specimen.StandardLength is { } standard) return Scaled(standard, TotalPerStandard, "from standard length");
+        if (group.Length is LengthKind.Total && specimen.StandardLength is { } standard) return Times(standard.Millimeters, TotalPerStandard, FromStandard);
         if (specimen.TotalLength is { } total && group.TotalPerLength is { } ratio)
         {
-            return new(total.Millimeters / ratio.High, total.Millimeters / ratio.Nominal, total.Millimeters / ratio.Low, false, "from total length", ratio.Source);
+            return new(total.Millimeters / ratio.High, total.Millimeters / ratio.Nominal, total.Millimeters / ratio.Low, false, FromTotal, ratio.Source);
         }
 
-        if (AnyLength(specimen))
+        if (HasAnyLength(specimen))
         {
+            var kind = MeasureNames.Of(group.Length);
             findings.Add(Finding.Note(
-                "length-of-another-kind",
-                $"a {group.Name} is measured by its {Words(group.Length)}, and no such length is given",
-                $"give length: as the {Words(group.Length)}") with
+                "length-of-another-kind", OtherKind.With(("group", group.Name), ("kind", kind)), OtherKindRemedy.With(("kind", kind))) with
             { Subject = "length" });
         }
 
@@ -57,24 +56,15 @@ internal static class BodyLength
     {
         if (specimen.TotalLength is { } total) return Spread.Measured(total.Millimeters, ReadingError);
         if (group.TotalPerLength is not { } ratio) return customary;
-        return new(customary.Low * ratio.Low, customary.Nominal * ratio.Nominal, customary.High * ratio.High, customary.IsMeasured && ratio.Low == ratio.High,
-            ratio.Low == ratio.High ? customary.How : $"from {Words(group.Length)}", ratio.Source);
+        var isSure = ratio.Low == ratio.High;
+        return new(
+            customary.Low * ratio.Low, customary.Nominal * ratio.Nominal, customary.High * ratio.High, customary.IsMeasured && isSure,
+            isSure ? customary.How : FromKind.With(("kind", MeasureNames.Of(group.Length))), ratio.Source);
     }
 
-    public static string Words(LengthKind kind) => kind switch
-    {
-        LengthKind.Total => "total length",
-        LengthKind.Standard => "standard length",
-        LengthKind.SnoutVent => "snout-vent length",
-        LengthKind.HeadBody => "head-body length",
-        LengthKind.Carapace => "carapace length",
-        LengthKind.Mantle => "mantle length",
-        LengthKind.Disc => "width of the disc",
-        _ => "shell length",
-    };
+    private static Spread Times(double mm, SourcedBand ratio, Phrase how) => new(mm * ratio.Low, mm * ratio.Nominal, mm * ratio.High, false, how, ratio.Source);
 
-    private static Spread Scaled(Length length, SourcedBand ratio, string how) =>
-        new(length.Millimeters * ratio.Low, length.Millimeters * ratio.Nominal, length.Millimeters * ratio.High, false, how, ratio.Source);
-
-    private static bool AnyLength(Specimen s) => Enum.GetValues<LengthKind>().Any(k => s.LengthOf(k) is not null);
+    private static bool HasAnyLength(Specimen s) =>
+        s.TotalLength is not null || s.StandardLength is not null || s.SnoutVentLength is not null || s.HeadBodyLength is not null
+        || s.CarapaceLength is not null || s.MantleLength is not null || s.DiscWidth is not null;
 }

@@ -1,6 +1,6 @@
-using System.Collections.Immutable;
 using Protocolist.Findings;
-using static System.FormattableString;
+using Protocolist.Quantities;
+using UnitsNet;
 
 namespace Protocolist.Specimens.Measuring;
 
@@ -10,90 +10,113 @@ internal static class Contradictions
     // Out of the expected range is a warning; three times out, no living thing is built so: judgement.
     private const double Absurd = 3;
 
-    public static void Find(Specimen s, TaxonGroup group, Spread? lengthMm, ImmutableArray<Finding>.Builder findings)
+    private static readonly Phrase TooHeavyLot = new(
+        "lot-heavier-than-its-animals", "{count} animals of at most {one:0.## g} cannot weigh {lot:0.## g} together");
+    private static readonly Phrase TooHeavyLotRemedy =
+        new("lot-heavier-than-its-animals.remedy", "mass: is the largest animal, lot-mass: all together; count again");
+    private static readonly Phrase ByDisplacement = new(
+        "mass-against-displacement", "{mass:0.### g} in {volume:0.### mL} is a density of {density:0 kg/m3}; {group:a} has {usual:0}");
+    private static readonly Phrase ByLength = new(
+        "mass-against-length", "{group:a} of {length:0.# mm} {kind} weighs about {expected:two g} ({low:two} to {high:two}), and {mass:two g} is given");
+    private static readonly Phrase ByThickness = new(
+        "thickness-against-mass", "{group:a} of {volume:two mL} is about {expected:two mm} thick, and the {name} given makes it {given:two mm}");
+    private static readonly Phrase ByGirth = new(
+        "girth-against-mass", "{group:a} of {volume:two mL} is about {expected:two mm} round, and a girth of {given:two mm} is given");
+    private static readonly Phrase Litres = new("slip.litres", "litres written as millilitres, or the other way");
+    private static readonly Phrase VolumePoint = new("slip.volume-point", "the decimal point of the volume");
+    private static readonly Phrase TailIncluded = new("slip.tail-included", "the total length given as the {kind}");
+    private static readonly Phrase FinLeftOut = new("slip.fin-left-out", "the standard length given as the total length");
+    private static readonly Phrase HalfThickness = new("slip.half-thickness", "half of it given for the whole");
+    private static readonly Phrase HalfGirth = new("slip.half-girth", "half of the girth given for the whole");
+    private static readonly Phrase ThicknessAsGirth = new("slip.thickness-as-girth", "the thickness given as the girth");
+
+    public static void Find(Specimen s, TaxonGroup group, Spread? lengthMm, List<Finding> findings)
     {
         var massG = s.Mass?.Grams ?? (s.LotMass?.Grams / s.Count);
-        if (massG is { } m && s.DisplacementVolume is { } displaced) MassAgainstDisplacement(m, displaced.Milliliters, group, findings);
+        if (massG is { } m && s.DisplacementVolume is { } displaced) MassAgainstDisplacement(m, displaced, group, findings);
         if (massG is { } mass && lengthMm is { } length) MassAgainstLength(s, mass, length, group, findings);
         var volume = s.DisplacementVolume?.Milliliters ?? (massG / group.DensityKgPerM3.Nominal * 1000);
         if (volume is { } v) Across(s, v, lengthMm, group, findings);
         if (s is { Mass: { } one, LotMass: { } lot } && lot.Grams > one.Grams * s.Count * 1.05)
         {
-            findings.Add(Finding.Warning(
-                "lot-heavier-than-its-animals",
-                Invariant($"{s.Count} animals of at most {one.Grams:0.##} g cannot weigh {lot.Grams:0.##} g together"),
-                "mass: is the largest animal, lot-mass: all together; count again") with
-            { Subject = "lot-mass" });
+            var message = TooHeavyLot.With(("count", s.Count), ("one", one), ("lot", lot));
+            findings.Add(Finding.Warning("lot-heavier-than-its-animals", message, TooHeavyLotRemedy) with { Subject = "lot-mass" });
         }
     }
 
-    private static void MassAgainstDisplacement(double massG, double volumeMl, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    private static void MassAgainstDisplacement(double massG, Volume displaced, TaxonGroup group, List<Finding> findings)
     {
-        var density = group.DensityKgPerM3;
-        var found = massG / volumeMl * 1000;
+        var usual = group.DensityKgPerM3;
+        var found = massG / displaced.Milliliters * 1000;
+
         // 10 % for readings and trapped air.
-        var tolerance = Math.Max(density.High / density.Nominal, density.Nominal / density.Low) * 1.10;
-        Judge(found / density.Nominal, tolerance, "mass-against-displacement", "displacement-volume",
-            Invariant($"{massG:0.###} g in {volumeMl:0.###} mL is a density of {found:0} kg/m3; a {group.Name} has {density.Low:0} to {density.High:0}"),
-            [
-                .. Slip.OfMass(massG),
-                new("litres written as millilitres, or the other way", 1e3), new("litres written as millilitres, or the other way", 1e-3),
-                new("the decimal point of the volume", 10), new("the decimal point of the volume", 0.1),
-            ],
-            findings);
+        var (ratio, tolerance) = (found / usual.Nominal, Math.Max(usual.High / usual.Nominal, usual.Nominal / usual.Low) * 1.10);
+        if (Fits(ratio, tolerance)) return;
+        Argument[] facts =
+        [
+            ("mass", Mass.FromGrams(massG)), ("volume", displaced), Argument.Of("density", found, Dimension.OfDensity),
+            ("group", group.Name), ("usual", new QuantityRange(usual.Low, usual.High, Dimension.OfDensity)),
+        ];
+        Slip[] slips = [.. Slip.OfMass(massG), new(Litres, 1e3), new(Litres, 1e-3), new(VolumePoint, 10), new(VolumePoint, 0.1)];
+        findings.Add(Judged("mass-against-displacement", "displacement-volume", ByDisplacement.With(facts), ratio, tolerance, slips));
     }
 
-    private static void MassAgainstLength(Specimen s, double massG, Spread lengthMm, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    private static void MassAgainstLength(Specimen s, double massG, Spread lengthMm, TaxonGroup group, List<Finding> findings)
     {
         var relation = BodyVolume.RelationOf(s, group);
         var (expected, spread, power) = relation is null
             ? (group.Shape.VolumeMl(lengthMm.Nominal) * group.DensityKgPerM3.Nominal / 1000, Math.Pow(group.Shape.Spread, 2), 3)
             : (relation.MassG(lengthMm.Nominal), relation.Spread, relation.B);
-        var doubt = Math.Pow(lengthMm.High / lengthMm.Nominal, power); // of a length that was itself reckoned
-        var kind = BodyLength.Words(group.Length);
-        List<Slip> slips = [.. Slip.OfMass(massG), .. Slip.OfLength("length", lengthMm.Nominal, power)];
-        if (group.TotalPerLength is { Nominal: > 1 } tail && s.Length is not null) slips.Add(new($"the total length given as the {kind}", Math.Pow(tail.Nominal, power)));
-        if (group.IsA("fish") && s.Length is not null) slips.Add(new("the standard length given as the total length", Math.Pow(1.18, -power)));
-        Judge(massG / expected, spread * doubt, "mass-against-length", "mass",
-            Invariant($"a {group.Name} of {lengthMm.Nominal:0.#} mm {kind} weighs about {TwoFigures.Of(expected)} g ({TwoFigures.Of(expected / spread)} to {TwoFigures.Of(expected * spread)}), and {TwoFigures.Of(massG)} g is given"),
-            slips, findings);
+        var doubt = Math.Pow(lengthMm.High / lengthMm.Nominal, power); // of a length that was itself estimated
+        var (ratio, tolerance) = (massG / expected, spread * doubt);
+        if (Fits(ratio, tolerance)) return;
+        var kind = MeasureNames.Of(group.Length);
+        Argument[] facts =
+        [
+            ("group", group.Name), ("length", Length.FromMillimeters(lengthMm.Nominal)), ("kind", kind), ("expected", Mass.FromGrams(expected)),
+            ("low", expected / spread), ("high", expected * spread), ("mass", Mass.FromGrams(massG)),
+        ];
+        List<Slip> slips = [.. Slip.OfMass(massG), .. Slip.OfLength(MeasureNames.Length, lengthMm.Nominal, power)];
+        if (group.TotalPerLength is { Nominal: > 1 } tail && s.Length is not null)
+            slips.Add(new(TailIncluded.With(("kind", kind)), Math.Pow(tail.Nominal, power)));
+        if (group.IsA("fish") && s.Length is not null) slips.Add(new(FinLeftOut, Math.Pow(1.18, -power)));
+        findings.Add(Judged("mass-against-length", "mass", ByLength.With(facts), ratio, tolerance, slips));
     }
 
-    private static void Across(Specimen s, double volumeMl, Spread? lengthMm, TaxonGroup group, ImmutableArray<Finding>.Builder findings)
+    private static void Across(Specimen s, double volumeMl, Spread? lengthMm, TaxonGroup group, List<Finding> findings)
     {
+        if (s is { Thickness: null, Width: null, Height: null, Girth: null }) return;
         var shape = group.Shape;
         var expected = lengthMm is { } l ? shape.HalfThicknessMm(volumeMl, l.Nominal) : shape.HalfThicknessMm(volumeMl);
         var tolerance = shape.Spread * (lengthMm is null ? 1.5 : 1.35); // a fat or a starved animal besides: judgement
-        if (BodyThickness.Measured(s with { Girth = null }, shape) is { } half)
+        if (BodyThickness.ByCallipers(s, shape) is { } half && !Fits(half.Nominal / expected, tolerance))
         {
-            var name = s.Thickness is not null ? "thickness" : s.Width is not null ? "width" : "height";
-            Judge(half.Nominal / expected, tolerance, "thickness-against-mass", name,
-                Invariant($"a {group.Name} of {TwoFigures.Of(volumeMl)} mL is about {TwoFigures.Of(2 * expected)} mm thick, and the {name} given makes it {TwoFigures.Of(2 * half.Nominal)} mm"),
-                Upside(Slip.OfLength(name, 2 * half.Nominal, 1), "half of it given for the whole"), findings);
+            var (subject, name) = s.Thickness is not null ? ("thickness", MeasureNames.Thickness)
+                : s.Width is not null ? ("width", MeasureNames.Width) : ("height", MeasureNames.Height);
+            findings.Add(Judged(
+                "thickness-against-mass", subject, ByThickness.With([.. Sizes(group, volumeMl, 2 * expected, 2 * half.Nominal), ("name", name)]),
+                half.Nominal / expected, tolerance, Upside(name, 2 * half.Nominal, new(HalfThickness, 2))));
         }
 
-        if (s.Girth is { } girth)
+        if (s.Girth is { } girth && expected * shape.GirthPerHalfThickness is var round && !Fits(girth.Millimeters / round, tolerance))
         {
-            var round = expected * shape.GirthPerHalfThickness;
-            Judge(girth.Millimeters / round, tolerance, "girth-against-mass", "girth",
-                Invariant($"a {group.Name} of {TwoFigures.Of(volumeMl)} mL is about {TwoFigures.Of(round)} mm round, and a girth of {TwoFigures.Of(girth.Millimeters)} mm is given"),
-                [.. Upside(Slip.OfLength("girth", girth.Millimeters, 1), "half of the girth given for the whole"), new("the thickness given as the girth", Math.PI)], findings);
+            findings.Add(Judged(
+                "girth-against-mass", "girth", ByGirth.With(Sizes(group, volumeMl, round, girth.Millimeters)), girth.Millimeters / round, tolerance,
+                [.. Upside(MeasureNames.Girth, girth.Millimeters, new(HalfGirth, 2)), new(ThicknessAsGirth, Math.PI)]));
         }
     }
+
+    private static Argument[] Sizes(TaxonGroup group, double volumeMl, double expectedMm, double givenMm) =>
+    [
+        ("group", group.Name), ("volume", Volume.FromMilliliters(volumeMl)),
+        ("expected", Length.FromMillimeters(expectedMm)), ("given", Length.FromMillimeters(givenMm)),
+    ];
 
     /// <summary>Slips of a length that is itself the value judged: put right, the ratio moves the other way.</summary>
-    private static IEnumerable<Slip> Upside(IEnumerable<Slip> slips, string halved) =>
-        [.. slips.Select(s => s with { Factor = 1 / s.Factor }), new(halved, 2)];
+    private static Slip[] Upside(Phrase name, double mm, Slip halved) => [.. Slip.OfLength(name, mm, 1).Select(s => s with { Factor = 1 / s.Factor }), halved];
 
-    private static void Judge(
-        double ratio, double tolerance, string id, string subject, string message, IEnumerable<Slip> slips, ImmutableArray<Finding>.Builder findings)
-    {
-        var off = Math.Max(ratio, 1 / ratio);
-        if (off <= tolerance) return;
-        findings.Add(new Finding(
-            id, off > tolerance * Absurd ? Severity.Error : Severity.Warning, message, Slip.Remedy(Slip.Explain(ratio, tolerance, slips)))
-        {
-            Subject = subject,
-        });
-    }
+    private static bool Fits(double ratio, double tolerance) => Math.Max(ratio, 1 / ratio) <= tolerance;
+
+    private static Finding Judged(string id, string subject, Message message, double ratio, double tolerance, IEnumerable<Slip> slips) =>
+        new(id, Fits(ratio, tolerance * Absurd) ? Severity.Warning : Severity.Error, message, Slip.Remedy(ratio, tolerance, slips)) { Subject = subject };
 }

@@ -1,40 +1,66 @@
-using static System.FormattableString;
+using Protocolist.Findings;
+using UnitsNet;
 
 namespace Protocolist.Specimens.Measuring;
 
-/// <summary>A way to write a measurement down wrong. <paramref name="Factor"/> is what the ratio given : expected is multiplied by when it is put right.</summary>
-internal readonly record struct Slip(string What, double Factor)
+/// <summary>A way to write a measurement down wrong.</summary>
+/// <param name="What">What was written wrong.</param>
+/// <param name="Factor">What the ratio given : expected is multiplied by when it is put right.</param>
+internal readonly record struct Slip(Message What, double Factor)
 {
+    private static readonly Phrase Milligrams =
+        new("slip.mass-in-mg", "the unit of the mass ({meant:0.### mg} or {meant:0.###### g} rather than {given:0.###### kg})");
+    private static readonly Phrase Kilograms = new("slip.mass-in-kg", "the unit of the mass ({meant:0.### kg} rather than {given:0.### g})");
+    private static readonly Phrase MassPoint = new("slip.mass-point", "the decimal point of the mass ({meant:0.#### g} rather than {given:0.### g})");
+    private static readonly Phrase Pounds = new("slip.pounds", "a mass in pounds written as kilograms");
+    private static readonly Phrase Ounces = new("slip.ounces", "a mass in ounces written as grams");
+    private static readonly Phrase Millimetres = new(
+        "slip.length-in-mm", "the unit or decimal point of the {name} ({meant:0.### mm} rather than {given:0.### mm})");
+    private static readonly Phrase Centimetres = new(
+        "slip.length-in-cm", "the unit or decimal point of the {name} ({meant:0.### cm} rather than {given:0.### cm})");
+    private static readonly Phrase Inches = new("slip.inches", "a {name} in inches written as centimetres");
+    private static readonly Phrase MeasureAgain = new("slip.none", "measure again");
+    private static readonly Phrase Likely = new("slip.likely", "likely {slips:, or }; measure again");
+
     /// <summary>What goes wrong with a mass.</summary>
-    public static IEnumerable<Slip> OfMass(double massG) =>
-    [
-        new(Invariant($"the unit of the mass ({massG:0.###} mg or {massG / 1000:0.######} g rather than {massG / 1000:0.######} kg)"), 1e-3),
-        new(Invariant($"the unit of the mass ({massG:0.###} kg rather than {massG:0.###} g)"), 1e3),
-        new(Invariant($"the decimal point of the mass ({massG / 10:0.####} g rather than {massG:0.###} g)"), 0.1),
-        new(Invariant($"the decimal point of the mass ({massG * 10:0.####} g rather than {massG:0.###} g)"), 10),
-        new("a mass in pounds written as kilograms", 0.4536),
-        new("a mass in ounces written as grams", 28.35),
-    ];
+    public static Slip[] OfMass(double massG)
+    {
+        var given = Mass.FromGrams(massG);
+        return
+        [
+            new(Milligrams.With(("meant", Mass.FromMilligrams(massG)), ("given", given)), 1e-3),
+            new(Kilograms.With(("meant", Mass.FromKilograms(massG)), ("given", given)), 1e3),
+            new(MassPoint.With(("meant", given / 10), ("given", given)), 0.1),
+            new(MassPoint.With(("meant", given * 10), ("given", given)), 10),
+            new(Pounds, 0.4536),
+            new(Ounces, 28.35),
+        ];
+    }
 
     /// <summary>What goes wrong with a length on which the expected value depends as length^<paramref name="power"/>.</summary>
-    public static IEnumerable<Slip> OfLength(string name, double mm, double power) =>
-    [
-        new(Invariant($"the unit or decimal point of the {name} ({mm / 10:0.###} mm rather than {mm:0.###} mm)"), Math.Pow(10, power)),
-        new(Invariant($"the unit or decimal point of the {name} ({mm:0.###} cm rather than {mm / 10:0.###} cm)"), Math.Pow(10, -power)),
-        new($"a {name} in inches written as centimetres", Math.Pow(2.54, -power)),
-    ];
+    public static Slip[] OfLength(Phrase name, double mm, double power)
+    {
+        var given = Length.FromMillimeters(mm);
+        return
+        [
+            new(Millimetres.With(("name", name), ("meant", given / 10), ("given", given)), Math.Pow(10, power)),
+            new(Centimetres.With(("name", name), ("meant", given * 10), ("given", given)), Math.Pow(10, -power)),
+            new(Inches.With(("name", name)), Math.Pow(2.54, -power)),
+        ];
+    }
 
-    /// <summary>The slips that would explain a ratio, likeliest first: those that bring it within <paramref name="tolerance"/> of 1, at most two.</summary>
-    public static IReadOnlyList<string> Explain(double ratio, double tolerance, IEnumerable<Slip> slips) =>
-    [
-        .. slips.Select(s => (s.What, Off: Math.Abs(Math.Log(ratio * s.Factor))))
-            .Where(s => s.Off <= Math.Log(tolerance))
-            .OrderBy(s => s.Off)
-            .Select(s => s.What)
-            .Take(2),
-    ];
-
-    /// <summary>The remedy that names them.</summary>
-    public static string Remedy(IReadOnlyList<string> likely) =>
-        likely.Count == 0 ? "measure again" : $"likely {string.Join(", or ", likely)}; measure again";
+    /// <summary>The remedy that names the slips which would explain a ratio, likeliest first.</summary>
+    /// <remarks>Those that bring it within <paramref name="tolerance"/> of 1, at most two.</remarks>
+    public static Message Remedy(double ratio, double tolerance, IEnumerable<Slip> slips)
+    {
+        List<Message> likely =
+        [
+            .. slips.Select(s => (s.What, Off: Math.Abs(Math.Log(ratio * s.Factor))))
+                .Where(s => s.Off <= Math.Log(tolerance))
+                .OrderBy(s => s.Off)
+                .Select(s => s.What)
+                .Take(2),
+        ];
+        return likely.Count == 0 ? MeasureAgain : Likely.With(Argument.Messages("slips", likely));
+    }
 }

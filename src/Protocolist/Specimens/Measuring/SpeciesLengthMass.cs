@@ -10,7 +10,7 @@ internal static class SpeciesLengthMass
     private const string Standard = "standard-weight curves as in the FSA package (75th-percentile fish)";
     private const string StandardBias = "the curve is of the heaviest quarter; times 0.925 for an average fish";
 
-    private static readonly FrozenDictionary<string, LengthMassRelation> BySpecies = new Dictionary<string, LengthMassRelation>(StringComparer.OrdinalIgnoreCase)
+    private static readonly FrozenDictionary<string, LengthMassRelation> BySpecies = new Dictionary<string, LengthMassRelation>
     {
         ["Gadus morhua"] = Mean(0.007696, 3.0808),
         ["Clupea harengus"] = Mean(0.007720, 3.0657),

@@ -1,36 +1,44 @@
+using Protocolist.Findings;
 using UnitsNet;
 
 namespace Protocolist.Specimens.Measuring;
 
 /// <summary>A positive number with its range, and how it was come by.</summary>
-internal readonly record struct Spread(double Low, double Nominal, double High, bool IsMeasured, string How, string Source)
+internal readonly record struct Spread(double Low, double Nominal, double High, bool IsMeasured, Message How, string Source)
 {
+    private const string OwnMeasurement = "the specimen's own measurement";
+
+    private static readonly Phrase Direct = new("how.measured", "measured");
+
     /// <summary>A reading, good to <paramref name="error"/> of itself either way.</summary>
-    public static Spread Measured(double value, double error, string how = "measured") =>
-        new(value * (1 - error), value, value * (1 + error), true, how, "the specimen's own measurement");
+    public static Spread Measured(double value, double error) => Measured(value, error, Direct);
 
-    /// <summary>A reckoned value, good within a factor either way.</summary>
-    public static Spread Within(double value, double factor, string how, string source) =>
-        new(value / factor, value, value * factor, false, how, source);
+    /// <summary>A reading of something that this follows from at once.</summary>
+    public static Spread Measured(double value, double error, Phrase how) => new(value * (1 - error), value, value * (1 + error), true, how, OwnMeasurement);
 
-    /// <summary>This through a function that grows with its argument.</summary>
-    public Spread Rising(Func<double, double> f, string how, string source) =>
-        new(f(Low), f(Nominal), f(High), false, how, source);
+    /// <summary>The mean of a lot: no animal is lighter by more than the reading, and the largest heavier by <paramref name="upTo"/>.</summary>
+    public static Spread MeanOf(double value, double error, double upTo, bool isMeasured, Phrase how) =>
+        new(value * (1 - error), value, value * upTo, isMeasured, how, OwnMeasurement);
+
+    /// <summary>An estimate, good within a factor either way.</summary>
+    public static Spread Within(double value, double factor, Phrase how, string source) => new(value / factor, value, value * factor, false, how, source);
 
     /// <summary>This, its range widened by a factor either way.</summary>
     public Spread Widened(double factor) => this with { Low = Low / factor, High = High * factor };
 
     public Spread Times(double factor) => this with { Low = Low * factor, Nominal = Nominal * factor, High = High * factor };
 
-    public Estimate<Mass> Grams() => As(g => Mass.FromGrams(g));
+    /// <summary>This times a number that is no measurement.</summary>
+    public Spread Estimated(double factor) => this with { Low = Low * factor, Nominal = Nominal * factor, High = High * factor, IsMeasured = false };
 
-    public Estimate<Volume> Millilitres() => As(v => Volume.FromMilliliters(v));
+    /// <summary>A share of the whole, for a reason of its own.</summary>
+    public Spread Share(double share, Phrase how, string source) => new(Low * share, Nominal * share, High * share, false, how, source);
 
-    public Estimate<Length> Millimetres() => As(l => Length.FromMillimeters(l));
+    public Estimate<Mass> Grams() => new(Mass.FromGrams(Low), Mass.FromGrams(Nominal), Mass.FromGrams(High), IsMeasured, How, Source);
 
-    public Estimate<Area> SquareCentimetres() => As(a => Area.FromSquareCentimeters(a));
+    public Estimate<Volume> Millilitres() =>
+        new(Volume.FromMilliliters(Low), Volume.FromMilliliters(Nominal), Volume.FromMilliliters(High), IsMeasured, How, Source);
 
-    private Estimate<T> As<T>(Func<double, T> make)
-        where T : struct =>
-        new(make(Low), make(Nominal), make(High), IsMeasured, How, Source);
+    public Estimate<Length> Millimetres() =>
+        new(Length.FromMillimeters(Low), Length.FromMillimeters(Nominal), Length.FromMillimeters(High), IsMeasured, How, Source);
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using static System.FormattableString;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Vessels.Air;
@@ -23,6 +22,28 @@ public sealed record AirEstimate(
     /// <summary>Air speed over a bench in m/min (AIHA, from memory).</summary>
     private const double UsualAirSpeed = 3.6;
 
+    private static readonly Phrase Rough = new(
+        "air-estimate-is-rough",
+        "{near:0.0##} ppm over the vessel may as well be {low:0.0##} or {high:0.0##} ppm: emission and mixing are each known to a factor of 3");
+    private static readonly Phrase RoughRemedy =
+        new("air-estimate-is-rough.remedy", "use it to choose a control; only a measurement shows that a limit is kept");
+    private static readonly Phrase TooMuch = new(
+        "formaldehyde-in-the-air.estimate",
+        "about {near:0.0#} ppm over the open vessel and {shift:0.0##} ppm as the mean of the shift, up to three times that; "
+        + "{limits} allows {short:0.###} and {mean:0.###} ppm");
+    private static readonly Phrase Cover = new("formaldehyde-in-the-air.estimate.remedy-cover", "keep the vessel covered and open it for handling only");
+    private static readonly Phrase Hood = new(
+        "formaldehyde-in-the-air.estimate.remedy-hood", "work in a fume hood or at an extracted table, and cover the vessel whenever nobody works at it");
+    private static readonly Phrase HoodAndRespirator = new(
+        "formaldehyde-in-the-air.estimate.remedy-respirator",
+        "work in a fume hood with the vessel covered, and have a safety officer choose a respirator");
+    private static readonly Phrase Senseless = new(
+        "air-input-absurd",
+        "a room of {size:0.##} m3 with {changes:0.##} air changes an hour, an open surface of {surface:0.###} m2 and {work:0.##} h of work "
+        + "cannot be worked out");
+    private static readonly Phrase SenselessRemedy = new(
+        "air-input-absurd.remedy", "give a room of 1 m3 or more, air changes above 0, a surface above 0 and a working time of up to 8 h");
+
     /// <summary>Estimates the air and chooses a control on the upper end of the estimate.</summary>
     /// <param name="source">The open surface.</param>
     /// <param name="room">The room.</param>
@@ -44,11 +65,11 @@ public sealed record AirEstimate(
         var control = Enum.GetValues<AirControl>().First(c => c == AirControl.HoodAndRespirator || Holds(c));
         ImmutableArray<Finding> findings =
         [
-            .. control == AirControl.RoomAir ? Array.Empty<Finding>() : [TooMuch()],
+            .. control == AirControl.RoomAir ? Array.Empty<Finding>() : [Warned()],
             Finding.Note(
                 "air-estimate-is-rough",
-                Invariant($"{near.Ppm:0.0##} ppm over the vessel may as well be {near.Ppm / FormaldehydeSource.Uncertainty:0.0##} or {high.Ppm:0.0##} ppm: emission and mixing are each known to a factor of 3"),
-                "use it to choose a control; only a measurement shows that a limit is kept"),
+                Rough.With(("near", near.Ppm), ("low", near.Ppm / FormaldehydeSource.Uncertainty), ("high", high.Ppm)),
+                RoughRemedy),
         ];
         return new(
             new(room.After(emission, work), near, shift, new(near.MgPerM3 / FormaldehydeSource.Uncertainty), high, control, findings),
@@ -65,19 +86,16 @@ public sealed record AirEstimate(
                 AirControl.Cover => LetThrough,
                 _ => LetThrough * LetThrough,
             };
-            var mean = room.ShiftMean(through, work, Duration.FromHours(8)).MgPerM3 + (NearAt(through).MgPerM3 - room.After(through, work).MgPerM3) * work.TotalHours / 8;
+            var atVessel = (NearAt(through).MgPerM3 - room.After(through, work).MgPerM3) * work.TotalHours / 8;
+            var mean = room.ShiftMean(through, work, Duration.FromHours(8)).MgPerM3 + atVessel;
             return mean <= limits.ShiftMean.MgPerM3 && NearAt(through).MgPerM3 <= limits.ShortTerm.MgPerM3;
         }
 
-        Finding TooMuch() => Finding.Warning(
+        Finding Warned() => Finding.Warning(
             "formaldehyde-in-the-air",
-            Invariant($"about {near.Ppm:0.0#} ppm over the open vessel and {shift.Ppm:0.0##} ppm as the mean of the shift, up to three times that; {limits.Name} allows {limits.ShortTerm.Ppm:0.###} and {limits.ShiftMean.Ppm:0.###} ppm"),
-            control switch
-            {
-                AirControl.Cover => "keep the vessel covered and open it for handling only",
-                AirControl.Hood => "work in a fume hood or at an extracted table, and cover the vessel whenever nobody works at it",
-                _ => "work in a fume hood with the vessel covered, and have a safety officer choose a respirator",
-            });
+            TooMuch.With(
+                ("near", near.Ppm), ("shift", shift.Ppm), ("limits", limits.Name), ("short", limits.ShortTerm.Ppm), ("mean", limits.ShiftMean.Ppm)),
+            control switch { AirControl.Cover => Cover, AirControl.Hood => Hood, _ => HoodAndRespirator });
     }
 
     private static Finding? Absurd(FormaldehydeSource source, WorkRoom room, Duration work) =>
@@ -87,6 +105,8 @@ public sealed record AirEstimate(
             ? null
             : Finding.Error(
                 "air-input-absurd",
-                Invariant($"a room of {room.Size.CubicMeters:0.##} m3 with {room.AirChangesPerHour:0.##} air changes an hour, an open surface of {source.Surface.SquareMeters:0.###} m2 and {work.TotalHours:0.##} h of work cannot be worked out"),
-                "give a room of 1 m3 or more, air changes above 0, a surface above 0 and a working time of up to 8 h");
+                Senseless.With(
+                    ("size", room.Size.CubicMeters), ("changes", room.AirChangesPerHour), ("surface", source.Surface.SquareMeters),
+                    ("work", work.TotalHours)),
+                SenselessRemedy);
 }

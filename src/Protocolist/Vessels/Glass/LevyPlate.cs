@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Protocolist.Vessels.Glass;
 
 /// <summary>
@@ -14,101 +16,147 @@ internal sealed class LevyPlate
     /// <summary>Odd terms 1, 3, ... 119. Doubling the number moves no coefficient by more than 0.01 %.</summary>
     private const int Terms = 60;
 
+    /// <summary>How many numbers the waves of a place take, and the terms of a height.</summary>
+    public const int WavesLength = 2 * Terms, HeightLength = 3 * Terms;
+
     private readonly double _aspect;
     private readonly double _slope;
     private readonly double _poisson;
-    private readonly double[][] _edge;
+    private readonly double[] _wave = new double[Terms];
+    private readonly double[] _edge = new double[4 * Terms];
+    private readonly double[] _bottom = new double[Terms];
 
     public LevyPlate(double aspect, PaneLoad load, TankTop top, double poisson)
     {
         _aspect = aspect;
         _slope = load == PaneLoad.Hydrostatic ? -1 : 0;
         _poisson = poisson;
-        _edge = [.. Enumerable.Range(0, Terms).Select(i => EdgeTerm(Wave(i), top))];
+        double[][] rows = [new double[4], new double[4], new double[4], new double[4]];
+        for (var i = 0; i < Terms; i++)
+        {
+            _wave[i] = (2 * i + 1) * Math.PI / aspect;
+            EdgeTerm(_wave[i], top, rows).CopyTo(_edge, 4 * i);
+        }
+
+        var above = Math.Exp(-Math.PI / aspect);
+        var ratio = above * above;
+        for (var i = 0; i < Terms; i++, above *= ratio)
+        {
+            var edge = Edge(i, 0, 1, above);
+            _bottom[i] = edge.Third - (2 - poisson) * _wave[i] * _wave[i] * edge.Slope;
+        }
     }
 
-    /// <summary>Deflection at a place; x from 0 to the aspect, y from 0 at the bottom to 1.</summary>
-    public double Deflection(double x, double y)
+    /// <summary>The waves at a place along the pane, x from 0 to the aspect: their sines, then their cosines.</summary>
+    public void WavesAt(double x, Span<double> waves)
     {
+        // Each wave is the one before, turned by the same angle.
+        var (sin, cos) = Math.SinCos(Math.PI * x / _aspect);
+        var (turnSin, turnCos) = Math.SinCos(2 * Math.PI * x / _aspect);
+        for (var i = 0; i < Terms; i++)
+        {
+            (waves[i], waves[Terms + i]) = (sin, cos);
+            (sin, cos) = (sin * turnCos + cos * turnSin, cos * turnCos - sin * turnSin);
+        }
+    }
+
+    /// <summary>What every term gives to the moments at a height, y from 0 at the bottom to 1: along the pane, then up it, then to the twist.</summary>
+    public void TermsAt(double y, Span<double> terms)
+    {
+        var (below, above, belowRatio, aboveRatio) = Decay(y);
+        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
+        {
+            var a = _wave[i];
+            var edge = Edge(i, y, below, above);
+            terms[i] = a * a * edge.Value;
+            terms[Terms + i] = edge.Curvature;
+            terms[(2 * Terms) + i] = a * edge.Slope;
+        }
+    }
+
+    /// <summary>Deflection in the middle of the pane's length.</summary>
+    public double DeflectionInTheMiddle(double y)
+    {
+        var x = _aspect / 2;
         var sum = Pressure(y) * x * (Cube(_aspect) - 2 * _aspect * x * x + Cube(x)) / 24;
-        for (var i = 0; i < Terms; i++) sum += Edge(i, y).Value * Math.Sin(Wave(i) * x);
+        var (below, above, belowRatio, aboveRatio) = Decay(y);
+        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
+        {
+            var value = Edge(i, y, below, above).Value;
+            sum += i % 2 == 0 ? value : -value; // the sine of an odd number of right angles
+        }
+
         return sum;
     }
 
-    /// <summary>The largest principal bending moment at a place, whatever its direction.</summary>
-    public double PrincipalMoment(double x, double y)
+    /// <summary>The largest principal bending moment at a place and height, whatever its direction.</summary>
+    public double PrincipalMoment(double x, ReadOnlySpan<double> waves, double y, ReadOnlySpan<double> terms)
     {
-        double xx = -Pressure(y) * x * (_aspect - x) / 2, yy = 0;
-        var xy = _slope * (Cube(_aspect) - 6 * _aspect * x * x + 4 * Cube(x)) / 24;
-        for (var i = 0; i < Terms; i++)
-        {
-            var a = Wave(i);
-            var edge = Edge(i, y);
-            var (sin, cos) = Math.SinCos(a * x);
-            xx -= a * a * edge.Value * sin;
-            yy += edge.Curvature * sin;
-            xy += a * edge.Slope * cos;
-        }
-
+        ReadOnlySpan<double> sin = waves[..Terms], cos = waves[Terms..];
+        var xx = -Pressure(y) * x * (_aspect - x) / 2 - Dot(terms[..Terms], sin);
+        var yy = Dot(terms.Slice(Terms, Terms), sin);
+        var xy = _slope * (Cube(_aspect) - 6 * _aspect * x * x + 4 * Cube(x)) / 24 + Dot(terms[(2 * Terms)..], cos);
         double mx = -(xx + _poisson * yy), my = -(yy + _poisson * xx), twist = (1 - _poisson) * xy;
         return Math.Abs(mx + my) / 2 + Math.Sqrt((mx - my) * (mx - my) / 4 + twist * twist);
     }
 
-    /// <summary>Load per length that a side edge must carry at height y.</summary>
+    /// <summary>Load per length that a side edge must carry at a height.</summary>
     public double SideReaction(double y)
     {
         var sum = Pressure(y) * _aspect / 2;
-        for (var i = 0; i < Terms; i++)
+        var (below, above, belowRatio, aboveRatio) = Decay(y);
+        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
         {
-            var a = Wave(i);
-            var edge = Edge(i, y);
+            var a = _wave[i];
+            var edge = Edge(i, y, below, above);
             sum += Cube(a) * edge.Value - (2 - _poisson) * a * edge.Curvature;
         }
 
         return Math.Abs(sum);
     }
 
-    /// <summary>Load per length that the bottom edge must carry at x.</summary>
+    /// <summary>Load per length that the bottom edge must carry at a place.</summary>
     public double BottomReaction(double x)
     {
-        var sum = (2 - _poisson) * _slope * x * (_aspect - x) / 2;
-        for (var i = 0; i < Terms; i++)
-        {
-            var a = Wave(i);
-            var edge = Edge(i, 0);
-            sum -= (edge.Third - (2 - _poisson) * a * a * edge.Slope) * Math.Sin(a * x);
-        }
-
-        return Math.Abs(sum);
+        Span<double> waves = stackalloc double[WavesLength];
+        WavesAt(x, waves);
+        return Math.Abs((2 - _poisson) * _slope * x * (_aspect - x) / 2 - Dot(_bottom, waves[..Terms]));
     }
 
     private double Pressure(double y) => 1 + _slope * y;
 
-    private double Wave(int i) => (2 * i + 1) * Math.PI / _aspect;
+    /// <summary>exp(-a y) and exp(-a (1 - y)) of the first term, and what each next one has to it.</summary>
+    private (double Below, double Above, double BelowRatio, double AboveRatio) Decay(double y)
+    {
+        double below = Math.Exp(-Math.PI * y / _aspect), above = Math.Exp(-Math.PI * (1 - y) / _aspect);
+        return (below, above, below * below, above * above);
+    }
 
     /// <summary>The coefficients of one term of the edge correction, from its two conditions at the bottom and two at the top.</summary>
-    private double[] EdgeTerm(double a, TankTop top)
+    private double[] EdgeTerm(double a, TankTop top, double[][] rows)
     {
         var strip = 4 / (a * _aspect * Math.Pow(a, 4));
-        double[] Row(double y, int order) => [.. Enumerable.Range(0, 4).Select(k => Shape(k, a, y, order))];
-        double[] Less(double[] left, double[] right, double factor) => [.. left.Zip(right, (l, r) => l - factor * r)];
+        var isFramed = top == TankTop.Framed;
+        for (var k = 0; k < 4; k++)
+        {
+            rows[0][k] = Shape(k, a, 0, 0);
+            rows[1][k] = Shape(k, a, 0, 2);
+            rows[2][k] = isFramed ? Shape(k, a, 1, 0) : Shape(k, a, 1, 2) - _poisson * Shape(k, a, 1, 0);
+            rows[3][k] = isFramed ? Shape(k, a, 1, 2) : Shape(k, a, 1, 3) - (2 - _poisson) * Shape(k, a, 1, 1);
+        }
 
-        double[][] rows = top == TankTop.Framed
-            ? [Row(0, 0), Row(0, 2), Row(1, 0), Row(1, 2)]
-            : [Row(0, 0), Row(0, 2), Less(Row(1, 2), Row(1, 0), _poisson), Less(Row(1, 3), Row(1, 1), 2 - _poisson)];
-        double[] right = top == TankTop.Framed
+        double[] right = isFramed
             ? [-Pressure(0) * strip, 0, -Pressure(1) * strip, 0]
             : [-Pressure(0) * strip, 0, _poisson * Pressure(1) * strip, (2 - _poisson) * _slope * strip / a];
         return LinearSystem.Solve(rows, right);
     }
 
-    /// <summary>Term i of the edge correction and its derivatives along y.</summary>
-    private (double Value, double Slope, double Curvature, double Third) Edge(int i, double y)
+    /// <summary>Term i of the edge correction and its derivatives along y, from exp(-a y) and exp(-a (1 - y)).</summary>
+    private (double Value, double Slope, double Curvature, double Third) Edge(int i, double y, double below, double above)
     {
-        var a = Wave(i);
+        var a = _wave[i];
         double u = a * y, v = a * (1 - y);
-        double below = Math.Exp(-u), above = Math.Exp(-v);
-        var c = _edge[i];
+        var c = _edge.AsSpan(4 * i, 4);
         double c0 = c[0] * below, c1 = c[1] * below, c2 = c[2] * above, c3 = c[3] * above;
         return (
             c0 + c1 * u + c2 + c3 * v,
@@ -126,6 +174,14 @@ internal sealed class LevyPlate
         return k % 2 == 0
             ? sign * Math.Exp(-u)
             : sign * (u - order) * Math.Exp(-u);
+    }
+
+    /// <summary>Four by four, and added up in this order on every machine.</summary>
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    {
+        var sum = Vector256<double>.Zero;
+        for (var i = 0; i < Terms; i += 4) sum += Vector256.Create(a.Slice(i, 4)) * Vector256.Create(b.Slice(i, 4));
+        return (sum[0] + sum[1]) + (sum[2] + sum[3]);
     }
 
     private static double Cube(double value) => value * value * value;

@@ -9,7 +9,12 @@ internal static class LinearSystem
         var n = right.Length;
         for (var column = 0; column < n; column++)
         {
-            var pivot = Enumerable.Range(column, n - column).MaxBy(r => Math.Abs(rows[r][column]));
+            var pivot = column;
+            for (var row = column + 1; row < n; row++)
+            {
+                if (Math.Abs(rows[row][column]) > Math.Abs(rows[pivot][column])) pivot = row;
+            }
+
             (rows[column], rows[pivot]) = (rows[pivot], rows[column]);
             (right[column], right[pivot]) = (right[pivot], right[column]);
             for (var below = column + 1; below < n; below++)

@@ -34,39 +34,70 @@ public sealed record PlateCoefficients(
         if (!(poisson is >= 0 and <= 0.49)) throw OutOfRange(nameof(poisson), poisson, "0 to 0.49");
         var plate = new LevyPlate(aspect, load, load == PaneLoad.Uniform ? TankTop.Framed : top, poisson);
         var middle = aspect / 2;
-        var deflection = Peak(1, Up, (_, y) => plate.Deflection(middle, y));
-        var moment = Peak(Across, Up, (x, y) => plate.PrincipalMoment(x * middle, y));
-        var side = Peak(1, Up, (_, y) => plate.SideReaction(y));
-        var bottom = Peak(Across, 1, (x, _) => plate.BottomReaction(x * middle));
-        return new(12 * (1 - poisson * poisson) * deflection, 6 * moment, side, bottom);
+        var deflection = Peak(Up, plate.DeflectionInTheMiddle);
+        var side = Peak(Up, plate.SideReaction);
+        var bottom = Peak(Across, x => plate.BottomReaction(x * middle));
+        return new(12 * (1 - poisson * poisson) * deflection, 6 * PeakMoment(plate, middle), side, bottom);
     }
 
-    /// <summary>The greatest value over the unit square: the best of a grid, then steps of halving length around it.</summary>
-    private static double Peak(int across, int up, Func<double, double, double> height)
+    /// <summary>How near the greatest value is searched for, in parts of the pane's height and of half its length: over the pane, and along one line.</summary>
+    private const double Near = 1e-4, NearAlongLine = 4e-6;
+
+    /// <summary>The greatest value from 0 to 1: the best of a grid, then steps of halving length around it.</summary>
+    private static double Peak(int grid, Func<double, double> value)
     {
-        var best = (Value: double.NegativeInfinity, X: 0.0, Y: 0.0);
-        void Try(double x, double y)
+        var (best, at) = (double.NegativeInfinity, 0.0);
+        for (var i = 0; i <= grid; i++) Try((double)i / grid);
+        for (var step = 0.5 / grid; step > NearAlongLine; step /= 2)
         {
-            var value = height(x, y);
-            if (value > best.Value) best = (value, x, y);
+            var around = at;
+            Try(Math.Max(0, around - step));
+            Try(Math.Min(1, around + step));
         }
 
-        for (var i = 0; i <= across; i++)
-        {
-            for (var j = 0; j <= up; j++) Try((double)i / across, (double)j / up);
-        }
+        return best;
 
-        for (double dx = 0.5 / across, dy = 0.5 / up; dx > 1e-4 || dy > 1e-4; dx /= 2, dy /= 2)
+        void Try(double here)
         {
-            var (_, x, y) = best;
-            Try(Math.Max(0, x - dx), y);
-            Try(Math.Min(1, x + dx), y);
-            Try(x, Math.Max(0, y - dy));
-            Try(x, Math.Min(1, y + dy));
+            if (value(here) is var found && found > best) (best, at) = (found, here);
         }
-
-        return best.Value;
     }
+
+    /// <summary>The same for the moment over half of the pane. Waves and terms are worked out once for each line of the grid.</summary>
+    private static double PeakMoment(LevyPlate plate, double middle)
+    {
+        Span<double> waves = stackalloc double[(Across + 1) * LevyPlate.WavesLength];
+        Span<double> terms = stackalloc double[LevyPlate.HeightLength];
+        for (var i = 0; i <= Across; i++) plate.WavesAt(middle * i / Across, WavesOf(i, waves));
+        var (best, x, y) = (double.NegativeInfinity, 0.0, 0.0);
+        for (var j = 0; j <= Up; j++)
+        {
+            plate.TermsAt((double)j / Up, terms);
+            for (var i = 0; i <= Across; i++)
+            {
+                var moment = plate.PrincipalMoment(middle * i / Across, WavesOf(i, waves), (double)j / Up, terms);
+                if (moment > best) (best, x, y) = (moment, (double)i / Across, (double)j / Up);
+            }
+        }
+
+        var here = waves[..LevyPlate.WavesLength];
+        for (double dx = 0.5 / Across, dy = 0.5 / Up; dx > Near || dy > Near; dx /= 2, dy /= 2)
+        {
+            ReadOnlySpan<(double X, double Y)> around =
+                [(Math.Max(0, x - dx), y), (Math.Min(1, x + dx), y), (x, Math.Max(0, y - dy)), (x, Math.Min(1, y + dy))];
+            foreach (var (atX, atY) in around)
+            {
+                plate.WavesAt(middle * atX, here);
+                plate.TermsAt(atY, terms);
+                var moment = plate.PrincipalMoment(middle * atX, here, atY, terms);
+                if (moment > best) (best, x, y) = (moment, atX, atY);
+            }
+        }
+
+        return best;
+    }
+
+    private static Span<double> WavesOf(int place, Span<double> waves) => waves.Slice(place * LevyPlate.WavesLength, LevyPlate.WavesLength);
 
     private static ArgumentOutOfRangeException OutOfRange(string name, double value, string range) =>
         new(name, value, string.Create(CultureInfo.InvariantCulture, $"must lie in {range}"));

@@ -34,9 +34,9 @@ public static class TankDesigner
             return new(new(spec, null, null, null, force, fluid, null), [refusal, TankFindings.LastWord]);
         }
 
-        var longPane = Pane("long pane", length, depth, pressure, PaneLoad.Hydrostatic, spec);
-        var endPane = Pane("end pane", width, depth, pressure, PaneLoad.Hydrostatic, spec);
-        var bottom = Pane("bottom pane", length, width, pressure, PaneLoad.Uniform, spec);
+        var longPane = Pane(PaneKind.Long, length, depth, pressure, PaneLoad.Hydrostatic, spec);
+        var endPane = Pane(PaneKind.End, width, depth, pressure, PaneLoad.Hydrostatic, spec);
+        var bottom = Pane(PaneKind.Bottom, length, width, pressure, PaneLoad.Uniform, spec);
         Mass? total = longPane.Stock is { } side && endPane.Stock is { } end
             ? fluid + Mass.FromKilograms(spec.Glass.Density.KilogramsPerCubicMeter
                 * (2 * depth * (length * side.Meters + width * end.Meters) + length * width * (bottom.Stock ?? side).Meters))
@@ -46,7 +46,7 @@ public static class TankDesigner
     }
 
     /// <summary>Thickness, stress and bulge of one pane; <paramref name="span"/> is the height of a wall or the short side of a bottom (m).</summary>
-    private static PaneDesign Pane(string name, double length, double span, double pressure, PaneLoad load, TankSpec spec)
+    private static PaneDesign Pane(PaneKind kind, double length, double span, double pressure, PaneLoad load, TankSpec spec)
     {
         // Past a length of 20 spans the pane is a strip between bottom and top and nothing changes any more; below a twentieth it is
         // a strip between its sides, and the coefficients of a twentieth are more than it needs.
@@ -54,7 +54,7 @@ public static class TankDesigner
         var glass = spec.Glass;
         var required = span * Math.Sqrt(plate.Stress * pressure / glass.Allowed.Pascals);
         var stock = glass.StockThicknesses.Cast<Length?>().FirstOrDefault(t => t!.Value.Meters >= required);
-        var pane = new PaneDesign(name, plate, Length.FromMeters(required), stock, null, null, null, null);
+        var pane = new PaneDesign(kind, plate, Length.FromMeters(required), stock, null, null, null, null);
         if (stock is not { Meters: var thickness }) return pane;
 
         var stress = plate.Stress * pressure * span * span / (thickness * thickness);

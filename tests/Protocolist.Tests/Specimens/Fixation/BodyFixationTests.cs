@@ -16,7 +16,7 @@ public class BodyFixationTests
         var found = BodyFixation.Of(Body("frog", 5));
         Assert.DoesNotContain(found.Findings, f => f.Severity > Severity.Note);
         Assert.InRange(found.Value!.Time.LowHours, 24, 72);
-        Assert.Equal("from outside", found.Value.Slowest.By);
+        Assert.Equal(RegionFixation.FromOutside, found.Value.Slowest.By);
     }
 
     [Fact]
@@ -28,9 +28,9 @@ public class BodyFixationTests
         var both = BodyFixation.Of(body, InjectionPlan.For(body).Value, CutPlan.For(body).Value).Value!;
         Assert.True(cut.Time.LowHours < whole.Time.LowHours);
         Assert.True(both.Time.LowHours < cut.Time.LowHours);
-        Assert.Equal("by cuts", cut.Regions.Single(r => r.Region.Id == "hindlimbs").By);
-        Assert.Equal("by the cavity", cut.Regions.Single(r => r.Region.Id == "abdomen").By);
-        Assert.Equal("by injection", both.Regions.Single(r => r.Region.Id == "abdomen").By);
+        Assert.Equal(RegionFixation.ByCuts, cut.Regions.Single(r => r.Region.Id == "hindlimbs").By);
+        Assert.Equal(RegionFixation.ByCavity, cut.Regions.Single(r => r.Region.Id == "abdomen").By);
+        Assert.Equal(RegionFixation.ByInjection, both.Regions.Single(r => r.Region.Id == "abdomen").By);
     }
 
     [Fact]

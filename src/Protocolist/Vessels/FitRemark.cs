@@ -1,0 +1,45 @@
+using System.Numerics;
+
+namespace Protocolist.Vessels;
+
+/// <summary>What is to be said of a vessel for a request, in the order in which it is said. What it says is made by <see cref="VesselRemarks"/>.</summary>
+[Flags]
+internal enum FitRemark
+{
+    None = 0,
+
+    // Against it.
+    TooNarrow = 1 << 0,
+    TooShallow = 1 << 1,
+    TooSmallForRatio = 1 << 2,
+    NotAtHand = 1 << 3,
+    WallUnfit = 1 << 4,
+    WallNotForKeeping = 1 << 5,
+    LidUnfit = 1 << 6,
+    LidNotForKeeping = 1 << 7,
+    SealUnfit = 1 << 8,
+    SealNotForKeeping = 1 << 9,
+    NoSealingLid = 1 << 10,
+    WireBail = 1 << 11,
+    TooHeavyToCarry = 1 << 12,
+    TooHeavyToLift = 1 << 13,
+    TooHeavyForShelf = 1 << 14,
+    MassUnknown = 1 << 15,
+    BuildsPressure = 1 << 16,
+    HeadspaceRaised = 1 << 17,
+}
+
+/// <summary>How much each remark weighs.</summary>
+internal static class FitRemarks
+{
+    private const FitRemark Errors = FitRemark.TooNarrow | FitRemark.TooShallow | FitRemark.TooSmallForRatio | FitRemark.NotAtHand
+        | FitRemark.WallUnfit | FitRemark.LidUnfit | FitRemark.SealUnfit | FitRemark.TooHeavyToCarry;
+
+    private const FitRemark Notes = FitRemark.MassUnknown | FitRemark.HeadspaceRaised;
+
+    /// <summary>Those that reject the vessel.</summary>
+    public static FitRemark Rejecting(this FitRemark remarks) => remarks & Errors;
+
+    /// <summary>How many of them are warnings.</summary>
+    public static int Warnings(this FitRemark remarks) => BitOperations.PopCount((uint)(remarks & ~Errors & ~Notes));
+}
