@@ -12,7 +12,7 @@ namespace Protocolist.Specimens;
 /// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, and those of <see cref="TaxonGroups.Resolve(string?, string?)"/>.
 /// What contradicts itself only for a known group is found by <see cref="BodyMeasure"/>.
 /// </remarks>
-public sealed class SpecimenValidator : AbstractValidator<Specimen>
+internal sealed class SpecimenValidator : AbstractValidator<Specimen>
 {
     /// <summary>Sets the rules up.</summary>
     public SpecimenValidator()

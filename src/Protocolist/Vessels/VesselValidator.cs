@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Protocolist.Vessels;
 
 /// <summary>Checks a vessel that a program or a file describes. Error codes are finding ids; message and remedy travel in <c>CustomState</c>.</summary>
-public sealed class VesselValidator : AbstractValidator<Vessel>
+internal sealed class VesselValidator : AbstractValidator<Vessel>
 {
     private static readonly Phrase NoId = new("vessel-without-id", "a vessel has no id");
     private static readonly Phrase NoIdRemedy = new("vessel-without-id.remedy", "give each kind of vessel a short name of its own, such as jar-1-l");
