@@ -17,7 +17,7 @@ internal static class CautionWriting
     private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<Recipe> recipes)
+    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
         var (said, fluids) = (new HashSet<Message>(), new HashSet<string>(StringComparer.Ordinal));
         var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Message>>(StringComparer.Ordinal);
@@ -50,13 +50,13 @@ internal static class CautionWriting
         [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
-    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<Recipe> recipes)
+    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
     {
         foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
         {
             foreach (var part in recipe.Parts)
             {
-                if (Fluids.Fluid.Read(part.Name).Value is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
+                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
             }
         }
     }

@@ -194,7 +194,7 @@ internal static class FluidEdges
 
     private static ReviewCase Watered(string fluid, string water, double? millilitres = 300) => Good.Written(p => p with
     {
-        Recipes = [new Recipe(fluid, UnitsNet.Volume.FromLiters(1), [], [new RecipePart(water, millilitres is { } ml ? UnitsNet.Volume.FromMilliliters(ml) : null, null)], ["house"])],
+        Recipes = [Booked.Recipe(fluid, 1, Booked.Part(water, millilitres))],
     });
 
     /// <summary>So many hours in each bath before a small jar.</summary>

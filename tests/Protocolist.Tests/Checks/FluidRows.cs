@@ -49,6 +49,6 @@ internal static class FluidRows
     private static Protocolist.Checks.ReviewCase ForDna() => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })
         .Step("record", s => s with { Covers = Coverage.Colours | Coverage.Tissue });
 
-    private static Recipe Mixed(string water) =>
-        new("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart(water, Volume.FromMilliliters(300), null)], ["house"]);
+    private static PlannedRecipe Mixed(string water) =>
+        Booked.Recipe("ethanol 70 %vol", 1, Booked.Part(water, 300));
 }

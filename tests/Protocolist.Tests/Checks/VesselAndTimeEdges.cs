@@ -173,7 +173,7 @@ internal static class VesselAndTimeEdges
         Finding.Warning("vessel-too-heavy-to-lift", Full.With(Argument.Id("vessel", vessel), ("mass", Mass.FromKilograms(kilograms))), Message.Text("fill it where it stands")) with { Subject = step };
 
     private static ReviewCase Bought(params (string Item, int Days, string[] For)[] all) =>
-        Good.Written(p => p with { Purchases = [.. all.Select(a => new PlannedPurchase(a.Item, "5 L", 1, null, a.Days) { For = [.. a.For] })] });
+        Good.Written(p => p with { Purchases = [.. all.Select(a => Booked.Purchase(a.Item, a.Days) with { For = [.. a.For] })] });
 
     /// <summary>Work was to start so many hours before it does; fluid meets the body 90 minutes after that.</summary>
     private static ReviewCase Waits(Condition? condition, double hours) =>

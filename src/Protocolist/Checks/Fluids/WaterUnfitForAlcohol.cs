@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 
 namespace Protocolist.Checks.Fluids;
 
@@ -30,8 +31,8 @@ internal static class WaterUnfitForAlcohol
             if (!IsAlcohol(plan, recipe.Fluid)) continue;
             foreach (var part in recipe.Parts)
             {
-                if (!part.Name.Contains("tap water", StringComparison.Ordinal) && !part.Name.Contains("sea water", StringComparison.Ordinal)) continue;
-                var message = Unfit.With(("fluid", recipe.Fluid), part.Volume is { } volume ? ("volume", volume) : ("volume", Some), ("water", part.Name));
+                if (part.Fluid is not { Substance.CloudsAlcohol: true }) continue;
+                var message = Unfit.With(("fluid", recipe.Fluid.Name), part.Volume is { } volume ? ("volume", volume) : ("volume", Some), ("water", part.Name));
                 var finding = Finding.Warning(Id, message, Distilled) with { Subject = recipe.For.FirstOrDefault("") };
                 found = found.Add(finding.By([.. recipe.For.Select(s => $"{s}.fluid")]));
             }
@@ -40,11 +41,11 @@ internal static class WaterUnfitForAlcohol
         return plan.Plan.Recipes.IsEmpty && plan.Found(Id) is [{ } told, ..] ? [told] : found;
     }
 
-    private static bool IsAlcohol(ReviewCase plan, string fluid)
+    private static bool IsAlcohol(ReviewCase plan, Fluid fluid)
     {
         foreach (var step in plan.Alcohol)
         {
-            if (step.Fluid!.Name == fluid) return true;
+            if (step.Fluid == fluid) return true;
         }
 
         return false;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using UnitsNet;
 
@@ -51,11 +52,11 @@ internal static class FlammableQuantity
         return [Finding.Warning(Id, message, BathByBath).By([.. steps.Select(s => $"{s}.volume")])];
     }
 
-    private static bool IsFlammable(ReviewCase plan, string fluid)
+    private static bool IsFlammable(ReviewCase plan, Fluid fluid)
     {
         foreach (var step in plan.Alcohol)
         {
-            if (step.Fluid!.Name == fluid) return Hazards.Of(step.Fluid).FlammableCategory is not null;
+            if (step.Fluid == fluid) return Hazards.Of(step.Fluid).FlammableCategory is not null;
         }
 
         return false;

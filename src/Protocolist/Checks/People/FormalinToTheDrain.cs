@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using UnitsNet;

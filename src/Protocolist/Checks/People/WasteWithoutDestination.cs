@@ -28,8 +28,8 @@ internal static class WasteWithoutDestination
         ImmutableArray<Finding> found = [];
         foreach (var waste in plan.Plan.Waste)
         {
-            if (!string.IsNullOrWhiteSpace(waste.Destination)) continue;
-            var message = Nowhere.With(("volume", waste.Volume), ("what", waste.What), Argument.Id("step", waste.Step), ("class", waste.Class));
+            if (!waste.Destination.IsEmpty) continue;
+            var message = Nowhere.With(("volume", waste.HowMuch), ("what", waste.What), Argument.Id("step", waste.Step), ("class", waste.ClassWords));
             found = found.Add(Finding.Error(Id, message, Container).By($"{waste.Step}.volume") with { Subject = waste.Step });
         }
 
@@ -54,7 +54,7 @@ internal static class WasteWithoutDestination
 
         foreach (var move in plan.Fluids)
         {
-            if (move.From == step) return true;
+            if (move.From.Step == step) return true;
         }
 
         return false;

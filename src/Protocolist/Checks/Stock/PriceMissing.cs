@@ -11,7 +11,7 @@ internal static class PriceMissing
         Id,
         "{packs:and} must be got and {packs|has|have} no price on this bench, so the costs leave {packs|it|them} out");
 
-    private static readonly Phrase Pack = new("price-missing.pack", "{pack} of {item}");
+    private static readonly Phrase Pack = new("price-missing.pack", "{pack:amount} of {item}");
     private static readonly Phrase Add = new("price-missing.remedy", "add packs with prices to the bench file");
 
     public static PlanCheck Check { get; } = new(
@@ -29,7 +29,7 @@ internal static class PriceMissing
         var unpriced = new List<Message>();
         foreach (var purchase in plan.Plan.Purchases)
         {
-            if (purchase.Price is null) unpriced.Add(Pack.With(("pack", purchase.Pack), ("item", purchase.Item)));
+            if (purchase.Price is null) unpriced.Add(Pack.With(purchase.Pack.Fact("pack"), ("item", purchase.Item)));
         }
 
         return unpriced.Count > 0 ? [Finding.Warning(Id, Missing.With(Argument.Messages("packs", unpriced)), Add)] : [];

@@ -163,7 +163,7 @@ internal static class RecipeSolver
         {
             if (kilograms <= 0 || stock.Fluid.IsWater != isWater) return;
             poured += kilograms / density;
-            parts.Add(new(stock.Name, Volume.FromCubicMeters(kilograms / density), Mass.FromKilograms(kilograms)) { Fluid = stock.Fluid });
+            parts.Add(new(stock.Name, Volume.FromCubicMeters(kilograms / density), Mass.FromKilograms(kilograms)) { Fluid = stock.Fluid, Stock = stock });
         }
     }
 
