@@ -27,12 +27,7 @@ internal static class ValidatorFindings
     /// <summary>One broken rule as a finding without a place.</summary>
     public static Finding Of(ValidationFailure failure)
     {
-        var told = failure.CustomState switch
-        {
-            Told state => state,
-            Message remedy => new(failure.ErrorMessage, remedy),
-            var remedy => new(failure.ErrorMessage, remedy as string ?? ""),
-        };
+        var told = (Told)failure.CustomState;
         return new(failure.ErrorCode, SeverityOf(failure), told.Message, told.Remedy);
     }
 
