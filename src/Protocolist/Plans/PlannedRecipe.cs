@@ -66,6 +66,7 @@ public sealed record PlannedPart(
     public Fluid? Fluid { get; init; }
 
     /// <summary>The salt; null for a liquid.</summary>
+    [JsonInclude]
     [JsonConverter(typeof(SaltJson))]
-    public Salt? Salt { get; init; }
+    internal Salt? Salt { get; init; }
 }

@@ -57,7 +57,7 @@ internal static class PeopleAndLabelEdges
         Warns("stored-formaldehyde", ["hold 226.8 kg of formaldehyde in all, and from 226.8 kg on"], () => Stored(0, 20, 226.797), () => Stored(0, 21, 226.797)),
         Warns("stored-formaldehyde", ["some places ask for notice"], () => Stored(0, 600, 226.797), () => Stored(0, 600, 226.795)),
         Warns("ventilation-unknown", ["'house' opens 3 L"], () => Unaired(2).Fluid("house", "neutral buffered formalin 5 %").Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(3) } }), () => Unaired(2)),
-        Fails("waste-without-destination", ["1 L of ethanol from 'strong' (alcohol) has nowhere to go"], () => Thrown(""), () => Thrown("the alcohol drum")),
+        Fails("waste-without-destination", ["1 L of ethanol 70 %vol from 'strong' (flammable alcohol) has nowhere to go"], () => Thrown(""), () => Thrown("the alcohol drum")),
         Fails("waste-without-destination", ["of neutral buffered formalin 10 % from 'fix' goes nowhere"], () => Unbooked("fix"), () => Good),
         Fails("waste-without-destination", ["of ethanol 75 %vol from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Fluid("strong", "tap water")),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Step = s.Step with { Volume = null } })),
