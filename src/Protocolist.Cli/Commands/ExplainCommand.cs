@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Plans;
 
@@ -22,7 +23,7 @@ internal static class ExplainCommand
         var around = options.Around;
         var source = around.Files.Read(options.GetRequiredValue(PlanFile));
         if (source.Value is null) return around.Unread(source.Findings);
-        var plan = PlanJson.Read(source.Value);
+        var plan = PlanJson.Read(source.Value, DateTimeZoneProviders.Tzdb);
         if (plan.Value is null) return around.Unread(plan.Findings);
         var id = options.GetRequiredValue(FigureId);
         var check = AllChecks.Descriptions.FirstOrDefault(c => c.Id == id);
@@ -39,7 +40,7 @@ internal static class ExplainCommand
         return Exits.Done;
     }
 
-    private static void Write(Explanation explanation, int depth, TextWriter output)
+    internal static void Write(Explanation explanation, int depth, TextWriter output)
     {
         var indent = new string(' ', depth * 2);
         output.WriteLine($"{indent}{explanation.Id} = {explanation.Value}");

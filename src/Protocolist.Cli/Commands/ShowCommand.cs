@@ -38,8 +38,13 @@ internal static class ShowCommand
             return around.Unread(findings);
         }
 
-        foreach (var line in ProtocolListing.Of(protocol))
-            around.Output.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
+        Write(protocol, around.Output);
         return Exits.Done;
+    }
+
+    internal static void Write(Protocol protocol, TextWriter output)
+    {
+        foreach (var line in ProtocolListing.Of(protocol))
+            output.WriteLine($"{new string(' ', line.Depth * 2)}{line.Key}: {line.Text}{(line.Where.IsKnown ? $"  [{line.Where}]" : "")}");
     }
 }

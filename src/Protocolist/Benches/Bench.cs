@@ -3,8 +3,10 @@ using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
+using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
+using Protocolist.Reading;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -13,6 +15,8 @@ namespace Protocolist.Benches;
 /// <summary>The workplace: what is on the shelf, when it is open, how warm it is, what things cost. Immutable; safe to share between threads.</summary>
 public sealed record Bench
 {
+    internal static readonly BenchValidator Validator = new();
+
     /// <summary>What people call it.</summary>
     public required string Name { get; init; }
 
@@ -20,16 +24,16 @@ public sealed record Bench
     public bool IsGiven { get; private init; } = true;
 
     /// <summary>When somebody can work, and on which clocks.</summary>
-    public required OpeningHours Opening { get; init; }
+    public required OpeningHours Opening { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); }
 
     /// <summary>Temperatures of the rooms.</summary>
-    public BenchTemperatures Temperatures { get; init; } = BenchTemperatures.Usual;
+    public BenchTemperatures Temperatures { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = BenchTemperatures.Usual;
 
     /// <summary>Fluids, salts, consumables and tools on the shelf, or that can be bought.</summary>
-    public ImmutableArray<StockItem> Stock { get; init; } = [];
+    public ImmutableArray<StockItem> Stock { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>Jars, tubs and tanks at hand.</summary>
-    public ImmutableArray<Vessel> Vessels { get; init; } = [];
+    public ImmutableArray<Vessel> Vessels { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>The vessels that are free on a day, each with how many of it.</summary>
     /// <param name="on">The day.</param>
@@ -63,16 +67,20 @@ public sealed record Bench
     public Price? Labour { get; init; }
 
     /// <summary>What it costs to have waste of a class taken away: fluids by volume, solids by the piece.</summary>
-    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init; } = ImmutableDictionary<WasteClass, Price>.Empty;
+    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableDictionary<WasteClass, Price>.Empty;
 
     /// <summary>Where waste goes; everything is collected where the bench says nothing.</summary>
-    public WasteRules WasteRules { get; init; } = WasteRules.CollectAll;
+    public WasteRules WasteRules { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = WasteRules.CollectAll;
 
     /// <summary>Of another currency's code: how much of <see cref="Currency"/> one of it buys. No rate is ever assumed.</summary>
-    public ImmutableDictionary<string, decimal> ExchangeRates { get; init; } = ImmutableDictionary<string, decimal>.Empty;
+    public ImmutableDictionary<string, decimal> ExchangeRates { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableDictionary<string, decimal>.Empty;
 
     /// <summary>Vessels that other specimens stand in.</summary>
-    public ImmutableArray<VesselInUse> VesselsInUse { get; init; } = [];
+    public ImmutableArray<VesselInUse> VesselsInUse { get; init => field = value.IsDefault ? [] : value; } = [];
+
+    /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
+    /// <returns>Findings, each with the property's path as its subject, such as <c>stock[2].packs[0].price</c>; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
 
     /// <summary>A bench of which nothing is known: always open, room at 20 °C, empty shelves.</summary>
     /// <param name="zone">The zone of its clocks.</param>

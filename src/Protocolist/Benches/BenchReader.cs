@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Disposal;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -10,22 +11,8 @@ namespace Protocolist.Benches;
 /// <summary>Reads bench files.</summary>
 public static class BenchReader
 {
-    private static readonly Phrase UnknownCurrency = new("unknown-currency.bench", "'{currency}' is not the code of a currency");
-    private static readonly Phrase UnknownCurrencyRemedy = new("unknown-currency.bench.remedy", "give its ISO 4217 code, such as EUR");
     private static readonly Phrase UnknownZoneRemedy = new("unknown-zone.remedy", "give the id of an IANA time zone, such as Atlantic/Azores");
     private static readonly Phrase UnknownZone = new("unknown-zone", "there is no time zone '{zone}'");
-    private static readonly Phrase ColdestIsHotter = new("reversed-range.temperatures", "the coldest day is hotter than the hottest");
-    private static readonly Phrase ColdestIsHotterRemedy = new("reversed-range.temperatures.remedy", "swap 'coldest' and 'hottest'");
-    private static readonly Phrase AbsurdTemperature = new("absurd-temperature", "'{key}' is {temperature}");
-    private static readonly Phrase AbsurdTemperatureRemedy = new("absurd-temperature.remedy", "check the unit and the sign");
-    private static readonly Phrase BearsNothing = new("impossible-amount.shelf", "a shelf that bears nothing is no shelf");
-    private static readonly Phrase BearsNothingRemedy = new(
-        "impossible-amount.shelf.remedy",
-        "give what one place of it bears, such as 60 kg, or leave it out");
-    private static readonly Phrase NoRoom = new("impossible-amount.room", "a room of {space} is no room");
-    private static readonly Phrase NoRoomRemedy = new("impossible-amount.room.remedy", "give its volume, such as 60 m3");
-    private static readonly Phrase NegativeChanges = new("impossible-amount.air", "air cannot be changed {times} times an hour");
-    private static readonly Phrase NegativeChangesRemedy = new("impossible-amount.air.remedy", "give 0 or more");
 
     private const int Format = 1;
 
@@ -45,28 +32,44 @@ public static class BenchReader
         var zone = Zone(fields, zones, findings);
         var opening = HoursReader.Read(fields, zone ?? DateTimeZone.Utc, findings);
         var currency = fields.Scalar("currency");
-        if (currency is not null && Money.MinorUnits(currency.Value) is null)
-            findings.Add(Finding.Error("unknown-currency", UnknownCurrency.With(("currency", currency.Value)), UnknownCurrencyRemedy, currency.Span));
-        var inUse = new List<VesselInUse>();
+        var inUse = new List<(VesselInUse Use, MappingNode Node)>();
+        var stock = StockReader.Read(fields, findings);
+        var vessels = VesselReader.Read(fields, inUse, findings);
         var bench = new Bench
         {
             Name = fields.Scalar("name")?.Value ?? name?.Value ?? source.Name,
             Opening = opening,
             Temperatures = Temperatures(fields, findings),
-            Stock = StockReader.Read(fields, findings),
-            Vessels = VesselReader.Read(fields, inUse, findings),
+            Stock = [.. stock.Select(s => s.Item)],
+            Vessels = [.. vessels.Select(v => v.Vessel)],
+            VesselsInUse = [.. inUse.Select(u => u.Use)],
             People = fields.Whole("people", 1, 100) ?? 1,
-            ShelfBears = ShelfBears(fields, findings),
-            Air = Air(fields, findings),
+            ShelfBears = fields.Quantity("shelf-bears", Dimension.OfMass) is { } bears ? Mass.FromKilograms(bears.Low) : null,
+            Air = Air(fields),
             Currency = currency?.Value,
             Labour = StockReader.Price(fields, "labour", findings),
             DisposalPrices = DisposalReader.Read(fields, findings),
             WasteRules = WasteReader.Read(fields, findings),
             ExchangeRates = StockReader.ExchangeRates(fields, findings),
         };
-        bench = bench with { VesselsInUse = [.. inUse] };
         fields.Finish();
+        findings.AddRange(Bench.Validator.Validate(bench).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         return new(name is null || zone is null ? null : bench, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+
+        // What could not be read of a list is left out, so that the numbers of items and of lines are not the same.
+        SourceSpan Place(string path)
+        {
+            var (list, index, below) = ValidatorFindings.Numbered(path);
+            return list switch
+            {
+                nameof(Bench.Stock) when below == nameof(StockItem.Substance) => stock[index].Item.Where,
+                nameof(Bench.Stock) => ValidatorFindings.Place(below, stock[index].Node),
+                nameof(Bench.Vessels) => ValidatorFindings.Place(below, vessels[index].Node),
+                nameof(Bench.VesselsInUse) => ValidatorFindings.Place(below, inUse[index].Node),
+                _ when fields.Entry(ValidatorFindings.KeyOf(path))?.Value is ScalarNode value => value.Span,
+                _ => ValidatorFindings.Place(path, (MappingNode)document.Value),
+            };
+        }
     }
 
     private static DateTimeZone? Zone(Fields fields, IDateTimeZoneProvider zones, List<Finding> findings)
@@ -84,38 +87,17 @@ public static class BenchReader
         Temperature Of(string key, Temperature otherwise) =>
             table.Quantity(key, Dimension.OfTemperature) is { } range ? Temperature.FromKelvins(range.Middle) : otherwise;
         var temperatures = new BenchTemperatures(Of("room", usual.Room), Of("cold", usual.Cold), Of("coldest", usual.Coldest), Of("hottest", usual.Hottest));
-        if (temperatures.Coldest > temperatures.Hottest)
-            findings.Add(Finding.Error("reversed-range", ColdestIsHotter, ColdestIsHotterRemedy, table.Span));
-        foreach (var (key, temperature) in (ReadOnlySpan<(string, Temperature)>)[("room", temperatures.Room), ("cold", temperatures.Cold), ("coldest", temperatures.Coldest), ("hottest", temperatures.Hottest)])
-        {
-            // People work and jars stand between these; outside them the fluids' tables end too.
-            if (temperature.DegreesCelsius is < -30 or > 60 && table.Entry(key) is { } entry)
-                findings.Add(Finding.Error("absurd-temperature", AbsurdTemperature.With(("key", key), Argument.Of("temperature", temperature.Kelvins, Dimension.OfTemperature)), AbsurdTemperatureRemedy, entry.Key.Span));
-        }
-
         table.Finish();
         return temperatures;
     }
 
-    private static Mass? ShelfBears(Fields fields, List<Finding> findings)
-    {
-        if (fields.Scalar("shelf-bears") is not { } scalar || fields.Quantity("shelf-bears", Dimension.OfMass) is not { } range) return null;
-        if (range.Low > 0) return Mass.FromKilograms(range.Low);
-        findings.Add(Finding.Error("impossible-amount", BearsNothing, BearsNothingRemedy, scalar.Span));
-        return null;
-    }
-
-    private static BenchAir? Air(Fields fields, List<Finding> findings)
+    private static BenchAir? Air(Fields fields)
     {
         if (fields.Nested("air") is not { } table) return null;
         var room = table.Quantity("room", Dimension.OfVolume);
         var changes = table.Quantity("changes-per-hour", Dimension.None);
         var hood = table.YesNo("hood") ?? false;
         table.Finish();
-        if (room is { } space && !(space.Low > 0 && space.IsFinite))
-            findings.Add(Finding.Error("impossible-amount", NoRoom.With(("space", space)), NoRoomRemedy, table.Entry("room")!.Key.Span));
-        if (changes is { } times && !(times.Low >= 0 && times.IsFinite))
-            findings.Add(Finding.Error("impossible-amount", NegativeChanges.With(("times", times)), NegativeChangesRemedy, table.Entry("changes-per-hour")!.Key.Span));
-        return room is { Low: > 0, IsFinite: true } r && changes is { Low: >= 0, IsFinite: true } c ? new(Volume.FromCubicMeters(r.Middle), c.Middle, hood) : null;
+        return room is { } space && changes is { } times ? new(Volume.FromCubicMeters(space.Middle), times.Middle, hood) : null;
     }
 }

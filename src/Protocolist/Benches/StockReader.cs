@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -14,21 +12,14 @@ namespace Protocolist.Benches;
 /// <summary>Reads the shelf of a bench file, by the validator's own rules and with the places of what is wrong.</summary>
 internal static class StockReader
 {
-    private static readonly Phrase DuplicateStock = new("duplicate-stock", "two stock items are called '{item}'");
-    private static readonly Phrase DuplicateStockRemedy = new("duplicate-stock.remedy", "give one of them another id");
-    private static readonly Phrase UnknownCurrency = new("unknown-currency.rate", "'{code}' is not the code of a currency");
-    private static readonly Phrase UnknownCurrencyRemedy = new("unknown-currency.rate.remedy", "give its ISO 4217 code, such as USD");
-    private static readonly Phrase BadRate = new("bad-rate", "'{text}' is not a rate of exchange");
-    private static readonly Phrase BadRateRemedy = new("bad-rate.remedy", "write how much of the bench's currency one of it buys, as 0.92");
+    private static readonly Phrase BadRate = new("bad-rate.text", "'{text}' is not a rate of exchange");
+    private static readonly Phrase BadRateRemedy = new("bad-rate.text.remedy", "write how much of the bench's currency one of it buys, as 0.92");
     private static readonly Phrase NeedsKind = new("missing-key.stock-kind", "a stock item is one of 'fluid', 'salt', 'consumable' or 'tool'");
     private static readonly Phrase NeedsKindRemedy = new("missing-key.stock-kind.remedy", "add 'fluid: ethanol 96 %vol', or the like");
     private static readonly Phrase AbsurdTime = new("absurd-time", "a supplier does not take {lead}");
     private static readonly Phrase AbsurdTimeRemedy = new("absurd-time.remedy", "give the time from the order to the delivery, such as 5 d");
     private static readonly Phrase AbsurdAmount = new("absurd-amount", "'{key}' cannot be {amount}");
     private static readonly Phrase AbsurdAmountRemedy = new("absurd-amount.remedy", "give one amount that a bench can hold");
-
-    /// <summary>Ten years: nobody waits so long for a bottle.</summary>
-    private const int MostLeadDays = 3650;
 
     private static readonly (string Key, StockKind Kind)[] Kinds =
     [
@@ -38,22 +29,13 @@ internal static class StockReader
         ("tool", StockKind.Tool),
     ];
 
-    public static ImmutableArray<StockItem> Read(Fields bench, List<Finding> findings)
+    /// <summary>The items, each with the mapping it was read from.</summary>
+    public static ImmutableArray<(StockItem Item, MappingNode Node)> Read(Fields bench, List<Finding> findings)
     {
-        var items = ImmutableArray.CreateBuilder<StockItem>();
+        var items = ImmutableArray.CreateBuilder<(StockItem, MappingNode)>();
         foreach (var node in bench.List("stock"))
         {
-            if (Fields.Of(node, Named.StockItem, findings) is not { } fields) continue;
-            if (Item(fields, findings) is not { } item) continue;
-            if (items.Any(i => i.Id == item.Id)) findings.Add(Finding.Error("duplicate-stock", DuplicateStock.With(("item", item.Id)), DuplicateStockRemedy, item.Where));
-
-            // Whether it is out of date is known only when a plan has a date; here only whether its own dates fit one another.
-            var validator = new StockItemValidator(item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue);
-            findings.AddRange(ValidatorFindings.Of(validator, item, (MappingNode)node));
-
-            // A fluid of unknown strength is left out with a warning of the validator's; the rest of the bench serves.
-            if (item.Kind == StockKind.Fluid && item.IsStrengthKnown) findings.AddRange(Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd(), item.Where).Findings);
-            items.Add(item);
+            if (Fields.Of(node, Named.StockItem, findings) is { } fields && Item(fields, findings) is { } item) items.Add((item, (MappingNode)node));
         }
 
         return items.DrainToImmutable();
@@ -75,9 +57,8 @@ internal static class StockReader
         foreach (var entry in table.Entries)
         {
             var (code, text) = (entry.Key.Value, table.Scalar(entry.Key.Value)?.Value);
-            if (Money.MinorUnits(code) is null) findings.Add(Finding.Error("unknown-currency", UnknownCurrency.With(("code", code)), UnknownCurrencyRemedy, entry.Key.Span));
-            else if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate) && rate is > 0 and < 1_000_000) rates[code] = rate;
-            else findings.Add(Finding.Error("bad-rate", BadRate.With(("text", text)), BadRateRemedy, entry.Key.Span));
+            if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var rate)) rates[code] = rate;
+            else if (text is not null) findings.Add(Finding.Error("bad-rate", BadRate.With(("text", Excerpt.Of(text))), BadRateRemedy, entry.Key.Span));
         }
 
         table.Finish();
@@ -155,7 +136,7 @@ internal static class StockReader
     {
         if (fields.Quantity("lead", Dimension.OfTime) is not { } lead) return 0;
         var days = Math.Ceiling(lead.High / 86400);
-        if (lead.Low >= 0 && days <= MostLeadDays) return (int)days;
+        if (lead.Low >= 0 && days <= StockLimits.MostLeadDays) return (int)days;
         findings.Add(Finding.Error("absurd-time", AbsurdTime.With(("lead", lead)), AbsurdTimeRemedy, fields.Entry("lead")!.Value.Span));
         return 0;
     }

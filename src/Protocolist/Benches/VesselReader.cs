@@ -12,23 +12,15 @@ namespace Protocolist.Benches;
 /// <summary>Reads the vessels of a bench file.</summary>
 internal static class VesselReader
 {
-    private static readonly Phrase DuplicateVessel = new("duplicate-vessel", "two vessels are called '{vessel}'");
-    private static readonly Phrase DuplicateVesselRemedy = new("duplicate-vessel.remedy", "give one of them another id, or a 'count'");
-    private static readonly Phrase MoreInUseThanThereAre = new(
-        "more-in-use-than-there-are",
-        "{count} of '{id}' are said to be in use, and there are {there}");
-    private static readonly Phrase MoreInUseThanThereAreRemedy = new("more-in-use-than-there-are.remedy", "count them");
-    private static readonly Phrase NegativePrice = new("negative-price.vessel", "a vessel cannot cost {price}");
-    private static readonly Phrase NegativePriceRemedy = new("negative-price.vessel.remedy", "write what one costs");
     private static readonly Phrase VesselWithoutShape = new(
         "vessel-without-shape",
         "the inside of a vessel is a diameter and a height, or a length, a width and a height");
     private static readonly Phrase VesselWithoutShapeRemedy = new("vessel-without-shape.remedy", "measure it inside");
 
-    public static ImmutableArray<Vessel> Read(Fields bench, List<VesselInUse> inUse, List<Finding> findings)
+    /// <summary>The vessels and those in use, each with the mapping it was read from.</summary>
+    public static ImmutableArray<(Vessel Vessel, MappingNode Node)> Read(Fields bench, List<(VesselInUse Use, MappingNode Node)> inUse, List<Finding> findings)
     {
-        var vessels = ImmutableArray.CreateBuilder<Vessel>();
-        var validator = new VesselValidator();
+        var vessels = ImmutableArray.CreateBuilder<(Vessel, MappingNode)>();
         foreach (var node in bench.List("vessels"))
         {
             if (Fields.Of(node, Named.Vessel, findings) is not { } fields) continue;
@@ -43,7 +35,7 @@ internal static class VesselReader
                 Seal = fields.Choice<VesselMaterial>("seal") ?? VesselMaterial.Unknown,
                 Price = fields.Scalar("price") is { } price ? Priced(price, findings) : null,
                 LeadDays = StockReader.LeadDays(fields, findings),
-                LossPerYear = fields.Quantity("loses-a-year", Dimension.OfVolume) is { Low: >= 0 } loss ? Volume.FromCubicMeters(loss.Middle) : null,
+                LossPerYear = fields.Quantity("loses-a-year", Dimension.OfVolume) is { } loss ? Volume.FromCubicMeters(loss.Middle) : null,
                 EmptyMass = fields.Quantity("empty-mass", Dimension.OfMass) is { } mass ? Mass.FromKilograms(mass.Middle) : null,
                 Pane = fields.Quantity("pane", Dimension.OfLength) is { } pane ? Length.FromMeters(pane.Middle) : null,
             };
@@ -51,16 +43,14 @@ internal static class VesselReader
             fields.Finish();
             if (id is null || inside is null) continue;
             inUse.AddRange(taken);
-            if (vessels.Any(v => v.Id == vessel.Id)) findings.Add(Finding.Error("duplicate-vessel", DuplicateVessel.With(("vessel", vessel.Id)), DuplicateVesselRemedy, id.Span));
-            findings.AddRange(ValidatorFindings.Of(validator, vessel, (MappingNode)node));
-            vessels.Add(vessel);
+            vessels.Add((vessel, (MappingNode)node));
         }
 
         return vessels.DrainToImmutable();
     }
 
     /// <summary>How many of a vessel other specimens stand in, and until when.</summary>
-    private static IEnumerable<VesselInUse> InUse(Fields vessel, Vessel of)
+    private static IEnumerable<(VesselInUse Use, MappingNode Node)> InUse(Fields vessel, Vessel of)
     {
         foreach (var node in vessel.List("in-use"))
         {
@@ -68,8 +58,7 @@ internal static class VesselReader
             var count = use.Whole("count", 1, 100_000) ?? 1;
             var until = use.Date("until");
             use.Finish();
-            if (count > of.Count) vessel.Findings.Add(Finding.Warning("more-in-use-than-there-are", MoreInUseThanThereAre.With(("count", count), ("id", of.Id), ("there", of.Count)), MoreInUseThanThereAreRemedy, use.Span));
-            yield return new(of.Id, count, until);
+            yield return (new(of.Id, count, until), (MappingNode)node);
         }
     }
 
@@ -77,8 +66,7 @@ internal static class VesselReader
     {
         var price = MoneyText.Read(text.Value, text.Span);
         findings.AddRange(price.Findings);
-        if (price.Value is { Minor: < 0 }) findings.Add(Finding.Error("negative-price", NegativePrice.With(("price", price.Value)), NegativePriceRemedy, text.Span));
-        return price.Value is { Minor: >= 0 } fair ? fair : null;
+        return price.Value;
     }
 
     private static VesselShape? Inside(Fields vessel, List<Finding> findings)

@@ -10,8 +10,6 @@ namespace Protocolist.Logs;
 /// <summary>Reads log files.</summary>
 public static class LogReader
 {
-    private static readonly Phrase UnknownSign = new("unknown-word.sign", "'{sign}' is not one of the signs");
-
     private const int Format = 1;
 
     /// <summary>Reads a log from YAML.</summary>
@@ -33,16 +31,24 @@ public static class LogReader
         var times = new LogTimes(zone, findings);
         var specimen = fields.Required("log");
         var written = times.Read(fields, "written");
-        var entries = ImmutableArray.CreateBuilder<LogEntry>();
+        var entries = new List<(LogEntry Entry, MappingNode Node)>();
         foreach (var node in fields.List("entries"))
         {
-            if (Fields.Of(node, Named.Entry, findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add(read);
+            if (Fields.Of(node, Named.Entry, findings) is { } entry && Entry(entry, times, findings) is { } read) entries.Add((read, (MappingNode)node));
         }
 
         fields.Finish();
-        var log = new WorkLog(specimen?.Value ?? "", entries.DrainToImmutable()) { Written = written };
+        var log = new WorkLog(specimen?.Value ?? "", [.. entries.Select(e => e.Entry)]) { Written = written };
+        findings.AddRange(specimen is null ? [] : WorkLog.Validator.Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         findings.AddRange(LogOrder.Check(log, zone));
         return new(specimen is null ? null : log, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
+
+        // What could not be read of the list is left out, so that the numbers of entries and of lines are not the same.
+        SourceSpan Place(string path)
+        {
+            var (list, index, below) = ValidatorFindings.Numbered(path);
+            return list == nameof(WorkLog.Entries) ? ValidatorFindings.Place(below, entries[index].Node) : specimen.Span;
+        }
     }
 
     private static LogEntry? Entry(Fields fields, LogTimes times, List<Finding> findings)
@@ -67,8 +73,8 @@ public static class LogReader
 
     private static bool IsSign(ScalarNode sign, List<Finding> findings)
     {
-        if (Protocols.Sign.Find(sign.Value) is not null) return true;
-        findings.Add(Finding.Error("unknown-word", UnknownSign.With(("sign", Excerpt.Of(sign.Value))), Suggestion.For(sign.Value, [.. Protocols.Sign.All.Select(s => s.Word)]), sign.Span));
+        if (WorkLogValidator.FaultOf(sign.Value) is not { } fault) return true;
+        findings.Add(fault with { Where = sign.Span });
         return false;
     }
 }

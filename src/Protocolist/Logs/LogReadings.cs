@@ -27,11 +27,15 @@ internal static class LogReadings
         ("mass", ReadingKind.Mass, [Dimension.OfMass], 0, 1e5, "7.4 kg"),
     ];
 
+    /// <summary>Whether an instrument can have shown this.</summary>
+    public static bool CanBe(ReadingKind what, QuantityRange value) =>
+        Array.Exists(Known, k => k.What == what && k.In.Contains(value.Dimension) && value.Low >= k.Least && value.High <= k.Most);
+
     public static ImmutableArray<LogReading> Of(Fields? fields)
     {
         if (fields is null) return [];
         var readings = ImmutableArray.CreateBuilder<LogReading>();
-        foreach (var (key, what, dimensions, least, most, example) in Known)
+        foreach (var (key, what, dimensions, _, _, example) in Known)
         {
             if (fields.Scalar(key) is not { } scalar) continue;
             if (QuantityText.Read(scalar.Value, out var value) is { } fault)
@@ -44,7 +48,7 @@ internal static class LogReadings
                     ? Finding.Error("reading-without-unit", ReadingWithoutUnit.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingWithoutUnitRemedy.With(("example", example)), scalar.Span)
                     : Finding.Error("wrong-dimension", WrongDimension.With(("key", key), Argument.Texts("dimensions", dimensions.Select(d => d.ToString())), ("scalar", Excerpt.Of(scalar.Value)), ("dimension", value.Dimension.ToString())), WrongDimensionRemedy.With(("example", example)), scalar.Span));
             }
-            else if (value.Low < least || value.High > most)
+            else if (!CanBe(what, value))
             {
                 fields.Findings.Add(Finding.Error("reading-impossible", ReadingImpossible.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingImpossibleRemedy, scalar.Span));
             }

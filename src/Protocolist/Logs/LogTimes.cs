@@ -36,16 +36,23 @@ internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
         var text = scalar.Value.Trim().Replace(' ', 'T');
         foreach (var pattern in WithOffset)
         {
-            if (pattern.Parse(text) is { Success: true } parsed) return parsed.Value.ToInstant();
+            if (pattern.Parse(text) is { Success: true } parsed) return Sane(parsed.Value.Date, scalar) ? parsed.Value.ToInstant() : null;
         }
 
         foreach (var pattern in Local)
         {
-            if (pattern.Parse(text) is { Success: true } parsed) return Resolve(parsed.Value, scalar);
+            if (pattern.Parse(text) is { Success: true } parsed) return Sane(parsed.Value.Date, scalar) ? Resolve(parsed.Value, scalar) : null;
         }
 
         findings.Add(Finding.Error("bad-time", BadTime.With(("scalar", Excerpt.Of(scalar.Value))), BadTimeRemedy, scalar.Span));
         return null;
+    }
+
+    private bool Sane(LocalDate date, ScalarNode scalar)
+    {
+        if (Calendar.Has(date)) return true;
+        findings.Add(Calendar.Fault(date.Year, scalar.Span));
+        return false;
     }
 
     /// <summary>The earlier of a doubled hour; the change itself for a skipped one: said openly, and settled by writing an offset.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 using UnitsNet;
 
 namespace Protocolist.Logs;
@@ -11,6 +12,20 @@ namespace Protocolist.Logs;
 /// <param name="Entries">In the order of the file, which is the order of time.</param>
 public sealed record WorkLog(string Specimen, ImmutableArray<LogEntry> Entries)
 {
+    internal static readonly WorkLogValidator Validator = new();
+
+    /// <summary>In the order of the file, which is the order of time.</summary>
+    public ImmutableArray<LogEntry> Entries { get; init => field = value.IsDefault ? [] : value; } = Entries.IsDefault ? [] : Entries;
+
+    /// <summary>What is wrong with it in itself, in the same words as of a log file; whether it fits a plan says <see cref="LogCheck"/>.</summary>
+    /// <param name="zone">On whose clocks moments are told: the plan's.</param>
+    /// <returns>Findings, at the places of the entries where those are known; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate(DateTimeZone zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        return [.. ValidatorFindings.Of(Validator, this), .. LogOrder.Check(this, zone)];
+    }
+
     /// <summary>A log of a specimen to which nothing has happened yet.</summary>
     /// <param name="specimen">The specimen's number.</param>
     /// <returns>The empty log.</returns>
@@ -37,10 +52,10 @@ public sealed record LogEntry(string Step)
     public Instant? Done { get; init; }
 
     /// <summary>What was measured.</summary>
-    public ImmutableArray<LogReading> Readings { get; init; } = [];
+    public ImmutableArray<LogReading> Readings { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>Signs seen or felt, in the words of a protocol's <c>watch</c>.</summary>
-    public ImmutableArray<string> Signs { get; init; } = [];
+    public ImmutableArray<string> Signs { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>Where on the body; empty where the entry does not say.</summary>
     public string Place { get; init; } = "";

@@ -32,10 +32,11 @@ public sealed record Price
     /// <param name="currency">An ISO 4217 code.</param>
     /// <param name="per">Of one what.</param>
     /// <returns>The price.</returns>
-    /// <exception cref="ArgumentException">The rate is negative or the code is not in ISO 4217.</exception>
+    /// <exception cref="ArgumentException">The rate is negative or above ten million million, or the code is not in ISO 4217.</exception>
     public static Price Of(decimal rate, string currency, PriceUnit per)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(rate);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(rate, Money.MostMinor);
         return Money.MinorUnits(currency) is null
             ? throw new ArgumentException($"'{currency}' is not an ISO 4217 currency code.", nameof(currency))
             : new Price(rate, currency, per);

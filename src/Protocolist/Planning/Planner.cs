@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Logs;
@@ -36,9 +37,14 @@ public sealed class Planner
     /// <param name="request">Specimen, bench, start and choices.</param>
     /// <returns>
     /// The plan with all its findings. A plan with an error is returned all the same, marked not to be started. There is no plan,
-    /// only findings, where the specimen cannot be measured or no one protocol serves it.
+    /// only findings, where the specimen cannot be measured or no one protocol serves it, or where a bench, a start or a specimen is given that no plan can be made with
+    /// (<see cref="PlanRequest.Validate"/>).
     /// </returns>
-    public Checked<Plan> Plan(PlanRequest request) => Make(request).Plan;
+    public Checked<Plan> Plan(PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return request.Refusals() is { IsEmpty: false } refusals ? new(null, refusals) : Make(request).Plan;
+    }
 
     /// <summary>Plans again after what really happened. The same log twice changes nothing.</summary>
     /// <param name="plan">The plan, first made or revised.</param>
@@ -47,14 +53,17 @@ public sealed class Planner
     /// <returns>
     /// The revision, by the protocol that the plan carries, with the findings of the new plan; a note <c>other-protocol-revision</c> where the shelf has another of that id, warnings
     /// <c>other-bench</c> and <c>other-zone</c> where the bench is not that of the plan. No revision but errors where the log does not fit (<see cref="LogCheck"/>), this version cannot
-    /// read the plan's protocol (<c>plan-protocol-unreadable</c>), or the plan has no start.
+    /// read the plan's protocol (<c>plan-protocol-unreadable</c>), the plan has no start, or one of the three cannot be what it says (<see cref="WorkLog.Validate"/>,
+    /// <see cref="PreparedBench.Findings"/>).
     /// </returns>
     public Checked<Revision> Revise(Plan plan, WorkLog log, PreparedBench bench)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(bench);
-        return Reviser.Revise(plan, log, this, bench);
+        ImmutableArray<Finding> refusals =
+            [.. PlanFaults.Of(plan).Concat(log.Validate(bench.Bench.Opening.Zone)).Concat(bench.Findings).Where(f => f.Severity == Severity.Error)];
+        return refusals.IsEmpty ? Reviser.Revise(plan, log, this, bench) : new(null, refusals);
     }
 
     /// <summary>Plans every lawful way to preserve one specimen. What the request has chosen or wishes already stays as it is.</summary>

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 
 namespace Protocolist.Planning;
@@ -16,12 +18,16 @@ public sealed class PreparedBench
     {
         ArgumentNullException.ThrowIfNull(bench);
         Bench = bench;
-        Stock = PreparedStock.Of(bench);
+        Findings = bench.Validate();
+        Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench);
         Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
     }
 
     /// <summary>The bench as it was given.</summary>
     public Bench Bench { get; }
+
+    /// <summary>What is wrong with it (<see cref="Benches.Bench.Validate"/>); with an error no plan is made.</summary>
+    public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The opening hours.</summary>
     internal OpenMinutes Hours { get; }

@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Reading;
 
@@ -20,6 +21,7 @@ public static class PlanJson
     private static readonly Phrase PlanUnreadableRemedy = new("plan-unreadable.remedy", "make the plan again; a plan file is not edited by hand");
     private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
     private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
+    private static readonly Phrase OutOfRange = new("plan-unreadable.value", "a value in it is beyond what such a value can be");
     private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
     // People read these files, and they go into no web page; µ and ° stay what they are.
@@ -50,8 +52,12 @@ public static class PlanJson
 
     /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
-    /// <returns>The plan, or an error finding: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>.</returns>
-    public static Checked<Plan> Read(SourceText source)
+    /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
+    /// <returns>
+    /// The plan, or error findings: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>; with the path in the file <c>plan-incomplete</c>,
+    /// <c>plan-impossible</c>; <c>unknown-zone</c>.
+    /// </returns>
+    public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         try
@@ -59,12 +65,18 @@ public static class PlanJson
             // Another format may lack what this one needs, so its number is looked at first.
             if (FormatOf(Encoding.UTF8.GetBytes(source.Text)) is not { } format) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             if (format != Plan.CurrentFormat) return new(null, [OtherFormat(format, source.Name)]);
-            return JsonSerializer.Deserialize(source.Text, Shape) is { } plan ? new(plan, []) : Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
+            if (JsonSerializer.Deserialize(source.Text, Shape) is not { } plan) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
+            var faults = PlanFaults.Of(plan, zones);
+            return faults.IsEmpty ? new(plan, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
         catch (JsonException fault)
         {
             var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..])) : NoJson;
             return Unreadable(why, SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
+        }
+        catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)
+        {
+            return Unreadable(OutOfRange, SourceSpan.At(source.Name, 1, 1));
         }
     }
 

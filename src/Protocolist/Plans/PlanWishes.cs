@@ -11,10 +11,10 @@ public sealed record PlanWishes
     public static PlanWishes None { get; } = new();
 
     /// <summary>A step's id → the id of the vessel that it is to use.</summary>
-    public ImmutableSortedDictionary<string, string> Vessels { get; init; } = Nothing;
+    public ImmutableSortedDictionary<string, string> Vessels { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Nothing;
 
     /// <summary>A fluid that is made → what it is made from, in the words in which a comparison of ways names it.</summary>
-    public ImmutableSortedDictionary<string, string> Supplies { get; init; } = Nothing;
+    public ImmutableSortedDictionary<string, string> Supplies { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Nothing;
 
     /// <summary>Whether nothing is insisted on.</summary>
     public bool IsEmpty() => Vessels.IsEmpty && Supplies.IsEmpty;

@@ -5,11 +5,14 @@ using System.Globalization;
 namespace Protocolist.Quantities;
 
 /// <summary>An amount of money in one currency: always a whole number of the currency's smallest unit, never a floating number.</summary>
-/// <remarks>Arithmetic is for one currency only; two currencies in one operation are a caller's bug and throw. Use <see cref="Into"/> with a rate first.</remarks>
+/// <remarks>Arithmetic never overflows: beyond a million million million smallest units a sum stays there. It is for one currency only; two currencies in one operation are a caller's bug and throw. Use <see cref="Into"/> with a rate first.</remarks>
 public sealed record Money : IComparable<Money>
 {
     /// <summary>The furthest amount from zero, in smallest units: ten million million, so that sums of many cannot overflow.</summary>
     internal const long MostMinor = 10_000_000_000_000;
+
+    /// <summary>Where sums stop: no bench comes near, and a sum past it says no more than that the prices are absurd.</summary>
+    private const long Furthest = 1_000_000_000_000_000_000;
 
     private Money(long minor, string currency) => (Minor, Currency) = (minor, currency);
 
@@ -43,7 +46,7 @@ public sealed record Money : IComparable<Money>
     public static Money OfMinor(long minor, string currency)
     {
         _ = ScaleOf(currency);
-        return new Money(minor, currency);
+        return Within(minor, currency);
     }
 
     /// <summary>Rounds to the nearest smallest unit, halves away from zero, as invoices do.</summary>
@@ -51,9 +54,8 @@ public sealed record Money : IComparable<Money>
     /// <param name="currency">An ISO 4217 code.</param>
     /// <returns>The money.</returns>
     /// <exception cref="ArgumentException">The code is not in ISO 4217.</exception>
-    /// <exception cref="OverflowException">The amount does not fit.</exception>
     public static Money Rounded(decimal amount, string currency) =>
-        new((long)decimal.Round(amount * ScaleOf(currency), 0, MidpointRounding.AwayFromZero), currency);
+        Within((Int128)decimal.Round(Math.Clamp(amount, -Furthest, Furthest) * ScaleOf(currency), 0, MidpointRounding.AwayFromZero), currency);
 
     /// <summary>No money, in a currency.</summary>
     /// <param name="currency">An ISO 4217 code.</param>
@@ -103,13 +105,13 @@ public sealed record Money : IComparable<Money>
     }
 
     /// <summary>Adds.</summary><param name="a">One.</param><param name="b">Other, in the same currency.</param><returns>The sum.</returns>
-    public static Money operator +(Money a, Money b) => new(a.Minor + b.In(a.Currency), a.Currency);
+    public static Money operator +(Money a, Money b) => Within((Int128)a.Minor + b.In(a.Currency), a.Currency);
 
     /// <summary>Subtracts.</summary><param name="a">One.</param><param name="b">Other, in the same currency.</param><returns>The difference.</returns>
-    public static Money operator -(Money a, Money b) => new(a.Minor - b.In(a.Currency), a.Currency);
+    public static Money operator -(Money a, Money b) => Within((Int128)a.Minor - b.In(a.Currency), a.Currency);
 
     /// <summary>So many times.</summary><param name="a">Money.</param><param name="times">How often.</param><returns>The product.</returns>
-    public static Money operator *(Money a, long times) => new(a.Minor * times, a.Currency);
+    public static Money operator *(Money a, long times) => Within((Int128)a.Minor * times, a.Currency);
 
     /// <summary>Less.</summary><param name="a">One.</param><param name="b">Other, in the same currency.</param><returns>Whether.</returns>
     public static bool operator <(Money a, Money b) => a.CompareTo(b) < 0;
@@ -138,6 +140,8 @@ public sealed record Money : IComparable<Money>
         3 => 1000,
         _ => throw new ArgumentException($"'{currency}' is not an ISO 4217 currency code.", nameof(currency)),
     };
+
+    private static Money Within(Int128 minor, string currency) => new((long)Int128.Clamp(minor, -Furthest, Furthest), currency);
 
     private long In(string currency) => string.Equals(Currency, currency, StringComparison.Ordinal)
         ? Minor

@@ -54,7 +54,9 @@ internal sealed class DocumentReader
         _file = file;
         _limits = limits;
         _lines = lines;
-        _scanner = new(new StringReader(text), skipComments: true);
+
+        // Without a last line break the scanner loses blanks at the end of a text.
+        _scanner = new(new StringReader(text.EndsWith('\n') ? text : text + '\n'), skipComments: true);
         _parser = new(_scanner);
     }
 
@@ -146,6 +148,7 @@ internal sealed class DocumentReader
         Next();
         var span = Span(scalar.Start, scalar.End);
         var plain = scalar.Style == ScalarStyle.Plain;
+        if (plain || scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted) FindTabs(span);
         var lead = plain ? 0 : 1;
         var isOneRun = span.Line == span.EndLine && span.EndColumn - span.Column == scalar.Value.Length + (2 * lead);
         var value = plain && scalar.Value is "~" or "null" ? "" : scalar.Value;
@@ -161,18 +164,18 @@ internal sealed class DocumentReader
     {
         Next();
         var isFlow = start.Style == SequenceStyle.Flow;
+        if (!isFlow) FindTabBefore(start.Start);
         if (isFlow) _open.Push(('[', At(start.Start)));
         var items = ImmutableArray.CreateBuilder<DocumentNode>();
         while (_parser.Current is not SequenceEnd) items.Add(Node(depth + 1));
-        if (isFlow) _open.Pop();
-        Next();
-        return new(items.DrainToImmutable(), Span(start.Start, start.End));
+        return new(items.DrainToImmutable(), End(isFlow, start));
     }
 
     private MappingNode Mapping(MappingStart start, int depth)
     {
         Next();
         var isFlow = start.Style == MappingStyle.Flow;
+        if (!isFlow) FindTabBefore(start.Start);
         if (isFlow) _open.Push(('{', At(start.Start)));
         var entries = ImmutableArray.CreateBuilder<MappingEntry>();
         var seen = new Dictionary<string, SourceSpan>(StringComparer.Ordinal);
@@ -198,9 +201,36 @@ internal sealed class DocumentReader
             else _findings.Add(Finding.Error("duplicate-key", DuplicateKey.With(("key", Excerpt.Of(key.Value)), ("to-string", seen[key.Value].Line.ToString(CultureInfo.InvariantCulture))), DuplicateKeyRemedy, key.Span));
         }
 
-        if (isFlow) _open.Pop();
+        return new(entries.DrainToImmutable(), End(isFlow, start));
+    }
+
+    /// <summary>Passes over the end of a collection.</summary>
+    private SourceSpan End(bool isFlow, ParsingEvent start)
+    {
+        if (isFlow)
+        {
+            _open.Pop();
+            FindTabs(Span(start.Start, _parser.Current!.End));
+        }
+
         Next();
-        return new(entries.DrainToImmutable(), Span(start.Start, start.End));
+        return Span(start.Start, start.End);
+    }
+
+    /// <summary>A tab at the beginning of a line that goes on with what began on another: YAML forbids most of them, and the parser lets them pass.</summary>
+    private void FindTabs(SourceSpan span)
+    {
+        for (var line = span.Line + 1; line <= span.EndLine; line++)
+        {
+            if (_lines.BeginsWithTab(line)) _findings.Add(Finding.Error("tab-indentation", TabIndentation, TabIndentationRemedy, SourceSpan.At(_file, line, 1)));
+        }
+    }
+
+    /// <summary>A tab between a dash and what begins behind it on the same line, which by that is indented by a tab.</summary>
+    private void FindTabBefore(Mark start)
+    {
+        if (_lines.TabBefore(start.Line, start.Column) is { } column)
+            _findings.Add(Finding.Error("tab-indentation", TabIndentation, TabIndentationRemedy, SourceSpan.At(_file, (int)start.Line, column)));
     }
 
     private void Next()

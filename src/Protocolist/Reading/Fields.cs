@@ -18,10 +18,6 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     private static readonly Phrase AddKey = new("missing-key.remedy", "add '{key}:'");
     private static readonly Phrase NotAText = new("not-a-text", "'{key}' must be one value");
     private static readonly Phrase NotATextRemedy = new("not-a-text.remedy", "write it on the same line as its key");
-    private static readonly Phrase NotOneLine = new("not-one-line", "a line break or a tab stands in '{key}'");
-    private static readonly Phrase NotOneLineRemedy = new("not-one-line.remedy", "write it on one line");
-    private static readonly Phrase TextTooLong = new("text-too-long", "'{key}' has {length} characters; {most} is the most");
-    private static readonly Phrase TextTooLongRemedy = new("text-too-long.remedy", "shorten it");
     private static readonly Phrase NotTexts = new("not-a-text.item", "each item of '{key}' must be one value");
     private static readonly Phrase NotTextsRemedy = new("not-a-text.item.remedy", "write one value an item");
     private static readonly Phrase UnknownWord = new("unknown-word.key", "'{word}' is not one of the words for '{key}'");
@@ -30,12 +26,6 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     private static readonly Phrase RenamedKey = new("renamed-key", "'{key}' is called '{meant}' in {what}");
     private static readonly Phrase RenamedKeyRemedy = new("renamed-key.remedy", "write '{meant}:'");
     private static readonly Phrase UnknownKey = new("unknown-key", "unknown key '{key}' in {what}");
-
-    /// <summary>Longer than any name, place or number; a name of that length is not read, it is a fault.</summary>
-    private const int LongestLine = 1_000;
-
-    /// <summary>Three printed pages.</summary>
-    private const int LongestProse = 10_000;
 
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
 
@@ -94,28 +84,20 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
         return null;
     }
 
-    /// <summary>A number, a name or a place stands on one line, or it could pass for lines of a sheet that say something else.</summary>
     private ScalarNode? OneLine(ScalarNode scalar, string key)
     {
         // Text folded under its key ends with a line break that nobody wrote.
-        var value = scalar.Value.AsSpan().TrimEnd('\n');
-        var isLine = value.IndexOfAny('\n', '\t') < 0;
-        if (isLine && value.Length <= LongestLine) return value.Length == scalar.Value.Length ? scalar : scalar with { Value = value.ToString() };
-        findings.Add(isLine
-            ? TooLong(key, LongestLine, scalar)
-            : Finding.Error("not-one-line", NotOneLine.With(("key", key)), NotOneLineRemedy, scalar.Span));
-        return null;
+        var value = scalar.Value.TrimEnd('\n');
+        return Told(scalar, TextRules.OfLine(key, value)) ? null : value.Length == scalar.Value.Length ? scalar : scalar with { Value = value };
     }
 
-    private ScalarNode? Prose(ScalarNode scalar, string key)
+    private ScalarNode? Prose(ScalarNode scalar, string key) => Told(scalar, TextRules.OfProse(key, scalar.Value)) ? null : scalar;
+
+    private bool Told(ScalarNode scalar, Finding? fault)
     {
-        if (scalar.Value.Length <= LongestProse) return scalar;
-        findings.Add(TooLong(key, LongestProse, scalar));
-        return null;
+        if (fault is not null) findings.Add(fault with { Where = scalar.Span });
+        return fault is not null;
     }
-
-    private static Finding TooLong(string key, int most, ScalarNode scalar) =>
-        Finding.Error("text-too-long", TextTooLong.With(("key", key), ("length", scalar.Value.Length), ("most", most)), TextTooLongRemedy, scalar.Span);
 
     public Fields? Nested(string key, Message? nested = null) => Entry(key) is { } entry ? Of(entry.Value, nested ?? Named.Key(key), findings) : null;
 

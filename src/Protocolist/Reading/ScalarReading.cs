@@ -33,8 +33,10 @@ internal static class ScalarReading
     public static LocalDate? Date(ScalarNode scalar, List<Finding> findings)
     {
         var parsed = LocalDatePattern.Iso.Parse(scalar.Value);
-        if (parsed.Success) return parsed.Value;
-        findings.Add(Finding.Error("bad-date", BadDate.With(("text", scalar.Value)), BadDateRemedy, scalar.Span));
+        if (parsed.Success && Calendar.Has(parsed.Value)) return parsed.Value;
+        findings.Add(parsed.Success
+            ? Calendar.Fault(parsed.Value.Year, scalar.Span)
+            : Finding.Error("bad-date", BadDate.With(("text", Excerpt.Of(scalar.Value))), BadDateRemedy, scalar.Span));
         return null;
     }
 

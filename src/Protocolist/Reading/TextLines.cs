@@ -47,6 +47,23 @@ internal sealed class TextLines
         return null;
     }
 
+    /// <summary>Whether a line that is not blank begins with a tab.</summary>
+    public bool BeginsWithTab(int line)
+    {
+        if (line > _lines.Count) return false;
+        var text = _text.AsSpan(_lines[line - 1].Start, _lines[line - 1].Length);
+        return text.StartsWith('\t') && !text.IsWhiteSpace();
+    }
+
+    /// <summary>The column of a tab in the blanks before a place; null where there is none.</summary>
+    public int? TabBefore(long line, long column)
+    {
+        if (line < 1 || line > _lines.Count) return null;
+        var before = _text.AsSpan(_lines[(int)line - 1].Start, (int)Math.Clamp(column - 1, 0, _lines[(int)line - 1].Length));
+        var tab = before[before.TrimEnd(" \t").Length..].IndexOf('\t');
+        return tab < 0 ? null : before.TrimEnd(" \t").Length + tab + 1;
+    }
+
     /// <summary>Says of a character that no text should hold.</summary>
     public static Finding Unfit(char character, SourceSpan where) =>
         Finding.Error("unreadable-character", UnreadableCharacterSaid.With(("code", ((int)character).ToString("X4", System.Globalization.CultureInfo.InvariantCulture))), UnreadableCharacterRemedy, where);

@@ -58,7 +58,7 @@ internal sealed record BodyMeasure
     /// <summary>Measures a specimen on paper.</summary>
     /// <param name="specimen">What was measured.</param>
     /// <returns>
-    /// The measure, or null where group or size is missing or impossible. Findings: those of <see cref="SpecimenValidator"/>, and
+    /// The measure, or null where group or size is missing or impossible. Findings: those of <see cref="Specimens.Specimen.Validate"/>, and
     /// <c>mass-against-length</c>, <c>mass-against-displacement</c>, <c>girth-against-mass</c>, <c>thickness-against-mass</c>,
     /// <c>lot-heavier-than-its-animals</c>, <c>two-lengths</c> (contradictions, with the likely slip), <c>size-reckoned</c> and
     /// <c>length-of-another-kind</c> (notes).

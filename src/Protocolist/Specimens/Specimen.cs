@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Reading;
 using UnitsNet;
 
 namespace Protocolist.Specimens;
@@ -7,10 +9,13 @@ namespace Protocolist.Specimens;
 /// <summary>One dead animal, or a lot of small ones of one kind, as measured on the table. Immutable; safe to share between threads.</summary>
 /// <remarks>
 /// Give what was measured and leave out the rest: nothing here has to be guessed. Measurements are those of one animal, of a lot
-/// those of the largest; only <see cref="LotMass"/> is of all together. <see cref="SpecimenValidator"/> says what cannot be.
+/// those of the largest; only <see cref="LotMass"/> is of all together. <see cref="Validate"/> says what cannot be.
 /// </remarks>
 public sealed record Specimen
 {
+    internal static readonly SpecimenValidator Validator = new();
+    private static readonly SpecimenLimits Limits = new();
+
     /// <summary>The catalogue or field number.</summary>
     public required string Id { get; init; }
 
@@ -96,13 +101,20 @@ public sealed record Specimen
     public string? CollectedBy { get; init; }
 
     /// <summary>Numbers of permits and licences that cover it.</summary>
-    public ImmutableArray<string> Permits { get; init; } = [];
+    public ImmutableArray<string> Permits { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>What it is for; null where that is open.</summary>
     public IntendedUse? IntendedUse { get; init; }
 
     /// <summary>Anything else worth keeping with it.</summary>
     public string? Notes { get; init; }
+
+    /// <summary>What can be said of it without knowing its group: values that cannot be, and values that contradict each other; the same, in the same words, as of a file.</summary>
+    /// <returns>Findings, each with the property as its subject, in kebab-case as a specimen file has it; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
+
+    /// <summary>Those of them that nothing can be reckoned with.</summary>
+    internal ImmutableArray<Finding> BeyondLimits() => ValidatorFindings.Of(Limits, this);
 
     /// <summary>The measured length of the given kind, where there is one; <see cref="Length"/> is not looked at.</summary>
     /// <param name="kind">Which length.</param>

@@ -31,7 +31,7 @@ public static class SpecimenReader
         var id = fields.Required("specimen");
         var specimen = Measured(fields, id?.Value ?? "", findings);
         var valid = findings.Count;
-        findings.AddRange(ValidatorFindings.Of(new SpecimenValidator(), specimen, (MappingNode)document.Value));
+        findings.AddRange(ValidatorFindings.Of(Specimen.Validator, specimen, (MappingNode)document.Value));
 
         // A measurement that could not be read is not missing as well.
         if (valid > 0) findings.RemoveAll(f => f.Id is "no-measurement" or "missing-id");
@@ -54,7 +54,7 @@ public static class SpecimenReader
         var specimen = new Specimen
         {
             Id = id,
-            Count = fields.Whole("count", 1, 1_000_000) ?? 1,
+            Count = fields.Whole("count", 0, 9_999_999) ?? 1,
             Group = Group(fields),
             ScientificName = fields.Scalar("scientific-name")?.Value,
             HigherTaxon = fields.Scalar("higher-taxon")?.Value,
@@ -97,9 +97,10 @@ public static class SpecimenReader
     {
         if (fields.Scalar("died-at") is not { } scalar) return null;
         var text = scalar.Value.Replace(' ', 'T');
-        if (OffsetDateTimePattern.ExtendedIso.Parse(text) is { Success: true, Value: var toTheSecond }) return toTheSecond.ToInstant();
-        if (ToTheMinute.Parse(text) is { Success: true, Value: var toTheMinute }) return toTheMinute.ToInstant();
-        findings.Add(Finding.Error("bad-time", NoMoment.With(("text", scalar.Value)), NoMomentRemedy, scalar.Span));
+        OffsetDateTime? at = OffsetDateTimePattern.ExtendedIso.Parse(text) is { Success: true, Value: var toTheSecond } ? toTheSecond
+            : ToTheMinute.Parse(text) is { Success: true, Value: var toTheMinute } ? toTheMinute : null;
+        if (at is { } moment && Calendar.Has(moment.Date)) return moment.ToInstant();
+        findings.Add(at is { } far ? Calendar.Fault(far.Year, scalar.Span) : Finding.Error("bad-time", NoMoment.With(("text", Excerpt.Of(scalar.Value))), NoMomentRemedy, scalar.Span));
         return null;
     }
 }

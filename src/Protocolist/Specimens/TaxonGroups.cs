@@ -68,7 +68,7 @@ public static class TaxonGroups
         var before = findings.Count;
         var named = string.IsNullOrWhiteSpace(group) ? null : Find(group.Trim());
         if (named is null && !string.IsNullOrWhiteSpace(group))
-            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", group)), Suggestion.For(group.Trim(), ById.Keys)));
+            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", Excerpt.Of(group))), Suggestion.For(group.Trim(), ById.Keys)));
         var meant = string.IsNullOrWhiteSpace(higherTaxon) ? null : FromTaxa(higherTaxon, named is null ? Severity.Error : Severity.Warning, findings);
         var agreed = named is null ? meant : meant is null || named.IsA(meant.Id) ? named : meant.IsA(named.Id) ? meant : null;
         if (agreed is null && named is not null && meant is not null)

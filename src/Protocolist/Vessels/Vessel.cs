@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Fluids.Contact;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -12,6 +15,12 @@ namespace Protocolist.Vessels;
 /// <param name="Count">How many are at hand, 0 or more.</param>
 public sealed record Vessel(string Id, string Name, VesselShape Shape, VesselMaterial Wall, int Count)
 {
+    private static readonly VesselValidator Validator = new();
+
+    /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
+    /// <returns>Findings, each with the property as its subject; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
+
     /// <summary>What the maker says it holds; checked against the dimensions where given.</summary>
     public Volume? Capacity { get; init; }
 

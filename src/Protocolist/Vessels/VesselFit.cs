@@ -12,7 +12,7 @@ internal static class VesselFit
 
     /// <summary>Chooses among the vessels at hand.</summary>
     /// <param name="request">What has to be held.</param>
-    /// <param name="vessels">The vessels at hand, sound by <see cref="VesselValidator"/>.</param>
+    /// <param name="vessels">The vessels at hand, sound by <see cref="Vessel.Validate"/>.</param>
     /// <returns>
     /// The choice: fewest warnings first, then least room. Without value where the request contradicts itself (<c>specimen-without-size</c>,
     /// <c>specimen-larger-than-its-box</c>, <c>temperatures-contradict</c>). Where no vessel does, <c>no-vessel-fits</c> or <c>no-vessel-at-hand</c>

@@ -38,6 +38,7 @@ internal sealed class VesselValidator : AbstractValidator<Vessel>
     /// <summary>Makes the validator; it holds no state and may be shared.</summary>
     public VesselValidator()
     {
+        Include(new VesselLimits());
         RuleFor(v => v.Id).Must(id => !string.IsNullOrWhiteSpace(id)).Says("vessel-without-id", _ => NoId, _ => NoIdRemedy);
         RuleFor(v => v.Count).GreaterThanOrEqualTo(0).Says("vessel-count-negative", v => Negative.With(Id(v), ("count", v.Count)), _ => NegativeRemedy);
         RuleFor(v => v.Shape).NotNull().Says("vessel-without-dimensions", v => NoShape.With(Id(v)), _ => NoShapeRemedy).DependentRules(Dimensions);

@@ -18,7 +18,7 @@ internal static class PeopleAndLabelRows
         new("stored-formaldehyde", () => Stored(0, 20.1), () => Stored(0, 20)),
         new("above-flash-point", () => Opened(5), () => Opened(4.9)),
         new("lone-work", () => Alone(5), () => Alone(4.9)),
-        new("waste-without-destination", () => Thrown(" "), () => Thrown("drum")),
+        new("waste-without-destination", () => Thrown(""), () => Thrown("drum")),
         new("formalin-to-the-drain", () => Discarded("drained where local rules allow"), () => Good),
         new("label-incomplete", () => Good.Specimen(s => s with { CollectedBy = null }), () => Good),
         new("formalin-flag-missing", () => Good.Fluid("house", "neutral buffered formalin 10 %"), () => Good.Fluid("house", "neutral buffered formalin 10 %").Written(p => p with { Label = [.. p.Label, "FORMALIN"] })),

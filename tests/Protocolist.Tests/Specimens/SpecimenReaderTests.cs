@@ -44,7 +44,7 @@ public class SpecimenReaderTests
     [InlineData("mass: 75 cm", 4, "wrong-dimension")]
     [InlineData("mass: 7 kg\nlenght: 75 cm", 5, "unknown-key")]
     [InlineData("mass: 7 kg\nmass: 8 kg", 5, "duplicate-key")]
-    [InlineData("mass: 7 kg\ncount: 0", 5, "bad-number")]
+    [InlineData("mass: 7 kg\ncount: 0", 5, "count-below-one")]
     [InlineData("mass: 7 kg\nsex: both", 5, "unknown-word")]
     [InlineData("mass: 7 kg\ndied-at: yesterday", 5, "bad-time")]
     [InlineData("mass: 7 kg\ndied-at: 2027-02-28T16:00", 5, "bad-time")]

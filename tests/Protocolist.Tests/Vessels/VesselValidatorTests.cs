@@ -11,7 +11,7 @@ public class VesselValidatorTests
         new("jar-1-l", "jar", new VesselShape.Cylinder(Length.FromMillimeters(95), Length.FromMillimeters(160)), VesselMaterial.Glass, 3);
 
     [Fact]
-    public void A_sound_vessel_passes() => Assert.True(new VesselValidator().Validate(s_jar with { Capacity = Volume.FromLiters(1) }).IsValid);
+    public void A_sound_vessel_passes() => Assert.Empty((s_jar with { Capacity = Volume.FromLiters(1) }).Validate());
 
     [Fact]
     public void Every_fault_has_an_id_its_numbers_and_a_remedy()
@@ -25,13 +25,22 @@ public class VesselValidatorTests
             (s_jar with { Shape = new VesselShape.Box(Length.FromMeters(60), Length.FromMeters(1), Length.FromMeters(1)) }, "vessel-dimension-absurd", "60000"),
             (s_jar with { Capacity = Volume.FromMilliliters(250) }, "vessel-capacity-contradicts-dimensions", "250 mL"),
             (s_jar with { EmptyMass = Mass.FromKilograms(-1) }, "vessel-mass-absurd", "-1 kg"),
+            (s_jar with { LossPerYear = Volume.FromLiters(-1) }, "vessel-loss-absurd", "does not lose"),
+            (s_jar with { LossPerYear = Volume.FromCubicMeters(1e15) }, "vessel-loss-absurd", "does not lose"),
+            (s_jar with { Count = 100_001 }, "vessel-count-absurd", "100001"),
+            (s_jar with { LeadDays = -1 }, "absurd-time", "-1 days"),
+            (s_jar with { LeadDays = int.MaxValue }, "absurd-time", "2147483647"),
+            (s_jar with { Price = Protocolist.Quantities.Money.Of(-1, "EUR") }, "negative-price", "-1.00 EUR"),
+            (s_jar with { Price = Protocolist.Quantities.Money.Of(10_000_001, "EUR") }, "absurd-price", "10000001.00 EUR"),
+            (s_jar with { Wall = (VesselMaterial)99 }, "unknown-word", "no word"),
+            (s_jar with { Name = "a\nb" }, "not-one-line", "'name'"),
         ];
         foreach (var (vessel, id, part) in cases)
         {
-            var fault = ValidatorFindings.Of(Assert.Single(new VesselValidator().Validate(vessel).Errors));
+            var fault = Assert.Single(vessel.Validate());
             Assert.Equal(id, fault.Id);
             Assert.Contains(part, fault.Message.ToString(), StringComparison.Ordinal);
-            Assert.NotEmpty(fault.Remedy.ToString());
+            Assert.False(fault.Remedy.IsEmpty);
         }
     }
 }

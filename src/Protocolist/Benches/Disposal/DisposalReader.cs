@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
@@ -16,6 +17,8 @@ internal static class DisposalReader
         "priced-by-another-measure.counted.remedy",
         "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'");
 
+    private static readonly Phrase AbsurdPrice = new("absurd-price.disposal", "disposal cannot cost {price}");
+    private static readonly Phrase AbsurdPriceRemedy = new("absurd-price.disposal.remedy", "check the figure and the currency");
     private static readonly Phrase PouredRemedy = new("priced-by-another-measure.poured.remedy", "give a price by volume, as 3.20 EUR/L");
 
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
@@ -38,10 +41,19 @@ internal static class DisposalReader
         var read = Notation.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
-        var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
-        if (fits) return price;
-        var said = (isSolid ? Counted : Poured).With(Argument.Id("key", key), ("price", price.ToString()));
-        findings.Add(Finding.Error("priced-by-another-measure", said, isSolid ? CountedRemedy : PouredRemedy, text.Span));
+        if (Misfit(key, isSolid, price) is not { } fault) return price;
+        findings.Add(fault with { Where = text.Span });
         return null;
+    }
+
+    /// <summary>Why a price cannot be one for a sort of waste.</summary>
+    public static Finding? Misfit(string key, bool isSolid, Price price)
+    {
+        if (price.Rate > StockLimits.MostPrice) return Finding.Error("absurd-price", AbsurdPrice.With(("price", price.ToString())), AbsurdPriceRemedy);
+        var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
+        return fits ? null : Finding.Error(
+            "priced-by-another-measure",
+            (isSolid ? Counted : Poured).With(Argument.Id("key", key), ("price", price.ToString())),
+            isSolid ? CountedRemedy : PouredRemedy);
     }
 }

@@ -13,6 +13,12 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
 {
     private static readonly Phrase Unnamed = new("waste-container-unnamed", "a closed container labelled '{class} waste'");
 
+    /// <summary>Of a class, the drum or bin it is collected in.</summary>
+    public ImmutableDictionary<WasteClass, string> Containers { get; init; } = Containers ?? throw new ArgumentNullException(nameof(Containers));
+
+    /// <summary>Of a class, the local permission by which it may go to the drain; a class without one is never drained.</summary>
+    public ImmutableDictionary<WasteClass, string> DrainPermits { get; init; } = DrainPermits ?? throw new ArgumentNullException(nameof(DrainPermits));
+
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
 

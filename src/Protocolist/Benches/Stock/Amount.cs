@@ -26,6 +26,9 @@ public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<
     /// <summary>A thousand cubic metres, or a thousand tonnes: beyond it lies a mistake, and below it sums cannot overflow.</summary>
     private const double MostUnits = 1e12;
 
+    /// <summary>Where sums stop, far beyond anything that a bench can hold.</summary>
+    private const long Furthest = 1_000_000_000_000_000_000;
+
     /// <summary>A volume.</summary>
     /// <param name="volume">The volume.</param>
     /// <returns>It, to the microlitre.</returns>
@@ -58,13 +61,13 @@ public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<
     public Mass Mass => Kind == AmountKind.Mass ? Mass.FromMilligrams(Units) : throw new InvalidOperationException($"{this} is not a mass.");
 
     /// <summary>Adds.</summary><param name="a">One.</param><param name="b">Other, of the same kind.</param><returns>The sum.</returns>
-    public static Amount operator +(Amount a, Amount b) => a with { Units = a.Units + b.In(a.Kind) };
+    public static Amount operator +(Amount a, Amount b) => a.With((Int128)a.Units + b.In(a.Kind));
 
     /// <summary>Subtracts.</summary><param name="a">One.</param><param name="b">Other, of the same kind.</param><returns>The difference.</returns>
-    public static Amount operator -(Amount a, Amount b) => a with { Units = a.Units - b.In(a.Kind) };
+    public static Amount operator -(Amount a, Amount b) => a.With((Int128)a.Units - b.In(a.Kind));
 
     /// <summary>So many times.</summary><param name="a">An amount.</param><param name="times">How often.</param><returns>The product.</returns>
-    public static Amount operator *(Amount a, long times) => a with { Units = a.Units * times };
+    public static Amount operator *(Amount a, long times) => a.With((Int128)a.Units * times);
 
     /// <summary>Less.</summary><param name="a">One.</param><param name="b">Other, of the same kind.</param><returns>Whether.</returns>
     public static bool operator <(Amount a, Amount b) => a.CompareTo(b) < 0;
@@ -104,6 +107,8 @@ public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<
     private static readonly Phrase InPieces = new("amount-in-pieces", "{n} {n|piece|pieces}");
 
     private static Message Pieces(long n) => InPieces.With(("n", n));
+
+    private Amount With(Int128 units) => this with { Units = (long)Int128.Clamp(units, -Furthest, Furthest) };
 
     private long In(AmountKind kind) => Kind == kind ? Units : throw new InvalidOperationException($"{this} is not a {kind.ToString().ToLowerInvariant()}.");
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Notation;
+using Protocolist.Reading;
 
 namespace Protocolist.Benches.Stock;
 
@@ -27,6 +28,9 @@ public sealed record StockItem
 {
     /// <summary>The name by which plans and labels call it, kebab-case, unique on the bench.</summary>
     public required string Id { get; init; }
+
+    /// <summary>The id as plans write it; fluids, salts, consumables and tools share one such name space.</summary>
+    internal string PlanId => string.Join('-', string.Concat(Id.Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? char.ToLowerInvariant(c) : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>What sort of thing it is.</summary>
     public required StockKind Kind { get; init; }
@@ -62,7 +66,7 @@ public sealed record StockItem
     public SpentFluid? Spent { get; init; }
 
     /// <summary>The sizes it can be bought in; none where it cannot be bought.</summary>
-    public ImmutableArray<Pack> Packs { get; init; } = [];
+    public ImmutableArray<Pack> Packs { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>What the stock on hand is worth by unit; null takes the cheapest pack's.</summary>
     public Price? Worth { get; init; }
@@ -72,6 +76,12 @@ public sealed record StockItem
 
     /// <summary>Its place in the bench file.</summary>
     public SourceSpan Where { get; init; }
+
+    /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
+    /// <param name="on">The day on which it would be used; null where that is not known.</param>
+    /// <returns>Findings at the item's place, each with the property's path, such as <c>packs[1].price</c>, as its subject; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate(LocalDate? on = null) =>
+        [.. ValidatorFindings.Of(new StockItemValidator(on), this).Select(f => f with { Where = Where }), .. Spent?.Doubts(this) ?? []];
 
     /// <summary>A part bottle.</summary>
     public bool IsOpened => OpenedOn is not null;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FluentValidation;
 using NodaTime;
 using Protocolist.Findings;
@@ -7,11 +6,9 @@ using Severity = FluentValidation.Severity;
 
 namespace Protocolist.Benches.Stock;
 
-/// <summary>Checks one <see cref="StockItem"/>: error codes are finding ids, the state of a failure is what is said.</summary>
-/// <remarks>
-/// What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.
-/// </remarks>
-public sealed class StockItemValidator : AbstractValidator<StockItem>
+/// <summary>Checks one <see cref="StockItem"/>: error codes are finding ids, the state of a failure is its remedy.</summary>
+/// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.</remarks>
+internal sealed class StockItemValidator : AbstractValidator<StockItem>
 {
     private static readonly Phrase NoId = new("stock-without-id", "a stock item has no id");
     private static readonly Phrase NoIdRemedy = new("stock-without-id.remedy", "give it a short name in kebab-case");
@@ -51,13 +48,13 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
     private static readonly Phrase NegativeLeadRemedy = new("negative-lead-time.remedy", "write 0 or more days");
     private static readonly Phrase OtherPack = new("pack-of-another-kind", "a pack of '{stock}' is not measured as its stock of {amount:amount} is");
     private static readonly Phrase OtherPackRemedy = new("pack-of-another-kind.remedy", "give the stock and its packs all by volume, all by mass or all by number");
-    private static readonly Phrase Twice = new("stock-id-twice", "two stock items are called '{stock}'");
-    private static readonly Phrase TwiceRemedy = new("stock-id-twice.remedy", "give each bottle a name of its own");
 
     /// <summary>Makes the validator.</summary>
-    /// <param name="on">The day on which the stock would be used.</param>
-    public StockItemValidator(LocalDate on)
+    /// <param name="day">The day on which the stock would be used; null where that is not known, and only its own dates can be held against each other.</param>
+    public StockItemValidator(LocalDate? day)
     {
+        LocalDate On(StockItem item) => day ?? item.Expires ?? item.OpenedOn ?? LocalDate.MinIsoValue;
+        Include(new StockLimits());
         RuleFor(i => i.Id).Must(id => !string.IsNullOrWhiteSpace(id)).Says(NoId.Id, _ => NoId, _ => NoIdRemedy);
         RuleFor(i => i.Substance).Must(s => !string.IsNullOrWhiteSpace(s)).Says(NoSubstance.Id, i => NoSubstance.With(Id(i)), _ => NoSubstanceRemedy);
         RuleFor(i => i.OnHand).Must(a => a.Units >= 0).Says(Negative.Id, i => Negative.With(Id(i), i.OnHand.Fact("amount")), _ => NegativeRemedy);
@@ -65,10 +62,10 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
             .Says(OtherKind.Id, i => OtherKind.With(Id(i), ("kind", Word(i.Kind)), i.OnHand.Fact("amount")), _ => OtherKindRemedy);
         RuleFor(i => i.Strength).Must((i, _) => i.IsStrengthKnown)
             .Says(NoStrength.Id, i => NoStrength.With(Id(i), ("substance", i.Substance)), _ => NoStrengthRemedy).WithSeverity(Severity.Warning);
-        RuleFor(i => i.Expires).Must((i, _) => !i.IsExpired(on))
-            .Says(Expired.Id, i => Expired.With(Id(i), ("last", i.Expires ?? on), ("on", on)), _ => ExpiredRemedy).WithSeverity(Severity.Warning);
-        RuleFor(i => i.OpenedOn).Must(d => d is null || d <= on)
-            .Says(OpenedLater.Id, i => OpenedLater.With(Id(i), ("opened", i.OpenedOn ?? on), ("on", on)), _ => OpenedLaterRemedy);
+        RuleFor(i => i.Expires).Must((i, _) => !i.IsExpired(On(i)))
+            .Says(Expired.Id, i => Expired.With(Id(i), ("last", i.Expires ?? On(i)), ("on", On(i))), _ => ExpiredRemedy).WithSeverity(Severity.Warning);
+        RuleFor(i => i.OpenedOn).Must((i, d) => d is null || d <= On(i))
+            .Says(OpenedLater.Id, i => OpenedLater.With(Id(i), ("opened", i.OpenedOn ?? On(i)), ("on", On(i))), _ => OpenedLaterRemedy);
         RuleFor(i => i.Uses).Must(n => n >= 0).Says(NegativeUses.Id, i => NegativeUses.With(Id(i), ("uses", i.Uses)), _ => NegativeUsesRemedy);
         RuleFor(i => i.Uses).Must((i, n) => n == 0 || i.Spent is not null || i.Kind != StockKind.Fluid)
             .Says(Unseen.Id, i => Unseen.With(Id(i), ("uses", i.Uses)), _ => UnseenRemedy).WithSeverity(Severity.Warning);
@@ -88,26 +85,6 @@ public sealed class StockItemValidator : AbstractValidator<StockItem>
         });
         RuleForEach(i => i.Packs).Must((i, p) => p.Size.Kind == i.OnHand.Kind)
             .Says(OtherPack.Id, i => OtherPack.With(Id(i), i.OnHand.Fact("amount")), _ => OtherPackRemedy);
-    }
-
-    /// <summary>Checks an item and says what was found in the house's own terms.</summary>
-    /// <param name="item">The item.</param>
-    /// <param name="on">The day on which the stock would be used.</param>
-    /// <returns>Findings, each at the item's place; the path of the property, such as <c>Packs[1].Price</c>, is their subject.</returns>
-    public static ImmutableArray<Finding> Check(StockItem item, LocalDate on) =>
-    [
-        .. new StockItemValidator(on).Validate(item).Errors.Select(failure => ValidatorFindings.Of(failure) with { Where = item.Where, Subject = failure.PropertyName }),
-        .. item.Spent?.Doubts(item) ?? [],
-    ];
-
-    /// <summary>Checks a whole bench's stock: each item, and that no two share an id.</summary>
-    /// <param name="items">The items.</param>
-    /// <param name="on">The day on which the stock would be used.</param>
-    /// <returns>Findings in the order of the items; <c>stock-id-twice</c> stands at the second one.</returns>
-    public static ImmutableArray<Finding> Check(IEnumerable<StockItem> items, LocalDate on)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        return [.. items.SelectMany(i => seen.Add(i.Id) ? Check(i, on) : Check(i, on).Add(Finding.Error(Twice.Id, Twice.With(Id(i)), TwiceRemedy, i.Where)))];
     }
 
     private static Argument Id(StockItem item) => Argument.Id("stock", item.Id);

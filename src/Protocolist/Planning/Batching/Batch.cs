@@ -14,8 +14,18 @@ namespace Protocolist.Planning.Batching;
 /// <param name="Start">The earliest start of every plan.</param>
 public sealed record BatchRequest(Planner Planner, PreparedBench Bench, LocalDateTime Start)
 {
+    /// <summary>What is wrong with what is asked, the bench included, in the same words as of files.</summary>
+    /// <returns>Findings; empty where nothing is wrong.</returns>
+    public ImmutableArray<Finding> Validate() => [.. Calendar.Has(Start.Date) ? [] : (Finding[])[Calendar.Fault(Start.Year)], .. Bench.Findings];
+
+    /// <summary>What makes the plans.</summary>
+    public Planner Planner { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Planner ?? throw new ArgumentNullException(nameof(Planner));
+
+    /// <summary>The workplace, prepared.</summary>
+    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Bench ?? throw new ArgumentNullException(nameof(Bench));
+
     /// <summary>Choices that every plan takes whose protocol leaves them.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableSortedDictionary<string, string>.Empty;
 }
 
 /// <summary>One row of a batch: the summary of its plan, or why there is none.</summary>
@@ -83,7 +93,7 @@ public sealed class Batch
     /// <param name="csv">The text; the caller closes it after the last row.</param>
     /// <param name="file">Its name, for findings.</param>
     /// <param name="request">Shelf, bench, start and choices.</param>
-    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned.</returns>
+    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of <see cref="BatchRequest.Validate"/>.</returns>
     public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Make(asked) is var made ? (made.Plan, made.Draft) : default);
 
     /// <summary>The same, with another planner.</summary>
@@ -91,6 +101,7 @@ public sealed class Batch
     {
         ArgumentNullException.ThrowIfNull(csv);
         ArgumentNullException.ThrowIfNull(request);
+        if (request.Validate().Where(f => f.Severity == Severity.Error).ToImmutableArray() is { IsEmpty: false } refusals) return new(null, refusals);
         var opened = SpecimenTable.Open(csv, file);
         return new(opened.Value is { } table ? new(table, request, make) : null, opened.Findings);
     }

@@ -3,31 +3,27 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Rules;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks.Body;
 
 /// <summary>The body lies in fixative until its middle is fixed.</summary>
-internal static class FixationShorterThanPenetration
+internal static class FixationTooShort
 {
-    /// <summary>Handbooks fix flatworms, larvae and embryos of this thickness for 12 to 24 h (common practice).</summary>
-    private const double FilmMm = 1;
-    private static readonly Duration Overnight = Duration.FromHours(12);
-
     private static readonly Phrase TooShort = new(
-        "fixation-shorter-than-penetration",
+        FixationTime.Id,
         "it lies {lies:0 h vs least} in fixative; to the middle of the {region}, {depth:0.# mm}, it takes {least:0 h vs lies} at the least "
         + "and perhaps {most:0 h}");
 
     private static readonly Phrase LeaveItLonger = new(
-        "fixation-shorter-than-penetration.remedy", "leave it longer, or cut or inject it; cut a trial into the thickest place before washing");
+        "fixation-too-short.remedy", "leave it longer, or cut or inject it; cut a trial into the thickest place before washing");
 
     public static PlanCheck Check { get; } = new(
-        "fixation-shorter-than-penetration",
+        FixationTime.Id,
         "the specimen: washed too early, its middle rots in alcohol",
-        "Fick's law with the fastest rates measured in tissue (Steicke and others 2018); "
-        + "handbooks give less for whole small fishes (USGS 93-104: 2 d to a week)",
+        FixationTime.Source,
         Find)
     {
         Severities =
@@ -49,9 +45,8 @@ internal static class FixationShorterThanPenetration
             if (step.Kind == StageKind.Immerse) lies += step.Lasts;
         }
 
-        // A film of tissue is crossed in minutes; what the model waits for is binding, and handbooks fix such bodies overnight.
-        if (fixation.Slowest.DepthMm < FilmMm && lies >= Overnight) return [];
-        if (lies.TotalHours >= fixation.Time.LowHours || plan.House?.Fluid?.Substance == immerse.Fluid?.Substance) return [];
+        if (plan.House?.Fluid?.Substance == immerse.Fluid?.Substance) return [];
+        if (!FixationTime.IsTooShort(QuantityRange.Point(lies.TotalSeconds, Dimension.OfTime), fixation)) return [];
         var message = TooShort.With(
             ("lies", lies),
             ("region", fixation.Slowest.Region.Name),
@@ -59,6 +54,6 @@ internal static class FixationShorterThanPenetration
             Argument.Of("least", fixation.Time.LowHours * NodaConstants.SecondsPerHour, Dimension.OfTime),
             Argument.Of("most", fixation.Time.HighHours * NodaConstants.SecondsPerHour, Dimension.OfTime));
         var steps = plan.Steps.Where(s => s.Kind == StageKind.Immerse);
-        return [Finding.Warning("fixation-shorter-than-penetration", message, LeaveItLonger).At(immerse).ByEach(steps, "last").By("model.fixation")];
+        return [Finding.Warning(FixationTime.Id, message, LeaveItLonger).At(immerse).ByEach(steps, "last").By("model.fixation")];
     }
 }
