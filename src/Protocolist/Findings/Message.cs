@@ -20,12 +20,12 @@ public readonly struct Message : IEquatable<Message>
     public bool IsEmpty => Phrase is null || (Phrase.Id.Length == 0 && Phrase.English.Length == 0);
 
     /// <summary>Text that is somebody's own, to be said as it stands in any language.</summary>
-    /// <param name="own">The text; empty says nothing.</param>
+    /// <param name="own">The text; blank says nothing.</param>
     /// <returns>The message.</returns>
     public static Message Text(string own)
     {
         ArgumentNullException.ThrowIfNull(own);
-        return own.Length == 0 ? default : new(OwnText, [("text", own)]);
+        return string.IsNullOrWhiteSpace(own) ? default : new(OwnText, [("text", own)]);
     }
 
     /// <summary>The fact of that name; null where there is none.</summary>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -22,7 +23,8 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
-        return document.RootElement.ValueKind == JsonValueKind.Object ? Of(document.RootElement) : throw new JsonException("An object is wanted.");
+        var value = Of(document.RootElement);
+        return NamesOf(document.RootElement).SequenceEqual(NamesOf(value), StringComparer.Ordinal) ? value : throw new JsonException("Something is missing, or too much.");
     }
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options)
@@ -30,6 +32,22 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
         writer.WriteStartObject();
         Members(writer, value);
         writer.WriteEndObject();
+    }
+
+    private static IEnumerable<string> NamesOf(JsonElement json) => json.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal);
+
+    private IEnumerable<string> NamesOf(T value)
+    {
+        var written = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(written))
+        {
+            json.WriteStartObject();
+            Members(json, value);
+            json.WriteEndObject();
+        }
+
+        using var document = JsonDocument.Parse(written.WrittenMemory);
+        return [.. NamesOf(document.RootElement)];
     }
 
     protected abstract void Members(Utf8JsonWriter json, T value);

@@ -107,7 +107,11 @@ public static class PlanJson
     private static void AllThatIsWrittenIsRead(JsonTypeInfo type)
     {
         if (type.Type.Assembly != typeof(Plan).Assembly) return;
-        foreach (var property in type.Properties) property.IsRequired = property.Set is not null;
+        foreach (var property in type.Properties.Where(p => p.Get is not null))
+        {
+            property.Set ??= static (_, _) => { };
+            property.IsRequired = true;
+        }
     }
 }
 

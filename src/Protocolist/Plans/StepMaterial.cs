@@ -30,8 +30,12 @@ public sealed record StepMaterial(MaterialOrigin From)
     /// <summary>The fluid; null for vessels and things.</summary>
     public Fluid? Fluid { get; init; }
 
-    /// <summary>Of a fluid, how much.</summary>
-    public Volume Volume { get; init; }
+    /// <summary>Of a fluid, how much; as finely as a plan's JSON writes it.</summary>
+    public Volume Volume
+    {
+        get;
+        init => field = Volume.FromMilliliters(Grid.Round(value.Milliliters));
+    }
 
     /// <summary>Of vessels and things, how many; 0 for a fluid.</summary>
     public long Pieces { get; init; }

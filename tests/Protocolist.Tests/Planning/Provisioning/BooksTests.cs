@@ -121,7 +121,7 @@ public class BooksTests
             Line($"{Ml(r.Volume)} of {r.Name} for {string.Join(", ", r.For)}: {string.Join(", ", r.Parts.Select(p => $"{(p.Volume is { } v ? Ml(v) : string.Create(CultureInfo.InvariantCulture, $"{p.Mass.Grams:0.00} g"))} {p.Name} [{p.Stock}]"))}");
         Head("materials");
         foreach (var m in plan.Materials)
-            Line($"{m.Id} ({Lower(m.Kind)}) {m.Name}: on hand {In(m.OnHand)} + bought {In(m.Bought)} = used {In(m.Used)} + left {In(m.Left)} {Units[(int)m.Used.Kind]}; unusable {In(m.Unusable)}, reserve {In(m.Reserve)}, uses {m.Uses}; drawn {string.Join(" + ", m.Draws.Select(d => $"{In(d.Amount)} {(d.Stock.Length > 0 ? d.Stock : Lower(d.From))}"))}; for {string.Join(", ", m.For)}");
+            Line($"{m.Id} ({Lower(m.Kind)}) {m.Name}: on hand {In(m.OnHand)} + bought {In(m.Bought)} = used {In(m.Used)} + left {In(m.Left)} {Units[(int)m.Used.Kind]}; unusable {In(m.Unusable)}, reserve {In(m.Reserve)}, uses {m.Uses}; drawn {string.Join(" + ", m.Draws.Select(d => $"{In(d.Amount)} {(d.Stock.Length > 0 ? d.Stock : EnumWords<MaterialOrigin>.Of(d.From))}"))}; for {string.Join(", ", m.For)}");
         Head("purchases");
         foreach (var p in plan.Purchases) Line($"{p.Count} x {p.Pack} of {p.Item}, {p.Price?.ToString() ?? "no price"}, {p.LeadDays} d; for {string.Join(", ", p.For)}");
         Head("waste");
