@@ -1,7 +1,6 @@
 using FluentValidation;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Logs;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
@@ -90,7 +91,7 @@ internal static class Targets
         return string.Join(' ', ids);
     }
 
-    private static IEnumerable<Finding> Written(Plan plan)
+    private static ImmutableArray<Finding> Written(Plan plan)
     {
         foreach (var text in (string[])[TextSheet.Write(plan), HtmlSheet.Write(plan), CalendarSheet.Write(plan), StepTable.Write(plan), ShoppingList.Write(plan), PlanJson.Write(plan)])
         {
