@@ -13,7 +13,7 @@ namespace Protocolist.Fluids;
 /// <param name="VolumePercentDoubt">
 /// Half the width of the band around <paramref name="VolumePercent"/> that comes from the density tables; a reading's own error comes on top.
 /// </param>
-public sealed record AlcoholStrength(Substance Alcohol, double VolumePercent, double MassPercent, double GramsPer100Millilitres, double VolumePercentDoubt)
+internal sealed record AlcoholStrength(Substance Alcohol, double VolumePercent, double MassPercent, double GramsPer100Millilitres, double VolumePercentDoubt)
 {
     private static readonly Phrase OutsideTables = new(
         "temperature-out-of-range.strength", "{at:0.#} degC is outside the {lowest:0} to {highest:0} degC of the density tables");

@@ -8,7 +8,7 @@ namespace Protocolist.Specimens;
 
 /// <summary>How large and how thick one animal is: what was measured as measured, the rest estimated, each with its range and reason.</summary>
 /// <remarks>All of one animal; of a lot, the largest. Nominal volume and half-thickness never fall as the mass given grows.</remarks>
-public sealed record BodyMeasure
+internal sealed record BodyMeasure
 {
     private static readonly Phrase NoVolume = new("no-measurement.of-group", "nothing given leads to the volume of {group:a}");
     private static readonly Phrase NoVolumeRemedy = new("no-measurement.remedy-of-group", "weigh it, or give its {kind}");

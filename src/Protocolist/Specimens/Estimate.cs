@@ -10,6 +10,6 @@ namespace Protocolist.Specimens;
 /// <param name="IsMeasured">True where the specimen file gives this very quantity; false where it follows from others.</param>
 /// <param name="How">What it rests on, such as <c>measured</c> or <c>mass over 1040 kg/m3</c>.</param>
 /// <param name="Source">Who stands for the numbers used on the way.</param>
-public readonly record struct Estimate<TQuantity>(
+internal readonly record struct Estimate<TQuantity>(
     TQuantity Low, TQuantity Nominal, TQuantity High, bool IsMeasured, Message How, string Source)
     where TQuantity : struct;

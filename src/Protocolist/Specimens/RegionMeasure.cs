@@ -7,4 +7,4 @@ namespace Protocolist.Specimens;
 /// <param name="Mass">Its mass; of a pair, both together.</param>
 /// <param name="Volume">Its volume; of a pair, both together.</param>
 /// <param name="HalfThickness">Half of its thickness, the shorter way.</param>
-public readonly record struct RegionMeasure(BodyRegion Region, Estimate<Mass> Mass, Estimate<Volume> Volume, Estimate<Length> HalfThickness);
+internal readonly record struct RegionMeasure(BodyRegion Region, Estimate<Mass> Mass, Estimate<Volume> Volume, Estimate<Length> HalfThickness);

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Vessels;
 
 /// <summary>How vapour leaves a jar that leaks.</summary>
-public enum Leak
+internal enum Leak
 {
     /// <summary>Through still air in a gap: water vapour, being lighter, passes twice as fast as alcohol's.</summary>
     Diffusive,
@@ -17,10 +17,10 @@ public enum Leak
 /// <param name="DrawOff">What to draw off first: zero unless the jar is so weak that no alcohol is strong enough.</param>
 /// <param name="Add">What to add.</param>
 /// <param name="AddStrength">Strength of what is added, % by volume.</param>
-public sealed record TopUp(Volume DrawOff, Volume Add, double AddStrength);
+internal sealed record TopUp(Volume DrawOff, Volume Add, double AddStrength);
 
 /// <summary>How ethanol weakens as a jar loses volume, and how to bring it back.</summary>
-public static class AlcoholDrift
+internal static class AlcoholDrift
 {
     // Diffusion in air near 22 °C, cm²/s (usual tables, from memory). Only their ratio matters here.
     private const double EthanolInAir = 0.119, WaterInAir = 0.249;

@@ -7,7 +7,7 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Vessels;
 
 /// <summary>How the final vessel is closed.</summary>
-public enum ClosingMethod
+internal enum ClosingMethod
 {
     /// <summary>The lid it has, screwed or snapped on.</summary>
     OwnLid,
@@ -26,7 +26,7 @@ public enum ClosingMethod
 /// <param name="Way">How it is done.</param>
 /// <param name="Evaporation">What is known of its loss.</param>
 /// <param name="Port">What a small plugged port in a lid corner would mean; <c>null</c> where the lid takes none.</param>
-public sealed record VesselClosing(ClosingWay Way, EvaporationRate Evaporation, PortAdvice? Port);
+internal sealed record VesselClosing(ClosingWay Way, EvaporationRate Evaporation, PortAdvice? Port);
 
 /// <summary>A way of closing, the same for every vessel that is closed so.</summary>
 /// <param name="Method">How.</param>
@@ -36,7 +36,7 @@ public sealed record VesselClosing(ClosingWay Way, EvaporationRate Evaporation, 
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="CuresOpen">How long the sealant cures in the open before the vessel is closed for good; zero where there is none.</param>
 /// <param name="RenewAfterYears">After how many years it is renewed; <c>null</c> where it is not.</param>
-public sealed record ClosingWay(
+internal sealed record ClosingWay(
     ClosingMethod Method, Message Reason, string Source, ImmutableArray<Message> Materials, ImmutableArray<Message> Steps,
     Duration CuresOpen, int? RenewAfterYears);
 
@@ -44,10 +44,10 @@ public sealed record ClosingWay(
 /// <param name="OpenPerYear">What evaporates in a year if the plug is forgotten.</param>
 /// <param name="IsWorthwhile">Whether it is advised here.</param>
 /// <param name="Advice">The advice in words.</param>
-public sealed record PortAdvice(Volume OpenPerYear, bool IsWorthwhile, Message Advice);
+internal sealed record PortAdvice(Volume OpenPerYear, bool IsWorthwhile, Message Advice);
 
 /// <summary>Chooses how to close the final vessel. Common practice unless a source is named.</summary>
-public static class Closing
+internal static class Closing
 {
     private static readonly Phrase LidPlate = new("closing.lid-plate", "lid plate of glass");
 

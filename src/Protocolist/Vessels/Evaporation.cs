@@ -9,10 +9,10 @@ namespace Protocolist.Vessels;
 /// <param name="PerYear">Volume lost by one jar; <c>null</c> where only a ranking is published.</param>
 /// <param name="Observation">What was observed.</param>
 /// <param name="Source">By whom.</param>
-public sealed record EvaporationRate(Volume? PerYear, Phrase Observation, string Source);
+internal sealed record EvaporationRate(Volume? PerYear, Phrase Observation, string Source);
 
 /// <summary>How much fluid closures lose, as collections have found.</summary>
-public static class Evaporation
+internal static class Evaporation
 {
     private const string Munich = "Bavarian State Collection of Zoology, collections mailing list 2011";
     private const string London = "Natural History Museum London, survey of 2596 jars, 2025";

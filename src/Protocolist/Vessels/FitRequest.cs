@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Vessels;
 
 /// <summary>What a vessel is wanted for.</summary>
-public enum VesselUse
+internal enum VesselUse
 {
     /// <summary>Fixing, washing, one bath: filled as far as ratio and cover ask, emptied again.</summary>
     Treating,
@@ -18,7 +18,7 @@ public enum VesselUse
 /// <param name="Fluid">The fluid.</param>
 /// <param name="Density">The fluid's density in kg/m³ over the temperature in °C.</param>
 /// <param name="Use">Treating or keeping.</param>
-public sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
+internal sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
 {
     /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, 3 for keeping (better 5), all common practice.</summary>
     public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : 3;

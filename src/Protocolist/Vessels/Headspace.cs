@@ -8,7 +8,7 @@ namespace Protocolist.Vessels;
 /// The fluid comes as its density in kg/m³ over temperature in °C (ethanol: OIML R 22). The specimen is counted as fluid; it expands less
 /// than alcohol, so that is safe.
 /// </remarks>
-public static class Headspace
+internal static class Headspace
 {
     /// <summary>Volume growth of a soda-lime glass vessel per kelvin: three times 9e-6 (EN 572-1, from memory).</summary>
     public const double GlassGrowthPerKelvin = 27e-6;

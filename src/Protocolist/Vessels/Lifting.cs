@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Protocolist.Vessels;
 
 /// <summary>What people may lift. Local rules come first; a load held away from the body, high or low, is far less.</summary>
-public static class Lifting
+internal static class Lifting
 {
     /// <summary>The most one person should lift close to the body at knuckle height.</summary>
     /// <remarks>

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Protocolist.Vessels;
 
 /// <summary>What a body does when it is let go in its final fluid.</summary>
-public enum Bearing
+internal enum Bearing
 {
     /// <summary>It sinks and keeps its pose.</summary>
     Sinks,
@@ -20,7 +20,7 @@ public enum Bearing
 }
 
 /// <summary>How a body is held in its final vessel.</summary>
-public enum MountMethod
+internal enum MountMethod
 {
     /// <summary>It lies free.</summary>
     None,
@@ -40,10 +40,10 @@ public enum MountMethod
 /// <param name="Reason">Why so.</param>
 /// <param name="Materials">What is needed.</param>
 /// <param name="Steps">What to do, in order.</param>
-public sealed record Mount(MountMethod Method, Message Reason, ImmutableArray<Message> Materials, ImmutableArray<Message> Steps);
+internal sealed record Mount(MountMethod Method, Message Reason, ImmutableArray<Message> Materials, ImmutableArray<Message> Steps);
 
 /// <summary>Brings a body into its final vessel: filling without air, and the mount. Common practice throughout; there is no published source.</summary>
-public static class Mounting
+internal static class Mounting
 {
     private static readonly Phrase Half = new("fill.half", "Fill in about half of the fluid, {fluid} ({deep:0 mm} deep).");
     private static readonly Phrase Lower = new("fill.lower", "Lower the specimen slowly, one end first.");

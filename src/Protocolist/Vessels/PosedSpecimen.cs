@@ -4,7 +4,7 @@ namespace Protocolist.Vessels;
 
 /// <summary>How a body may lie or stand in its vessel.</summary>
 [Flags]
-public enum Orientations
+internal enum Orientations
 {
     /// <summary>No way at all.</summary>
     None = 0,
@@ -22,7 +22,7 @@ public enum Orientations
 /// <summary>The body as it goes into the vessel: its outline, not yet its room. Immutable.</summary>
 /// <param name="Name">What to call it in messages.</param>
 /// <param name="Volume">Volume of all bodies together.</param>
-public abstract record PosedSpecimen(string Name, Volume Volume)
+internal abstract record PosedSpecimen(string Name, Volume Volume)
 {
     /// <summary>Mass of all bodies together; where not given, the volume at 1.05 g/mL (muscle 1.06, whole bodies about 1.0 to 1.1).</summary>
     public Mass? Mass { get; init; }

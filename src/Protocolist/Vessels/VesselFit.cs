@@ -4,7 +4,7 @@ using Protocolist.Findings;
 namespace Protocolist.Vessels;
 
 /// <summary>Chooses a vessel for a posed specimen and says how to fill it. A pure function of what it is given.</summary>
-public static class VesselFit
+internal static class VesselFit
 {
     private static readonly Phrase NoneAtHand = new("no-vessel-at-hand", "there is no vessel for {specimen}");
     private static readonly Phrase NoneFits = new("no-vessel-fits", "none of {count} kinds of vessel holds {specimen}: {reasons:; }");

@@ -18,7 +18,7 @@ namespace Protocolist.Vessels;
 /// <param name="TotalMass">Vessel, fluid and specimen; the vessel's own mass is missing where it is not known (<c>vessel-mass-unknown</c>).</param>
 /// <param name="SealedPressure">Gauge pressure on the hottest day if the vessel is closed tight; <c>null</c> where it breathes.</param>
 /// <param name="Findings">Warnings and notes about this vessel.</param>
-public sealed record FittedVessel(
+internal sealed record FittedVessel(
     Vessel Vessel,
     Message Arrangement,
     Volume FluidVolume,
@@ -34,7 +34,7 @@ public sealed record FittedVessel(
     ImmutableArray<Finding> Findings);
 
 /// <summary>A vessel that does not do, and why: all reasons, not the first only.</summary>
-public sealed class RejectedVessel
+internal sealed class RejectedVessel
 {
     private readonly Fit _fit;
     private readonly FitDemand _demand;
@@ -52,12 +52,12 @@ public sealed class RejectedVessel
 /// <param name="Jar">A round one; <c>null</c> where a round one would be absurd.</param>
 /// <param name="Tub">A rectangular one; <c>null</c> as above.</param>
 /// <param name="Advice">Dimensions and materials in words.</param>
-public sealed record NeededVessel(VesselShape.Cylinder? Jar, VesselShape.Box? Tub, Message Advice);
+internal sealed record NeededVessel(VesselShape.Cylinder? Jar, VesselShape.Box? Tub, Message Advice);
 
 /// <summary>The choice among the vessels at hand.</summary>
 /// <param name="Chosen">The best; <c>null</c> where none does.</param>
 /// <param name="AlsoFit">The others that would do, best first.</param>
 /// <param name="Rejected">Those that do not, in the order given.</param>
 /// <param name="Needed">The smallest that would do, where none of those at hand does; else <c>null</c>.</param>
-public sealed record VesselFitting(
+internal sealed record VesselFitting(
     FittedVessel? Chosen, ImmutableArray<FittedVessel> AlsoFit, ImmutableArray<RejectedVessel> Rejected, NeededVessel? Needed);

@@ -31,10 +31,17 @@ public class VesselProperties
             from cold in Gen.Choose(4, 20)
             from hot in Gen.Choose(20, 45)
             from headspace in Gen.Choose(0, 10).Select(percent => percent / 100.0)
-            select new Case(
-                new PosedSpecimen.Boxed("body", Volume.FromCubicMeters(l * w * h * full), Length.FromMeters(l), Length.FromMeters(w), Length.FromMeters(h)),
-                round ? new VesselShape.Cylinder(Length.FromMeters(a), Length.FromMeters(height)) : new VesselShape.Box(Length.FromMeters(a), Length.FromMeters(b), Length.FromMeters(height)),
-                growth, use, ratio, cold, hot, headspace)).ToArbitrary();
+            select new Case
+            {
+                Body = new PosedSpecimen.Boxed("body", Volume.FromCubicMeters(l * w * h * full), Length.FromMeters(l), Length.FromMeters(w), Length.FromMeters(h)),
+                Shape = round ? new VesselShape.Cylinder(Length.FromMeters(a), Length.FromMeters(height)) : new VesselShape.Box(Length.FromMeters(a), Length.FromMeters(b), Length.FromMeters(height)),
+                Growth = growth,
+                Use = use,
+                Ratio = ratio,
+                Cold = cold,
+                Hot = hot,
+                Headspace = headspace,
+            }).ToArbitrary();
     }
 
     [Property(Arbitrary = [typeof(VesselProperties)], MaxTest = 2000)]
@@ -97,5 +104,24 @@ public class VesselProperties
 
     private static bool Near(Volume a, Volume b) => Math.Abs(a.CubicMeters - b.CubicMeters) <= 1e-9 * b.CubicMeters;
 
-    public sealed record Case(PosedSpecimen.Boxed Body, VesselShape Shape, double Growth, VesselUse Use, double Ratio, double Cold, double Hot, double Headspace);
+    public sealed class Case
+    {
+        internal PosedSpecimen.Boxed Body { get; init; } = null!;
+
+        internal VesselShape Shape { get; init; } = null!;
+
+        internal double Growth { get; init; }
+
+        internal VesselUse Use { get; init; }
+
+        internal double Ratio { get; init; }
+
+        internal double Cold { get; init; }
+
+        internal double Hot { get; init; }
+
+        internal double Headspace { get; init; }
+
+        public override string ToString() => $"{Body} in {Shape}, {nameof(Growth)} {Growth}, {Use}, ratio {Ratio}, {Cold} to {Hot} degC, headspace {Headspace}";
+    }
 }

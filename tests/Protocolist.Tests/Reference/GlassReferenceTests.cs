@@ -22,10 +22,10 @@ public class GlassReferenceTests
     [InlineData(1000, 400, 500, Formalin10, TankTop.Framed, 8.84, 10, 3.95, 4.87, 0.25, 5.69, 10.33, 1244, 203.0, 246)]
     [InlineData(500, 500, 500, Formalin10, TankTop.Free, 7.04, 8, 3.92, 4.90, 0.35, 7.04, 8.41, 622, 126.9, 153)]
     public void A_tank_comes_out_as_worked_by_hand(
-        double length, double width, double depth, double density, TankTop top, double thickness, double stock, double stress,
+        double length, double width, double depth, double density, Enum top, double thickness, double stock, double stress,
         double safety, double deflection, double end, double bottom, double force, double fluidMass, double totalMass)
     {
-        var tank = Tank(length, width, depth, density, top);
+        var tank = Tank(length, width, depth, density, (TankTop)top);
         Assert.Equal(thickness, tank.LongPane!.Required.Millimeters, 0.011);
         Assert.Equal(stock, tank.LongPane.Stock!.Value.Millimeters, 0.001);
         Assert.Equal(stress, tank.LongPane.Stress!.Value.Megapascals, 0.011);

@@ -26,10 +26,10 @@ public class InfiltrationReferenceTests
     [InlineData(DiffusionShape.Slab, new[] { 0.197, 0.567, 0.848, 1.129, 1.781 })]
     [InlineData(DiffusionShape.Cylinder, new[] { 0.063, 0.215, 0.334, 0.454, 0.733 })]
     [InlineData(DiffusionShape.Sphere, new[] { 0.031, 0.114, 0.183, 0.253, 0.416 })]
-    public void Average_comes_up_at_the_published_fourier_numbers(DiffusionShape shape, double[] published)
+    public void Average_comes_up_at_the_published_fourier_numbers(Enum shape, double[] published)
     {
         double[] shares = [0.5, 0.8, 0.9, 0.95, 0.99];
-        for (var i = 0; i < shares.Length; i++) Assert.Equal(published[i], Diffusion.FourierNumber(shape, shares[i]), 0.001);
+        for (var i = 0; i < shares.Length; i++) Assert.Equal(published[i], Diffusion.FourierNumber((DiffusionShape)shape, shares[i]), 0.001);
     }
 
     // The centre at 90 and 95 %.
@@ -37,10 +37,10 @@ public class InfiltrationReferenceTests
     [InlineData(DiffusionShape.Slab, 1.031, 1.312)]
     [InlineData(DiffusionShape.Cylinder, 0.480, 0.599)]
     [InlineData(DiffusionShape.Sphere, 0.304, 0.374)]
-    public void Centre_comes_up_at_the_published_fourier_numbers(DiffusionShape shape, double at90, double at95)
+    public void Centre_comes_up_at_the_published_fourier_numbers(Enum shape, double at90, double at95)
     {
-        Assert.Equal(at90, Diffusion.FourierNumberOfCentre(shape, 0.90), 0.001);
-        Assert.Equal(at95, Diffusion.FourierNumberOfCentre(shape, 0.95), 0.001);
+        Assert.Equal(at90, Diffusion.FourierNumberOfCentre((DiffusionShape)shape, 0.90), 0.001);
+        Assert.Equal(at95, Diffusion.FourierNumberOfCentre((DiffusionShape)shape, 0.95), 0.001);
     }
 
     // Slab of 10 mm half-thickness: 95 % in 2.6 d at 5e-10 m²/s, 4.4 d at 3e-10 m²/s. Practice for small fish, 1 to 2 d of soaking, lies beside

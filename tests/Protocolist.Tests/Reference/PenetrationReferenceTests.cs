@@ -84,8 +84,8 @@ public class PenetrationReferenceTests
     [InlineData(Tissue.Viscera, Fixative.Formaldehyde, 2.153)]
     [InlineData(Tissue.Muscle, Fixative.StrongEthanol, 1.801)]
     [InlineData(Tissue.Viscera, Fixative.StrongEthanol, 2.113)]
-    public void Rates_of_Steicke_2018(Tissue tissue, Fixative fixative, double k) =>
-        Assert.Equal(k, PenetrationRate.Of(tissue, fixative).Nominal, 0.06);
+    public void Rates_of_Steicke_2018(Tissue tissue, Enum fixative, double k) =>
+        Assert.Equal(k, PenetrationRate.Of(tissue, (Fixative)fixative).Nominal, 0.06);
 
     // Practice against the formula with K = 2 and 24 to 48 h of binding: USGS OFR 93-104 (fish, 2 d to 1 week), and worked sizes.
     [Theory]

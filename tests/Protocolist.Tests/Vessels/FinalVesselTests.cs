@@ -14,11 +14,11 @@ public class FinalVesselTests
     [InlineData(Bearing.Floats, true, MountMethod.TiedToPlate)]
     [InlineData(Bearing.Sags, false, MountMethod.Hung)]
     [InlineData(Bearing.Sags, true, MountMethod.TiedToPlate)]
-    public void The_mount_follows_what_the_body_does(Bearing bearing, bool showsOneSide, MountMethod method)
+    public void The_mount_follows_what_the_body_does(Enum bearing, bool showsOneSide, Enum method)
     {
-        var mount = Mounting.Choose(bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
-        Assert.Equal(method, mount.Method);
-        Assert.Equal(method == MountMethod.None, mount.Steps.IsEmpty);
+        var mount = Mounting.Choose((Bearing)bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
+        Assert.Equal((MountMethod)method, mount.Method);
+        Assert.Equal((MountMethod)method == MountMethod.None, mount.Steps.IsEmpty);
         Assert.DoesNotContain(mount.Materials, m => m.ToString().Contains("acrylic", StringComparison.Ordinal));
     }
 
@@ -40,7 +40,7 @@ public class FinalVesselTests
     [InlineData(Closure.SealedPlate, false, ClosingMethod.NeutralSilicone, 48, null)]
     [InlineData(Closure.GroundStopper, false, ClosingMethod.GroundStopper, 0, null)]
     [InlineData(Closure.ScrewLid, false, ClosingMethod.OwnLid, 0, 10)]
-    public void The_closing_follows_the_lid_and_whether_it_is_opened_again(Closure closure, bool openedAgain, ClosingMethod method, int cureHours, int? renewed)
+    public void The_closing_follows_the_lid_and_whether_it_is_opened_again(Closure closure, bool openedAgain, Enum method, int cureHours, int? renewed)
     {
         var closing = Closing.Choose(Fitted(closure), Fluid.Formalin(10), openedAgain);
         Assert.Equal(method, closing.Way.Method);
@@ -89,8 +89,8 @@ public class FinalVesselTests
     [InlineData(VesselMaterial.Polyethylene, VesselPart.Wall, "formalin 10 %", MaterialGrade.ForAWhile)]
     [InlineData(VesselMaterial.Polyethylene, VesselPart.Seal, "ethanol 70 %vol", MaterialGrade.Lasting)]
     [InlineData(VesselMaterial.Glass, VesselPart.Wall, "ethanol 70 %vol", MaterialGrade.Lasting)]
-    public void A_material_is_judged_by_part_and_fluid(VesselMaterial material, VesselPart part, string fluid, MaterialGrade grade) =>
-        Assert.Equal(grade, MaterialFitness.Judge(material, part, Fluid.Read(fluid).Value!)!.Grade);
+    public void A_material_is_judged_by_part_and_fluid(VesselMaterial material, Enum part, string fluid, Enum grade) =>
+        Assert.Equal((MaterialGrade)grade, MaterialFitness.Judge(material, (VesselPart)part, Fluid.Read(fluid).Value!)!.Grade);
 
     private static FittedVessel Fitted(Closure closure)
     {

@@ -8,10 +8,10 @@ namespace Protocolist.Fluids.Buffers;
 /// <param name="Made">What was weighed.</param>
 /// <param name="IsRight">Whether that is the recipe.</param>
 /// <param name="Ph">The pH it would have.</param>
-public sealed record BufferCase(Phrase Made, bool IsRight, double Ph);
+internal sealed record BufferCase(Phrase Made, bool IsRight, double Ph);
 
 /// <summary>What a measured pH says about how a buffer was made: wrong hydrate, wrong salt, no salt.</summary>
-public static class BufferDiagnosis
+internal static class BufferDiagnosis
 {
     /// <summary>How well a predicted pH is known: the activity model 0.03, formic acid and formaldehyde in the stock the rest (estimate).</summary>
     public const double PhDoubt = 0.1;

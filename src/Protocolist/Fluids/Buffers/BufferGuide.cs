@@ -11,10 +11,10 @@ namespace Protocolist.Fluids.Buffers;
 /// <param name="Can">What it is good for.</param>
 /// <param name="Cannot">What it does badly.</param>
 /// <param name="Source">Where that is said.</param>
-public sealed record BufferProfile(Buffering Buffering, double PhLow, double PhHigh, int? LastsDays, Phrase Can, Phrase Cannot, string Source);
+internal sealed record BufferProfile(Buffering Buffering, double PhLow, double PhHigh, int? LastsDays, Phrase Can, Phrase Cannot, string Source);
 
 /// <summary>The ways of buffering formaldehyde, side by side.</summary>
-public static class BufferGuide
+internal static class BufferGuide
 {
     /// <summary>All ways, in the order of <see cref="Fluids.Buffering"/>.</summary>
     public static ImmutableArray<BufferProfile> All { get; } =

@@ -5,10 +5,10 @@ namespace Protocolist.Fluids.Buffers;
 /// <summary>One salt of a buffer.</summary>
 /// <param name="Salt">The hydrate the recipe calls for.</param>
 /// <param name="GramsPerLitre">Grams of that hydrate in a litre of working solution.</param>
-public sealed record BufferSalt(Salt Salt, double GramsPerLitre);
+internal sealed record BufferSalt(Salt Salt, double GramsPerLitre);
 
 /// <summary>What is weighed into a litre of formaldehyde solution to buffer it.</summary>
-public static class BufferRecipe
+internal static class BufferRecipe
 {
     // A litre of the concentrated stock holds 400 g formaldehyde ("40 %" w/v), the basis of Steedman's amounts.
     private const double StockGramsPerLitre = 400;

@@ -8,7 +8,7 @@ namespace Protocolist.Fluids.Buffers;
 /// <param name="Name">What it is.</param>
 /// <param name="Mass">How much, where it is weighed.</param>
 /// <param name="Volume">How much, where it is measured.</param>
-public sealed record Ingredient(Message Name, Mass? Mass, Volume? Volume);
+internal sealed record Ingredient(Message Name, Mass? Mass, Volume? Volume);
 
 /// <summary>A preparation made from solids: what to take and how.</summary>
 /// <param name="Name">Its name.</param>
@@ -16,10 +16,10 @@ public sealed record Ingredient(Message Name, Mass? Mass, Volume? Volume);
 /// <param name="Method">What to do, step by step.</param>
 /// <param name="Caution">What to beware of; empty where nothing special.</param>
 /// <param name="Source">Where the recipe is from.</param>
-public sealed record Preparation(Phrase Name, ImmutableArray<Ingredient> Ingredients, ImmutableArray<Phrase> Method, Phrase Caution, string Source);
+internal sealed record Preparation(Phrase Name, ImmutableArray<Ingredient> Ingredients, ImmutableArray<Phrase> Method, Phrase Caution, string Source);
 
 /// <summary>Preparations from solids: formaldehyde from paraformaldehyde, and relaxants for invertebrates.</summary>
-public static class Preparations
+internal static class Preparations
 {
     private static readonly Phrase FromPowder = new("preparation.formaldehyde", "formaldehyde 4 % w/v from paraformaldehyde");
     private static readonly Phrase DistilledWater = new("preparation.formaldehyde.water", "distilled water");

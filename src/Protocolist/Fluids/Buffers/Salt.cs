@@ -6,7 +6,7 @@ namespace Protocolist.Fluids.Buffers;
 /// <param name="Anhydrous">Formula without water of crystallisation: what hydrates of one salt have in common.</param>
 /// <param name="MolarMass">Molar mass with its water, g/mol (IUPAC abridged atomic weights).</param>
 /// <param name="Waters">Molecules of water of crystallisation.</param>
-public sealed record Salt(string Name, string Formula, string Anhydrous, double MolarMass, int Waters)
+internal sealed record Salt(string Name, string Formula, string Anhydrous, double MolarMass, int Waters)
 {
     // H2O, IUPAC abridged atomic weights.
     private const double WaterMolarMass = 18.015;

@@ -9,7 +9,7 @@ namespace Protocolist.Fluids.Buffers;
 /// Molar masses: IUPAC abridged atomic weights (H 1.008, C 12.011, N 14.007, O 15.999, Na 22.990, Mg 24.305,
 /// P 30.974, S 32.06, Cl 35.45, Ca 40.078, B 10.81).
 /// </remarks>
-public static class Salts
+internal static class Salts
 {
     /// <summary>NaH2PO4.H2O, the acid phosphate of Lillie's and Carson's recipes.</summary>
     public static Salt SodiumDihydrogenPhosphateMonohydrate { get; } = new("sodium dihydrogen phosphate monohydrate", "NaH2PO4.H2O", "NaH2PO4", 137.991, 1);

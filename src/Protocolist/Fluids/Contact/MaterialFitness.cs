@@ -4,7 +4,7 @@ using Protocolist.Findings;
 namespace Protocolist.Fluids.Contact;
 
 /// <summary>What walls, lids, seals and mounts may be made of, fluid by fluid.</summary>
-public static class MaterialFitness
+internal static class MaterialFitness
 {
     private static readonly Phrase Corrodes = new("material.corrodes", "it corrodes, worst in formalin; alcohol escapes and rust spoils the specimen");
     private static readonly Phrase Breaks = new("material.breaks", "it turns brittle and breaks");

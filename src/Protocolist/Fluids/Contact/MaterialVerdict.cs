@@ -3,7 +3,7 @@ using Protocolist.Findings;
 namespace Protocolist.Fluids.Contact;
 
 /// <summary>Which part of a vessel a material serves as.</summary>
-public enum VesselPart
+internal enum VesselPart
 {
     /// <summary>Walls and bottom.</summary>
     Wall,
@@ -19,7 +19,7 @@ public enum VesselPart
 }
 
 /// <summary>How a material bears a fluid.</summary>
-public enum MaterialGrade
+internal enum MaterialGrade
 {
     /// <summary>For decades.</summary>
     Lasting,
@@ -35,4 +35,4 @@ public enum MaterialGrade
 /// <param name="Grade">How it bears the fluid.</param>
 /// <param name="Reason">Why.</param>
 /// <param name="Source">Who says so.</param>
-public sealed record MaterialVerdict(MaterialGrade Grade, Phrase Reason, string Source);
+internal sealed record MaterialVerdict(MaterialGrade Grade, Phrase Reason, string Source);

@@ -5,7 +5,7 @@ namespace Protocolist.Fluids.Contact;
 /// Antoine's equation with the constants for mmHg and °C of the usual tables (from memory), and van Laar's activities 1.6798 and 0.9227
 /// (Perry's Chemical Engineers' Handbook, a fit at 1 atm, from memory): approximate at room temperature.
 /// </remarks>
-public static class Vapour
+internal static class Vapour
 {
     private const double KilopascalsPerMmHg = 0.133322; // ISO 80000-4
     private const double EthanolInWater = 1.6798, WaterInEthanol = 0.9227;

@@ -7,14 +7,14 @@ namespace Protocolist.Fluids.Infiltration;
 /// <summary>One alcohol bath, fresh.</summary>
 /// <param name="Alcohol">Ethanol or isopropanol of some strength.</param>
 /// <param name="Volume">How much of it surrounds the specimen, at 20 °C.</param>
-public sealed record AlcoholBath(Fluid Alcohol, Volume Volume);
+internal sealed record AlcoholBath(Fluid Alcohol, Volume Volume);
 
 /// <summary>Strength of alcohol baths once the specimen's water has mixed in, contraction included.</summary>
 /// <remarks>
 /// Mass balance: after each bath tissue fluid and bath have one strength, and the specimen keeps its volume of fluid; shrinkage would make the
 /// true result slightly stronger. Strengths are %vol at 20 °C. Methods throw <see cref="ArgumentException"/> for baths that are not alcohol of one kind.
 /// </remarks>
-public static class AlcoholBaths
+internal static class AlcoholBaths
 {
     // A series longer than this is no plan.
     private const int MostBaths = 50;

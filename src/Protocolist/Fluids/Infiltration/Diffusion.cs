@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Fluids.Infiltration;
 
 /// <summary>The shape through whose surface a fluid enters.</summary>
-public enum DiffusionShape
+internal enum DiffusionShape
 {
     /// <summary>Flat; the half-thickness counts.</summary>
     Slab,
@@ -18,7 +18,7 @@ public enum DiffusionShape
 
 /// <summary>How far a fluid has come through a body after a time, and how long it needs: Fick's diffusion into a shape from a constant bath.</summary>
 /// <remarks>Series and short-time forms: Crank, The Mathematics of Diffusion, 1975, chapters 4 to 6.</remarks>
-public static class Diffusion
+internal static class Diffusion
 {
     private const int Terms = 60;
     private const double Negligible = 1e-17;

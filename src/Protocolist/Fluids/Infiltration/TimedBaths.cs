@@ -10,7 +10,7 @@ namespace Protocolist.Fluids.Infiltration;
 /// <param name="Shape">Its shape.</param>
 /// <param name="HalfThickness">Half-thickness or radius, of the thickest part that is not opened.</param>
 /// <param name="TissueWater">Fluid volume inside it.</param>
-public sealed record SoakingBody(DiffusionShape Shape, Length HalfThickness, Volume TissueWater);
+internal sealed record SoakingBody(DiffusionShape Shape, Length HalfThickness, Volume TissueWater);
 
 /// <summary>What one bath does within its time, from the slowest to the fastest diffusion thinkable.</summary>
 /// <param name="Bath">The bath.</param>
@@ -21,11 +21,11 @@ public sealed record SoakingBody(DiffusionShape Shape, Length HalfThickness, Vol
 /// <param name="InsideFast">The same, fastest.</param>
 /// <param name="JarSlow">Strength of jar and body once they do come to rest, %vol, if the baths before went slowest.</param>
 /// <param name="JarFast">The same, if they went fastest.</param>
-public sealed record BathOutcome(
+internal sealed record BathOutcome(
     AlcoholBath Bath, Duration Lasts, double ReachedSlow, double ReachedFast, double InsideSlow, double InsideFast, double JarSlow, double JarFast);
 
 /// <summary>A series of baths with their times: what it reaches, and whether its times suffice for so thick a body.</summary>
-public static class TimedBaths
+internal static class TimedBaths
 {
     /// <summary>From this share of the way on a bath counts as done (common practice; the 90 to 95 % times agree with soaking times in use).</summary>
     public const double Done = 0.90;

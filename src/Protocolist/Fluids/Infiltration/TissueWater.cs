@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Fluids.Infiltration;
 
 /// <summary>The water a specimen brings into its bath.</summary>
-public static class TissueWater
+internal static class TissueWater
 {
     /// <summary>Volume of the water in a body.</summary>
     /// <param name="body">The body's mass.</param>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Protocolist.Fluids.Infiltration;
 
 /// <summary>How much free formaldehyde a specimen still holds after changes of water. What is bound to the tissue stays.</summary>
-public static class Washout
+internal static class Washout
 {
     /// <summary>Share of the free solute left after equal changes, each to equilibrium: r to the power n.</summary>
     /// <param name="tissueWater">Fluid in the specimen.</param>

@@ -10,7 +10,7 @@ namespace Protocolist.Fluids.Mixing;
 /// <param name="AddMass">The same, weighed.</param>
 /// <param name="Stock">What is added.</param>
 /// <param name="Result">Fluid in the jar afterwards.</param>
-public sealed record JarCorrection(Fluid Target, Volume Draw, Volume Add, Mass AddMass, string Stock, Volume Result)
+internal sealed record JarCorrection(Fluid Target, Volume Draw, Volume Add, Mass AddMass, string Stock, Volume Result)
 {
     private static readonly Phrase AddOnly = new("jar-correction.add", "add {add:mix} of {stock}, mix, and measure again after a day");
     private static readonly Phrase DrawAndAdd = new(
@@ -25,7 +25,7 @@ public sealed record JarCorrection(Fluid Target, Volume Draw, Volume Add, Mass A
 }
 
 /// <summary>Corrects the strength of a filled jar without emptying it: by adding where there is room, else with the least drawn off.</summary>
-public static class JarStrength
+internal static class JarStrength
 {
     private static readonly Phrase NoVolume = new(
         "volume-out-of-range.jar", "the amounts of fluid and room must not be negative, and the jar must hold some fluid");

@@ -8,7 +8,7 @@ namespace Protocolist.Fluids.Mixing;
 /// <param name="Target">The fluid wanted.</param>
 /// <param name="Volume">How much of it, at <see cref="At"/>.</param>
 /// <param name="Stocks">What is on hand. Water for dilution is added where none is listed.</param>
-public sealed record MixRequest(Fluid Target, Volume Volume, ImmutableArray<StockFluid> Stocks)
+internal sealed record MixRequest(Fluid Target, Volume Volume, ImmutableArray<StockFluid> Stocks)
 {
     /// <summary>The temperature at which everything is measured, 0 to 40 °C.</summary>
     public Temperature At { get; init; } = Temperature.FromDegreesCelsius(20);

@@ -9,7 +9,7 @@ namespace Protocolist.Fluids.Mixing;
 /// <param name="Name">What stands on the bottle.</param>
 /// <param name="Volume">How much, measured at the recipe's temperature; null for a salt.</param>
 /// <param name="Mass">How much, weighed.</param>
-public sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
+internal sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
 {
     private static readonly Phrase VolumeAndMass = new("recipe.volume-and-mass", "{volume:mix} ({mass:mix})");
     private static readonly Phrase MassAlone = new("recipe.mass", "{mass:mix}");
@@ -41,7 +41,7 @@ public sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
 /// <param name="At">The temperature at which the volumes are meant.</param>
 /// <param name="Parts">What to measure: stocks, then water, then salts.</param>
 /// <param name="Contraction">By how much the volume falls short of the sum of the volumes; below 0 where it exceeds it.</param>
-public sealed record Recipe(Fluid Target, Volume Volume, Temperature At, ImmutableArray<RecipePart> Parts, Volume Contraction)
+internal sealed record Recipe(Fluid Target, Volume Volume, Temperature At, ImmutableArray<RecipePart> Parts, Volume Contraction)
 {
     private static readonly Phrase VolumeAt = new("recipe.result", "{volume:mix} at {at}");
     private static readonly Phrase Take = new("recipe.take", "take {volume:mix} of {water} at {at}");

@@ -10,7 +10,7 @@ namespace Protocolist.Fluids.Mixing;
 /// The fewest liquids are handled, then the least is paid. Mass, alcohol, formaldehyde and salts are conserved; volumes follow from densities,
 /// so contraction is in them.
 /// </remarks>
-public static class RecipeSolver
+internal static class RecipeSolver
 {
     private const int MostRounds = 39;
 

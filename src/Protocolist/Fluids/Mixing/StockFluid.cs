@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Protocolist.Fluids.Mixing;
 
 /// <summary>The state of a stock as somebody has seen it.</summary>
-public enum StockCondition
+internal enum StockCondition
 {
     /// <summary>Clear and within its date.</summary>
     Sound,
@@ -17,7 +17,7 @@ public enum StockCondition
 
 /// <summary>A fluid on hand for mixing: a bottle, a part bottle, spent fixative, weak alcohol from a jar.</summary>
 /// <param name="Fluid">What it is, at the strength it has now.</param>
-public sealed record StockFluid(Fluid Fluid)
+internal sealed record StockFluid(Fluid Fluid)
 {
     /// <summary>How much there is; null for as much as is wanted.</summary>
     public Volume? OnHand { get; init; }

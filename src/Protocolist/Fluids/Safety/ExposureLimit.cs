@@ -31,7 +31,7 @@ public enum ExposureKind
 }
 
 /// <summary>Exposure limits of the vapours of preservation fluids. Facts for information: the law of the place and the current edition prevail.</summary>
-public static class ExposureLimits
+internal static class ExposureLimits
 {
     /// <summary>The limits that concern a fluid's vapours.</summary>
     /// <param name="fluid">The fluid.</param>

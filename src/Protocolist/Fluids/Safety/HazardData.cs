@@ -13,7 +13,7 @@ namespace Protocolist.Fluids.Safety;
 /// <param name="Transport">UN number and name, where it falls under one; else empty.</param>
 /// <param name="Source">Where the classification is from, and where sources differ.</param>
 /// <param name="Limits">Exposure limits.</param>
-public sealed record HazardData(
+internal sealed record HazardData(
     Temperature? FlashPoint,
     double FlashPointDoubt,
     string SignalWord,

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Fluids.Safety;
 
 /// <summary>Hazards of each fluid.</summary>
-public static class Hazards
+internal static class Hazards
 {
     // GHS / CLP: flammable liquids of category 2 flash below 23 °C (and boil above 35), of category 3 up to 60 °C.
     private const double Category2Below = 23;

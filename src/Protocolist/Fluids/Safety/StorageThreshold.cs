@@ -9,7 +9,7 @@ namespace Protocolist.Fluids.Safety;
 /// <param name="Place">Where it stands.</param>
 /// <param name="Most">The most that may stand there.</param>
 /// <param name="Categories">GHS categories of flammable liquids it holds for.</param>
-public sealed record StorageThreshold(string Rule, Phrase Place, Volume Most, ImmutableArray<int> Categories)
+internal sealed record StorageThreshold(string Rule, Phrase Place, Volume Most, ImmutableArray<int> Categories)
 {
     private static readonly Phrase InACabinet = new("storage.in-a-cabinet", "in one storage cabinet");
     private static readonly Phrase OutsideACabinet = new("storage.outside", "in containers outside a store room or cabinet");

@@ -11,7 +11,7 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="DepthMm">What is left to cross, mm.</param>
 /// <param name="By">What brings the fluid there: <see cref="FromOutside"/>, <see cref="ByCavity"/>, <see cref="ByCuts"/> or <see cref="ByInjection"/>.</param>
 /// <param name="Time">The time, binding included.</param>
-public sealed record RegionFixation(BodyRegion Region, double DepthMm, Phrase By, TimeBand Time)
+internal sealed record RegionFixation(BodyRegion Region, double DepthMm, Phrase By, TimeBand Time)
 {
     /// <summary>Through the skin alone.</summary>
     public static Phrase FromOutside { get; } = new("fixed-from-outside", "from outside");
@@ -27,7 +27,7 @@ public sealed record RegionFixation(BodyRegion Region, double DepthMm, Phrase By
 }
 
 /// <summary>How long a body takes to be fixed to the core, with what is cut and injected.</summary>
-public sealed record BodyFixation
+internal sealed record BodyFixation
 {
     // A core that fluid needs so long to reach, at the measured rate and 20 degC, is at risk or lost: judgement. Fish of 30 cm are
     // fixed whole within a week by handbooks, which is 4 to 5 d; nobody reports a sound core after two weeks unreached.

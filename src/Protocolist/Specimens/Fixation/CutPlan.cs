@@ -13,10 +13,10 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="ReachMm">
 /// What is left to cross between the cuts, mm; null where there are too few of them to count on, as one row that lets fluid in and out.
 /// </param>
-public sealed record RegionCuts(BodyRegion Region, int Count, double LengthMm, double DepthMm, double SpacingMm, bool OpensCavity, double? ReachMm);
+internal sealed record RegionCuts(BodyRegion Region, int Count, double LengthMm, double DepthMm, double SpacingMm, bool OpensCavity, double? ReachMm);
 
 /// <summary>Where and how one animal is cut.</summary>
-public sealed record CutPlan
+internal sealed record CutPlan
 {
     // More than an hour's work, and little left to look at: judgement.
     private const int ManyCuts = 150;

@@ -2,7 +2,7 @@ namespace Protocolist.Specimens.Fixation;
 
 /// <summary>Half of the largest distance between surfaces that fluid reaches: what is left to cross once cavities, cuts and depots are counted.</summary>
 /// <remarks>Derived by geometry; lengths in mm, volumes in mL. Monotone in each argument.</remarks>
-public static class EffectiveDepth
+internal static class EffectiveDepth
 {
     /// <summary>Share of a depot that is fluid, the rest is the tissue it soaks: 0.2, unsure.</summary>
     public const double FluidInDepot = 0.2;

@@ -1,7 +1,7 @@
 namespace Protocolist.Specimens.Fixation;
 
 /// <summary>What fixes, as far as its way through tissue goes.</summary>
-public enum Fixative
+internal enum Fixative
 {
     /// <summary>Formalin of about 10 %, buffered or not: about 4 % formaldehyde.</summary>
     Formaldehyde,

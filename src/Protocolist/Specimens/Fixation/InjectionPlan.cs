@@ -14,11 +14,11 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="ReachMm">What is left to cross between depots, mm.</param>
 /// <param name="NeedleGauge">Needle gauge.</param>
 /// <param name="NeedleLengthMm">Needle length, mm.</param>
-public sealed record RegionInjection(
+internal sealed record RegionInjection(
     BodyRegion Region, int Sites, SiteVolume SiteRange, double SiteMl, double TotalMl, double ReachMm, int NeedleGauge, int NeedleLengthMm);
 
 /// <summary>Where, how much and with what one animal is injected.</summary>
-public sealed record InjectionPlan
+internal sealed record InjectionPlan
 {
     // Beyond some hours of work perfusion is the better way: judgement.
     internal const int ManySites = 150;

@@ -2,7 +2,7 @@ namespace Protocolist.Specimens.Fixation;
 
 /// <summary>How far fixative gets in a time, and how long it needs: d = K·√t, and the time to bind on top.</summary>
 /// <remarks>Every function is monotone in each argument, so that bounds over ranges follow from the ends.</remarks>
-public static class Penetration
+internal static class Penetration
 {
     /// <summary>A flat front: the safe default.</summary>
     public const double Plane = 1;

@@ -5,7 +5,7 @@ namespace Protocolist.Specimens.Fixation;
 /// Measured on cut blocks in hours, used for days: an extrapolation, so a band. Low is the slow end to plan with, nominal what was
 /// measured, high the fastest anybody found. √(low · nominal) = 1.4 for muscle is what fits the times that museums keep.
 /// </remarks>
-public static class PenetrationRate
+internal static class PenetrationRate
 {
     private const string Steicke = "Steicke et al. 2018, Eur J Histochem";
     private const string Slow = "low end: whole organs run slower (Start et al. 1992, J Clin Pathol 45:1120), judgement";

@@ -9,10 +9,10 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="Hours">The time it gives, h.</param>
 /// <param name="OverPromises">Whether the depth is past what the rule is good for, so that it promises too much.</param>
 /// <param name="Source">Who goes by it.</param>
-public sealed record RuleOfThumb(string Id, Phrase Says, double Hours, bool OverPromises, string Source);
+internal sealed record RuleOfThumb(string Id, Phrase Says, double Hours, bool OverPromises, string Source);
 
 /// <summary>Rules of thumb for the time of fixation, to set beside the model's.</summary>
-public static class RulesOfThumb
+internal static class RulesOfThumb
 {
     private static readonly ImmutableArray<Rule> All =
     [

@@ -13,10 +13,10 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="TotalMl">All the fluid, mL.</param>
 /// <param name="DoseMlPerKg">The same per kg.</param>
 /// <param name="IsPractical">Whether the dose is one that needle work reaches, and the sites are no more than a person sets.</param>
-public sealed record InjectionOption(double SiteMl, int Sites, double SpacingMm, double TotalMl, double DoseMlPerKg, bool IsPractical);
+internal sealed record InjectionOption(double SiteMl, int Sites, double SpacingMm, double TotalMl, double DoseMlPerKg, bool IsPractical);
 
 /// <summary>The question turned round: which cuts, and how many injections, make a body safe by a given time.</summary>
-public sealed record SafeguardPlan
+internal sealed record SafeguardPlan
 {
     private static readonly double[] SiteSizesMl = [0.1, 0.25, 0.5, 1, 2, 5, 10, 20];
 

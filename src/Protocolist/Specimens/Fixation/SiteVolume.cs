@@ -3,7 +3,7 @@ namespace Protocolist.Specimens.Fixation;
 /// <summary>Fluid at one injection site, mL.</summary>
 /// <param name="LowMl">The least by custom or by the protocol.</param>
 /// <param name="HighMl">The most.</param>
-public readonly record struct SiteVolume(double LowMl, double HighMl)
+internal readonly record struct SiteVolume(double LowMl, double HighMl)
 {
     /// <summary>By the thickness of the place: derived from what a depot of that volume soaks.</summary>
     /// <param name="thicknessMm">Whole thickness there, mm.</param>

@@ -3,7 +3,7 @@ namespace Protocolist.Specimens.Fixation;
 /// <summary>What the fluid is injected with: common practice.</summary>
 /// <param name="SizeMl">Size of the syringe, mL.</param>
 /// <param name="Fills">How often it is filled for the whole body.</param>
-public sealed record Syringe(int SizeMl, int Fills)
+internal sealed record Syringe(int SizeMl, int Fills)
 {
     private static readonly int[] Sizes = [1, 2, 5, 10, 20];
     private static readonly int[] NeedlesMm = [13, 16, 25, 38, 50, 90, 150, 300];

@@ -4,7 +4,7 @@ namespace Protocolist.Specimens.Fixation;
 /// <param name="LowHours">With the measured rate: no sooner.</param>
 /// <param name="NominalHours">With the rate that fits what museums do.</param>
 /// <param name="HighHours">With the slow rate of whole organs: the time to plan with.</param>
-public readonly record struct TimeBand(double LowHours, double NominalHours, double HighHours)
+internal readonly record struct TimeBand(double LowHours, double NominalHours, double HighHours)
 {
     /// <summary>The longer of two, end by end: both must be done.</summary>
     /// <param name="other">The other time.</param>

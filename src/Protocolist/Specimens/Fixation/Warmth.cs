@@ -4,7 +4,7 @@ using Protocolist.Quantities;
 namespace Protocolist.Specimens.Fixation;
 
 /// <summary>What temperature does to penetration, binding and rot. All three hold from 0 to 40 °C.</summary>
-public static class Warmth
+internal static class Warmth
 {
     /// <summary>The coldest bath the figures hold for, °C.</summary>
     public const double ColdestC = 0;

@@ -2,7 +2,7 @@ namespace Protocolist.Vessels.Air;
 
 /// <summary>Formaldehyde in air.</summary>
 /// <param name="MgPerM3">Milligrams in a cubic metre.</param>
-public readonly record struct AirConcentration(double MgPerM3)
+internal readonly record struct AirConcentration(double MgPerM3)
 {
     /// <summary>mg/m³ of 1 ppm formaldehyde (30.026 g/mol) at 25 °C and 101.325 kPa, by the ideal gas law.</summary>
     public const double MgPerM3OfOnePpm = 1.227;

@@ -1,7 +1,7 @@
 namespace Protocolist.Vessels.Air;
 
 /// <summary>How formaldehyde is kept out of the breathing air, weakest first.</summary>
-public enum AirControl
+internal enum AirControl
 {
     /// <summary>The room's air is enough by this estimate.</summary>
     RoomAir,

@@ -12,7 +12,7 @@ namespace Protocolist.Vessels.Air;
 /// <param name="High">The upper end of <paramref name="Near"/>.</param>
 /// <param name="Control">The weakest control under which even the upper end stays below the limits.</param>
 /// <param name="Findings">What has to be said.</param>
-public sealed record AirEstimate(
+internal sealed record AirEstimate(
     AirConcentration Room, AirConcentration Near, AirConcentration ShiftMean, AirConcentration Low, AirConcentration High,
     AirControl Control, ImmutableArray<Finding> Findings)
 {

@@ -7,7 +7,7 @@ namespace Protocolist.Vessels.Air;
 /// <param name="Name">Whose they are.</param>
 /// <param name="ShiftMean">For the mean over 8 hours.</param>
 /// <param name="ShortTerm">For 15 minutes.</param>
-public sealed record AirLimits(string Name, AirConcentration ShiftMean, AirConcentration ShortTerm)
+internal sealed record AirLimits(string Name, AirConcentration ShiftMean, AirConcentration ShortTerm)
 {
     /// <summary>An authority's limits for formaldehyde, from <see cref="Solute.Limits"/>. A ceiling serves where it has no limit for 15 minutes.</summary>
     /// <param name="authority">The authority as <see cref="ExposureLimit.Authority"/> has it.</param>

@@ -7,7 +7,7 @@ namespace Protocolist.Vessels.Air;
 /// <param name="Surface">Open area of the vessel.</param>
 /// <param name="Strength">Formaldehyde in the fluid, g/L: 40 for 10 % formalin.</param>
 /// <param name="OpenShare">Share of the surface left open: 1 without a cover, 0.05 under a lid that lies on or in a hood that catches 95 %.</param>
-public sealed record FormaldehydeSource(Area Surface, double Strength, double OpenShare)
+internal sealed record FormaldehydeSource(Area Surface, double Strength, double OpenShare)
 {
     /// <summary>mg/min from a square metre of open 10 % formalin at 20 to 23 °C.</summary>
     /// <remarks>

@@ -7,7 +7,7 @@ namespace Protocolist.Vessels.Air;
 /// <remarks>The one-box model of industrial hygiene (AIHA, Mathematical Models for Estimating Occupational Exposure to Chemicals, from memory).</remarks>
 /// <param name="Size">Air volume of the room.</param>
 /// <param name="AirChangesPerHour">How often fresh air replaces it in an hour, more than 0.</param>
-public sealed record WorkRoom(Volume Size, double AirChangesPerHour)
+internal sealed record WorkRoom(Volume Size, double AirChangesPerHour)
 {
     /// <summary>How well fresh air reaches the air that is breathed: 1 for perfect mixing, down to 0.1 (AIHA, from memory).</summary>
     public double Mixing { get; init; } = 1;

@@ -10,7 +10,7 @@ namespace Protocolist.Vessels.Glass;
 /// <param name="Poisson">Poisson number used for the coefficients.</param>
 /// <param name="Density">Density of the glass.</param>
 /// <param name="StockThicknesses">Thicknesses sold, rising.</param>
-public sealed record FloatGlass(
+internal sealed record FloatGlass(
     Pressure Strength, double SafetyFactor, Pressure Stiffness, double Poisson, Density Density, ImmutableArray<Length> StockThicknesses)
 {
     /// <summary>The values that tank builders use.</summary>

@@ -1,7 +1,7 @@
 namespace Protocolist.Vessels.Glass;
 
 /// <summary>How a fluid presses on a pane.</summary>
-public enum PaneLoad
+internal enum PaneLoad
 {
     /// <summary>A wall: nothing at the surface, most at the bottom.</summary>
     Hydrostatic,

@@ -13,7 +13,7 @@ namespace Protocolist.Vessels.Glass;
 /// <param name="Stress">β: the greatest principal stress, in whatever direction and place. Contains 6.</param>
 /// <param name="SideReaction">The greatest load per length on a side edge, in units of p · H.</param>
 /// <param name="BottomReaction">The greatest load per length on the bottom edge, in units of p · H.</param>
-public sealed record PlateCoefficients(
+internal sealed record PlateCoefficients(
     double Deflection, double Stress, double SideReaction, double BottomReaction)
 {
     /// <summary>The Poisson number of the published tables. That of real glass, 0.22 to 0.23 (EN 572-1 has 0.2), gives up to 4 % less stress.</summary>

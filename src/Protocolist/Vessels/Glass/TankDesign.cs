@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Vessels.Glass;
 
 /// <summary>The panes of a tank.</summary>
-public enum PaneKind
+internal enum PaneKind
 {
     /// <summary>A long wall.</summary>
     Long,
@@ -27,7 +27,7 @@ public enum PaneKind
 /// <param name="JointTension">
 /// Tension in a silicone joint as wide as the stock thickness at the edge that carries most; zero for the bottom pane, which stands.
 /// </param>
-public sealed record PaneDesign(
+internal sealed record PaneDesign(
     PaneKind Kind,
     PlateCoefficients Coefficients,
     Length Required,
@@ -55,7 +55,7 @@ public sealed record PaneDesign(
 /// <param name="Force">Push of the fluid on one long wall; it acts at a third of the depth above the bottom.</param>
 /// <param name="FluidMass">Mass of the fluid.</param>
 /// <param name="TotalMass">Fluid and glass in the stock thicknesses; without lid, frame, mount and specimen.</param>
-public sealed record TankDesign(
+internal sealed record TankDesign(
     TankSpec Spec, PaneDesign? LongPane, PaneDesign? EndPane, PaneDesign? BottomPane, Force Force, Mass FluidMass, Mass? TotalMass)
 {
     /// <summary>What the floor or shelf below must bear on the tank's own footprint, full.</summary>

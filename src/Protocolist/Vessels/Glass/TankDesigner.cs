@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Protocolist.Vessels.Glass;
 
 /// <summary>Works out the glass of a tank by plate theory. A glazier or engineer has the last word.</summary>
-public static class TankDesigner
+internal static class TankDesigner
 {
     /// <summary>Standard gravity in m/s² (ISO 80000-3).</summary>
     internal const double Gravity = 9.80665;

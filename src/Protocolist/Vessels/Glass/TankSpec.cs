@@ -9,7 +9,7 @@ namespace Protocolist.Vessels.Glass;
 /// <param name="Depth">Depth of the fluid, 20 mm to 2 m; the panes are taken as high as that, so glass above the fluid adds mass not counted here.</param>
 /// <param name="FluidDensity">Density of the fluid, 600 to 2000 kg/m³. At 20 °C it is within 1 % of that of the coldest day.</param>
 /// <param name="Top">What holds the upper edge.</param>
-public sealed record TankSpec(Length Length, Length Width, Length Depth, Density FluidDensity, TankTop Top)
+internal sealed record TankSpec(Length Length, Length Width, Length Depth, Density FluidDensity, TankTop Top)
 {
     /// <summary>Whether the fluid counts as flammable.</summary>
     public bool Flammable { get; init; }

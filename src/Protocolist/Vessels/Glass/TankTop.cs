@@ -1,7 +1,7 @@
 namespace Protocolist.Vessels.Glass;
 
 /// <summary>What holds the upper edge of a tank's panes.</summary>
-public enum TankTop
+internal enum TankTop
 {
     /// <summary>Rimless: the upper edge stands free and bends outwards; only the sides and the bottom hold the pane.</summary>
     Free,
