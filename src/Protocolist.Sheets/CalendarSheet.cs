@@ -100,7 +100,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
             Uid = Uid($"care-{care.Id}"),
             DtStamp = _stamp,
             Summary = Title(care.What),
-            Description = string.Join("\n", ((string[])[care.Amount, care.Source]).Where(t => t.Length > 0)),
+            Description = string.Join("\n", ((string[])[care.Amount.ToString(), care.Source]).Where(t => t.Length > 0)),
             Start = new CalDateTime(new DateOnly(on.Year, on.Month, on.Day)),
             Sequence = plan.Revision,
             Transparency = "TRANSPARENT",
@@ -155,7 +155,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     [
         .. step.Because.IsEmpty ? (string[])[] : [$"Because {string.Join("; ", step.Because)}."],
         .. step.Instructions.Select(i => i.ToString()),
-        .. step.Materials.Select(m => $"{m.Name}: {m.Amount}"),
+        .. step.Materials.Select(m => $"{m.Name}: {m.HowMuch}"),
         .. step.Cautions.Select(c => $"! {c}"),
     ]);
 

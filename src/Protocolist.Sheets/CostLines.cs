@@ -15,7 +15,7 @@ internal static class CostLines
             ("wear of tools", costs.Wear),
             ("work", costs.Labour),
             ("disposal", costs.Disposal),
-            .. costs.DisposalByClass.Select(d => ($"disposal, of it {d.Class.Replace('-', ' ')}", (Money?)d.Cost)),
+            .. costs.DisposalByClass.Select(d => ($"disposal, of it {d.ClassWords}", (Money?)d.Cost)),
             ("in all (used, wear, work, disposal)", costs.Total),
             ("for one specimen", costs.BySpecimen == costs.Total ? null : costs.BySpecimen),
             ("worth of what stays on the shelf", costs.LeftOnShelf),

@@ -63,10 +63,10 @@ public static class HtmlSheet
     {
         if (plan.Recipes.IsEmpty && plan.Purchases.IsEmpty) return;
         page.Element("h2", "Before you start");
-        page.Table("To buy", ["What", "Packs", "Price", "Days ahead", "For"], plan.Purchases.Select(p => (IReadOnlyList<string>)[p.Item, p.Price is null ? p.Pack : $"{p.Count} x {p.Pack}", p.Price?.ToString() ?? "not known", p.LeadDays.ToString(CultureInfo.InvariantCulture), string.Join(", ", p.For)]));
+        page.Table("To buy", ["What", "Packs", "Price", "Days ahead", "For"], plan.Purchases.Select(p => (IReadOnlyList<string>)[$"{p.Item}", p.Price is null ? $"{p.Pack}" : $"{p.Count} x {p.Pack}", p.Price?.ToString() ?? "not known", p.LeadDays.ToString(CultureInfo.InvariantCulture), string.Join(", ", p.For)]));
         foreach (var recipe in plan.Recipes)
         {
-            page.Element("h3", $"{Text(recipe.Volume)} of {recipe.Fluid}").Element("p", $"for {string.Join(", ", recipe.For)}", "class=\"under\"").List(recipe.Method);
+            page.Element("h3", $"{Text(recipe.Volume)} of {recipe.Name}").Element("p", $"for {string.Join(", ", recipe.For)}", "class=\"under\"").List(recipe.Method.Select(m => m.ToString()));
             // The amounts stand in the method, rounded once; which bottle they come from stands nowhere else.
             string[] bottles = [.. recipe.Parts.Where(p => p.Stock.Length > 0).Select(p => $"{p.Name} from {p.Stock}").Distinct(StringComparer.Ordinal)];
             if (bottles.Length > 0) page.Element("p", string.Join("; ", bottles), "class=\"under\"");
@@ -82,7 +82,7 @@ public static class HtmlSheet
             page.Element("p", start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})", "class=\"when\"");
         page.List(step.Cautions.Select(c => c.ToString()), "class=\"cautions\" aria-label=\"Cautions\"");
         page.List(step.Instructions.Select(i => i.ToString()));
-        page.Table("On the table", ["What", "How much", "From"], step.Materials.Select(m => (IReadOnlyList<string>)[m.Name, m.Amount, m.From]));
+        page.Table("On the table", ["What", "How much", "From"], step.Materials.Select(m => (IReadOnlyList<string>)[$"{m.Name}", $"{m.HowMuch}", $"{m.FromWords}"]));
         if (!step.LookFor.IsEmpty) page.Element("p", "Look for:").List(step.LookFor.Select(l => l.ToString()));
         if (!step.Inspections.IsEmpty)
         {

@@ -30,8 +30,8 @@ public static class ShoppingList
         {
             CsvWriter.WriteRow(text,
             [
-                purchase.Item,
-                purchase.Pack,
+                purchase.Item.ToString(),
+                purchase.Pack.ToString(),
                 purchase.Count.ToString(CultureInfo.InvariantCulture),
                 purchase.Price?.Amount.ToString(CultureInfo.InvariantCulture) ?? "",
                 purchase.Price?.Currency ?? "",

@@ -31,7 +31,7 @@ public static class StepTable
     [
         plan.Specimen.Id, Number(number), step.Id, StageWords.Of(step.Kind), step.Title.ToString(), StateWords.Of(step.State), Moment(step.Start), Moment(step.End), Number(step.Least.TotalHours), step.Most is { } most ? Number(most.TotalHours) : "",
         Number(step.HandsOn.TotalMinutes), step.Fluid ?? "", step.Volume is { } volume ? Number(volume.Milliliters) : "", Number(step.Changes), step.Vessel ?? "",
-        Lines(step.Instructions), Lines(step.LookFor), string.Join(' ', step.Inspections.Select(i => Moment(i))), Lines(step.Materials.Select(m => $"{m.Amount} {m.Name}")), Lines(step.Cautions), step.Source,
+        Lines(step.Instructions), Lines(step.LookFor), string.Join(' ', step.Inspections.Select(i => Moment(i))), Lines(step.Materials.Select(m => $"{m.HowMuch} {m.Name}")), Lines(step.Cautions), step.Source,
     ];
 
     /// <summary>Sentences in one cell, each on its own line.</summary>

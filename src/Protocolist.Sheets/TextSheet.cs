@@ -68,8 +68,8 @@ public static class TextSheet
         sheet.Title("Before you start");
         foreach (var recipe in plan.Recipes)
         {
-            sheet.Add($"{Text(recipe.Volume)} of {recipe.Fluid}, for {string.Join(", ", recipe.For)}:", "  ");
-            foreach (var sentence in recipe.Method) sheet.Add(sentence, "    ");
+            sheet.Add($"{Text(recipe.Volume)} of {recipe.Name}, for {string.Join(", ", recipe.For)}:", "  ");
+            foreach (var sentence in recipe.Method) sheet.Add(sentence.ToString(), "    ");
         }
 
         foreach (var purchase in plan.Purchases)
@@ -116,7 +116,7 @@ public static class TextSheet
         if (!plan.Waste.IsEmpty)
         {
             sheet.Title("What leaves");
-            foreach (var waste in plan.Waste) sheet.Add($"{(waste.Pieces > 0 ? waste.Pieces.ToString(CultureInfo.InvariantCulture) : $"{Text(waste.Volume)} of")} {waste.What} from {waste.Step} ({waste.Class}): {waste.Destination}", "  ");
+            foreach (var waste in plan.Waste) sheet.Add($"{waste.HowMuch}{(waste.Fluid is null ? "" : " of")} {waste.What} from {waste.From} ({waste.ClassWords}): {waste.Destination}", "  ");
             sheet.Gap();
         }
 
@@ -124,7 +124,7 @@ public static class TextSheet
         {
             sheet.Title("Afterwards");
             foreach (var care in plan.Care)
-                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}{(care.Amount.Length > 0 ? $"; {care.Amount}" : "")}{(care.Source.Length > 0 ? $" ({care.Source})" : "")}", "  ");
+                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}{(!care.Amount.IsEmpty ? $"; {care.Amount}" : "")}{(care.Source.Length > 0 ? $" ({care.Source})" : "")}", "  ");
             sheet.Gap();
         }
 

@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using Protocolist.Planning.Purchasing;
+using Protocolist.Planning.Provisioning.Purchasing;
 
 namespace Protocolist.Benchmarks;
 

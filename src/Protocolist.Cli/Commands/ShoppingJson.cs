@@ -20,8 +20,8 @@ internal static class ShoppingJson
             foreach (var purchase in list.Purchases)
             {
                 json.WriteStartObject();
-                json.WriteString("item", purchase.Item);
-                json.WriteString("pack", purchase.Pack);
+                json.WriteString("item", purchase.Item.ToString());
+                json.WriteString("pack", purchase.Pack.ToString());
                 json.WriteNumber("count", purchase.Count);
                 CompareJson.Money(json, "price", purchase.Price);
                 if (purchase.Price is { } price) json.WriteString("currency", price.Currency);

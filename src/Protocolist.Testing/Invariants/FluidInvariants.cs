@@ -22,7 +22,7 @@ internal static class FluidInvariants
         PlanInvariant.OfPlan("hazards-carry-cautions", "a step with formaldehyde or alcohol says what can hurt", Cautions),
     ];
 
-    private static bool IsStep(Plan plan, string end) => plan.Step(end) is not null;
+    private static bool IsStep(FluidPlace end) => end.Kind == FluidPlaceKind.Step;
 
     private static double Sum(IEnumerable<FluidMove> moves) => moves.Sum(m => m.Volume.Milliliters);
 
@@ -30,19 +30,19 @@ internal static class FluidInvariants
 
     private static IEnumerable<string> Balance(Plan plan) =>
         from move in plan.Fluids
-        from end in (string[])[move.From, move.To]
-        where IsStep(plan, end)
+        from end in (FluidPlace[])[move.From, move.To]
+        where IsStep(end)
         group move by (Step: end, move.Fluid) into at
         let enters = Sum(at.Where(m => m.To == at.Key.Step))
         let leaves = Sum(at.Where(m => m.From == at.Key.Step))
         where !Same(enters, leaves)
-        select $"{enters} mL of {at.Key.Fluid} enter '{at.Key.Step}' and {leaves} mL leave it";
+        select $"{enters} mL of {at.Key.Fluid} enter '{at.Key.Step.Step}' and {leaves} mL leave it";
 
     private static IEnumerable<string> Enough(Plan plan)
     {
         foreach (var step in plan.Steps.Where(s => s is { Fluid: not null, Volume: not null } && s.Volume.Value > Volume.FromMicroliters(1)))
         {
-            var (enters, wanted) = (Sum(plan.Fluids.Where(m => m.To == step.Id)), step.Volume!.Value.Milliliters * (1 + step.Changes));
+            var (enters, wanted) = (Sum(plan.Fluids.Where(m => m.To.Step == step.Id)), step.Volume!.Value.Milliliters * (1 + step.Changes));
             if (!Same(enters, wanted)) yield return $"'{step.Id}' wants {wanted} mL of {step.Fluid}, and {enters} mL enter it";
         }
     }
@@ -53,24 +53,27 @@ internal static class FluidInvariants
         foreach (var recipes in plan.Recipes.GroupBy(r => r.Fluid))
         {
             var made = recipes.Sum(r => r.Volume.Milliliters);
-            var taken = Sum(plan.Fluids.Where(m => !IsStep(plan, m.From) && m.Fluid == recipes.Key));
+            var taken = Sum(plan.Fluids.Where(m => !IsStep(m.From) && m.Fluid == recipes.Key));
             if (!Same(taken, made)) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
-            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
+            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
         }
     }
 
     private static IEnumerable<string> TwoEnds(Plan plan) =>
         from move in plan.Fluids
-        where string.IsNullOrWhiteSpace(move.From) || string.IsNullOrWhiteSpace(move.To) || move.From == move.To || move.Volume.Milliliters < 0 || !double.IsFinite(move.Volume.Milliliters)
-        select $"{move.Volume.Milliliters} mL of {move.Fluid} go from '{move.From}' to '{move.To}'";
+        where IsNowhere(move, move.From) || IsNowhere(move, move.To) || move.From == move.To || move.Volume.Milliliters < 0 || !double.IsFinite(move.Volume.Milliliters)
+        select $"{move.Volume.Milliliters} mL of {move.Fluid} go from '{move.Words(move.From)}' to '{move.Words(move.To)}'";
+
+    private static bool IsNowhere(FluidMove move, FluidPlace end) => string.IsNullOrWhiteSpace(move.Words(end).ToString());
 
     private static IEnumerable<string> Waste(Plan plan)
     {
         foreach (var waste in plan.Waste)
         {
-            if (string.IsNullOrWhiteSpace(waste.Destination) || string.IsNullOrWhiteSpace(waste.Class)) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
-            var poured = plan.Fluids.Where(m => m.From == waste.Step && m.Fluid == waste.What).ToList();
-            if (poured.Count > 0 && !Same(Sum(poured), waste.Volume.Milliliters)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {waste.Volume.Milliliters} mL are waste";
+            if (string.IsNullOrWhiteSpace(waste.Destination.ToString())) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
+            if (waste is not { Fluid: { } fluid, Step.Length: > 0 }) continue;
+            var (poured, wasted) = (plan.Fluids.Where(m => m.From.Step == waste.Step && m.Fluid == fluid).ToList(), waste.Amount.Volume.Milliliters);
+            if (poured.Count > 0 && !Same(Sum(poured), wasted)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
         }
     }
 
@@ -96,7 +99,7 @@ internal static class FluidInvariants
         foreach (var purchase in plan.Purchases.Where(p => p.Count < 1 || p.Price is { Minor: < 0 })) yield return $"{purchase.Count} packs of {purchase.Item} are bought";
         foreach (var (recipe, part) in plan.Recipes.SelectMany(r => r.Parts.Select(p => (r, p))))
         {
-            if (part.Volume is { Milliliters: < 0 } || part.Mass is { Grams: < 0 } || (part.Volume is null && part.Mass is null)) yield return $"{recipe.Fluid} takes {part.Volume} {part.Mass} of {part.Name}";
+            if (part.Volume is { Milliliters: < 0 } || part.Mass.Grams < 0) yield return $"{recipe.Fluid} takes {part.Volume} {part.Mass} of {part.Name}";
         }
     }
 

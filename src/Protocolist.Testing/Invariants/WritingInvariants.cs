@@ -63,9 +63,9 @@ internal static partial class WritingInvariants
 
     private static IEnumerable<string> Lines(Plan plan) =>
     [
-        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[.. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()), .. s.Materials.Select(m => m.Amount)]),
-        .. plan.Recipes.SelectMany(r => r.Method),
-        .. plan.Purchases.Select(p => p.Pack),
+        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[.. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()), .. s.Materials.Select(m => m.HowMuch.ToString())]),
+        .. plan.Recipes.SelectMany(r => r.Method).Select(m => m.ToString()),
+        .. plan.Purchases.Select(p => p.Pack.ToString()),
         .. plan.Figures.Select(f => f.Value),
         .. plan.Findings.Select(f => f.Message.ToString()),
         .. plan.Label,

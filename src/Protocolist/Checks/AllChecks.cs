@@ -38,7 +38,7 @@ public static class AllChecks
         DatesInIsoForm.Check,
         DecomposedIsSeldomWorthIt.Check,
         FirstLookMissing.Check,
-        FixationShorterThanPenetration.Check,
+        FixationTooShort.Check,
         FixativeOverItsMonth.Check,
         FixativeTooCold.Check,
         FixativeTooWeak.Check,

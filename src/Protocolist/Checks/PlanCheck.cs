@@ -10,17 +10,8 @@ namespace Protocolist.Checks;
 /// <param name="Find">What it finds; empty where all is well. A pure function.</param>
 internal sealed record PlanCheck(string Id, string Protects, string Source, Func<ReviewCase, ImmutableArray<Finding>> Find)
 {
-    /// <summary>On the way out: a check that gives its findings one after another.</summary>
-    public PlanCheck(string id, string protects, string source, Func<ReviewCase, IEnumerable<Finding>> find)
-        : this(id, protects, source, plan => [.. find(plan)])
-    {
-    }
-
     /// <summary>How grave its findings are, and when; in the order in which it asks.</summary>
     public ImmutableArray<SeverityRule> Severities { get; init; } = [];
-
-    /// <summary>On the way out: the other name of <see cref="Severities"/>.</summary>
-    public ImmutableArray<SeverityRule> Speaks { init => Severities = value; }
 
     /// <summary>Ids of findings of earlier passes that it says itself, so that nothing is said twice.</summary>
     public ImmutableArray<string> Absorbs { get; init; } = [];

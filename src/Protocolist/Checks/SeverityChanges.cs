@@ -18,10 +18,12 @@ internal static class SeverityChanges
     /// <summary>The findings as grave as the protocol wants them, and for each change a note with its reason.</summary>
     public static ImmutableArray<Finding> Of(ImmutableArray<Finding> findings, Protocol protocol)
     {
-        var all = ImmutableArray.CreateBuilder<Finding>(findings.Length + protocol.Severities.Length);
-        foreach (var finding in findings) all.Add(WithSeverity(finding, protocol));
-        foreach (var change in protocol.Severities) all.Add(Refusal(change, findings) ?? Note(change, protocol));
-        return all.MoveToImmutable();
+        var changes = RenamedChecks.Current(protocol);
+        var all = ImmutableArray.CreateBuilder<Finding>(findings.Length + (2 * changes.Length));
+        foreach (var finding in findings) all.Add(WithSeverity(finding, changes));
+        all.AddRange(RenamedChecks.Told(protocol));
+        foreach (var change in changes) all.Add(Refusal(change, findings) ?? Note(change, protocol));
+        return all.DrainToImmutable();
     }
 
     /// <summary>What can be said of a protocol's own checks and severities before any animal is at stake.</summary>
@@ -33,7 +35,8 @@ internal static class SeverityChanges
                 yield return Finding.Error("check-id-taken", IdTaken.With(Argument.Id("check", check.Id)), AnotherId, check.Span);
         }
 
-        foreach (var change in protocol.Severities)
+        foreach (var finding in RenamedChecks.Told(protocol)) yield return finding;
+        foreach (var change in RenamedChecks.Current(protocol))
         {
             if (AllChecks.Find(change.CheckId) is null && !protocol.HouseChecks.Any(c => c.Id == change.CheckId))
             {
@@ -47,9 +50,9 @@ internal static class SeverityChanges
         }
     }
 
-    private static Finding WithSeverity(Finding finding, Protocol protocol)
+    private static Finding WithSeverity(Finding finding, ImmutableArray<SeverityChange> changes)
     {
-        foreach (var change in protocol.Severities)
+        foreach (var change in changes)
         {
             if (change.CheckId != finding.Id) continue;
             var protects = AllChecks.Find(change.CheckId) is { ProtectsPeople: true };

@@ -12,7 +12,7 @@ internal static class StockUse
         {
             foreach (var part in recipe.Parts)
             {
-                if (part.Stock == item.Id || part.Name.StartsWith(item.Substance, StringComparison.Ordinal)) return true;
+                if (part.Stock == item.Id || part.Name.ToString().StartsWith(item.Substance, StringComparison.Ordinal)) return true;
             }
         }
 

@@ -24,6 +24,7 @@ internal static class NumberText
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "mix" && MixingAmount.Text(argument.Quantity.Middle, argument.Dimension) is { } mixed) return mixed;
         if (format == "clock") return Clock(argument.Quantity.Middle);
+        if (format == "amount") return AmountText.Of(argument.Quantity.Middle, argument.Dimension);
         if (format == "time") return TimeOfDay(argument.Quantity.Middle);
         var (plain, other) = Against(format, message);
         var space = plain.LastIndexOf(' ');

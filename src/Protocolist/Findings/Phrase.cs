@@ -10,6 +10,7 @@ namespace Protocolist.Findings;
 /// <item><c>{about:two g}</c> with two figures: all that an estimate is worth.</item>
 /// <item><c>{lies:0 vs least}</c> with as many decimals more as it takes to tell it apart from the other fact;
 /// <c>{time:vs limit}</c> the same for a quantity; <c>{room:0.# °C vs least}</c> for one in that unit.</item>
+/// <item><c>{left:amount}</c> a volume or a mass as a stock book has it, to four figures.</item>
 /// <item><c>{time:clock}</c> a time in days, hours and minutes; <c>{count:times}</c> once, twice, 3 times.</item>
 /// <item><c>{water:mix}</c> a volume or a mass as a cylinder and a balance read it when a fluid is mixed.</item>
 /// <item><c>{from:time}</c> a time since midnight as a clock shows it: 08:30, and 24:00 for the end of the day.</item>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
@@ -34,7 +35,7 @@ internal static class CareWriting
         var amount = TopUpAmount.Of(draft, bench);
         return
         [
-            .. rules.Select(rule => Dated(rule, closed, bench) with { Amount = rule.Id.EndsWith("gasket", StringComparison.Ordinal) || rule.Id.EndsWith("renew", StringComparison.Ordinal) ? "" : amount })
+            .. rules.Select(rule => Dated(rule, closed, bench) with { Amount = rule.Id.EndsWith("gasket", StringComparison.Ordinal) || rule.Id.EndsWith("renew", StringComparison.Ordinal) ? default : amount })
                 .OrderBy(e => e.On ?? LocalDate.MaxIsoValue).ThenBy(e => e.What, StringComparer.Ordinal).ThenBy(e => e.Id, StringComparer.Ordinal),
         ];
     }

@@ -10,20 +10,36 @@ namespace Protocolist.Planning;
 /// <summary>Cautions where they matter, once: at the first step that meets the animal, the fluid, the blade or the load.</summary>
 internal static class CautionWriting
 {
-    private static readonly Phrase Sharps = new("caution.sharps", "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.");
+    private static readonly Phrase Sharps = new(
+        "caution.sharps",
+        "Blades and needles: cut and push away from yourself, never recap a needle, sharps into a sharps box.");
+
     private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<Recipe> recipes)
+    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
-        var said = new HashSet<Message>();
+        var (said, fluids) = (new HashSet<Message>(), new HashSet<string>(StringComparer.Ordinal));
         var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Message>>(StringComparer.Ordinal);
         var first = true;
         foreach (var step in draft.Steps)
         {
-            IEnumerable<Message> all = [.. first ? Animal(draft) : [], .. step.Stage.Cautions, .. Fluid(step), .. Mixing(step, recipes), .. Work(step)];
-            cautions[step.Id] = [.. all.Where(said.Add)];
+            var own = ImmutableArray.CreateBuilder<Message>();
+            if (first) Say(Animal(draft));
+            Say(step.Stage.Cautions);
+            if (step.Fluid is { IsWater: false } fluid && fluids.Add(fluid.Name)) Say([.. FluidCautions.Of(fluid), FluidCautions.Deference]);
+            Say(Mixing(step, recipes));
+            Say(Work(step));
+            cautions[step.Id] = own.DrainToImmutable();
             first = false;
+
+            void Say(IEnumerable<Message> all)
+            {
+                foreach (var caution in all)
+                {
+                    if (said.Add(caution)) own.Add(caution);
+                }
+            }
         }
 
         return cautions.ToImmutable();
@@ -33,21 +49,14 @@ internal static class CautionWriting
     private static IEnumerable<Message> Animal(Draft draft) =>
         [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
-    private static IEnumerable<Message> Fluid(DraftStep step)
-    {
-        if (step.Fluid is not { IsWater: false } fluid) yield break;
-        foreach (var sentence in FluidCautions.Of(fluid)) yield return sentence;
-        yield return FluidCautions.Deference;
-    }
-
     /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
-    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<Recipe> recipes)
+    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
     {
         foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
         {
             foreach (var part in recipe.Parts)
             {
-                if (Fluids.Fluid.Read(part.Name).Value is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
+                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
             }
         }
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -83,7 +84,7 @@ internal sealed record DraftStep(PreparedStage Stage)
     public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
 
     /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
-    public ImmutableArray<Material> Materials { get; init; } = [];
+    public ImmutableArray<StepMaterial> Materials { get; init; } = [];
 
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselChoice.Outcome? NoVessel { get; init; }

@@ -13,7 +13,7 @@ namespace Protocolist.Planning;
 /// <summary>Runs a protocol's worked example: what it expects must hold what the protocol gives for that specimen.</summary>
 internal static class ExampleCheck
 {
-    private static readonly Phrase ExampleOutsideClass = new("example-outside-class", "the example is {example}, and the class is of the group '{group}'");
+    private static readonly Phrase ExampleOutsideClass = new("example-outside-class", "the example is {example:a}, and the class is of the group '{group}'");
     private static readonly Phrase ExampleOutsideClassRemedy = new("example-outside-class.remedy", "correct the example, or 'for'");
     private static readonly Phrase TooLargeOrSmall = new("example-outside-class.size", "the example's {measure}, {size}, is outside the class, {limit}");
     private static readonly Phrase TooLargeOrSmallRemedy = new("example-outside-class.size.remedy", "correct the example, or widen 'for'");
@@ -46,7 +46,12 @@ internal static class ExampleCheck
     private static Finding? Outside(BodyMeasure body, SpecimenClass taxon)
     {
         if (!taxon.IsForSpecimens) return null;
-        if (!body.Group.IsA(taxon.Group)) return Finding.Error("example-outside-class", ExampleOutsideClass.With(("example", Phrases.One(body.Group.Name)), ("group", taxon.Group)), ExampleOutsideClassRemedy);
+        if (!body.Group.IsA(taxon.Group))
+        {
+            var message = ExampleOutsideClass.With(("example", body.Group.Name), Argument.Id("group", taxon.Group));
+            return Finding.Error("example-outside-class", message, ExampleOutsideClassRemedy);
+        }
+
         foreach (var (key, limit) in taxon.Limits)
         {
             var size = SpecimenValues.Measure(body, "specimen." + key).Middle;

@@ -97,7 +97,7 @@ public sealed class Planner
         if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
         var drafted = DraftPass.Run(body, Prepared(protocol), bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
-        var provisioned = ProvisionPass.Run(draft, bench, request.Start.Date, request.Wishes);
+        var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), request.Wishes);
         var scheduled = SchedulePass.Run(provisioned, bench, request.Bench.Hours, new(request.Start) { By = request.By });
         var reviewed = ReviewPass.Run(
             scheduled,

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning;
 
 namespace Protocolist.Planning;
 
@@ -18,6 +19,7 @@ public sealed class PreparedBench
         ArgumentNullException.ThrowIfNull(bench);
         Bench = bench;
         Findings = bench.Validate();
+        Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench);
         Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
     }
 
@@ -29,4 +31,10 @@ public sealed class PreparedBench
 
     /// <summary>The opening hours.</summary>
     internal OpenMinutes Hours { get; }
+
+    /// <summary>What is on its shelves, what it costs, and where waste goes.</summary>
+    internal PreparedStock Stock { get; }
+
+    /// <summary>The bench as it is provisioned from on a day.</summary>
+    internal StockDay On(LocalDate day) => Stock.On(day);
 }

@@ -4,14 +4,13 @@ using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Proving;
 using Protocolist.Protocols;
-using Protocolist.Specimens;
 
 namespace Protocolist.Planning;
 
 /// <summary>What can be said of a protocol before any animal is at stake.</summary>
 internal static class ProtocolCheck
 {
-    private static readonly Phrase UnknownRegion = new("unknown-region.stage", "'{stage}' names '{name}', which {group} does not have");
+    private static readonly Phrase UnknownRegion = new("unknown-region.stage", "'{stage}' names '{name}', which {group:a} does not have");
     private static readonly Phrase Unsourced = new("unsourced", "the value '{name}' has no source");
     private static readonly Phrase UnsourcedRemedy = new("unsourced.remedy", "add 'source:', be it 'common practice' or 'from memory'");
     private static readonly Phrase UnsourcedStage = new("unsourced.stage", "the stage '{stage}' has no source");
@@ -43,7 +42,11 @@ internal static class ProtocolCheck
         from stage in subject.Protocol.Stages
         from name in stage.Texts("places").Concat((stage.Find("sites") as SitesSetting)?.Sites.Select(s => s.Region) ?? [])
         where name != "other" && !subject.Group.Regions.Any(r => r.IsNamed(name))
-        select Finding.Warning("unknown-region", UnknownRegion.With(("stage", stage.Id), ("name", name), ("group", Phrases.One(subject.Group.Name))), Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]), (stage.Find("places") ?? stage.Find("sites"))!.Span);
+        select Finding.Warning(
+            "unknown-region",
+            UnknownRegion.With(Argument.Id("stage", stage.Id), ("name", name), ("group", subject.Group.Name)),
+            Suggestion.For(name, [.. subject.Group.Regions.Select(r => r.Id)]),
+            (stage.Find("places") ?? stage.Find("sites"))!.Span);
 
     private static IEnumerable<Finding> WithoutSource(Protocol protocol)
     {

@@ -57,8 +57,8 @@ internal static class ReviewPass
             Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
-            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? TankReckoning.Of(house.Vessel, house.Fluid) : null,
-            Stored = Storing.Of(bench, provisioned.Materials),
+            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,
+            Stored = provisioned.Stored,
             ValueOf = name => plan.Figure(name)?.Answer,
         };
         return review;

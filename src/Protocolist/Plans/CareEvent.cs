@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
+using Protocolist.Findings;
 
 namespace Protocolist.Plans;
 
@@ -23,5 +24,5 @@ public sealed record CareEvent(
     public ImmutableArray<LocalDate> Dates { get; init; } = [];
 
     /// <summary>How much of what, where the vessel and its fluid are known; else empty.</summary>
-    public string Amount { get; init; } = "";
+    public Message Amount { get; init; }
 }

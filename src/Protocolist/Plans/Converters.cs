@@ -7,20 +7,26 @@ using UnitsNet;
 
 namespace Protocolist.Plans;
 
-/// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to what no bench can measure.</summary>
+/// <summary>The numbers that a plan's JSON writes: rounded to what no bench can measure.</summary>
+internal static class Grid
+{
+    /// <summary>Three decimals; small amounts keep six.</summary>
+    public static double Round(double value) => Math.Abs(value) >= 1 ? Math.Round(value, 3) : Math.Round(value, 6);
+}
+
+/// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to the <see cref="Grid"/>.</summary>
 internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
 {
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => from(reader.GetDouble());
 
-    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteNumberValue(Round(to(value)));
-
-    /// <summary>Three decimals; small amounts keep six.</summary>
-    private static double Round(double value) => Math.Abs(value) >= 1 ? Math.Round(value, 3) : Math.Round(value, 6);
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteNumberValue(Grid.Round(to(value)));
 }
 
 internal sealed class VolumeInMillilitres() : NumberJson<Volume>(n => Volume.FromMilliliters(n), v => v.Milliliters);
 
 internal sealed class MassInGrams() : NumberJson<Mass>(n => Mass.FromGrams(n), m => m.Grams);
+
+internal sealed class TemperatureInCelsius() : NumberJson<Temperature>(n => Temperature.FromDegreesCelsius(n), t => t.DegreesCelsius);
 
 internal sealed class LengthInMillimetres() : NumberJson<Length>(n => Length.FromMillimeters(n), l => l.Millimeters);
 

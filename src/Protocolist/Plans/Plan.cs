@@ -66,7 +66,7 @@ public sealed record Plan
     public ImmutableArray<Step> Steps { get; init; } = [];
 
     /// <summary>What to mix from what.</summary>
-    public ImmutableArray<Recipe> Recipes { get; init; } = [];
+    public ImmutableArray<PlannedRecipe> Recipes { get; init; } = [];
 
     /// <summary>What to buy before the start.</summary>
     public ImmutableArray<PlannedPurchase> Purchases { get; init; } = [];

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
@@ -67,7 +68,6 @@ internal static class PlanFaults
         foreach (var (path, recipe) in faults.Each("recipes", plan.Recipes))
         {
             faults.Volume($"{path}.volumeMl", recipe.Volume);
-            faults.Whole($"{path}.method", recipe.Method);
             faults.Whole($"{path}.for", recipe.For);
             foreach (var (below, part) in faults.Each($"{path}.parts", recipe.Parts))
             {
@@ -86,8 +86,7 @@ internal static class PlanFaults
 
         foreach (var (path, waste) in faults.Each("waste", plan.Waste))
         {
-            faults.Needs($"{path}.way", waste.Way);
-            faults.Volume($"{path}.volumeMl", waste.Volume);
+            faults.Amount($"{path}.amount", waste.Amount);
         }
 
         foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
@@ -109,8 +108,11 @@ internal static class PlanFaults
 
         foreach (var (path, material) in faults.Each("materials", plan.Materials))
         {
-            faults.Whole($"{path}.draws", material.Draws);
+            faults.There($"{path}.draws", material.Draws);
             faults.Whole($"{path}.for", material.For);
+            faults.Amount($"{path}.onHand", material.OnHand);
+            faults.Amount($"{path}.bought", material.Bought);
+            faults.Amount($"{path}.used", material.Used);
         }
 
         if (plan.Wishes is { } wishes)
@@ -265,6 +267,11 @@ internal static class PlanFaults
         public void Counted(string path, int count)
         {
             if (count is < 0 or > MostCounted) Add(Impossible.With(("path", path), ("value", count)));
+        }
+
+        public void Amount(string path, Amount amount)
+        {
+            if (amount.Units < 0) Add(Impossible.With(("path", path), amount.Fact("value")));
         }
 
         public void Volume(string path, Volume? volume)

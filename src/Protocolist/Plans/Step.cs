@@ -82,7 +82,7 @@ public sealed record Step
     public ImmutableArray<OffsetDateTime> Inspections { get; init; } = [];
 
     /// <summary>What it needs.</summary>
-    public ImmutableArray<Material> Materials { get; init; } = [];
+    public ImmutableArray<StepMaterial> Materials { get; init; } = [];
 
     /// <summary>What can hurt a person or the specimen here.</summary>
     public ImmutableArray<Message> Cautions { get; init; } = [];
@@ -146,7 +146,9 @@ public enum StepState
 /// <param name="PerSite">What to inject at one place.</param>
 /// <param name="PerSiteHigh">Most at one place.</param>
 /// <param name="Total">In the whole region.</param>
-/// <param name="Tool">Syringe and needle.</param>
+/// <param name="SyringeMl">Size of the syringe, mL.</param>
+/// <param name="NeedleGauge">Gauge of the needle; a lower number is a thicker one.</param>
+/// <param name="NeedleMm">Length of the needle, mm.</param>
 public sealed record InjectionSite(
     string Region,
     int Sites,
@@ -154,8 +156,15 @@ public sealed record InjectionSite(
     [property: JsonPropertyName("perSiteMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSite,
     [property: JsonPropertyName("perSiteHighMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSiteHigh,
     [property: JsonPropertyName("totalMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Total,
-    string Tool)
+    int SyringeMl,
+    int NeedleGauge,
+    int NeedleMm)
 {
+    private static readonly Phrase SyringeAndNeedle = new("injection-tool", "{syringe} mL syringe, {gauge} G needle of {length} mm");
+
+    /// <summary>Syringe and needle in words.</summary>
+    public Message Tool => SyringeAndNeedle.With(("syringe", SyringeMl), ("gauge", NeedleGauge), ("length", NeedleMm));
+
     /// <summary>Where in the region the needle goes in.</summary>
     public string At { get; init; } = "";
 }
@@ -174,15 +183,3 @@ public sealed record PlannedCut(
     [property: JsonPropertyName("depthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Depth,
     [property: JsonPropertyName("spacingMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Spacing,
     string Side);
-
-/// <summary>Something a step needs.</summary>
-/// <param name="Name">What it is.</param>
-/// <param name="Amount">How much, for a person to read.</param>
-public sealed record Material(string Name, string Amount)
-{
-    /// <summary>The id of the recipe's fluid, the vessel or the stock item; of what the bench does not list, the plan's own name for it.</summary>
-    public string Id { get; init; } = "";
-
-    /// <summary>Where it comes from: <c>recipe</c>, <c>tap</c>, <c>vessel</c>, <c>shelf</c>, <c>shelf and purchase</c>, <c>not listed</c>.</summary>
-    public string From { get; init; } = "";
-}

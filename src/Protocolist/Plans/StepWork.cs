@@ -74,26 +74,17 @@ internal sealed record DiscardWork(string Of, string To) : StepWork
 {
     private static readonly Phrase Spent = new("discard", "{of}: {to}.");
     private static readonly Phrase SpentFluid = new("discard.spent-fluid", "The spent fluid");
-
     private static readonly Phrase ByBench = new("discard.by-bench", "{way}, {destination}");
 
-    private static readonly Phrase[] Ways =
-    [
-        new("waste-way.kept-for-reuse", "kept for reuse"),
-        new("waste-way.collected-as-hazardous", "collected as hazardous"),
-        new("waste-way.collected-as-clinical", "collected as clinical"),
-        new("waste-way.drained-where-allowed", "drained where allowed"),
-    ];
-
     /// <summary>What this bench does with it; null where it does not say.</summary>
-    public (WasteWay Way, string Destination)? Routed { get; init; }
+    public PlannedWaste? Routed { get; init; }
 
     /// <summary>Whether it goes down the drain.</summary>
     public bool IsDrained => Routed is { } routed ? routed.Way == WasteWay.DrainedWhereAllowed : To == "drained where local rules allow";
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
-        var to = Routed is { } routed ? ByBench.With(("way", Ways[(int)routed.Way]), ("destination", routed.Destination)) : Message.Text(To);
+        var to = Routed is { } routed ? ByBench.With(("way", routed.WayWords), ("destination", routed.Destination)) : Message.Text(To);
         return to.IsEmpty ? [] : [Spent.With(Of.Length > 0 ? ("of", Of) : ("of", SpentFluid), ("to", to))];
     }
 }

@@ -8,6 +8,7 @@ internal enum Coverage
     Colours = 1,
     Parasites = 2,
     Tissue = 4,
+    Curing = 8,
 }
 
 /// <summary>The words of <c>covers:</c>.</summary>
@@ -19,6 +20,7 @@ internal static class CoverageWords
         ("colours", Coverage.Colours, "colours are photographed or noted"),
         ("parasites", Coverage.Parasites, "what lives on or in the animal is looked for and picked off"),
         ("tissue", Coverage.Tissue, "tissue is taken for DNA"),
+        ("curing", Coverage.Curing, "sealant cures in the open for a day or more before the vessel is closed for good"),
     ];
 
     public static Coverage Of(IEnumerable<string> words) => All.Where(w => words.Contains(w.Word)).Aggregate(Coverage.None, (all, w) => all | w.Value);

@@ -30,10 +30,10 @@ internal static class Agreement
         Same("fix", floor.FixMl, fix.Volume?.Milliliters);
         Same("house", floor.HouseMl, house.Volume?.Milliliters);
         Same("mixed", floor.MixedMl, recipe.Volume.Milliliters);
-        Same("stock", floor.StockMl, recipe.Parts.First(p => p.Name.StartsWith("formaldehyde", StringComparison.Ordinal)).Volume?.Milliliters);
-        Same("water", floor.WaterMl, recipe.Parts.First(p => p.Name == "water").Volume?.Milliliters);
-        Same("acid", floor.AcidG, recipe.Parts.First(p => p.Stock == "phosphate-acid").Mass?.Grams);
-        Same("basic", floor.BasicG, recipe.Parts.First(p => p.Stock == "phosphate-basic").Mass?.Grams);
+        Same("stock", floor.StockMl, recipe.Parts.First(p => p.Fluid is { HasFormaldehyde: true }).Volume?.Milliliters);
+        Same("water", floor.WaterMl, recipe.Parts.First(p => p.Fluid is { IsWater: true }).Volume?.Milliliters);
+        Same("acid", floor.AcidG, recipe.Parts.First(p => p.Stock == "phosphate-acid").Mass.Grams);
+        Same("basic", floor.BasicG, recipe.Parts.First(p => p.Stock == "phosphate-basic").Mass.Grams);
         Same("cash", floor.CashMinor, plan.Costs.Cash?.Minor);
         Same("used", floor.UsedMinor, plan.Costs.Used?.Minor);
         Same("wear", floor.WearMinor, plan.Costs.Wear?.Minor);

@@ -49,7 +49,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("no tissue for DNA wanted", ["tissue-for-dna-after-formalin"], plan => plan.Told(s => s with { IntendedUse = IntendedUse.Research })),
         new("work an hour after death", ["too-late-after-death"], plan => plan.Told(s => s with { DiedAt = plan.FirstFixing?.Step.Start?.ToInstant() - Duration.FromHours(1) })),
         new("a shorter hold", ["hold-too-long", "thawed-is-held"], plan => plan.Each(s => s.Kind == StageKind.Hold, s => s.Lasting(Duration.FromHours(12)))),
-        new("a hundred days of fixation", ["fixation-shorter-than-penetration"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s.Lasting(s.Lasts + Duration.FromDays(100))), Gone: false),
+        new("a hundred days of fixation", ["fixation-too-short"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s.Lasting(s.Lasts + Duration.FromDays(100))), Gone: false),
         new("one animal", ["many-in-one-vessel"], plan => plan.Told(s => s with { Count = 1 })),
         new("somebody who looks daily", ["nobody-watches"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s with { WatchEvery = Duration.FromDays(1) })),
     ];

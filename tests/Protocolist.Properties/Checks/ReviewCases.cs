@@ -3,6 +3,7 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
+using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -63,7 +64,7 @@ internal static class ReviewCases
         from hood in Gen.Elements(true, false) from rooms in Gen.Elements(20, 400) select Change(plan => plan with { Bench = plan.Bench with { Air = new(Volume.FromCubicMeters(rooms), 0.5, hood), People = 1, Currency = null } }),
         from bottle in Gen.Elements(Bottles) select Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle(bottle)], Currency = "EUR" } }),
         from celsius in Gen.Elements(4, 34) select Change(plan => plan with { Bench = plan.Bench with { Temperatures = plan.Bench.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius), Cold = Temperature.FromDegreesCelsius(celsius / 2.0) } } }),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 2027-04-03"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = "" })] } })),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 2027-04-03"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
         Gen.Constant(Change(plan => plan.Told(s => s with { Where = "Skerry Point, 3/4/27", ScientificName = null }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Work = new LabelWork([], "felt pen") }))),
         from covers in Gen.Elements(Coverage.None, Coverage.Colours, Coverage.Parasites) select Change(plan => plan.Each(s => s.Kind == StageKind.Sample, s => s with { Covers = covers })),
@@ -71,10 +72,17 @@ internal static class ReviewCases
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Hold, s => s.Lasting(Duration.FromHours(100))).Told(s => s with { Condition = Condition.Thawed }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.House, s => s with { Vessel = s.Vessel is { } v ? v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.001 } : null, Step = s.Step with { HandsOn = Duration.FromHours(30) } }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromHours(1)) with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null), Step = s.Step with { Start = null, End = null, Least = Duration.FromHours(1), Instructions = [] } }))),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Recipes = [.. plan.Plan.Recipes, .. plan.Alcohol.Take(1).Select(a => new Protocolist.Plans.Recipe(a.Fluid!.Name, Volume.FromLiters(500), [], [new("tap water", Volume.FromLiters(100), null)], [a.Id]))] } })),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Recipes = [.. plan.Plan.Recipes, .. plan.Alcohol.Take(1).Select(Watered)] } })),
         Gen.Constant(Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle("forceps") with { Id = "forceps", Kind = StockKind.Tool }] } })),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") }))),
     ];
+
+    /// <summary>A great deal of alcohol that is made with tap water.</summary>
+    private static PlannedRecipe Watered(ReviewStep step)
+    {
+        var water = new PlannedPart(Message.Text("tap water"), Volume.FromLiters(100), Mass.FromKilograms(100), "") { Fluid = Fluid.TapWater };
+        return new(step.Fluid!, Volume.FromLiters(500), [water], [step.Id]);
+    }
 
     /// <summary>One of the steps with fluid, by a number that wraps round.</summary>
     private static ReviewCase OfFluids(ReviewCase plan, int pick, Func<ReviewStep, ReviewStep> change)

@@ -71,17 +71,18 @@ public class PlanBooksProperties
 
     [Property(Arbitrary = [typeof(PlanBooksProperties)], MaxTest = 150)]
     public bool Used_and_left_are_on_hand_and_bought_of_every_material(Case c) =>
-        Made(c) is { } plan && plan.Materials.All(m => m.Used + m.Left == m.OnHand + m.Bought && m.Draws.Sum(d => d.Amount) == m.Used);
+        Made(c) is { } plan && plan.Materials.All(m => m.Used + m.Left == m.OnHand + m.Bought && m.Draws.Sum(d => d.Amount.Units) == m.Used.Units);
 
     [Property(Arbitrary = [typeof(PlanBooksProperties)], MaxTest = 150)]
     public bool Every_millilitre_has_an_origin_and_a_destination(Case c)
     {
         if (Made(c) is not { } plan) return false;
-        var steps = plan.Steps.Select(s => s.Id).ToHashSet();
-        var isNamed = plan.Fluids.All(m => !string.IsNullOrWhiteSpace(m.From) && !string.IsNullOrWhiteSpace(m.To));
-        var through = plan.Fluids.Where(m => steps.Contains(m.To)).GroupBy(m => (m.To, m.Fluid))
+        var isNamed = plan.Fluids.All(m => !m.Words(m.From).IsEmpty && !m.Words(m.To).IsEmpty);
+        var through = plan.Fluids.Where(m => m.To.Kind == FluidPlaceKind.Step).GroupBy(m => (m.To, m.Fluid))
             .All(g => Close(g.Sum(m => m.Volume.Milliliters), plan.Fluids.Where(m => m.From == g.Key.To && m.Fluid == g.Key.Fluid).Sum(m => m.Volume.Milliliters)));
-        var made = plan.Recipes.GroupBy(r => r.Fluid).All(g => Close(g.Sum(r => r.Volume.Milliliters), plan.Fluids.Where(m => m.From == $"recipe: {g.Key}").Sum(m => m.Volume.Milliliters)));
+        var made = plan.Recipes.All(r => Close(
+            r.Volume.Milliliters,
+            plan.Fluids.Where(m => m.From.Kind == FluidPlaceKind.Recipe && m.Fluid == r.Fluid && m.ForImmersion == r.ForImmersion).Sum(m => m.Volume.Milliliters)));
         return isNamed && through && made;
     }
 
@@ -92,7 +93,7 @@ public class PlanBooksProperties
         return total == costs.Used! + costs.Wear! + costs.Labour! + costs.Disposal!
             && costs.Disposal == Money.Sum(costs.DisposalByClass.Select(d => d.Cost), "EUR")
             && costs.Cash == Money.Sum(plan.Purchases.Where(p => p.Price is not null).Select(p => p.Price!), "EUR")
-            && plan.Waste.All(w => !string.IsNullOrWhiteSpace(w.Destination) && w.Way.Length > 0);
+            && plan.Waste.All(w => !w.Destination.IsEmpty);
     }
 
     private static bool Close(double a, double b) => Math.Abs(a - b) <= 1e-3 + 1e-9 * Math.Abs(a);

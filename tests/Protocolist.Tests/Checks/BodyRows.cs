@@ -17,7 +17,7 @@ internal static class BodyRows
         new("decomposed", () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Good.Specimen(s => s with { Condition = Condition.Thawed })),
         new("thick-and-uncut", () => Whole(1.01), () => Whole(1)),
         new("frozen-twice", () => Good.Specimen(s => s with { Notes = "was frozen again at the port" }), () => Good.Specimen(s => s with { Notes = "not refrozen, kept on ice" })),
-        new("fixation-shorter-than-penetration", () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours - 1)), () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours + 1))),
+        new("fixation-too-short", () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours - 1)), () => Good.Lasts("fix", Duration.FromHours(Good.Fixation!.Time.LowHours + 1))),
         new("posture-not-set", () => Good.Without("pose").Specimen(s => s with { IntendedUse = IntendedUse.Display }), () => Good.Without("pose")),
         new("colour-not-recorded", () => Good.Last("record"), () => Good),
         new("many-in-one-vessel", () => Good.Specimen(s => s with { Count = 51 }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = 4.9 } }), () => Good.Specimen(s => s with { Count = 50 }).Step("house", s => s with { Vessel = s.Vessel! with { Ratio = 4.9 } })),

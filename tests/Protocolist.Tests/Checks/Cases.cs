@@ -20,7 +20,7 @@ namespace Protocolist.Tests.Checks;
 internal static class Cases
 {
     /// <summary>A voucher of a perch-like fish: slit, posed, fixed, washed, taken up to 70 % ethanol.</summary>
-    public const string Rules = """
+    public const string TrialProtocol = """
         format: 1
         protocol: trial
         revision: 1
@@ -77,18 +77,18 @@ internal static class Cases
     };
 
     /// <summary>The case in which all is well.</summary>
-    public static ReviewCase Good { get; } = Of(Rules, Fish, Bench);
+    public static ReviewCase Good { get; } = Of(TrialProtocol, Fish, Bench);
 
     /// <summary>A case with other words in the protocol.</summary>
-    public static ReviewCase With(string old, string now) => Rules.Contains(old, StringComparison.Ordinal)
-        ? Of(Rules.Replace(old, now, StringComparison.Ordinal), Fish, Bench)
+    public static ReviewCase With(string old, string now) => TrialProtocol.Contains(old, StringComparison.Ordinal)
+        ? Of(TrialProtocol.Replace(old, now, StringComparison.Ordinal), Fish, Bench)
         : throw new ArgumentException($"no '{old}' in the trial protocol");
 
-    public static ReviewCase Of(Specimen specimen) => Of(Rules, specimen, Bench);
+    public static ReviewCase Of(Specimen specimen) => Of(TrialProtocol, specimen, Bench);
 
-    public static ReviewCase Of(Bench bench) => Of(Rules, Fish, bench);
+    public static ReviewCase Of(Bench bench) => Of(TrialProtocol, Fish, bench);
 
-    public static ReviewCase More(string yaml) => Of(Rules + "\n" + yaml, Fish, Bench);
+    public static ReviewCase More(string yaml) => Of(TrialProtocol + "\n" + yaml, Fish, Bench);
 
     public static ReviewCase Of(string rules, Specimen specimen, Bench bench)
     {

@@ -67,11 +67,11 @@ internal static class FluidEdges
         Warns("ph-drift", ["has stood open for 31 days", "30 days is as long"], () => Opened(31), () => Opened(30)),
         Warns("reused-fixative-doubtful", ["below 6.5"], () => Read(6.4), () => Read(6.5)),
         Warns("spent-fluid-of-another-buffering", ["used twice, is buffered with borax", "formalin is buffered with phosphate"], () => Good.Shelf_holds(Bottle(Borax) with { Uses = 2, Buffering = "borax" }), () => Good.Shelf_holds(Bottle(Borax) with { Uses = 0, Buffering = "borax" })),
-        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Good.Without("record")), () => ForDna(Tissue("Take Tissue into 95 % ethanol."))),
-        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Good), () => ForDna(Tissue("Cut a piece for DNA."))),
+        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Good.Without("record")), () => ForDna(Tissue)),
+        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Good), () => ForDna(Tissue)),
         Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Good.Fluid("record", "tap water")), () => ForDna(Good.Fluid("record", "ethanol 95 %vol"))),
-        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Tissue("Take tissue.").Step("record", s => s with { Kind = StageKind.Pose })), () => ForDna(Tissue("Take tissue."))),
-        Fails("tissue-for-dna-after-formalin", ["'record' comes after the formalin of 'fix'"], () => ForDna(Tissue("Take tissue.").Last("record")), () => Tissue("Take tissue.").Last("record")),
+        Fails("tissue-for-dna-after-formalin", ["no step takes any before the formalin of 'fix'"], () => ForDna(Tissue.Step("record", s => s with { Kind = StageKind.Pose })), () => ForDna(Tissue)),
+        Fails("tissue-for-dna-after-formalin", ["'record' comes after the formalin of 'fix'"], () => ForDna(Tissue.Last("record")), () => Tissue.Last("record")),
         Warns("unknown-denaturant", ["'bottle' is industrial ethanol 95 %vol"], () => Good.Shelf_holds(Bottle("industrial ethanol 95 %vol")), () => Good.Shelf_holds(Bottle("industrial ethanol 95 %vol", StockKind.Tool))),
         Warns("wash-too-short", ["'wash' washes for 2 h"], () => Thick(Washed(Duration.FromHours(2)), 1.01), () => Thick(Washed(Duration.FromHours(2)), 1)),
         Warns("wash-too-short", ["'wash' washes for 2 h"], () => Washed(Duration.FromHours(2)), () => Washed(Duration.FromHours(2)).Without("fix")),
@@ -194,7 +194,7 @@ internal static class FluidEdges
 
     private static ReviewCase Watered(string fluid, string water, double? millilitres = 300) => Good.Written(p => p with
     {
-        Recipes = [new Recipe(fluid, UnitsNet.Volume.FromLiters(1), [], [new RecipePart(water, millilitres is { } ml ? UnitsNet.Volume.FromMilliliters(ml) : null, null)], ["house"])],
+        Recipes = [Booked.Recipe(fluid, 1, Booked.Part(water, millilitres))],
     });
 
     /// <summary>So many hours in each bath before a small jar.</summary>
@@ -225,7 +225,7 @@ internal static class FluidEdges
     /// <summary>Borax-buffered formalin made up so many days before the plan begins, on 1 March 2027.</summary>
     private static ReviewCase Opened(int days) => Good.Shelf_holds(Bottle(Borax) with { Buffering = "borax", OpenedOn = new LocalDate(2027, 3, 1).PlusDays(-days) });
 
-    private static ReviewCase Tissue(string sentence) => Good.Step("record", s => s with { Step = s.Step with { Instructions = [Said.Of(sentence)] } });
+    private static ReviewCase Tissue => Good.Step("record", s => s with { Covers = Coverage.Tissue });
 
     private static ReviewCase ForDna(ReviewCase plan) => plan.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst });
 }

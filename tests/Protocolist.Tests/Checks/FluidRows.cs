@@ -1,5 +1,6 @@
 using Protocolist.Benches.Stock;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
 using static Protocolist.Tests.Checks.Cases;
@@ -46,8 +47,8 @@ internal static class FluidRows
     private static Protocolist.Checks.ReviewCase Injected(string fluid) => Good.Fluid("fix", fluid).Step("fix", s => s with { Kind = Protocolist.Protocols.StageKind.Inject });
 
     private static Protocolist.Checks.ReviewCase ForDna() => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })
-        .Step("record", s => s with { Step = s.Step with { Instructions = [Said.Of("Photograph it, and take tissue into 95 % ethanol.")] } });
+        .Step("record", s => s with { Covers = Coverage.Colours | Coverage.Tissue });
 
-    private static Recipe Mixed(string water) =>
-        new("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart(water, Volume.FromMilliliters(300), null)], ["house"]);
+    private static PlannedRecipe Mixed(string water) =>
+        Booked.Recipe("ethanol 70 %vol", 1, Booked.Part(water, 300));
 }

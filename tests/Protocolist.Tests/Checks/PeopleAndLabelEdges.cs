@@ -1,4 +1,6 @@
 using Protocolist.Checks;
+using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using UnitsNet;
@@ -55,11 +57,11 @@ internal static class PeopleAndLabelEdges
         Warns("stored-formaldehyde", ["hold 226.8 kg of formaldehyde in all, and from 226.8 kg on"], () => Stored(0, 20, 226.797), () => Stored(0, 21, 226.797)),
         Warns("stored-formaldehyde", ["some places ask for notice"], () => Stored(0, 600, 226.797), () => Stored(0, 600, 226.795)),
         Warns("ventilation-unknown", ["'house' opens 3 L"], () => Unaired(2).Fluid("house", "neutral buffered formalin 5 %").Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(3) } }), () => Unaired(2)),
-        Fails("waste-without-destination", ["1 L of ethanol from 'strong' (alcohol) has nowhere to go"], () => Thrown(""), () => Thrown("the alcohol drum")),
+        Fails("waste-without-destination", ["1 L of ethanol 70 %vol from 'strong' (flammable alcohol) has nowhere to go"], () => Thrown(""), () => Thrown("the alcohol drum")),
         Fails("waste-without-destination", ["of neutral buffered formalin 10 % from 'fix' goes nowhere"], () => Unbooked("fix"), () => Good),
         Fails("waste-without-destination", ["of ethanol 75 %vol from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Fluid("strong", "tap water")),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Step = s.Step with { Volume = null } })),
-        Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Written(p => p with { Fluids = [new FluidMove("ethanol 75 %vol", Volume.FromLiters(1), "strong", "drum")] })),
+        Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Written(p => p with { Fluids = [new FluidMove(Fluid.Ethanol(75), Volume.FromLiters(1), new(FluidPlaceKind.Step, "strong"), new(FluidPlaceKind.Waste, Destination: Message.Text("drum")))] })),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Kind = StageKind.House })),
         Fails("label-incomplete", ["the plan has no label"], () => Good.Written(p => p with { Label = [] }), () => Good),
         Warns("label-incomplete", ["the label lacks the date"], () => Undated(null), () => Undated(new(2027, 3, 1))),
@@ -80,7 +82,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Made(double litres) => Mixed(("ethanol 70 %vol", litres));
 
     private static ReviewCase Mixed(params (string Fluid, double Litres)[] all) =>
-        Good.Written(p => p with { Recipes = [.. all.Select(m => new Recipe(m.Fluid, Volume.FromLiters(m.Litres), [], [], ["house"]))] });
+        Good.Written(p => p with { Recipes = [.. all.Select(m => Booked.Recipe(m.Fluid, m.Litres))] });
 
     private static ReviewCase Stored(double flammable, double stock, double formaldehydeKg) =>
         Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), Mass.FromKilograms(formaldehydeKg)) };
@@ -108,11 +110,11 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") });
 
     private static ReviewCase Thrown(string destination) =>
-        Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
+        Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
 
     /// <summary>A step whose fluid is in no book.</summary>
     private static ReviewCase Unbooked(string step) =>
-        Good.Written(p => p with { Waste = [.. p.Waste.Where(w => w.Step != step)], Fluids = [.. p.Fluids.Where(f => f.From != step)] });
+        Good.Written(p => p with { Waste = [.. p.Waste.Where(w => w.Step != step)], Fluids = [.. p.Fluids.Where(f => f.From.Step != step)] });
 
     private static ReviewCase Labelled(string line) => Good.Written(p => p with { Label = [.. p.Label, line] });
 

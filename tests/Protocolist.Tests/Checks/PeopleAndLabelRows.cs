@@ -18,7 +18,7 @@ internal static class PeopleAndLabelRows
         new("stored-formaldehyde", () => Stored(0, 20.1), () => Stored(0, 20)),
         new("above-flash-point", () => Opened(5), () => Opened(4.9)),
         new("lone-work", () => Alone(5), () => Alone(4.9)),
-        new("waste-without-destination", () => Thrown(" "), () => Thrown("drum")),
+        new("waste-without-destination", () => Thrown(""), () => Thrown("drum")),
         new("formalin-to-the-drain", () => Discarded("drained where local rules allow"), () => Good),
         new("label-incomplete", () => Good.Specimen(s => s with { CollectedBy = null }), () => Good),
         new("formalin-flag-missing", () => Good.Fluid("house", "neutral buffered formalin 10 %"), () => Good.Fluid("house", "neutral buffered formalin 10 %").Written(p => p with { Label = [.. p.Label, "FORMALIN"] })),
@@ -34,7 +34,7 @@ internal static class PeopleAndLabelRows
         Good.On(b => b with { Air = b.Air! with { HasHood = hood } }).Step("fix", s => s with { Kind = StageKind.Inject });
 
     private static Protocolist.Checks.ReviewCase Made(double litres) =>
-        Good.Written(p => p with { Recipes = [new Recipe("ethanol 70 %vol", Volume.FromLiters(litres), [], [], ["house"])] });
+        Good.Written(p => p with { Recipes = [Booked.Recipe("ethanol 70 %vol", litres)] });
 
     private static Protocolist.Checks.ReviewCase Stored(double flammable, double stock) =>
         Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), UnitsNet.Mass.Zero) };
@@ -46,7 +46,7 @@ internal static class PeopleAndLabelRows
         Good.On(b => b with { People = 1 }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
 
     private static Protocolist.Checks.ReviewCase Thrown(string destination) =>
-        Good.Written(p => p with { Waste = [.. p.Waste, new PlannedWaste("ethanol", Volume.FromLiters(1), "alcohol", destination, "strong")] });
+        Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
 
     private static Protocolist.Checks.ReviewCase Discarded(string to) =>
         Good.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", to) });

@@ -65,7 +65,7 @@ internal static class PlanningRows
     private static Bench Read(string yaml) => Planning.PlanFixture.Bench("zone: UTC\npeople: 2\n" + yaml);
 
     /// <summary>A large fish, in a tub that takes it.</summary>
-    private static ReviewCase Tub(double kilograms) => Of(Rules, Heavy(kilograms), Cases.Bench with
+    private static ReviewCase Tub(double kilograms) => Of(TrialProtocol, Heavy(kilograms), Cases.Bench with
     {
         Vessels = [new("tub", "tub", new VesselShape.Box(Length.FromCentimeters(110), Length.FromCentimeters(60), Length.FromCentimeters(50)), VesselMaterial.Polypropylene, 9) { EmptyMass = Mass.FromKilograms(5) }, .. Cases.Bench.Vessels],
     });

@@ -67,6 +67,50 @@ public class SeverityChangesTests
         Assert.Equal(Severity.Error, AllChecks.Review(More(own)).Single(f => f.Id == "long-enough").Severity);
     }
 
+    [Theory]
+    [InlineData("fixation-shorter-than-penetration", "fixation-too-short")]
+    [InlineData("formalin-on-spiculate", "formalin-on-spicules")]
+    [InlineData("ratio-floor", "ratio-too-low")]
+    public void Old_name_of_a_check_still_works_and_the_new_one_is_named(string old, string now)
+    {
+        var plan = More($"severities:\n  {old}: {{as: note, because: so}}");
+        var told = Assert.Single(SeverityChanges.Faults(plan.Protocol));
+        Assert.Equal((Severity.Warning, "renamed-check", now), (told.Severity, told.Id, told.Subject));
+        Assert.Equal($"the check '{old}' is called '{now}'", told.Message.ToString());
+        Assert.Equal($"write '{now}'", told.Remedy.ToString());
+        Assert.True(told.Where.Line > 7);
+
+        var weighed = SeverityChanges.Of([Finding.Error(now, Said.Of("told"), Said.Of("do"))], plan.Protocol).ToList();
+        Assert.Equal(Severity.Note, Assert.Single(weighed, f => f.Id == now).Severity);
+        Assert.Single(weighed, f => f.Id == "renamed-check");
+        Assert.Equal(now, Assert.Single(weighed, f => f.Id == "severity-changed").Subject);
+    }
+
+    [Fact]
+    public void What_is_said_of_the_new_name_counts_before_what_is_said_of_the_old()
+    {
+        var protocol = More("severities:\n  ratio-floor: {as: note, because: so}\n  ratio-too-low: {as: error, because: so}").Protocol;
+        var weighed = SeverityChanges.Of([Finding.Warning("ratio-too-low", Said.Of("told"), Said.Of("do"))], protocol).ToList();
+        Assert.Equal(Severity.Error, Assert.Single(weighed, f => f.Id == "ratio-too-low").Severity);
+        Assert.Single(weighed, f => f.Id == "severity-changed");
+    }
+
+    [Fact]
+    public void Check_of_the_house_keeps_a_name_that_a_bundled_one_had_once()
+    {
+        const string own = "checks:\n  ratio-floor: {when: fix.last < 21 d, severity: warning, message: m, remedy: r}\nseverities:\n  ratio-floor: {as: error, because: so}";
+        Assert.Empty(SeverityChanges.Faults(More(own).Protocol));
+        Assert.Equal(Severity.Error, AllChecks.Review(More(own)).Single(f => f.Id == "ratio-floor").Severity);
+    }
+
+    [Fact]
+    public void New_names_are_those_of_checks_and_old_ones_are_not()
+    {
+        var ids = AllChecks.All.Select(c => c.Id).ToList();
+        Assert.All(RenamedChecks.All, r => Assert.Contains(r.Now, ids));
+        Assert.All(RenamedChecks.All, r => Assert.DoesNotContain(r.Old, ids));
+    }
+
     private static List<Finding> Bat(string severity) =>
         [.. AllChecks.Review(More($"severities:\n  rabies-prone: {{as: {severity}, because: so}}").Group("bat"))];
 }

@@ -22,7 +22,7 @@ internal static class SeverityEdges
 
     /// <summary>A fish of which only the mass is known, so that its length is a range, and a protocol for fishes of so much length.</summary>
     private static Protocolist.Checks.ReviewCase Long(string least) =>
-        Of(Rules.Replace("mass: 1 mg to 100 kg", $"length: {least} to 2 m", StringComparison.Ordinal), Fish with { TotalLength = null }, Bench);
+        Of(TrialProtocol.Replace("mass: 1 mg to 100 kg", $"length: {least} to 2 m", StringComparison.Ordinal), Fish with { TotalLength = null }, Bench);
 
     private static Protocolist.Checks.ReviewCase Air(double room, double changesAnHour) => Of(Bench with { Air = new(Volume.FromCubicMeters(room), changesAnHour, false) });
 }

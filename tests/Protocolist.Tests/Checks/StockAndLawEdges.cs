@@ -81,20 +81,20 @@ internal static class StockAndLawEdges
 
     private static ReviewCase Noted(string notes) => Good.Group("bird").Specimen(s => s with { HowObtained = null, Notes = notes });
 
-    private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(region, 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, "")] } });
+    private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(region, 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, 1, 27, 13)] } });
 
     /// <summary>Strong ethanol that was good until the day before work begins, and a recipe that takes ethanol from the bottle.</summary>
     private static ReviewCase Old(Func<StockItem, StockItem> change) =>
         Good.Shelf_holds(change(Bottle("ethanol 96 %vol") with { Expires = new LocalDate(2027, 2, 28) }))
-            .Written(p => p with { Recipes = [new Recipe("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart("ethanol 96 %vol", Volume.FromMilliliters(700), null, "bottle")], ["house"])] });
+            .Written(p => p with { Recipes = [Booked.Recipe("ethanol 70 %vol", 1, Booked.Part("ethanol 96 %vol", 700, "bottle"))] });
 
     private static ReviewCase Bought(string? currency, bool both) => Good.On(b => b with { Currency = currency }).Written(p => p with
     {
         Purchases =
         [
-            new PlannedPurchase("ethanol", "5 L", 1, null, 0),
-            .. both ? [new PlannedPurchase("borax", "1 kg", 1, null, 0)] : (PlannedPurchase[])[],
-            new PlannedPurchase("gloves", "100", 1, Money.Of(5, "EUR"), 0),
+            Booked.Purchase("ethanol"),
+            .. both ? [Booked.Purchase("borax", pack: Amount.Of(UnitsNet.Mass.FromKilograms(1)))] : (PlannedPurchase[])[],
+            Booked.Purchase("gloves", price: Money.Of(5, "EUR"), pack: Amount.Of(100)),
         ],
     });
 

@@ -30,10 +30,10 @@ internal static class StockAndLawRows
 
     private static Protocolist.Checks.ReviewCase Dated(int year, int month, int day) =>
         Good.Shelf_holds(Bottle("ethanol 96 %vol") with { Expires = new LocalDate(year, month, day) })
-            .Written(p => p with { Recipes = [new Recipe("ethanol 70 %vol", Volume.FromLiters(1), [], [new RecipePart("ethanol 96 %vol", Volume.FromMilliliters(700), null, "bottle")], ["house"])] });
+            .Written(p => p with { Recipes = [Booked.Recipe("ethanol 70 %vol", 1, Booked.Part("ethanol 96 %vol", 700, "bottle"))] });
 
     private static Protocolist.Checks.ReviewCase Buys(Money? price) =>
-        Good.On(b => b with { Currency = "EUR" }).Written(p => p with { Purchases = [new PlannedPurchase("ethanol", "5 L", 1, price, 0)] });
+        Good.On(b => b with { Currency = "EUR" }).Written(p => p with { Purchases = [Booked.Purchase("ethanol", price: price)] });
 
     private static Protocolist.Checks.ReviewCase Priced(string? currency) =>
         Good.Shelf_holds(Bottle("ethanol 96 %vol") with { Packs = [new Pack(Amount.Of(Volume.FromLiters(5)), Paid)] }).On(b => b with { Currency = currency });

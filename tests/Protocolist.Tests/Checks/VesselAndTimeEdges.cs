@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -51,7 +52,8 @@ internal static class VesselAndTimeEdges
         Notes("closure-contradicts-vessel", ["snap lid"], () => Closes("snap lid", Closure.Open), () => Closes("snap lid", Closure.SnapLid)),
         Notes("closure-contradicts-vessel", ["tape"], () => Closes("tape", Closure.GroundStopper), () => Closes("tape", Closure.Open)),
         Notes("closure-contradicts-vessel", ["silicone"], () => Closes("neutral-cure silicone", Closure.WireBail), () => Closes("wax", Closure.WireBail)),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Step = s.Step with { Instructions = [Said.Of("Let it Cure Open for two days.")] } })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Covers = Protocolist.Protocols.Coverage.Curing })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2, curesOpen: 23), () => Sealed(2, curesOpen: 24)),
         Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("screw lid", null) })),
         Notes("vessel-material-unknown", ["what the wall and the lid of the 2 L jar are made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.ScrewLid), () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.Open)),
         Notes("vessel-material-unknown", ["what the wall of the 2 L jar is made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Polypropylene, Closure.ScrewLid), () => Made(VesselMaterial.Glass, VesselMaterial.Polypropylene, Closure.ScrewLid)),
@@ -137,8 +139,12 @@ internal static class VesselAndTimeEdges
         return VesselAndTimeRows.Tank(400, worst.Stock!.Value.Millimeters * worst.JointTension!.Value.Megapascals / megapascals * (1 + 1e-12));
     }
 
-    private static ReviewCase Sealed(double hours) =>
-        Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) });
+    private static ReviewCase Sealed(double hours, double curesOpen = 0)
+    {
+        var closing = Closing.Choose(Good.House!.Vessel!, Fluid.Ethanol(70), openedAgain: false);
+        closing = closing with { Way = closing.Way with { CuresOpen = Duration.FromHours(curesOpen) } };
+        return Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) { Chosen = closing } });
+    }
 
     private static ReviewCase Unwatched(double hours) => Good.Lasts("fix", Duration.FromHours(hours)).Step("fix", s => s with { WatchEvery = null });
 
@@ -167,7 +173,7 @@ internal static class VesselAndTimeEdges
         Finding.Warning("vessel-too-heavy-to-lift", Full.With(Argument.Id("vessel", vessel), ("mass", Mass.FromKilograms(kilograms))), Message.Text("fill it where it stands")) with { Subject = step };
 
     private static ReviewCase Bought(params (string Item, int Days, string[] For)[] all) =>
-        Good.Written(p => p with { Purchases = [.. all.Select(a => new PlannedPurchase(a.Item, "5 L", 1, null, a.Days) { For = [.. a.For] })] });
+        Good.Written(p => p with { Purchases = [.. all.Select(a => Booked.Purchase(a.Item, a.Days) with { For = [.. a.For] })] });
 
     /// <summary>Work was to start so many hours before it does; fluid meets the body 90 minutes after that.</summary>
     private static ReviewCase Waits(Condition? condition, double hours) =>

@@ -44,10 +44,10 @@ internal static class VesselAndTimeRows
             Vessel = v.Vessel with { Shape = new VesselShape.Box(Length.FromMillimeters(lengthMm), Length.FromCentimeters(30), Length.FromCentimeters(60)), Pane = paneMm is { } mm ? Length.FromMillimeters(mm) : null },
             LevelAfter = Length.FromMillimeters(levelMm),
         });
-        return plan with { Tank = Protocolist.Planning.TankReckoning.Of(plan.House!.Vessel, plan.House.Fluid) };
+        return plan with { Tank = Protocolist.Planning.Provisioning.FinalTank.Of(plan.House!.Vessel, plan.House.Fluid) };
     }
 
-    private static Protocolist.Checks.ReviewCase Bought(int days) => Good.Written(p => p with { Purchases = [new PlannedPurchase("ethanol", "5 L", 1, null, days)] });
+    private static Protocolist.Checks.ReviewCase Bought(int days) => Good.Written(p => p with { Purchases = [Booked.Purchase("ethanol", days)] });
 
     private static Protocolist.Checks.ReviewCase Waits(int hours, Condition condition) =>
         Good.Specimen(s => s with { DiedAt = null, Condition = condition }).Written(p => p with { EarliestStart = p.EarliestStart!.Value.PlusHours(-hours) });

@@ -7,7 +7,10 @@ public partial class RoomTests
 {
     /// <summary>A room uses only rooms before it. The order is that of DEVELOPERS.md.</summary>
     private static readonly string[] Rooms =
-        ["Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Wording", "Logs", "Checks", "Planning"];
+    [
+        "Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Wording", "Logs", "Rules",
+        "Checks", "Planning",
+    ];
 
     private static readonly string Library = Repository.File("src", "Protocolist");
 

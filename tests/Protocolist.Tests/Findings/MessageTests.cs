@@ -76,12 +76,35 @@ public class MessageTests
     [InlineData(4.99, 5, "4.99")]
     [InlineData(4.2, 5, "4")]
     [InlineData(5, 5, "5")]
+    [InlineData(80.4, 80, "80.4")]
+    [InlineData(1.364, 1.359, "1.364")]
+    [InlineData(5.00000001, 5, "5")]
     public void A_number_is_told_apart_from_its_limit(double said, double limit, string expected) =>
         Assert.Equal(expected, new Phrase("a-test", "{said:0 vs limit}").With(("said", said), ("limit", limit)).ToString());
 
+    [Theory]
+    [InlineData(8, 7, "8 d")]
+    [InlineData(7.25, 7, "7 d 6 h")]
+    [InlineData(7, 7, "7 d")]
+    [InlineData(1.0001, 1, "24 h 8 s")]
+    [InlineData(0.99, 1, "23 h 45 min 36 s")]
+    [InlineData(31.0007, 31, "31 d 1 min")]
+    public void A_time_is_told_apart_from_its_limit(double days, double most, string expected) =>
+        Told(("said", Duration.FromSeconds(Math.Floor(days * 86400))), ("limit", Duration.FromDays(most)), expected);
+
     [Fact]
-    public void A_time_is_told_apart_from_its_limit() =>
-        Assert.Equal("23 h 59 min", new Phrase("a-test", "{said:vs limit}").With(("said", Duration.FromMinutes(1439)), ("limit", Duration.FromHours(24))).ToString());
+    public void A_volume_a_length_and_a_mass_are_told_apart_from_their_limit()
+    {
+        Told(("said", Volume.FromLiters(38)), ("limit", Volume.FromUsGallons(10)), "38 L");
+        Told(("said", Volume.FromLiters(37.86)), ("limit", Volume.FromUsGallons(10)), "37.86 L");
+        Told(("said", Volume.FromUsGallons(10)), ("limit", Volume.FromLiters(37.86)), "37.85 L");
+        Told(("said", Length.FromMillimeters(11.01)), ("limit", Length.FromMillimeters(11)), "11.01 mm");
+        Told(("said", Mass.FromKilograms(23.01)), ("limit", Mass.FromKilograms(23)), "23.01 kg");
+        Told(("said", Volume.FromLiters(20)), ("limit", Volume.FromLiters(20)), "20 L");
+    }
+
+    private static void Told(Argument said, Argument limit, string expected) =>
+        Assert.Equal(expected, new Phrase("a-test", "{said:vs limit}").With(said, limit).ToString());
 
     [Theory]
     [InlineData(9.96, "9.96 °C")]

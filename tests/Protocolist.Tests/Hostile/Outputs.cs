@@ -21,7 +21,7 @@ internal static class Outputs
     {
         var all = findings.ToList();
         yield return ("finding lines", Said(w => Told.Of(all).Write(w)));
-        yield return ("json", Said(w => w.Write(FluidJson.Object(json => json.Findings(all)) + "\n")));
+        yield return ("json", Said(w => w.Write(Protocolist.Cli.Commands.FluidJson.Object(json => json.Findings(all)) + "\n")));
     }
 
     public static IEnumerable<(string Form, string Text)> Of(Plan plan) =>

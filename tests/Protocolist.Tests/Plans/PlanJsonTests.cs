@@ -58,6 +58,7 @@ public class PlanJsonTests
     public void Damaged_plan_is_refused_with_its_place_and_never_an_exception()
     {
         var root = JsonNode.Parse(Written)!.AsObject();
+        var spared = new List<string>();
         foreach (var (at, name) in Members(root, "").DistinctBy(m => Regex.Replace(m.Path, @"\d+", "0")).Select(m => (m.Object.GetPath(), m.Name)).ToList())
         {
             foreach (var wrong in (JsonNode?[])[null, JsonValue.Create("wrong"), JsonValue.Create(-1), new JsonArray(1, 2), new JsonObject { ["x"] = 1 }])
@@ -67,10 +68,11 @@ public class PlanJsonTests
             if (!at.Contains("specimen", StringComparison.Ordinal) && !at.Contains("facts", StringComparison.Ordinal) && name is not ("facts" or "phrase") && !at.EndsWith("choices", StringComparison.Ordinal))
             {
                 var cut = Damaged(at, o => o.Remove(name));
-                Assert.True(cut.HasErrors || name == "startable", $"{at} without {name}");
+                if (!(cut.HasErrors || name == "startable" || Words.Contains(name) || Words.Contains(at.Split('.')[^1]))) spared.Add($"{at} without {name}");
             }
         }
 
+        Assert.Empty(spared);
         Assert.True(Damaged("$", o => o["another"] = 1).HasErrors);
         Assert.True(Damaged("$.steps[0]", o => o["another"] = 1).HasErrors);
         Assert.True(Read(Written.Replace("\"zone\":", "\"zone\": \"UTC\",\n  \"zone\":", StringComparison.Ordinal)).HasErrors);
@@ -82,6 +84,9 @@ public class PlanJsonTests
             return Read(damaged.ToJsonString());
         }
     }
+
+    /// <summary>Words that stand beside the facts they are made of, and are not read.</summary>
+    private static readonly string[] Words = ["amount", "pack", "from", "to", "what", "name", "method", "tool"];
 
     private static IEnumerable<(string Path, JsonObject Object, string Name)> Members(JsonNode? node, string path) => node switch
     {

@@ -86,7 +86,7 @@ public sealed class WholeRangeTests
     [InlineData("at least 2.5", true)]
     [InlineData("specimen.mass / 100 g to 10", true)]
     public void A_ratio_below_three_is_warned_of(string ratio, bool warned) =>
-        Assert.Equal(warned, Check(Frame.Replace("LAST", "24 h").Replace("RATIO", ratio).Replace("VALUES", "")).Any(f => f.Id == "ratio-floor"));
+        Assert.Equal(warned, Check(Frame.Replace("LAST", "24 h").Replace("RATIO", ratio).Replace("VALUES", "")).Any(f => f.Id == "ratio-too-low"));
 
     [Fact]
     public void A_ratio_with_changes_counts_all_of_them() =>

@@ -1,4 +1,4 @@
-using Protocolist.Planning.Purchasing;
+using Protocolist.Planning.Provisioning.Purchasing;
 
 namespace Protocolist.Tests.Reference;
 

@@ -115,8 +115,8 @@ public class TextSheetTests
     [Fact]
     public void Care_stands_there_with_its_amounts()
     {
-        Assert.Contains(Ethanol.Care, c => c.Amount.Length > 0);
-        Assert.All(Ethanol.Care.Where(c => c.Amount.Length > 0), c => Assert.Contains(Joined(c.Amount), OneLine, StringComparison.Ordinal));
+        Assert.Contains(Ethanol.Care, c => !c.Amount.IsEmpty);
+        Assert.All(Ethanol.Care.Where(c => !c.Amount.IsEmpty), c => Assert.Contains(Joined(c.Amount.ToString()), OneLine, StringComparison.Ordinal));
     }
 
     private static readonly Plan Revised = Planning.Revising.SkerryPoint.Revise(Planning.Revising.SkerryPoint.Plan(Planning.Revising.SkerryPoint.Otter), """

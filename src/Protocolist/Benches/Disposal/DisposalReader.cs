@@ -10,15 +10,16 @@ namespace Protocolist.Benches.Disposal;
 /// <summary>Reads what it costs to be rid of waste: <c>disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L, sharps: 0.20 EUR/piece}</c>.</summary>
 internal static class DisposalReader
 {
-    private static readonly Phrase IsCounted = new("priced-by-another-measure", "'{class}' waste is counted, and {price} is no price for that");
-    private static readonly Phrase IsMeasured = new("priced-by-another-measure.volume", "'{class}' waste is measured by volume, and {price} is no price for that");
-    private static readonly Phrase PriceByVolume = new("priced-by-another-measure.volume.remedy", "give a price by volume, as 3.20 EUR/L");
-    private static readonly Phrase PriceByThePiece = new(
-        "priced-by-another-measure.remedy",
+    private static readonly Phrase Counted = new("priced-by-another-measure.counted", "'{key}' waste is counted, and {price} is no price for that");
+    private static readonly Phrase Poured = new("priced-by-another-measure.poured", "'{key}' waste is measured by volume, and {price} is no price for that");
+
+    private static readonly Phrase CountedRemedy = new(
+        "priced-by-another-measure.counted.remedy",
         "give a price by the piece, as 0.20 EUR/piece, or the price of a full container under 'waste: containers:'");
 
     private static readonly Phrase AbsurdPrice = new("absurd-price.disposal", "disposal cannot cost {price}");
     private static readonly Phrase AbsurdPriceRemedy = new("absurd-price.disposal.remedy", "check the figure and the currency");
+    private static readonly Phrase PouredRemedy = new("priced-by-another-measure.poured.remedy", "give a price by volume, as 3.20 EUR/L");
 
     public static ImmutableDictionary<WasteClass, Price> Read(Fields bench, List<Finding> findings)
     {
@@ -29,13 +30,10 @@ internal static class DisposalReader
         if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
         if (Price(table, "alcohol", isSolid: false, findings) is { } alcohol) prices[WasteClass.FlammableAlcohol] = prices[WasteClass.DiluteAlcohol] = alcohol;
         foreach (var @class in Enum.GetValues<WasteClass>().Where(c => c != WasteClass.Formaldehyde))
-            if (Price(table, EnumWords<WasteClass>.Of(@class), IsSolid(@class), findings) is { } price) prices[@class] = price;
+            if (Price(table, EnumWords<WasteClass>.Of(@class), Waste.IsSolid(@class), findings) is { } price) prices[@class] = price;
         table.Finish();
         return prices.ToImmutable();
     }
-
-    /// <summary>Counted by the piece; the rest is poured.</summary>
-    public static bool IsSolid(WasteClass @class) => @class is WasteClass.ContaminatedSolids or WasteClass.Sharps or WasteClass.Tissue;
 
     private static Price? Price(Fields table, string key, bool isSolid, List<Finding> findings)
     {
@@ -55,7 +53,7 @@ internal static class DisposalReader
         var fits = isSolid ? price.Per is PriceUnit.Piece : price.Per is PriceUnit.Litre or PriceUnit.Millilitre or PriceUnit.CubicMetre;
         return fits ? null : Finding.Error(
             "priced-by-another-measure",
-            (isSolid ? IsCounted : IsMeasured).With(("class", key), ("price", price.ToString())),
-            isSolid ? PriceByThePiece : PriceByVolume);
+            (isSolid ? Counted : Poured).With(Argument.Id("key", key), ("price", price.ToString())),
+            isSolid ? CountedRemedy : PouredRemedy);
     }
 }

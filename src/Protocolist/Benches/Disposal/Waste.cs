@@ -1,5 +1,5 @@
-using System.Globalization;
-using Protocolist.Benches.Stock;
+using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Benches.Disposal;
@@ -20,40 +20,39 @@ public enum WasteWay
     DrainedWhereAllowed,
 }
 
-/// <summary>One lot of waste. Its destination is never unnamed.</summary>
-public sealed record Waste
+/// <summary>The words of waste.</summary>
+internal static class Waste
 {
-    /// <summary>Makes a lot of waste.</summary>
-    /// <param name="what">What it is, for people.</param>
-    /// <param name="class">Its class.</param>
-    /// <param name="amount">How much.</param>
-    /// <param name="way">What becomes of it.</param>
-    /// <param name="destination">The vessel, drum or permission, by name.</param>
-    /// <exception cref="ArgumentException">The destination is blank.</exception>
-    public Waste(string what, WasteClass @class, Amount amount, WasteWay way, string destination)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(destination);
-        (What, Class, Amount, Way, Destination) = (what, @class, amount, way, destination);
-    }
+    private static readonly Phrase[] Classes =
+    [
+        new("waste-class.formaldehyde", "formaldehyde"),
+        new("waste-class.flammable-alcohol", "flammable alcohol"),
+        new("waste-class.formaldehyde-and-alcohol", "formaldehyde and alcohol"),
+        new("waste-class.dilute-alcohol", "dilute alcohol"),
+        new("waste-class.rinse-water", "rinse water"),
+        new("waste-class.organic-in-water", "organic in water"),
+        new("waste-class.contaminated-solids", "contaminated solids"),
+        new("waste-class.sharps", "sharps"),
+        new("waste-class.tissue", "tissue"),
+    ];
 
-    /// <summary>What it is, for people.</summary>
-    public string What { get; }
+    private static readonly Phrase[] Ways =
+    [
+        new("waste-way.kept-for-reuse", "kept for reuse"),
+        new("waste-way.collected-as-hazardous", "collected as hazardous"),
+        new("waste-way.collected-as-clinical", "collected as clinical"),
+        new("waste-way.drained-where-allowed", "drained where allowed"),
+    ];
 
-    /// <summary>Its class.</summary>
-    public WasteClass Class { get; }
+    /// <summary>Every class in the order of its English words.</summary>
+    public static ImmutableArray<WasteClass> ByWord { get; } = [.. Enum.GetValues<WasteClass>().OrderBy(c => Words(c).English, StringComparer.Ordinal)];
 
-    /// <summary>How much.</summary>
-    public Amount Amount { get; }
+    /// <summary>What people call a class.</summary>
+    public static Phrase Words(WasteClass @class) => Classes[(int)@class];
 
-    /// <summary>What becomes of it.</summary>
-    public WasteWay Way { get; }
+    /// <summary>What people call a way.</summary>
+    public static Phrase Words(WasteWay way) => Ways[(int)way];
 
-    /// <summary>The vessel, drum or permission, by name.</summary>
-    public string Destination { get; }
-
-    /// <summary><c>2 L fixative (formaldehyde): collected as hazardous, drum F1</c>.</summary>
-    /// <returns>The line.</returns>
-    public override string ToString() => $"{Amount} {What} ({Words(Class.ToString())}): {Words(Way.ToString())}, {Destination}";
-
-    internal static string Words(string name) => string.Concat(name.Select((c, i) => i > 0 && char.IsUpper(c) ? " " + char.ToLower(c, CultureInfo.InvariantCulture) : char.ToLower(c, CultureInfo.InvariantCulture).ToString()));
+    /// <summary>Counted by the piece; the rest is poured.</summary>
+    public static bool IsSolid(WasteClass @class) => @class is WasteClass.ContaminatedSolids or WasteClass.Sharps or WasteClass.Tissue;
 }

@@ -11,17 +11,11 @@ namespace Protocolist.Benches.Disposal;
 /// <summary>Reads what a bench file says of its waste: <c>containers</c>, <c>drains</c>, <c>keep-fixative</c>.</summary>
 internal static class WasteReader
 {
-    private static readonly Phrase HazardousWasteToTheDrain = new(
-        "hazardous-waste-to-the-drain",
-        "the bench sends {class} waste to the drain under '{permit}'");
-    private static readonly Phrase HazardousWasteToTheDrainRemedy = new(
-        "hazardous-waste-to-the-drain.remedy",
-        "make sure that the permission covers just this; else collect it");
-    private static readonly Phrase HoldsPieces = new("container-without-price.pieces.remedy", "write 'holds: 100' and 'price: 14.00 EUR'");
-    private static readonly Phrase HoldsLitres = new("container-without-price.remedy", "write 'holds: 25 L' and 'price: 60.00 EUR'");
-    private static readonly Phrase ContainerWithoutPrice = new(
-        "container-without-price",
-        "the container for {class} waste needs both what it holds and what it costs full");
+    private static readonly Phrase ToTheDrain = new("hazardous-waste-to-the-drain", "the bench sends {class} waste to the drain under '{permit}'");
+    private static readonly Phrase ToTheDrainRemedy = new("hazardous-waste-to-the-drain.remedy", "make sure that the permission covers just this; else collect it");
+    private static readonly Phrase ByHalves = new("container-without-price", "the container for {class} waste needs both what it holds and what it costs full");
+    private static readonly Phrase CountedRemedy = new("container-without-price.counted.remedy", "write 'holds: 100' and 'price: 14.00 EUR'");
+    private static readonly Phrase PouredRemedy = new("container-without-price.poured.remedy", "write 'holds: 25 L' and 'price: 60.00 EUR'");
 
     public static WasteRules Read(Fields bench, List<Finding> findings)
     {
@@ -58,7 +52,7 @@ internal static class WasteReader
             if (table.Scalar(EnumWords<WasteClass>.Of(@class)) is not { } text) continue;
             if (!string.IsNullOrWhiteSpace(text.Value)) named[@class] = text.Value.Trim();
             if (key == "drains" && @class is WasteClass.Formaldehyde or WasteClass.FormaldehydeAndAlcohol or WasteClass.FlammableAlcohol)
-                findings.Add(Finding.Warning("hazardous-waste-to-the-drain", HazardousWasteToTheDrain.With(("class", Waste.Words(@class.ToString())), ("permit", text.Value.Trim())), HazardousWasteToTheDrainRemedy, text.Span));
+                findings.Add(Finding.Warning(ToTheDrain.Id, ToTheDrain.With(("class", Waste.Words(@class)), ("permit", text.Value.Trim())), ToTheDrainRemedy, text.Span));
         }
 
         table.Finish();
@@ -68,7 +62,7 @@ internal static class WasteReader
     /// <summary>What a full container costs; null where nothing is said, or one half of it only.</summary>
     private static ContainerPrice? Price(Fields container, WasteClass @class, List<Finding> findings)
     {
-        var isSolid = DisposalReader.IsSolid(@class);
+        var isSolid = Waste.IsSolid(@class);
         var holds = container.Quantity("holds", isSolid ? Dimension.None : Dimension.OfVolume);
         var price = container.Scalar("price") is { } text ? MoneyText.Read(text.Value, text.Span) : null;
         findings.AddRange(price?.Findings ?? []);
@@ -79,7 +73,8 @@ internal static class WasteReader
             if (amount.Units > 0) return new(amount, money);
         }
 
-        if (price is not { Value: null }) findings.Add(Finding.Error("container-without-price", ContainerWithoutPrice.With(("class", Waste.Words(@class.ToString()))), isSolid ? HoldsPieces : HoldsLitres, container.Span));
+        if (price is not { Value: null })
+            findings.Add(Finding.Error(ByHalves.Id, ByHalves.With(("class", Waste.Words(@class))), isSolid ? CountedRemedy : PouredRemedy, container.Span));
         return null;
     }
 }

@@ -11,14 +11,7 @@ namespace Protocolist.Benches.Disposal;
 /// <param name="DrainPermits">Of a class, the local permission by which it may go to the drain; a class without one is never drained.</param>
 public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containers, ImmutableDictionary<WasteClass, string> DrainPermits)
 {
-    private static readonly Phrase DrainedUnderPermit = new("drained-under-permit", "{amount} {what} goes to the drain under '{permit}'");
-    private static readonly Phrase DrainedUnderPermitRemedy = new("drained-under-permit.remedy", "see that the permission is in writing and still holds");
-    private static readonly Phrase WasteNeedsAContainer = new(
-        "waste-needs-a-container",
-        "the bench names no container for {class} waste ({amount} {what})");
-    private static readonly Phrase WasteNeedsAContainerRemedy = new(
-        "waste-needs-a-container.remedy",
-        "set one up, closed and labelled, before the first step");
+    private static readonly Phrase Unnamed = new("waste-container-unnamed", "a closed container labelled '{class} waste'");
 
     /// <summary>Of a class, the drum or bin it is collected in.</summary>
     public ImmutableDictionary<WasteClass, string> Containers { get; init; } = Containers ?? throw new ArgumentNullException(nameof(Containers));
@@ -29,7 +22,9 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
     /// <summary>Nothing said: all is collected, in closed and labelled containers of its class.</summary>
     public static WasteRules CollectAll { get; } = new(ImmutableDictionary<WasteClass, string>.Empty, ImmutableDictionary<WasteClass, string>.Empty);
 
-    /// <summary>Of a class, what its container holds and what it costs to have it taken away full; waste of a class without a price of its own bears its share of that.</summary>
+    /// <summary>
+    /// Of a class, what its container holds and what it costs to have it taken away full; waste of a class without a price of its own bears its share of that.
+    /// </summary>
     public ImmutableDictionary<WasteClass, ContainerPrice> ContainerPrices { get; init; } = ImmutableDictionary<WasteClass, ContainerPrice>.Empty;
 
     /// <summary>The vessel in which spent formalin is kept for another specimen; null where it is never kept.</summary>
@@ -38,26 +33,27 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
     /// <summary>How many specimens one fixative may serve: 3, the project's choice, because no handbook gives a number.</summary>
     public int FixativeUses { get; init; } = 3;
 
-    /// <summary>Sends a lot where it belongs.</summary>
-    /// <param name="what">What it is, for people.</param>
-    /// <param name="class">Its class.</param>
-    /// <param name="amount">How much.</param>
-    /// <param name="keptIn">The vessel in which it is kept for another specimen; null where it is not kept.</param>
-    /// <returns>The lot with a named destination; findings <c>drained-under-permit</c> (note), or <c>waste-needs-a-container</c> (note) where the bench names none for its class.</returns>
-    public Checked<Waste> Route(string what, WasteClass @class, Amount amount, string? keptIn = null)
+    /// <summary>Where waste of a class goes that is not kept.</summary>
+    internal WasteRoute RouteOf(WasteClass @class)
     {
-        if (!string.IsNullOrWhiteSpace(keptIn)) return new(new(what, @class, amount, WasteWay.KeptForReuse, keptIn), []);
-        if (DrainPermits.GetValueOrDefault(@class) is { } permit && !string.IsNullOrWhiteSpace(permit))
-        {
-            var note = Finding.Note("drained-under-permit", DrainedUnderPermit.With(("amount", amount.ToString()), ("what", what), ("permit", permit)), DrainedUnderPermitRemedy);
-            return new(new(what, @class, amount, WasteWay.DrainedWhereAllowed, permit), [note]);
-        }
-
+        if (DrainPermits.GetValueOrDefault(@class) is { } permit && !string.IsNullOrWhiteSpace(permit)) return new(WasteWay.DrainedWhereAllowed, Message.Text(permit));
         var way = @class is WasteClass.Sharps or WasteClass.Tissue ? WasteWay.CollectedAsClinical : WasteWay.CollectedAsHazardous;
-        if (Containers.GetValueOrDefault(@class) is { } container && !string.IsNullOrWhiteSpace(container)) return new(new(what, @class, amount, way, container), []);
-        var unnamed = Finding.Note("waste-needs-a-container", WasteNeedsAContainer.With(("class", Waste.Words(@class.ToString())), ("amount", amount.ToString()), ("what", what)), WasteNeedsAContainerRemedy);
-        return new(new(what, @class, amount, way, $"a closed container labelled '{Waste.Words(@class.ToString())} waste'"), [unnamed]);
+        return Containers.GetValueOrDefault(@class) is { } container && !string.IsNullOrWhiteSpace(container)
+            ? new(way, Message.Text(container))
+            : new(way, Unnamed.With(("class", Waste.Words(@class)))) { IsNamed = false };
     }
+
+    /// <summary>Where fixative goes that may serve another specimen; null where it is never kept.</summary>
+    internal WasteRoute? RouteOfKept => string.IsNullOrWhiteSpace(FixativeKeptIn) ? null : new(WasteWay.KeptForReuse, Message.Text(FixativeKeptIn));
+}
+
+/// <summary>What becomes of one class of waste, and where it goes.</summary>
+/// <param name="Way">What becomes of it.</param>
+/// <param name="Destination">The vessel, drum or permission; never empty.</param>
+internal sealed record WasteRoute(WasteWay Way, Message Destination)
+{
+    /// <summary>Whether the bench itself names the place.</summary>
+    public bool IsNamed { get; init; } = true;
 }
 
 /// <summary>What a container of waste costs.</summary>

@@ -1,4 +1,5 @@
-using System.Globalization;
+using Protocolist.Findings;
+using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Benches.Stock;
@@ -90,24 +91,22 @@ public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<
     /// <returns>The text.</returns>
     public override string ToString() => Kind switch
     {
-        AmountKind.Volume => InUnits("L", "mL", "uL"),
-        AmountKind.Mass => InUnits("kg", "g", "mg"),
-        _ => Units is 1 or -1 ? $"{Units} piece" : string.Create(CultureInfo.InvariantCulture, $"{Units} pieces"),
+        AmountKind.Volume => AmountText.OfMicrolitres(Units),
+        AmountKind.Mass => AmountText.OfMilligrams(Units),
+        _ => Pieces(Units).ToString(),
     };
 
-    private string InUnits(string million, string thousand, string one)
+    /// <summary>As a fact of a message; the place shows it with the format <c>amount</c>.</summary>
+    internal Argument Fact(string name) => Kind switch
     {
-        var size = Math.Abs((decimal)Units);
-        var (scale, unit) = size switch
-        {
-            >= 1_000_000m => (1_000_000m, million),
-            >= 100m or 0m => (1000m, thousand),
-            _ => (1m, one),
-        };
-        var value = Units / scale;
-        var decimals = Math.Abs(value) switch { >= 1000 => 0, >= 100 => 1, >= 10 => 2, _ => 3 };
-        return Math.Round(value, decimals).ToString("0.###", CultureInfo.InvariantCulture) + " " + unit;
-    }
+        AmountKind.Volume => Argument.Of(name, Units / 1e9, Dimension.OfVolume),
+        AmountKind.Mass => Argument.Of(name, Units / 1e6, Dimension.OfMass),
+        _ => (name, Pieces(Units)),
+    };
+
+    private static readonly Phrase InPieces = new("amount-in-pieces", "{n} {n|piece|pieces}");
+
+    private static Message Pieces(long n) => InPieces.With(("n", n));
 
     private Amount With(Int128 units) => this with { Units = (long)Int128.Clamp(units, -Furthest, Furthest) };
 

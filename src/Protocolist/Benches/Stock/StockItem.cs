@@ -98,7 +98,10 @@ public sealed record StockItem
     /// <param name="on">The day of use.</param>
     /// <returns>Whether.</returns>
     public bool IsUsable(LocalDate on) =>
-        OnHand.Units > 0 && !IsExpired(on) && IsStrengthKnown && !(Spent?.Doubts(this).Any(d => d.Severity == Severity.Error) ?? false);
+        IsFit && !IsExpired(on);
+
+    /// <summary>Whether anything but its date keeps it from being used.</summary>
+    internal bool IsFit => OnHand.Units > 0 && IsStrengthKnown && Spent?.IsFit(this) is not false;
 
     private bool IsWater => Substance.EndsWith("water", StringComparison.OrdinalIgnoreCase);
 

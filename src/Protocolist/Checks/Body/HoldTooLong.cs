@@ -2,18 +2,14 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Rules;
 using UnitsNet;
-using Duration = NodaTime.Duration;
 
 namespace Protocolist.Checks.Body;
 
 /// <summary>A body waits in the cold for days at most.</summary>
 internal static class HoldTooLong
 {
-    private static readonly Duration Fridge = Duration.FromDays(3);
-    private static readonly Duration Cool = Duration.FromDays(1);
-    private const double FridgeCelsius = 8;
-
     private static readonly Phrase TooLong = new("hold-too-long", "'{step}' holds it for {time:vs most} at {temperature:0.# °C}; {most} is the most");
     private static readonly Phrase BeginSooner = new("hold-too-long.remedy", "begin sooner; {freezing}");
 
@@ -31,9 +27,9 @@ internal static class HoldTooLong
         ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Hold || step.Lasts <= Cool) continue;
+            if (step.Kind != StageKind.Hold || step.Lasts <= HoursBorne.HeldCool) continue;
             var (temperature, figure) = Held(plan, step);
-            var most = temperature.DegreesCelsius <= FridgeCelsius ? Fridge : Cool;
+            var most = HoursBorne.Held(temperature.DegreesCelsius);
             if (step.Lasts <= most) continue;
             var message = TooLong.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("temperature", temperature), ("most", most));
             found = found.Add(Finding.Warning("hold-too-long", message, BeginSooner.With(("freezing", Freezing.Advice(plan)))).At(step, "last").By(figure));

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Checks.Body;
@@ -9,8 +9,6 @@ namespace Protocolist.Checks.Body;
 /// <summary>A thawed body is fixed at once and not frozen again.</summary>
 internal static class ThawedIsNotHeld
 {
-    private static readonly Duration Day = Duration.FromHours(24);
-
     private static readonly Phrase Held = new(
         "thawed-is-held", "it was frozen and is thawed, and '{step}' holds it for another {time:vs most}; {most} is the most");
 
@@ -31,8 +29,8 @@ internal static class ThawedIsNotHeld
         if (plan.Specimen.Condition != Condition.Thawed) return found;
         foreach (var step in plan.Steps)
         {
-            if (step.Kind != StageKind.Hold || step.Lasts <= Day) continue;
-            var message = Held.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("most", Day));
+            if (step.Kind != StageKind.Hold || step.Lasts <= HoursBorne.Thawed) continue;
+            var message = Held.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("most", HoursBorne.Thawed));
             found = found.Add(Finding.Warning("thawed-is-held", message, FixAtOnce).At(step, "last").By("specimen.condition"));
         }
 

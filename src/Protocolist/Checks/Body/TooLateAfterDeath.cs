@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Checks.Time;
 using Protocolist.Findings;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Checks.Body;
@@ -9,9 +9,6 @@ namespace Protocolist.Checks.Body;
 /// <summary>Fixative reaches the body while it is still worth fixing.</summary>
 internal static class TooLateAfterDeath
 {
-    private static readonly Duration Warm = Duration.FromHours(12);
-    private static readonly Duration Chilled = Duration.FromDays(3);
-
     private static readonly Phrase TooLate = new(
         "too-late-after-death", "fixative comes with '{step}', {waited:vs most} after death; {most} is the most for a body that came {state}");
 
@@ -40,10 +37,10 @@ internal static class TooLateAfterDeath
     {
         if (plan.Specimen.DiedAt is not { } died || plan.Specimen.Condition is Condition.Frozen or Condition.Thawed) return [];
         if (plan.FirstFixing is not { Step.Start: { } start } first) return [];
-        var most = plan.Specimen.Condition is Condition.Chilled ? Chilled : Warm;
+        var most = HoursBorne.Unfixed(plan.Specimen.Condition);
         var waited = start.ToInstant() - died;
         if (waited <= most) return [];
-        var state = most == Chilled ? CameChilled : CameUnchilled;
+        var state = plan.Specimen.Condition is Condition.Chilled ? CameChilled : CameUnchilled;
         var message = TooLate.With(Argument.Id("step", first.Id), ("waited", waited), ("most", most), ("state", state));
         Message[] remedies = [waited > most * 4 ? JudgeIt : ChillIt, .. BodyWaits.Remedies(plan)];
         return [Finding.Warning("too-late-after-death", message, Remedy.With(Argument.Messages("all", remedies))).At(first).By("specimen.condition")];

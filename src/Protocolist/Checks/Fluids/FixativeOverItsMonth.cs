@@ -1,31 +1,37 @@
-using NodaTime;
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>No body lies in one filling of fixative for more than a month.</summary>
 internal static class FixativeOverItsMonth
 {
-    private static readonly Duration Month = Duration.FromDays(31);
+    private static readonly Phrase Stays = new(FixativeMonth.Id, "a filling of '{step}' stays {time:vs most}; {most} is the most");
+    private static readonly Phrase Change = new("fixative-over-its-month.remedy", "change the fluid once a month, or read its pH");
 
     public static PlanCheck Check { get; } = new(
-        "fixative-over-its-month",
+        FixativeMonth.Id,
         "the specimen: the fluid turns acid, and weak by what the body takes up",
-        "Bishop Museum, Hawaii Biological Survey, Invertebrate Specimen Handling (one month)",
+        FixativeMonth.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "one filling of a fixing bath stays longer than 31 d")],
+        Severities = [new(Severity.Warning, "one filling of a fixing bath stays longer than 31 d")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Immerse) continue;
-            var filling = Duration.FromSeconds(step.Lasts.TotalSeconds / (1 + step.Step.Changes));
-            if (filling > Month)
-                yield return Finding.Warning("fixative-over-its-month", $"a filling of '{step.Id}' stays {filling.Past(Month)}; {Month.Text()} is the most", "change the fluid once a month, or read its pH").At(step, "last", "changes");
+            var filling = FixativeMonth.Filling(step.Lasts, step.Step.Changes);
+            if (!FixativeMonth.IsOver(filling)) continue;
+            var message = Stays.With(Argument.Id("step", step.Id), ("time", filling), ("most", FixativeMonth.Most));
+            found = found.Add(Finding.Warning(FixativeMonth.Id, message, Change).At(step, "last", "changes"));
         }
+
+        return found;
     }
 }

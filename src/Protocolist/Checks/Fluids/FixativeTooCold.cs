@@ -1,27 +1,41 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Rules;
+using UnitsNet;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>Formalin does not stand in the cold for days.</summary>
 internal static class FixativeTooCold
 {
-    private const double LeastCelsius = 10;
+    private static readonly Phrase Stands = new(
+        ColdFixative.Id,
+        "'{step}' stands {time} at {room:0.# °C vs least}; below {least:0.# °C vs room} formaldehyde falls out white, and it fixes slowly");
+
+    private static readonly Phrase Warm = new("fixative-too-cold.remedy", "start it cold where the body may rot, then bring it to 15 to 20 °C");
 
     public static PlanCheck Check { get; } = new(
-        "fixative-too-cold",
+        ColdFixative.Id,
         "the specimen: in the cold formaldehyde falls out as paraformaldehyde and the fluid grows weak",
-        "SPNHC best-practices wiki, Fluid Collections (cooler temperatures promote it); the 10 degrees are common practice",
+        ColdFixative.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "the room where a formalin bath stands is below 10 °C")],
+        Severities = [new(Severity.Warning, "the room where a formalin bath stands is below 10 °C")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        var room = plan.Bench.Temperatures.Room.DegreesCelsius;
-        var (said, least) = Telling.Apart(room, LeastCelsius, 1);
-        if (room < LeastCelsius && plan.Formalin.FirstOrDefault(s => s.Kind == StageKind.Immerse) is { } step)
-            yield return Finding.Warning("fixative-too-cold", $"'{step.Id}' stands {step.Lasts.Text()} at {said} °C; below {least} °C formaldehyde falls out white, and it fixes slowly", "start it cold where the body may rot, then bring it to 15 to 20 °C").At(step, "last").By("bench.temperature");
+        var room = plan.Bench.Temperatures.Room;
+        if (!ColdFixative.FallsOut(room.DegreesCelsius)) return [];
+        foreach (var step in plan.Formalin)
+        {
+            if (step.Kind != StageKind.Immerse) continue;
+            var least = Temperature.FromDegreesCelsius(ColdFixative.LeastCelsius);
+            var message = Stands.With(Argument.Id("step", step.Id), ("time", step.Lasts), ("room", room), ("least", least));
+            return [Finding.Warning(ColdFixative.Id, message, Warm).At(step, "last").By("bench.temperature")];
+        }
+
+        return [];
     }
 }

@@ -1,47 +1,76 @@
-using NodaTime;
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>The fixative is strong enough to fix.</summary>
 internal static class FixativeTooWeak
 {
-    private const double LeastGramsPerLitre = 14;
-    private const double LeastAlcohol = 70;
-    private const double BriefAlcohol = 60;
+    private static readonly Phrase WeakFormalin = new(
+        FixingStrength.Id,
+        "'{step}' fixes in {fluid}, {strength:0 g/L vs least} of formaldehyde; {least:0 g/L vs strength} is the least in use");
 
-    /// <summary>A day, and the hours until somebody is there.</summary>
-    private static readonly Duration Brief = Duration.FromHours(30);
+    private static readonly Phrase WeakAlcohol = new(
+        "fixative-too-weak.alcohol",
+        "'{step}' fixes in {fluid}, and alcohol below {least:0 %vol} does not stop decay in a fresh body");
+
+    private static readonly Phrase StrongerFormalin = new("fixative-too-weak.remedy", "use 10 % formalin, or 4 % for jellyfish");
+    private static readonly Phrase StrongerAlcohol = new("fixative-too-weak.remedy-alcohol", "use 75 to 80 %vol, with two changes");
 
     public static PlanCheck Check { get; } = new(
-        "fixative-too-weak",
+        FixingStrength.Id,
         "the specimen: too weak a fluid lets it rot while it lies in it",
-        "weakest formalin in use: Dawson, The Scyphozoan (4 parts of stock for jellyfish, about 15 g/L); ethanol 70 to 80 %vol: Michonneau 2017; 60 % for a day at first: Banks 1909, USNM Bulletin 67",
+        FixingStrength.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "a bath fixes in formalin of less than 14 g/L of formaldehyde, or first in alcohol below 70 %vol, unless 60 %vol or more goes on to 70 within 30 h")],
+        Severities =
+        [
+            new(
+                Severity.Warning,
+                "a bath fixes in formalin of less than 14 g/L of formaldehyde, or first in alcohol below 70 %vol, "
+                + "unless 60 %vol or more goes on to 70 within 30 h"),
+        ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
             if (step.Kind != StageKind.Immerse) continue;
-            if (step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams < LeastGramsPerLitre)
+            if (FixingStrength.IsTooWeakFormalin(step.Fluid!))
             {
-                var (said, least) = Telling.Apart(grams, LeastGramsPerLitre);
-                yield return Finding.Warning("fixative-too-weak", $"'{step.Id}' fixes in {step.Fluid.Name}, {said} g/L of formaldehyde; {least} g/L is the least in use", "use 10 % formalin, or 4 % for jellyfish").At(step, "fluid");
+                var message = WeakFormalin.With(
+                    Argument.Id("step", step.Id),
+                    ("fluid", step.Fluid!.Name),
+                    Argument.Of("strength", step.Fluid.FormaldehydeGramsPerLitre!.Value, Dimension.OfDensity),
+                    Argument.Of("least", FixingStrength.LeastGrams, Dimension.OfDensity));
+                found = found.Add(Finding.Warning(FixingStrength.Id, message, StrongerFormalin).At(step, "fluid"));
             }
-            else if (step.Fluid.IsAlcohol && step == plan.FirstFixing && step.Fluid.AlcoholVolumePercent < LeastAlcohol - 1e-9 && !GoesOnSoon(plan, step))
+            else if (ReferenceEquals(step, plan.FirstFixing) && FixingStrength.IsTooWeakAlcohol(step.Fluid!) && !GoesOnSoon(plan, step))
             {
-                yield return Finding.Warning("fixative-too-weak", Invariant($"'{step.Id}' fixes in {step.Fluid.Name}, and alcohol below {LeastAlcohol:0} %vol does not stop decay in a fresh body"), "use 75 to 80 %vol, with two changes").At(step, "fluid", "last");
+                var least = Argument.Of("least", FixingStrength.LeastAlcohol / 100, Dimension.OfShareByVolume);
+                var message = WeakAlcohol.With(Argument.Id("step", step.Id), ("fluid", step.Fluid!.Name), least);
+                found = found.Add(Finding.Warning(FixingStrength.Id, message, StrongerAlcohol).At(step, "fluid", "last"));
             }
         }
+
+        return found;
     }
 
-    /// <summary>A weak first alcohol for a day at most, with a strong one after it, is a published way for myriapods (Banks 1909, from about 60 %).</summary>
-    private static bool GoesOnSoon(ReviewCase plan, ReviewStep first) =>
-        first.Fluid!.AlcoholVolumePercent >= BriefAlcohol - 1e-9 && first.Lasts <= Brief && plan.Alcohol.Any(s => plan.IndexOf(s) > plan.IndexOf(first) && s.Fluid!.AlcoholVolumePercent >= LeastAlcohol - 1e-9);
+    private static bool GoesOnSoon(ReviewCase plan, ReviewStep first)
+    {
+        if (!FixingStrength.MayGoBefore(first.Fluid!, first.Lasts)) return false;
+        var isAfter = false;
+        foreach (var step in plan.FluidSteps)
+        {
+            if (isAfter && step.Fluid!.IsAlcohol && !FixingStrength.IsTooWeakAlcohol(step.Fluid)) return true;
+            isAfter |= ReferenceEquals(step, first);
+        }
+
+        return false;
+    }
 }

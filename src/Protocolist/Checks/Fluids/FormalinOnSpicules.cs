@@ -1,40 +1,57 @@
-using NodaTime;
+using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>Spicules and ossicles by which an animal is named do not lie in formalin, buffered or not.</summary>
 internal static class FormalinOnSpicules
 {
-    private static readonly Duration Week = Duration.FromDays(7);
+    private static readonly Phrase Lies = new(
+        SpiculesInFormalin.Id,
+        "'{step}' has {group:a}, which is named by its spicules or ossicles, in {fluid} {time}{most}");
+
+    private static readonly Phrase ForGood = new("formalin-on-spicules.for-good", "for good");
+    private static readonly Phrase For = new("formalin-on-spicules.for", "for {time:vs week}");
+    private static readonly Phrase WeekIsMost = new("formalin-on-spicules.most", "; a week is the most");
+    private static readonly Phrase KeepInEthanol = new("formalin-on-spicules.remedy-keep", "keep it in ethanol of 70 to 80 %vol");
+    private static readonly Phrase FixInEthanol = new("formalin-on-spicules.remedy", "fix it in ethanol, or take a piece into ethanol first");
+    private static readonly Phrase MoveOn = new("formalin-on-spicules.remedy-week", "move it to ethanol after a week, or keep a piece in ethanol beside it");
 
     public static PlanCheck Check { get; } = new(
-        "formalin-on-spicules",
+        SpiculesInFormalin.Id,
         "the specimen: even buffered formalin turns acid in time and dissolves the fine parts by which the animal is named",
-        "Western Australian Museum, Preservation and Lodgement of Marine Fauna, 2011 (alcohol for octocorals and echinoderms); Michonneau 2017; sea squirts: Lambert 2004 (buffered, a day to a week)",
+        SpiculesInFormalin.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "an animal named by its spicules or ossicles is kept for good in buffered formalin; sea squirts are only warned of"),
             new(Severity.Warning, "it passes through buffered formalin; a sea squirt for more than 7 d, or for good"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (!plan.Group.IsSpiculate) yield break;
-        foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
+        ImmutableArray<Finding> found = [];
+        foreach (var step in plan.Formalin)
         {
-            // Sea squirts are fixed in borate-buffered formalin for up to a week, and never put into ethanol fresh.
-            var isSquirt = plan.Group.IsA("ascidian");
-            if (isSquirt && step.Kind != StageKind.House && step.Lasts <= Week) continue;
-            var message = $"'{step.Id}' has {plan.Group.One()}, which is named by its spicules or ossicles, in {step.Fluid!.Name}{(step.Kind == StageKind.House ? " for good" : $" for {step.Lasts.Past(Week)}")}{(isSquirt ? "; a week is the most" : "")}";
-            yield return (step.Kind == StageKind.House && !isSquirt
-                ? Finding.Error("formalin-on-spicules", message, "keep it in ethanol of 70 to 80 %vol")
-                : Finding.Warning("formalin-on-spicules", message, isSquirt ? "move it to ethanol after a week, or keep a piece in ethanol beside it" : "fix it in ethanol, or take a piece into ethanol first")).At(step, "fluid", "last");
+            var (isForGood, lasts) = (step.Kind == StageKind.House, QuantityRange.Point(step.Lasts.TotalSeconds, Dimension.OfTime));
+            if (!SpiculesInFormalin.Suffers(plan.Group, step.Fluid!, isForGood, lasts)) continue;
+            var bearsAWeek = SpiculesInFormalin.BearsAWeek(plan.Group);
+            var message = Lies.With(
+                Argument.Id("step", step.Id),
+                ("group", plan.Group.Name),
+                ("fluid", step.Fluid!.Name),
+                ("time", isForGood ? ForGood : For.With(("time", lasts), ("week", SpiculesInFormalin.Week))),
+                ("most", bearsAWeek ? WeekIsMost : default(Message)));
+            found = found.Add((isForGood && !bearsAWeek
+                ? Finding.Error(SpiculesInFormalin.Id, message, KeepInEthanol)
+                : Finding.Warning(SpiculesInFormalin.Id, message, bearsAWeek ? MoveOn : FixInEthanol)).At(step, "fluid", "last"));
         }
+
+        return found;
     }
 }

@@ -1,29 +1,43 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>Injected formalin is not so strong that it closes the way behind it.</summary>
 internal static class InjectionTooStrong
 {
-    /// <summary>8 % formaldehyde, in g/L.</summary>
-    private const double Most = 80;
+    private static readonly Phrase TooStrong = new(
+        InjectedStrength.Id,
+        "'{step}' injects {fluid}, {strength:0 g/L vs most} of formaldehyde; {most:0 g/L vs strength} is the most");
+
+    private static readonly Phrase Weaker = new("injection-too-strong.remedy", "inject 10 % formalin, and more of it");
 
     public static PlanCheck Check { get; } = new(
-        "injection-too-strong",
+        InjectedStrength.Id,
         "the specimen: above 8 % formaldehyde the tissue at the needle hardens and lets nothing further in",
-        "van Dam, natural-history collections list, 2011",
+        InjectedStrength.Source,
         Find)
     {
-        Speaks = [new(Severity.Warning, "formalin of more than 80 g/L of formaldehyde is injected")],
+        Severities = [new(Severity.Warning, "formalin of more than 80 g/L of formaldehyde is injected")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Formalin)
         {
-            if (step.Kind == StageKind.Inject && step.Fluid!.FormaldehydeGramsPerLitre is { } grams && grams > Most && Telling.Apart(grams, Most) is var (said, most))
-                yield return Finding.Warning("injection-too-strong", $"'{step.Id}' injects {step.Fluid.Name}, {said} g/L of formaldehyde; {most} g/L is the most", "inject 10 % formalin, and more of it").At(step, "fluid");
+            if (step.Kind != StageKind.Inject || !InjectedStrength.IsTooStrong(step.Fluid!)) continue;
+            var message = TooStrong.With(
+                Argument.Id("step", step.Id),
+                ("fluid", step.Fluid!.Name),
+                Argument.Of("strength", step.Fluid.FormaldehydeGramsPerLitre!.Value, Dimension.OfDensity),
+                Argument.Of("most", InjectedStrength.Most, Dimension.OfDensity));
+            found = found.Add(Finding.Warning(InjectedStrength.Id, message, Weaker).At(step, "fluid"));
         }
+
+        return found;
     }
 }

@@ -1,44 +1,77 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 using Protocolist.Specimens;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>The final fluid is neither too weak to keep nor too strong to handle.</summary>
 internal static class KeepingStrengthOutOfBand
 {
-    private const double MouldGramsPerLitre = 12;
-    private const double HardensGramsPerLitre = 45;
+    private static readonly Phrase OutOfBand = new(KeepingStrength.Id, "'{step}' keeps it in {fluid}; {band:0 %vol} is right for keeping");
+    private static readonly Phrase TooWeak = new(
+        "keeping-strength-out-of-band.too-weak",
+        "'{step}' keeps it in {fluid}; below {stop:0 %vol} it does not preserve");
+
+    private static readonly Phrase Formalin = new(
+        "keeping-strength-out-of-band.formalin",
+        "'{step}' keeps it in {fluid}, {strength:0 g/L vs hardens} of formaldehyde; "
+        + "up to {moulds:0 g/L} lets mould grow, and more than {hardens:0 g/L} only hardens");
+
+    private static readonly Phrase Water = new("keeping-strength-out-of-band.water", "'{step}' keeps it in {fluid}, which preserves nothing");
+    private static readonly Phrase UseBand = new("keeping-strength-out-of-band.remedy", "use {band:0 %vol}");
+    private static readonly Phrase UseFormalin = new("keeping-strength-out-of-band.remedy-formalin", "use 5 to 10 % formalin, neutral buffered");
+    private static readonly Phrase UseFixative = new("keeping-strength-out-of-band.remedy-water", "use alcohol or buffered formalin");
 
     public static PlanCheck Check { get; } = new(
-        "keeping-strength-out-of-band",
+        KeepingStrength.Id,
         "the specimen: weak fluid lets it rot and mould, strong alcohol makes it brittle",
-        "ethanol 65 to 80 %vol: Museum of Vertebrate Zoology handbook (70), Ahlander 2021 (80 too strong), Western Australian Museum 2011 (above 75); isopropanol 40 to 55: USGS 93-104, Simmons 2009; formalin above 12 g/L: Moore 2018 (mould in 2 to 3 % formalin); ethanol to 100 %vol for DNA: Michonneau 2017, Bishop Museum",
+        KeepingStrength.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "the final jar holds ethanol below 50 %vol, isopropanol below 30 %vol, or plain water"),
-            new(Severity.Warning, "it holds ethanol outside 65 to 80 %vol (to 100 for tissue for DNA), isopropanol outside 40 to 55 %vol, or formalin of 12 g/L of formaldehyde or less, or of more than 45"),
+            new(
+                Severity.Warning,
+                "it holds ethanol outside 65 to 80 %vol (to 100 for tissue for DNA), isopropanol outside 40 to 55 %vol, "
+                + "or formalin of 12 g/L of formaldehyde or less, or of more than 45"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid: { } fluid } house) yield break;
-        var (stop, low, high) = fluid.Substance.Keeping is { } band ? (band.Preserves, band.Low, band.High) : (0, 0, 100);
-        var strength = fluid.AlcoholVolumePercent;
+        if (plan.House is not { Fluid: { } fluid } house) return [];
+        var isForDna = plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst;
+        var fault = KeepingStrength.Of(fluid, isForDna);
+        if (fault == KeepingFault.None) return [];
+        var (step, name) = (Argument.Id("step", house.Id), (Argument)("fluid", fluid.Name));
+        var finding = fault switch
+        {
+            KeepingFault.DoesNotPreserve => Finding.Error(KeepingStrength.Id, TooWeak.With(step, name, Stop()), UseBand.With(Band())),
+            KeepingFault.OutOfBand => Finding.Warning(KeepingStrength.Id, OutOfBand.With(step, name, Band()), UseBand.With(Band())),
+            KeepingFault.Water => Finding.Error(KeepingStrength.Id, Water.With(step, name), UseFixative),
+            _ => Finding.Warning(
+                KeepingStrength.Id,
+                Formalin.With(
+                    step,
+                    name,
+                    Grams("strength", fluid.FormaldehydeGramsPerLitre!.Value),
+                    Grams("moulds", KeepingStrength.Moulds),
+                    Grams("hardens", KeepingStrength.Hardens)),
+                UseFormalin),
+        };
+        return [finding.At(house, "fluid")];
 
-        // For DNA strong ethanol is wanted, stiff or not.
-        if (plan.Specimen.IntendedUse == IntendedUse.TissueForDnaFirst && fluid.Substance == Substance.Ethanol) high = 100;
-        if (fluid.IsAlcohol && strength < stop)
-            yield return Finding.Error("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; below {stop:0} %vol it does not preserve"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
-        else if (fluid.IsAlcohol && (strength < low || strength > high))
-            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}; {low:0} to {high:0} %vol is right for keeping"), Invariant($"use {low:0} to {high:0} %vol")).At(house, "fluid");
-        else if (fluid.FormaldehydeGramsPerLitre is { } grams && (grams <= MouldGramsPerLitre || grams > HardensGramsPerLitre))
-            yield return Finding.Warning("keeping-strength-out-of-band", Invariant($"'{house.Id}' keeps it in {fluid.Name}, {Telling.Apart(grams, HardensGramsPerLitre).Value} g/L of formaldehyde; up to {MouldGramsPerLitre:0} g/L lets mould grow, and more than {HardensGramsPerLitre:0} g/L only hardens"), "use 5 to 10 % formalin, neutral buffered").At(house, "fluid");
-        else if (fluid.IsWater)
-            yield return Finding.Error("keeping-strength-out-of-band", $"'{house.Id}' keeps it in {fluid.Name}, which preserves nothing", "use alcohol or buffered formalin").At(house, "fluid");
+        Argument Stop() => Argument.Of("stop", KeepingStrength.Band(fluid, isForDna).Preserves / 100, Dimension.OfShareByVolume);
+
+        Argument Band()
+        {
+            var band = KeepingStrength.Band(fluid, isForDna);
+            return ("band", new QuantityRange(band.Low / 100, band.High / 100, Dimension.OfShareByVolume));
+        }
     }
+
+    private static Argument Grams(string name, double perLitre) => Argument.Of(name, perLitre, Dimension.OfDensity);
 }

@@ -1,40 +1,56 @@
-using NodaTime;
+using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Protocols;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>Shells and skeletons of lime leave even buffered formalin soon.</summary>
 internal static class LimeLongInFormalin
 {
-    /// <summary>Common practice: days, not weeks.</summary>
-    private static readonly Duration Brief = Duration.FromDays(7);
+    private static readonly Phrase Lime = new(LimeInFormalin.Id, "'{step}' has {group:a} with its lime in {fluid} {time}; {most} is the most");
+    private static readonly Phrase Statoliths = new(
+        "lime-long-in-formalin.statoliths",
+        "the statoliths of {group:a} lie in {fluid} {time}, and are eaten slowly; {most} is the most");
+
+    private static readonly Phrase ForGood = new("lime-long-in-formalin.for-good", "for good");
+    private static readonly Phrase For = new("lime-long-in-formalin.for", "for {time:vs most}");
+    private static readonly Phrase Ethanol = new("lime-long-in-formalin.remedy", "move it to ethanol within a week");
+    private static readonly Phrase TakeOut = new(
+        "lime-long-in-formalin.remedy-statoliths",
+        "take them out first, dry or into ethanol, where age is to be read");
 
     public static PlanCheck Check { get; } = new(
-        "lime-long-in-formalin",
+        LimeInFormalin.Id,
         "the specimen: lime is eaten slowly even where a buffer holds",
-        "Western Australian Museum 2011; Michonneau 2017 (buffered formalin for a short time, then alcohol); large squid for a month and more: O'Shea 2003, Te Papa 2008; the week is common practice",
+        LimeInFormalin.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Warning, "an animal with lime lies more than 7 d in one step of buffered formalin, or for good"),
             new(Severity.Note, "it is a squid, cuttlefish or octopus, of which only the statoliths are at stake"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (!plan.Group.IsCalcareous || plan.Group.IsSpiculate) yield break;
-        foreach (var step in plan.Formalin.Where(s => s.Fluid!.Buffering != Buffering.None))
+        ImmutableArray<Finding> found = [];
+        foreach (var step in plan.Formalin)
         {
-            if (step.Kind != StageKind.House && step.Lasts <= Brief) continue;
-            var time = step.Kind == StageKind.House ? "for good" : $"for {step.Lasts.Past(Brief)}";
-            if (plan.Group.IsA("cephalopod"))
-                yield return Finding.Note("lime-long-in-formalin", $"the statoliths of {plan.Group.One()} lie in {step.Fluid!.Name} {time}, and are eaten slowly; {Brief.Text()} is the most", "take them out first, dry or into ethanol, where age is to be read").At(step, "fluid", "last");
-            else
-                yield return Finding.Warning("lime-long-in-formalin", $"'{step.Id}' has {plan.Group.One()} with its lime in {step.Fluid!.Name} {time}; {Brief.Text()} is the most", "move it to ethanol within a week").At(step, "fluid", "last");
+            var isForGood = step.Kind == StageKind.House;
+            if (!LimeInFormalin.Suffers(plan.Group, step.Fluid!, isForGood, step.Lasts)) continue;
+            var onlyStatoliths = LimeInFormalin.IsInStatolithsOnly(plan.Group);
+            var message = (onlyStatoliths ? Statoliths : Lime).With(
+                Argument.Id("step", step.Id),
+                ("group", plan.Group.Name),
+                ("fluid", step.Fluid!.Name),
+                ("time", isForGood ? ForGood : For.With(("time", step.Lasts), ("most", LimeInFormalin.Most))),
+                ("most", LimeInFormalin.Most));
+            var finding = onlyStatoliths ? Finding.Note(LimeInFormalin.Id, message, TakeOut) : Finding.Warning(LimeInFormalin.Id, message, Ethanol);
+            found = found.Add(finding.At(step, "fluid", "last"));
         }
+
+        return found;
     }
 }

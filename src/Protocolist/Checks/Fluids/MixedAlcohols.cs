@@ -1,29 +1,45 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;
 
 /// <summary>One alcohol from the first bath to the last top-up.</summary>
 internal static class MixedAlcohols
 {
+    private static readonly Phrase Two = new(OneAlcohol.Id, "'{first}' uses {fluid} and '{other}' {other-fluid} on the same body");
+    private static readonly Phrase One = new("mixed-alcohols.remedy", "use one alcohol throughout; wash it back to water before the other");
+
     public static PlanCheck Check { get; } = new(
-        "mixed-alcohols",
+        OneAlcohol.Id,
         "the specimen: ethanol and isopropanol in one jar can be neither measured nor corrected",
-        "Swift, natural-history collections list, May 2021; Simmons, the same, 27 August 2009 (isopropanol lies in layers)",
+        OneAlcohol.Source,
         Find)
     {
-        Speaks = [new(Severity.Error, "ethanol and isopropanol both meet the body, the topping up counted")],
-        Absorbs = ["mixed-alcohols"],
+        Severities = [new(Severity.Error, "ethanol and isopropanol both meet the body, the topping up counted")],
+        Absorbs = [OneAlcohol.Id],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
+        if (plan.Alcohol.IsEmpty) return [];
         var first = plan.Alcohol[0];
-        foreach (var other in plan.Alcohol.Concat(plan.Care.Where(c => c.Fluid is { IsAlcohol: true })))
+        if (Other(plan.Alcohol, first) is not { } other && (other = Other(plan.Care, first)) is null) return [];
+        var message = Two.With(
+            Argument.Id("first", first.Id),
+            ("fluid", first.Fluid!.Name),
+            Argument.Id("other", other.Id),
+            ("other-fluid", other.Fluid!.Name));
+        return [Finding.Error(OneAlcohol.Id, message, One).At(other, "fluid").By($"{first.Id}.fluid")];
+    }
+
+    private static ReviewStep? Other(ImmutableArray<ReviewStep> steps, ReviewStep first)
+    {
+        foreach (var step in steps)
         {
-            if (other.Fluid!.Substance == first.Fluid!.Substance) continue;
-            yield return Finding.Error("mixed-alcohols", $"'{first.Id}' uses {first.Fluid.Name} and '{other.Id}' {other.Fluid.Name} on the same body", "use one alcohol throughout; wash it back to water before the other").At(other, "fluid").By($"{first.Id}.fluid");
-            yield break;
+            if (step.Fluid is { } fluid && OneAlcohol.Clash(first.Fluid!, fluid)) return step;
         }
+
+        return null;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.People;
@@ -5,25 +6,38 @@ namespace Protocolist.Checks.People;
 /// <summary>Formaldehyde meets neither bleach nor hydrochloric acid.</summary>
 internal static class BleachOrAcidNearFormalin
 {
+    private const string Id = "bleach-or-acid-near-formalin";
+    private static readonly Phrase Stands = new(Id, "'{stock}', {substance}, stands on a bench where '{step}' uses {fluid}");
+    private static readonly Phrase KeepApart = new("bleach-or-acid-near-formalin.remedy", "keep them in different rooms, and never clean formalin up with it");
+
     private static readonly string[] Never = ["bleach", "hypochlorite", "hydrochloric", "muriatic", "permanganate"];
 
     public static PlanCheck Check { get; } = new(
-        "bleach-or-acid-near-formalin",
+        Id,
         "people: bleach frees choking gas, and hydrochloric acid makes a strong carcinogen of formaldehyde",
         "bis-chloromethyl ether, from memory; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "bleach or hydrochloric acid is on the shelf of a bench whose plan uses formalin")],
+        Severities = [new(Severity.Warning, "bleach or hydrochloric acid is on the shelf of a bench whose plan uses formalin")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty) yield break;
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty) return found;
+        var first = plan.Formalin[0];
         foreach (var item in plan.Bench.Stock)
         {
-            if (Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase)))
-                yield return Finding.Warning("bleach-or-acid-near-formalin", $"'{item.Id}', {item.Substance}, stands on a bench where '{plan.Formalin[0].Id}' uses {plan.Formalin[0].Fluid!.Name}", "keep them in different rooms, and never clean formalin up with it", item.Where).By($"{plan.Formalin[0].Id}.fluid");
+            if (!Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase))) continue;
+            var message = Stands.With(
+                Argument.Id("stock", item.Id),
+                ("substance", item.Substance),
+                Argument.Id("step", first.Id),
+                ("fluid", first.Fluid!.Name));
+            found = found.Add(Finding.Warning(Id, message, KeepApart, item.Where).By($"{first.Id}.fluid"));
         }
+
+        return found;
     }
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using UnitsNet;
 
@@ -7,33 +9,56 @@ namespace Protocolist.Checks.People;
 /// <summary>No more alcohol stands about than fire rules allow.</summary>
 internal static class FlammableQuantity
 {
+    private const string Id = "flammable-quantity";
+    private static readonly Phrase TooMuch = new(Id, "the plan makes {made:vs most} of flammable alcohol; the most is {rules:; }");
+    private static readonly Phrase Allowed = new("flammable-quantity.rule", "{most:vs made} {place} ({rule})");
+
+    private static readonly Phrase BathByBath = new(
+        "flammable-quantity.remedy",
+        "make it bath by bath, store it in a cabinet for flammables, and ask the fire officer");
+
     public static PlanCheck Check { get; } = new(
-        "flammable-quantity",
+        Id,
         "people: fire",
         "OSHA 29 CFR 1910.106(d)(3) and (e)(2)(ii)(b); the local fire code comes first",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the plan makes more flammable alcohol than a rule of storage allows in one place")],
+        Severities = [new(Severity.Warning, "the plan makes more flammable alcohol than a rule of storage allows in one place")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Alcohol.IsEmpty) yield break;
-        var (litres, steps) = (0.0, new List<string>());
+        if (plan.Alcohol.IsEmpty) return [];
+        var made = Volume.Zero;
         foreach (var recipe in plan.Plan.Recipes)
         {
-            if (!plan.Alcohol.Any(s => s.Fluid!.Name == recipe.Fluid && Hazards.Of(s.Fluid).FlammableCategory is not null)) continue;
-            litres += recipe.Volume.Liters;
-            steps.AddRange(recipe.For);
+            if (IsFlammable(plan, recipe.Fluid)) made += recipe.Volume;
         }
 
-        var total = Volume.FromLiters(litres);
-        var rules = StorageThreshold.All.Where(t => t.Categories.Contains(2) && total > t.Most).OrderBy(t => t.Most.Liters).ToList();
-        if (rules.Count == 0) yield break;
-        var (made, most) = Telling.Apart(total, rules[^1].Most);
-        var passed = rules.Select(r => $"{(r == rules[^1] ? most : r.Most.Text())} {r.Place} ({r.Rule})");
-        yield return Finding.Warning("flammable-quantity", $"the plan makes {made} of flammable alcohol; the most is {string.Join("; ", passed)}", "make it bath by bath, store it in a cabinet for flammables, and ask the fire officer")
-            .By([.. steps.Distinct().Order(StringComparer.Ordinal).Select(s => $"{s}.volume")]);
+        var rules = new List<StorageThreshold>();
+        foreach (var rule in StorageThreshold.All)
+        {
+            if (rule.Categories.Contains(2) && made > rule.Most) rules.Add(rule);
+        }
+
+        if (rules.Count == 0) return [];
+        rules.Sort((a, b) => a.Most.CompareTo(b.Most));
+        var message = TooMuch.With(
+            ("made", made),
+            ("most", rules[^1].Most),
+            Argument.Messages("rules", rules.Select(r => Allowed.With(("most", r.Most), ("made", made), ("place", r.Place), ("rule", r.Rule)))));
+        var steps = plan.Plan.Recipes.Where(r => IsFlammable(plan, r.Fluid)).SelectMany(r => r.For).Distinct().Order(StringComparer.Ordinal);
+        return [Finding.Warning(Id, message, BathByBath).By([.. steps.Select(s => $"{s}.volume")])];
+    }
+
+    private static bool IsFlammable(ReviewCase plan, Fluid fluid)
+    {
+        foreach (var step in plan.Alcohol)
+        {
+            if (step.Fluid == fluid) return Hazards.Of(step.Fluid).FlammableCategory is not null;
+        }
+
+        return false;
     }
 }

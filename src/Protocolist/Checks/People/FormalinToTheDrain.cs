@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using UnitsNet;
@@ -7,22 +9,32 @@ namespace Protocolist.Checks.People;
 /// <summary>Formalin goes down no drain.</summary>
 internal static class FormalinToTheDrain
 {
+    private const string Id = "formalin-to-the-drain";
+    private static readonly Phrase Drains = new(Id, "'{step}' drains fluid of a plan with {volume} of formalin");
+    private static readonly Phrase Collect = new("formalin-to-the-drain.remedy", "collect it, unless you hold a written permission for just this");
+
     public static PlanCheck Check { get; } = new(
-        "formalin-to-the-drain",
+        Id,
         "people and water",
         "Meador, Cuffney and Gurtz 1993, USGS 93-104 (never without written permission); one museum may in small quantity: handbooks disagree",
         Find)
     {
-        Speaks = [new(Severity.Warning, "a step drains fluid in a plan with formalin")],
+        Severities = [new(Severity.Warning, "a step drains fluid in a plan with formalin")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
+        if (plan.Formalin.IsEmpty) return found;
         foreach (var step in plan.Steps)
         {
-            if (step.Work is DiscardWork discard && discard.IsDrained && !plan.Formalin.IsEmpty)
-                yield return Finding.Warning("formalin-to-the-drain", $"'{step.Id}' drains fluid of a plan with {Volume.FromLiters(plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0)).Text()} of formalin", "collect it, unless you hold a written permission for just this").At(step, "to").ByEach(plan.Formalin, "volume");
+            if (step.Work is not DiscardWork { IsDrained: true }) continue;
+            var volume = Volume.FromLiters(plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0));
+            var message = Drains.With(Argument.Id("step", step.Id), ("volume", volume));
+            found = found.Add(Finding.Warning(Id, message, Collect).At(step, "to").ByEach(plan.Formalin, "volume"));
         }
+
+        return found;
     }
 }

@@ -1,26 +1,40 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.People;
 
 /// <summary>Formalin is injected and poured under a hood or outdoors.</summary>
 internal static class FormalinWithoutHood
 {
+    private const string Id = "formalin-without-hood";
+    private static readonly Phrase Injects = new(Id, "'{step}' injects {volume}, which sprays back, in a room of {room:0 m³} without a hood");
+    private static readonly Phrase Some = new("formalin-without-hood.some", "formalin");
+    private static readonly Phrase Outdoors = new(
+        "formalin-without-hood.remedy",
+        "inject outdoors with the wind at your back, with goggles and a mask for formaldehyde");
+
     public static PlanCheck Check { get; } = new(
-        "formalin-without-hood",
+        Id,
         "people: eyes and lungs at the moment of pouring and injecting",
         "29 CFR 1910.1048; Simmons, AIC/FAIC storage book; common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "formalin is injected in a room without a hood")],
+        Severities = [new(Severity.Warning, "formalin is injected in a room without a hood")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Air is not { HasHood: false } air) yield break;
-        if (plan.Formalin.FirstOrDefault(s => s.Kind == StageKind.Inject) is { } inject)
-            yield return Finding.Warning("formalin-without-hood", Invariant($"'{inject.Id}' injects {inject.Step.Volume?.Text() ?? "formalin"}, which sprays back, in a room of {air.Room.CubicMeters:0} m³ without a hood"), "inject outdoors with the wind at your back, with goggles and a mask for formaldehyde").At(inject, "dose", "volume");
+        if (plan.Bench.Air is not { HasHood: false } air) return [];
+        foreach (var step in plan.Formalin)
+        {
+            if (step.Kind != StageKind.Inject) continue;
+            Argument injected = step.Step.Volume is { } volume ? ("volume", volume) : ("volume", Some);
+            var message = Injects.With(Argument.Id("step", step.Id), injected, ("room", air.Room));
+            return [Finding.Warning(Id, message, Outdoors).At(step, "dose", "volume")];
+        }
+
+        return [];
     }
 }

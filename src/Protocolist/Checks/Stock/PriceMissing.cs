@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;
@@ -5,20 +6,32 @@ namespace Protocolist.Checks.Stock;
 /// <summary>What has to be bought has a price.</summary>
 internal static class PriceMissing
 {
+    private const string Id = "price-missing";
+    private static readonly Phrase Missing = new(
+        Id,
+        "{packs:and} must be got and {packs|has|have} no price on this bench, so the costs leave {packs|it|them} out");
+
+    private static readonly Phrase Pack = new("price-missing.pack", "{pack:amount} of {item}");
+    private static readonly Phrase Add = new("price-missing.remedy", "add packs with prices to the bench file");
+
     public static PlanCheck Check { get; } = new(
-        "price-missing",
+        Id,
         "the budget: a sum that leaves something out looks like a whole",
         "the bench's own prices",
         Find)
     {
-        Speaks = [new(Severity.Warning, "something must be bought that has no price")],
+        Severities = [new(Severity.Warning, "something must be bought that has no price")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Bench.Currency is null) yield break;
-        var unpriced = plan.Plan.Purchases.Where(p => p.Price is null).Select(p => $"{p.Pack} of {p.Item}").ToList();
-        if (unpriced.Count > 0)
-            yield return Finding.Warning("price-missing", $"{Telling.And(unpriced)} must be got and {(unpriced.Count == 1 ? "has" : "have")} no price on this bench, so the costs leave {(unpriced.Count == 1 ? "it" : "them")} out", "add packs with prices to the bench file");
+        if (plan.Bench.Currency is null) return [];
+        var unpriced = new List<Message>();
+        foreach (var purchase in plan.Plan.Purchases)
+        {
+            if (purchase.Price is null) unpriced.Add(Pack.With(purchase.Pack.Fact("pack"), ("item", purchase.Item)));
+        }
+
+        return unpriced.Count > 0 ? [Finding.Warning(Id, Missing.With(Argument.Messages("packs", unpriced)), Add)] : [];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 
@@ -6,39 +7,64 @@ namespace Protocolist.Checks.Stock;
 /// <summary>Gloves, goggles, eye wash, sharps box and spill kit are at hand where they are needed.</summary>
 internal static class SafetyEquipmentNotListed
 {
-    private static readonly (string What, string[] Words, bool ForFluid)[] Equipment =
+    private const string Id = "safety-equipment-not-on-shelf";
+    private static readonly Phrase Lacks = new(Id, "the bench lists its gear, and lacks {gear:and}");
+    private static readonly Phrase WithinReach = new("safety-equipment-not-on-shelf.remedy", "have them within reach before a bottle is opened, and list them");
+
+    private static readonly (Phrase What, string[] Words, bool ForFluid)[] Equipment =
     [
-        ("gloves", ["glove"], true),
-        ("goggles or a face shield", ["goggle", "face shield", "safety glasses"], true),
-        ("an eye wash", ["eye wash", "eyewash"], true),
-        ("a spill kit", ["spill", "absorbent"], true),
-        ("a sharps box", ["sharps"], false),
+        (new("safety-equipment-not-on-shelf.gloves", "gloves"), ["glove"], true),
+        (new("safety-equipment-not-on-shelf.goggles", "goggles or a face shield"), ["goggle", "face shield", "safety glasses"], true),
+        (new("safety-equipment-not-on-shelf.eye-wash", "an eye wash"), ["eye wash", "eyewash"], true),
+        (new("safety-equipment-not-on-shelf.spill-kit", "a spill kit"), ["spill", "absorbent"], true),
+        (new("safety-equipment-not-on-shelf.sharps-box", "a sharps box"), ["sharps"], false),
     ];
 
     public static PlanCheck Check { get; } = new(
-        "safety-equipment-not-on-shelf",
+        Id,
         "people: what is not within reach is not used",
         "29 CFR 1910.1048 (eye wash within reach, gloves, goggles); Simmons, AIC/FAIC storage book (neoprene gloves, apron); sharps box: common practice",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the bench lists its gear, and eye wash, gloves, goggles or what else the plan asks for is not among it")],
+        Severities = [new(Severity.Warning, "the bench lists its gear, and eye wash, gloves, goggles or what else the plan asks for is not among it")],
         ProtectsPeople = true,
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Formalin.IsEmpty && !plan.Opens) yield break;
+        var (hasFormalin, opens) = (!plan.Formalin.IsEmpty, plan.Opens);
 
         // A bench that lists no gear at all says nothing about it; the cautions of the steps do.
-        if (!plan.Bench.Stock.Any(i => i.Kind is StockKind.Consumable or StockKind.Tool)) yield break;
-        var missing = new List<string>();
+        if ((!hasFormalin && !opens) || !ListsGear(plan)) return [];
+        var missing = new List<Message>();
         foreach (var (what, words, forFluid) in Equipment)
         {
-            if (forFluid ? plan.Formalin.IsEmpty : !plan.Opens) continue;
-            if (!plan.Bench.Stock.Any(i => Array.Exists(words, w => i.Substance.Contains(w, StringComparison.OrdinalIgnoreCase)))) missing.Add(what);
+            if ((forFluid ? hasFormalin : opens) && !Lists(plan, words)) missing.Add(what);
         }
 
-        if (missing.Count > 0)
-            yield return Finding.Warning("safety-equipment-not-on-shelf", $"the bench lists its gear, and lacks {Telling.And(missing)}", "have them within reach before a bottle is opened, and list them");
+        return missing.Count > 0 ? [Finding.Warning(Id, Lacks.With(Argument.Messages("gear", missing)), WithinReach)] : [];
+    }
+
+    private static bool ListsGear(ReviewCase plan)
+    {
+        foreach (var item in plan.Bench.Stock)
+        {
+            if (item.Kind is StockKind.Consumable or StockKind.Tool) return true;
+        }
+
+        return false;
+    }
+
+    private static bool Lists(ReviewCase plan, string[] words)
+    {
+        foreach (var item in plan.Bench.Stock)
+        {
+            foreach (var word in words)
+            {
+                if (item.Substance.Contains(word, StringComparison.OrdinalIgnoreCase)) return true;
+            }
+        }
+
+        return false;
     }
 }

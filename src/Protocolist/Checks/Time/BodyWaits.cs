@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Checks.Time;
@@ -9,10 +10,6 @@ namespace Protocolist.Checks.Time;
 /// <summary>A body that is in hand does not lie unseen until the bench opens.</summary>
 internal static class BodyWaits
 {
-    private static readonly Duration Uncooled = Duration.FromHours(12);
-    private static readonly Duration Thawed = Duration.FromHours(24);
-    private static readonly Duration Chilled = Duration.FromDays(3);
-
     private static readonly Phrase Waits = new(
         "body-waits",
         "the body ({lies}) waits {wait:vs most} from {asked}, when work was to start, until fluid first meets it in '{fixing}', {at}; "
@@ -56,7 +53,7 @@ internal static class BodyWaits
     {
         var condition = plan.Specimen.Condition;
         if (plan.Specimen.DiedAt is not null && condition != Condition.Thawed) return [];
-        if (Wait.Of(plan) is not { } wait || wait.InAll <= Most(condition)) return [];
+        if (Wait.Of(plan) is not { } wait || wait.InAll <= HoursBorne.Unfixed(condition)) return [];
         var message = Waits.With(
             ("lies", Lies(plan)),
             ("wait", wait.InAll),
@@ -64,7 +61,7 @@ internal static class BodyWaits
             Argument.Id("fixing", wait.Fixing.Id),
             ("at", wait.FixedAt),
             ("begins", wait.Begins),
-            ("most", Most(condition)));
+            ("most", HoursBorne.Unfixed(condition)));
         var remedy = Remedy.With(Argument.Messages("all", Remedies(plan, wait)));
         var where = condition == Condition.Chilled ? "bench.cold" : "bench.temperature";
         return [Finding.Warning("body-waits", message, remedy).At(wait.Fixing).By("specimen.condition", where)];
@@ -78,17 +75,10 @@ internal static class BodyWaits
 
     private static IEnumerable<Message> Remedies(ReviewCase plan, Wait wait)
     {
-        if (plan.Specimen.Condition != Condition.Thawed) yield return wait.InAll <= Chilled ? OnIce : OnIceTooLong.With(("most", Chilled));
+        if (plan.Specimen.Condition != Condition.Thawed) yield return wait.InAll <= HoursBorne.Chilled ? OnIce : OnIceTooLong.With(("most", HoursBorne.Chilled));
         yield return Freezing.Advice(plan);
         yield return (plan.Bench.Opening.OpensOn(wait.Asked.Date) ? ComeIn : Open).With(("on", wait.Asked.Date));
     }
-
-    private static Duration Most(Condition? condition) => condition switch
-    {
-        Condition.Chilled => Chilled,
-        Condition.Thawed => Thawed,
-        _ => Uncooled,
-    };
 
     private static Message Lies(ReviewCase plan)
     {

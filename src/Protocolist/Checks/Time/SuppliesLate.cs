@@ -56,9 +56,9 @@ internal static class SuppliesLate
     private static Finding Finds(ReviewCase plan, LocalDate needed, int days, int lead)
     {
         var all = plan.Plan.Purchases.Where(p => p.LeadDays > days && IsForFixing(plan, p)).Select(p => p.Item);
-        string[] late = [.. all.Distinct().Order(StringComparer.Ordinal)];
+        Message[] late = [.. all.Distinct().OrderBy(i => i.ToString(), StringComparer.Ordinal)];
         var message = Late.With(
-            Argument.Texts("items", late),
+            Argument.Messages("items", late),
             ("n", late.Length),
             ("lead", lead),
             plan.FirstFixing is { } fixing ? Argument.Id("step", fixing.Id) : ("step", FirstStep),

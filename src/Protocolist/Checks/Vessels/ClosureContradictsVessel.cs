@@ -1,7 +1,6 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using Protocolist.Reading;
-using Protocolist.Specimens;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;
@@ -9,30 +8,65 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>The final vessel can be closed as the plan closes it.</summary>
 internal static class ClosureContradictsVessel
 {
+    private const string Id = "closure-contradicts-vessel";
+    private static readonly Phrase Contradicts = new(Id, "'{step}' closes it with {closing}, and the {vessel} has a closure of another kind: {closure}");
+    private static readonly Phrase CloseIt = new("closure-contradicts-vessel.remedy", "close it as it is made to be closed");
+
     /// <summary>What a plan closes with, and the vessels that are made to be closed so.</summary>
-    private static readonly (string Closing, Closure[] Fits)[] Pairs =
+    private static readonly (string Word, Phrase Closing, Closure[] Fits)[] Pairs =
     [
-        ("screw lid", [Closure.ScrewLid]),
-        ("snap lid", [Closure.SnapLid]),
-        ("ground stopper", [Closure.GroundStopper]),
-        ("tape", [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
-        ("neutral-cure silicone", [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
+        ("screw lid", new("seal-with.screw-lid", "a screw lid"), [Closure.ScrewLid]),
+        ("snap lid", new("seal-with.snap-lid", "a snap lid"), [Closure.SnapLid]),
+        ("ground stopper", new("seal-with.ground-stopper", "a ground stopper"), [Closure.GroundStopper]),
+        ("tape", new("seal-with.tape", "tape"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
+        ("neutral-cure silicone", new("seal-with.silicone", "neutral-cure silicone"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
+    ];
+
+    /// <summary>In the order of <see cref="Closure"/>.</summary>
+    private static readonly Phrase[] Closures =
+    [
+        new("closure.open", "open"),
+        new("closure.loose-lid", "loose lid"),
+        new("closure.snap-lid", "snap lid"),
+        new("closure.screw-lid", "screw lid"),
+        new("closure.ground-stopper", "ground stopper"),
+        new("closure.wire-bail", "wire bail"),
+        new("closure.sealed-plate", "sealed plate"),
     ];
 
     public static PlanCheck Check { get; } = new(
-        "closure-contradicts-vessel",
+        Id,
         "the specimen: a vessel that cannot be closed dries out",
         "common practice",
         Find)
     {
-        Speaks = [new(Severity.Note, "the vessel closes in another way than the plan seals it")],
+        Severities = [new(Severity.Note, "the vessel closes in another way than the plan seals it")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House?.Vessel is not { } vessel || plan.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) yield break;
-        var pair = Array.Find(Pairs, p => p.Closing == seal.Closure);
-        if (pair.Fits is not null && !pair.Fits.Contains(vessel.Vessel.Closure))
-            yield return Finding.Note("closure-contradicts-vessel", $"'{seal.Id}' closes it with {(pair.Closing is "tape" or "neutral-cure silicone" ? pair.Closing : Phrases.One(pair.Closing))}, and the {vessel.Vessel.Name} has a closure of another kind: {EnumWords<Closure>.Of(vessel.Vessel.Closure).Replace('-', ' ')}", "close it as it is made to be closed").At(seal, "closure");
+        if (plan.House?.Vessel is not { Vessel: { } vessel } || SealOf(plan) is not { } seal) return [];
+        foreach (var (closes, closing, fits) in Pairs)
+        {
+            if (closes != seal.Closure || fits.Contains(vessel.Closure)) continue;
+            var message = Contradicts.With(
+                Argument.Id("step", seal.Id),
+                ("closing", closing),
+                ("vessel", vessel.Name),
+                ("closure", Closures[(int)vessel.Closure]));
+            return [Finding.Note(Id, message, CloseIt).At(seal, "closure")];
+        }
+
+        return [];
+    }
+
+    private static ReviewStep? SealOf(ReviewCase plan)
+    {
+        for (var i = plan.Steps.Length - 1; i >= 0; i--)
+        {
+            if (plan.Steps[i].Kind == StageKind.Seal) return plan.Steps[i];
+        }
+
+        return null;
     }
 }

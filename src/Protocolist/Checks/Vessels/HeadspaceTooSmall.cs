@@ -1,29 +1,45 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Quantities;
 using Protocolist.Vessels;
-using static System.FormattableString;
 
 namespace Protocolist.Checks.Vessels;
 
 /// <summary>Alcohol and formalin have room to grow on a hot day.</summary>
 internal static class HeadspaceTooSmall
 {
+    private const string Id = "headspace-too-small";
+    private static readonly Phrase TooFull = new(
+        Id,
+        "'{step}' leaves {empty:0.# % vs needed} of the {vessel} empty; from {room:0} to {hottest:0} °C {fluid} needs {needed:0.# % vs empty}");
+
+    private static readonly Phrase FillLess = new("headspace-too-small.remedy", "fill it to {fill:0 %} of its height");
+
     public static PlanCheck Check { get; } = new(
-        "headspace-too-small",
+        Id,
         "the vessel and the specimen: a brim-full jar leaks or bursts in summer",
         "OIML R 22 (growth of ethanol); Museum of Vertebrate Zoology fills to the top: handbooks disagree",
         Find)
     {
-        Speaks = [new(Severity.Warning, "the final vessel is filled so far that the fluid grows out of it on the hottest day")],
+        Severities = [new(Severity.Warning, "the final vessel is filled so far that the fluid grows out of it on the hottest day")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Vessel: { } vessel, Fluid: { } fluid } house) yield break;
+        if (plan.House is not { Vessel: { } vessel, Fluid: { } fluid } house) return [];
         var temperatures = plan.Bench.Temperatures;
-        var share = vessel.HeadspaceVolume / vessel.Vessel.Shape.Inside;
+        var empty = vessel.HeadspaceVolume / vessel.Vessel.Shape.Inside;
         var needed = 1 - Headspace.FullestFill(fluid.DensityAt, temperatures.Room, temperatures.Hottest);
-        var (has, wants) = Telling.Apart(100 * share, 100 * needed, 1);
-        if (share < needed - 1e-6)
-            yield return Finding.Warning("headspace-too-small", Invariant($"'{house.Id}' leaves {has} % of the {vessel.Vessel.Name} empty; from {temperatures.Room.DegreesCelsius:0} to {temperatures.Hottest.DegreesCelsius:0} °C {fluid.Name} needs {wants} %"), Invariant($"fill it to {100 * (1 - Headspace.Rule(fluid)):0} % of its height")).At(house, "fluid", "volume").By("bench.temperature");
+        if (empty >= needed - 1e-6) return [];
+        var message = TooFull.With(
+            Argument.Id("step", house.Id),
+            Argument.Of("empty", empty, Dimension.None),
+            ("vessel", vessel.Vessel.Name),
+            ("room", temperatures.Room.DegreesCelsius),
+            ("hottest", temperatures.Hottest.DegreesCelsius),
+            ("fluid", fluid.Name),
+            Argument.Of("needed", needed, Dimension.None));
+        var remedy = FillLess.With(Argument.Of("fill", 1 - Headspace.Rule(fluid), Dimension.None));
+        return [Finding.Warning(Id, message, remedy).At(house, "fluid", "volume").By("bench.temperature")];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Vessels;
@@ -5,28 +6,44 @@ namespace Protocolist.Checks.Vessels;
 /// <summary>The whole body lies under the fluid, on the coldest day too.</summary>
 internal static class NotSubmerged
 {
+    private const string Id = "not-submerged";
+    private static readonly Phrase StandsOut = new(
+        Id,
+        "in '{step}' the fluid stands at {level:0 mm vs top} on the coldest day, and the body with its cover reaches {top:0 mm vs level}");
+
+    private static readonly Phrase TooShallow = new("not-submerged.too-shallow", "no vessel at hand is deep enough for '{step}': {reason}");
+    private static readonly Phrase Deeper = new("not-submerged.remedy", "take a deeper vessel or more fluid");
+
     public static PlanCheck Check { get; } = new(
-        "not-submerged",
+        Id,
         "the specimen: what stands out of the fluid dries and rots",
         "Bishop Museum, Invertebrate Specimen Handling; common practice",
         Find)
     {
-        Speaks = [new(Severity.Error, "the body with its cover stands out of the fluid on the coldest day, or no vessel at hand is deep enough")],
+        Severities = [new(Severity.Error, "the body with its cover stands out of the fluid on the coldest day, or no vessel at hand is deep enough")],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Vessel is { } vessel && vessel.LevelColdest < vessel.CoveredTo * 0.999)
+            if (step.Vessel is { } vessel)
             {
-                var (level, top) = Telling.Apart(vessel.LevelColdest.Millimeters, vessel.CoveredTo.Millimeters);
-                yield return Finding.Error("not-submerged", $"in '{step.Id}' the fluid stands at {level} mm on the coldest day, and the body with its cover reaches {top} mm", "take a deeper vessel or more fluid").At(step, "volume").By("specimen.half-thickness", "specimen.length");
+                if (vessel.LevelColdest >= vessel.CoveredTo * 0.999) continue;
+                var message = StandsOut.With(Argument.Id("step", step.Id), ("level", vessel.LevelColdest), ("top", vessel.CoveredTo));
+                found = found.Add(Error(step, message, Deeper));
             }
-            else if (step.Vessel is null && step.VesselReasons.FirstOrDefault(r => r.Id == "vessel-too-shallow") is { } shallow && step.VesselReasons.All(r => r.Id == "vessel-too-shallow"))
+            else if (!step.VesselReasons.IsEmpty && VesselTooSmall.IsOnlyTooShallow(step))
             {
-                yield return Finding.Error("not-submerged", $"no vessel at hand is deep enough for '{step.Id}': {shallow.Message}", step.VesselAdvice).At(step, "volume").By("specimen.half-thickness", "specimen.length");
+                var message = TooShallow.With(Argument.Id("step", step.Id), ("reason", step.VesselReasons[0].Message));
+                found = found.Add(Error(step, message, step.VesselAdvice));
             }
         }
+
+        return found;
     }
+
+    private static Finding Error(ReviewStep step, Message message, Message remedy) =>
+        Finding.Error(Id, message, remedy).At(step, "volume").By("specimen.half-thickness", "specimen.length");
 }

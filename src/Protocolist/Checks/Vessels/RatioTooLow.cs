@@ -1,38 +1,56 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 
 namespace Protocolist.Checks.Vessels;
 
 /// <summary>There is fixative enough for so much body, changes counted.</summary>
 internal static class RatioTooLow
 {
-    private const double Least = 3;
-    private const double Usual = 5;
+    private static readonly Phrase BelowUsual = new(
+        RatioFloor.Id,
+        "'{step}' gives {volumes:0.# vs limit} volumes of {fluid} to one of body, changes counted; {limit:0.# vs volumes} to 10 is usual");
+
+    private static readonly Phrase BelowLeast = new(
+        "ratio-too-low.least",
+        "'{step}' gives {volumes:0.# vs limit} volumes of {fluid} to one of body, changes counted; {limit:0.# vs volumes} is the least");
+
+    private static readonly Phrase ChangeOnce = new("ratio-too-low.remedy", "change the fluid once more");
+    private static readonly Phrase UseMore = new("ratio-too-low.remedy-least", "use more fluid, or change it");
 
     public static PlanCheck Check { get; } = new(
-        "ratio-too-low",
+        RatioFloor.Id,
         "the specimen: the body uses the fixative up before it is fixed",
-        "pathology guideline PMC9292019 (ten times); Michonneau 2017 (3 to 5 times); changes counted: common practice",
+        RatioFloor.Source,
         Find)
     {
-        Speaks =
+        Severities =
         [
             new(Severity.Error, "a fixing bath has less than 3 volumes of fluid to one of body, changes counted"),
             new(Severity.Warning, "it has less than 5"),
         ],
     };
 
-    private static IEnumerable<Finding> Find(ReviewCase plan)
+    private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
+        ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
             if (step.Kind != StageKind.Immerse || step.RatioTo(plan.Body.LotVolume.Nominal) is not { } ratio) continue;
-            var all = ratio * (1 + step.Step.Changes);
-            if (all >= Usual - 0.01) continue;
-            var isError = all < Least - 0.01;
-            var (given, limit) = Telling.Apart(all, isError ? Least : Usual, 1);
-            var message = $"'{step.Id}' gives {given} volumes of {step.Fluid!.Name} to one of body, changes counted; {limit}{(isError ? " is the least" : " to 10 is usual")}";
-            yield return (isError ? Finding.Error("ratio-too-low", message, "use more fluid, or change it") : Finding.Warning("ratio-too-low", message, "change the fluid once more")).At(step, "ratio", "changes", "volume").By("specimen.lot-volume");
+            var volumes = RatioFloor.Volumes(QuantityRange.Point(ratio, Dimension.None), QuantityRange.Point(step.Step.Changes, Dimension.None));
+            if (!RatioFloor.IsBelow(RatioFloor.Usual, volumes)) continue;
+            var isError = RatioFloor.IsBelow(RatioFloor.Least, volumes);
+            var message = (isError ? BelowLeast : BelowUsual).With(
+                Argument.Id("step", step.Id),
+                ("volumes", volumes),
+                ("limit", isError ? RatioFloor.Least : RatioFloor.Usual),
+                ("fluid", step.Fluid!.Name));
+            var finding = isError ? Finding.Error(RatioFloor.Id, message, UseMore) : Finding.Warning(RatioFloor.Id, message, ChangeOnce);
+            found = found.Add(finding.At(step, "ratio", "changes", "volume").By("specimen.lot-volume"));
         }
+
+        return found;
     }
 }

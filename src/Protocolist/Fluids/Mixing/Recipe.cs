@@ -22,6 +22,9 @@ internal sealed record RecipePart(string Name, Volume? Volume, Mass Mass)
     /// <summary>The salt; null for a liquid.</summary>
     public Salt? Salt { get; init; }
 
+    /// <summary>The stock that it is taken from, as it was given; null for a salt and for water that nobody listed.</summary>
+    internal StockFluid? Stock { get; init; }
+
     /// <summary>Whether this is the water that a mixture is made up with.</summary>
     public bool IsDiluent => Fluid is { IsWater: true };
 

@@ -20,9 +20,9 @@ internal static class RecipeSolver
         "temperature-out-of-range", "{at:0.#} degC is outside the {lowest:0} to {highest:0} degC of the density formulas");
 
     private static readonly Phrase MixAtRoom = new("temperature-out-of-range.remedy", "mix at room temperature and give that");
-    private static readonly Phrase PastItsDate = new("stock-expired", "{stock} is past its date");
-    private static readonly Phrase MeasureIt = new("stock-expired.remedy", "measure its density and enter the strength it has");
-    private static readonly Phrase CheckIt = new("stock-expired.remedy-formaldehyde", "check that it is clear and its pH, or take a fresh bottle");
+    private static readonly Phrase PastItsDate = new("stock-expired.recipe", "{stock} is past its date");
+    private static readonly Phrase MeasureIt = new("stock-expired.recipe.remedy", "measure its density and enter the strength it has");
+    private static readonly Phrase CheckIt = new("stock-expired.recipe.remedy-formaldehyde", "check that it is clear and its pH, or take a fresh bottle");
     private static readonly Phrase NoSalt = new("salt-not-on-shelf", "{fluid} needs {salt}, and no form of it is among the salts given");
     private static readonly Phrase GetIt = new("salt-not-on-shelf.remedy", "get {salt}");
     private static readonly Phrase GetItOrAnother = new("salt-not-on-shelf.remedy-hydrate", "get {salt} or another hydrate of {anhydrous}");
@@ -163,7 +163,7 @@ internal static class RecipeSolver
         {
             if (kilograms <= 0 || stock.Fluid.IsWater != isWater) return;
             poured += kilograms / density;
-            parts.Add(new(stock.Name, Volume.FromCubicMeters(kilograms / density), Mass.FromKilograms(kilograms)) { Fluid = stock.Fluid });
+            parts.Add(new(stock.Name, Volume.FromCubicMeters(kilograms / density), Mass.FromKilograms(kilograms)) { Fluid = stock.Fluid, Stock = stock });
         }
     }
 

@@ -29,8 +29,8 @@ internal abstract class Alcohol(Solute liquid) : LiquidInWater(liquid, 70)
         "mixed-alcohols.stock", "{stock} is not mixed into {target}: two alcohols in one jar cannot be measured or corrected");
 
     private static readonly Phrase OneOnly = new("mixed-alcohols.stock.remedy", "take {alcohol} only");
-    private static readonly Phrase Clouds = new("water-unfit-for-alcohol", "{stock} makes {target} cloudy: its salts fall out in alcohol");
-    private static readonly Phrase TakeDistilled = new("water-unfit-for-alcohol.remedy", "take distilled or deionised water");
+    private static readonly Phrase Clouds = new("water-unfit-for-alcohol.stock", "{stock} makes {target} cloudy: its salts fall out in alcohol");
+    private static readonly Phrase TakeDistilled = new("water-unfit-for-alcohol.stock.remedy", "take distilled or deionised water");
 
     private static readonly Phrase Crazes = new("material.crazes", "alcohol crazes and cracks it");
     private static readonly Phrase Softeners = new("material.softeners", "alcohol draws out its softeners and it crumbles, as old snap lids show");

@@ -5,8 +5,8 @@ using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;
 
@@ -16,15 +16,13 @@ namespace Protocolist.Planning.Batching;
 /// <remarks>Not safe for several threads at once.</remarks>
 public sealed class JointNeeds
 {
-    private static readonly Phrase BoughtInRounds = new("bought-in-rounds", "so much is wanted that it is bought in {rounds} equal rounds");
-    private static readonly Phrase BoughtInRoundsRemedy = new("bought-in-rounds.remedy", "order each round when the one before is used up");
-    private static readonly Phrase NotEnoughVessels = new("not-enough-vessels", "{wanted} specimens end in '{id}', and {free} are free");
-    private static readonly Phrase NotEnoughVesselsRemedy = new(
-        "not-enough-vessels.remedy",
-        "get more of them, or let some specimens share a vessel as a lot");
-
     /// <summary>A recipe is solved for so much at most, L; beyond it the purchase is made in equal rounds.</summary>
     private const double MostLitres = 400_000;
+
+    private static readonly Phrase InRounds = new("bought-in-rounds", "so much is wanted that it is bought in {rounds} equal rounds");
+    private static readonly Phrase InRoundsRemedy = new("bought-in-rounds.remedy", "order each round when the one before is used up");
+    private static readonly Phrase TooFew = new("not-enough-vessels", "{wanted} specimens end in '{vessel}', and {free} are free");
+    private static readonly Phrase TooFewRemedy = new("not-enough-vessels.remedy", "get more of them, or let some specimens share a vessel as a lot");
 
     private readonly SortedDictionary<string, double> litres = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, long> uses = new(StringComparer.Ordinal);
@@ -58,14 +56,10 @@ public sealed class JointNeeds
     public void Add(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        foreach (var recipe in plan.Recipes)
-        {
-            var fluid = FluidUse.FluidOf(recipe.Fluid);
-            litres[fluid] = litres.GetValueOrDefault(fluid) + recipe.Volume.Liters;
-        }
-
-        foreach (var thing in plan.Materials.Where(m => m.Kind is "tool" or "consumable")) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
-        if (plan.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Materials.FirstOrDefault(m => m.From == "vessel") is { } vessel) vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
+        foreach (var recipe in plan.Recipes) litres[recipe.Fluid.Name] = litres.GetValueOrDefault(recipe.Fluid.Name) + recipe.Volume.Liters;
+        foreach (var thing in plan.Materials.Where(m => m.Kind is MaterialKind.Tool or MaterialKind.Consumable)) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
+        if (plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Materials.FirstOrDefault(m => m.From == MaterialOrigin.Vessel) is { } vessel)
+            vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
     }
 
@@ -77,66 +71,76 @@ public sealed class JointNeeds
     {
         ArgumentNullException.ThrowIfNull(bench);
         var rounds = (long)Math.Max(1, Math.Ceiling(litres.Values.DefaultIfEmpty(0).Sum() / MostLitres));
-        var findings = new List<Finding>(Vessels(bench, on));
-        if (rounds > 1) findings.Add(Finding.Note("bought-in-rounds", BoughtInRounds.With(("rounds", rounds)), BoughtInRoundsRemedy));
-        var first = Round(bench, on, rounds, findings);
-        var later = rounds > 1 ? Round(bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] }, on, rounds, findings) : null;
-        var purchases = first.Purchases.Concat(later?.Purchases.Select(p => p with { Count = (int)Math.Min(int.MaxValue, p.Count * (rounds - 1)), Price = p.Price is { } price ? price * (rounds - 1) : null }) ?? [])
-            .GroupBy(p => (p.Item, p.Pack, p.LeadDays)).Select(g => g.First() with { Count = g.Sum(p => p.Count), Price = g.All(p => p.Price is not null) ? Money.Sum(g.Select(p => p.Price!), g.First().Price!.Currency) : null, For = [] });
-        ImmutableArray<PlannedPurchase> list = [.. purchases, .. BoughtVessels(bench, on, findings)];
+        var (day, findings) = (PreparedStock.Of(bench).On(on), new List<Finding>());
+        Lacking(day, findings);
+        if (rounds > 1) findings.Add(Finding.Note(InRounds.Id, InRounds.With(("rounds", rounds)), InRoundsRemedy));
+        var purchases = new List<PlannedPurchase>(Round(day, rounds, findings));
+        if (rounds > 1)
+        {
+            var empty = bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] };
+            purchases.AddRange(Round(PreparedStock.Of(empty).On(on), rounds, findings).Select(p => Times(p, rounds - 1)));
+        }
+
+        ImmutableArray<PlannedPurchase> list = [.. purchases.GroupBy(p => (p.Id, p.Item, p.Pack, p.LeadDays)).Select(Sum), .. BoughtVessels(day, findings)];
         var priced = list.Where(p => p.Price is not null && (bench.Currency is null || p.Price.Currency == bench.Currency)).ToList();
+        Distinct.From(findings, 0);
         return new(
             list,
             bench.Currency is { } currency ? Money.Sum(priced.Select(p => p.Price!), currency) : null,
             bench.Currency is { } own ? Money.OfMinor(apartMinor, own) : null,
-            [.. findings.DistinctBy(f => (f.Id, f.Message))]);
+            [.. findings]);
     }
 
-    private MaterialBook Round(Bench bench, LocalDate on, long rounds, List<Finding> findings)
+    private ImmutableArray<PlannedPurchase> Round(StockDay day, long rounds, List<Finding> findings)
     {
-        var stock = StockBook.Of(bench.Stock);
-        ImmutableArray<FluidUse> fluids =
+        List<FluidNeed> fluids =
         [
             .. litres.Select(l => (Fluid: Fluid.Read(l.Key).Value, Litres: l.Value)).Where(l => l.Fluid is not null && l.Litres > 0)
-                .Select(l => new FluidUse(l.Fluid!, [("all", Volume.FromLiters(l.Litres / rounds))]) { MadeTogether = Volume.FromLiters(l.Litres / rounds) }),
+                .Select(l => FluidNeed.Together(l.Fluid!, Volume.FromLiters(l.Litres / rounds))),
         ];
-        ImmutableArray<Thing> things =
+        List<SundryUse> things =
         [
-            .. uses.Select(u => (Id: u.Key, Item: bench.Stock.FirstOrDefault(i => Slug.Of(i.Id) == u.Key), Uses: u.Value)).Where(u => u.Item is not null)
-                .Select(u => new Thing(u.Item!.Id, u.Item.Substance, [.. bench.Stock.Where(i => i.Substance == u.Item.Substance && i.Kind == u.Item.Kind)], [("all", (u.Uses + rounds - 1) / rounds)])),
+            .. uses.Select(u => (Stock: day.Stock.Materials.FirstOrDefault(m => m.Measure == AmountKind.Count && m.Items.Any(i => i.Id == u.Key)), Uses: u.Value))
+                .Where(u => u.Stock is not null).Select(u => SundryUse.Together(u.Stock!, (u.Uses + rounds - 1) / rounds)),
         ];
-        var rates = new ExchangeRates(bench.Currency ?? ProvisionPass.AnyCurrency(bench), bench.ExchangeRates);
-        var recipes = RecipeBook.Choose(fluids, [.. things.Select(t => t.AsNeed())], stock, [.. things.Select(t => t.AsProduct(on))], bench, rates, on, ImmutableSortedDictionary<string, string>.Empty);
-        var materials = MaterialBook.Of(recipes, things, stock, rates, on);
-        findings.AddRange(recipes.Findings);
-        findings.AddRange(materials.Findings);
-        return materials;
+        var choice = RecipeChoice.Of(fluids, things, day, ImmutableSortedDictionary<string, string>.Empty, findings);
+        return MaterialBooks.Of(choice, things, _ => "all", day, findings).Purchases;
+    }
+
+    private static PlannedPurchase Times(PlannedPurchase one, long rounds) =>
+        one with { Count = (int)Math.Min(int.MaxValue, one.Count * rounds), Price = one.Price is { } price ? price * rounds : null };
+
+    private static PlannedPurchase Sum(IEnumerable<PlannedPurchase> alike)
+    {
+        var all = alike.ToList();
+        var price = all.TrueForAll(p => p.Price is not null) ? Money.Sum(all.Select(p => p.Price!), all[0].Price!.Currency) : null;
+        return all[0] with { Count = all.Sum(p => p.Count), Price = price, For = [] };
     }
 
     /// <summary>Final vessels that are wanted beyond the free ones, where they can be bought.</summary>
-    private IEnumerable<PlannedPurchase> BoughtVessels(Bench bench, LocalDate on, List<Finding> findings)
+    private IEnumerable<PlannedPurchase> BoughtVessels(StockDay day, List<Finding> findings)
     {
-        var rates = new ExchangeRates(bench.Currency ?? ProvisionPass.AnyCurrency(bench), bench.ExchangeRates);
         foreach (var (id, wanted) in vessels)
         {
-            var lacking = wanted - (bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0);
-            if (lacking <= 0 || bench.Vessels.FirstOrDefault(v => v.Id == id) is not { Price: { } one } vessel) continue;
-            var price = rates.Convert(one);
-            if (price is null) findings.Add(rates.Lacking(one.Currency, $"'{id}'"));
-            yield return new(vessel.Name, Amount.Of(1).ToString(), (int)Math.Min(int.MaxValue, lacking), price is null ? null : price * lacking, vessel.LeadDays);
+            var lacking = wanted - FreeOf(id, day);
+            if (lacking <= 0 || day.Stock.Bench.Vessels.FirstOrDefault(v => v.Id == id) is not { Price: { } one } vessel) continue;
+            var price = day.Stock.Rates.Convert(one);
+            if (price is null) findings.Add(day.Stock.Rates.LackingOf(one.Currency, Message.Text(id)));
+            yield return new(Message.Text(vessel.Name), Amount.Of(1), (int)Math.Min(int.MaxValue, lacking), price is null ? null : price * lacking, vessel.LeadDays) { Id = id };
         }
     }
 
-    private IEnumerable<Finding> Vessels(Bench bench, LocalDate on)
+    private void Lacking(StockDay day, List<Finding> findings)
     {
         foreach (var (id, wanted) in vessels)
         {
-            var free = bench.FreeVessels(on).FirstOrDefault(v => v.Id == id)?.Count ?? 0;
-            if (wanted > free && bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;
-            if (wanted > free)
-                yield return Finding.Warning("not-enough-vessels", NotEnoughVessels.With(("wanted", wanted), ("id", id), ("free", free)), NotEnoughVesselsRemedy);
+            var free = FreeOf(id, day);
+            if (wanted <= free || day.Stock.Bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;
+            findings.Add(Finding.Warning(TooFew.Id, TooFew.With(("wanted", wanted), Argument.Id("vessel", id), ("free", free)), TooFewRemedy));
         }
     }
+
+    private static int FreeOf(string id, StockDay day) => day.FreeVessels.FirstOrDefault(v => v.Vessel.Id == id)?.Vessel.Count ?? 0;
 }
 
 /// <summary>What <see cref="JointNeeds"/> knows, for keeping.</summary>

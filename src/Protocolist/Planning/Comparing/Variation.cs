@@ -40,21 +40,28 @@ internal sealed record Variation(PlanRequest Request, MadePlan Made, ImmutableAr
     public static IEnumerable<Alternatives> AlternativesOf(PlanRequest request, MadePlan made)
     {
         if (made is not { Draft: { } draft, Provisioned: { } provisioned }) yield break;
-        ImmutableArray<Vessels.Vessel> vessels = [.. request.Bench.Bench.FreeVessels(request.Start.Date), .. request.Bench.Bench.VesselsForSale(request.Start.Date)];
+        var day = request.Bench.On(request.Start.Date);
         foreach (var step in draft.Steps.Where(s => IsWeighed(s) && s.Vessel is not null && !request.Wishes.Vessels.ContainsKey(s.Id)))
         {
             var own = step.Vessel!.Vessel.Id;
-            ImmutableArray<string> others = [.. VesselChoice.Fitting(step, draft.Body, request.Bench.Bench, vessels).Select(f => f.Vessel.Id).Where(id => id != own)];
+            ImmutableArray<string> others = [.. VesselChoice.Fitting(step, draft.Body, day).Select(f => f.Vessel.Id).Where(id => id != own)];
             if (others.Length > 0) yield return new(step.Id, true, [own, .. others]);
         }
 
-        foreach (var (fluid, ways) in provisioned.Book.DifferentWays(StockBook.Of(request.Bench.Bench.Stock)))
+        foreach (var (need, ways) in provisioned.Choice.Ways.OrderBy(w => w.Need.Name.ToString(), StringComparer.Ordinal))
         {
-            if (request.Wishes.Supplies.ContainsKey(fluid) || provisioned.Book.Recipes.FirstOrDefault(r => r.Use.Id == fluid) is not { } recipe) continue;
-            ImmutableArray<string> others = [.. ways.Where(w => w != recipe.Way)];
-            if (others.Length > 0) yield return new(fluid, false, [recipe.Way, .. others]);
+            var fluid = need.Name.ToString();
+            if (ways.IsEmpty || request.Wishes.Supplies.ContainsKey(fluid) || provisioned.Choice.RecipeOf(need) is not { } recipe) continue;
+            var own = recipe.Way.Supply.Words.ToString();
+            ImmutableArray<string> others = [.. Different(need, ways).Select(w => w.Supply.Words.ToString()).Where(w => w != own)];
+            if (others.Length > 0) yield return new(fluid, false, [own, .. others]);
         }
     }
+
+    /// <summary>The ways that differ in what they take; of those that take the same the first stands for all.</summary>
+    private static IEnumerable<FluidWay> Different(FluidNeed need, ImmutableArray<FluidWay> ways) => ways.DistinctBy(way => string.Join('|',
+        ChosenRecipe.Demands(need, way).OrderBy(d => d.Product).Select(d => FormattableString.Invariant($"{d.Product}: {d.Units}"))
+            .Concat(way.Parts.Where(p => p.Material is null).Select(p => p.Part.Name))));
 
     /// <summary>A rinse or a bath is poured off again, and its vessel changes little; what fixes and what houses decides volumes, cost and care.</summary>
     public static bool IsWeighed(DraftStep step) => step.Kind is StageKind.Immerse or StageKind.House;

@@ -16,7 +16,8 @@ internal static class WayWriting
             Name = name,
             Choices = plan.Choices,
             Vessels = (made.Draft?.Steps ?? []).Where(s => Variation.IsWeighed(s) && s.Vessel is not null).ToImmutableSortedDictionary(s => s.Id, s => s.Vessel!.Vessel.Id, StringComparer.Ordinal),
-            Supplies = (made.Provisioned?.Book.Recipes ?? []).Where(r => !r.Use.Fluid.IsWater).ToImmutableSortedDictionary(r => r.Use.Id, r => r.Way, StringComparer.Ordinal),
+            Supplies = (made.Provisioned?.Choice.Recipes ?? []).Where(r => !r.Need.Fluid.IsWater)
+                .ToImmutableSortedDictionary(r => r.Need.Name.ToString(), r => r.Way.Supply.Words.ToString(), StringComparer.Ordinal),
             Wishes = request.Wishes,
             Startable = plan.Startable,
             Days = plan.Start is { } start && plan.End is { } end ? (end.ToInstant() - start.ToInstant()).TotalDays : null,
@@ -24,20 +25,13 @@ internal static class WayWriting
             CostNow = plan.Costs.Cash,
             OverTenYears = plan.Costs.OverTenYears,
             FormaldehydeStockLitres = plan.Recipes.SelectMany(r => r.Parts).Sum(StockEquivalent),
-            FlammableAlcoholLitres = plan.Recipes.SelectMany(r => r.Parts).Where(p => FluidOf(p) is { AlcoholVolumePercent: >= 24 }).Sum(p => p.Volume?.Liters ?? 0),
+            FlammableAlcoholLitres = plan.Recipes.SelectMany(r => r.Parts).Where(p => p.Fluid is { AlcoholVolumePercent: >= 24 }).Sum(p => p.Volume?.Liters ?? 0),
             Findings = [.. plan.Findings.Where(f => f.Severity != Severity.Note)],
             Remarks = KeepingRemarks.Of(plan),
         };
     }
 
     /// <summary>Litres of the reference stock that hold as much formaldehyde as this part.</summary>
-    private static double StockEquivalent(RecipePart part) =>
-        FluidOf(part) is { HasFormaldehyde: true, FormaldehydeGramsPerLitre: { } grams } ? (part.Volume?.Liters ?? 0) * grams / (Fluid.ReferenceStock.FormaldehydeGramsPerLitre ?? grams) : 0;
-
-    private static Fluid? FluidOf(RecipePart part)
-    {
-        // Used fixative carries the bottle's id behind its name.
-        var at = part.Name.IndexOf(" (", StringComparison.Ordinal);
-        return part.Volume is null ? null : Fluid.Read(at < 0 ? part.Name : part.Name[..at]).Value ?? Fluid.Read(part.Name).Value;
-    }
+    private static double StockEquivalent(PlannedPart part) =>
+        part.Fluid is { HasFormaldehyde: true, FormaldehydeGramsPerLitre: { } grams } ? (part.Volume?.Liters ?? 0) * grams / (Fluid.ReferenceStock.FormaldehydeGramsPerLitre ?? grams) : 0;
 }

@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Plans;
 
 namespace Protocolist.Planning.Dating;
 
 /// <summary>When something that a step needs is there.</summary>
-internal sealed record Delivery(string Item, int LeadDays, Instant At, string Step)
+internal sealed record Delivery(Message Item, int LeadDays, Instant At, string Step)
 {
     private static readonly Phrase TooLate = new(
         "delivery-comes-too-late",
@@ -34,36 +36,76 @@ internal static class Deliveries
     /// </summary>
     public static ImmutableArray<Delivery?> Of(Provisioned provisioned, List<DraftStep> open, LocalDate ordered, Bench bench)
     {
-        if (!provisioned.Purchases.Any(p => p.LeadDays > 0)) return [];
-        var deliveries = new Delivery?[open.Count];
-        var stock = StockBook.Of(bench.Stock);
-        foreach (var bought in provisioned.Purchases.Where(p => p.LeadDays > 0).GroupBy(p => p.Item, StringComparer.Ordinal))
+        Delivery?[]? deliveries = null;
+        for (var i = 0; i < provisioned.Purchases.Length; i++)
         {
-            var days = bought.Max(p => p.LeadDays);
+            var bought = provisioned.Purchases[i];
+            var (days, isFirst) = Slowest(provisioned.Purchases, i);
+            if (days == 0 || !isFirst) continue;
+            deliveries ??= new Delivery?[open.Count];
             var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
-            var left = stock.OnHand(bought.Key, ordered);
+            var left = OnHand(provisioned.Materials, bought.Id);
             foreach (var step in provisioned.Draft.Steps)
             {
-                var part = IsVessel(step, bought) ? 1 : Share(step, provisioned.Recipes, bought.Key);
+                var part = step.Vessel?.Vessel.Id == bought.Id ? 1 : Share(step, provisioned.Choice, bought.Id);
                 if (part <= 0) continue;
                 left -= part;
-                if (left >= 0 || open.FindIndex(s => s.Id == step.Id && s.Progress is null) is not (>= 0 and var i)) continue;
-                if (deliveries[i] is not { } other || other.At < at) deliveries[i] = new(bought.Key, days, at, step.Id);
+                if (left >= 0 || open.FindIndex(s => s.Id == step.Id && s.Progress is null) is not (>= 0 and var waiting)) continue;
+                if (deliveries[waiting] is not { } other || other.At < at) deliveries[waiting] = new(bought.Item, days, at, step.Id);
             }
         }
 
-        return Array.TrueForAll(deliveries, d => d is null) ? [] : [.. deliveries];
+        return deliveries is null || Array.TrueForAll(deliveries, d => d is null) ? [] : [.. deliveries];
     }
 
-    /// <summary>Whether it is the step's vessel that is bought.</summary>
-    private static bool IsVessel(DraftStep step, IGrouping<string, Plans.PlannedPurchase> bought) =>
-        step.Vessel?.Vessel.Name == bought.Key && bought.Any(p => p.For.Contains(step.Id));
+    /// <summary>The longest wait for a pack of the same material, and whether this is the first of its packs.</summary>
+    private static (int Days, bool IsFirst) Slowest(ImmutableArray<PlannedPurchase> purchases, int at)
+    {
+        var (days, isFirst) = (0, true);
+        for (var i = 0; i < purchases.Length; i++)
+        {
+            if (purchases[i].Id != purchases[at].Id) continue;
+            days = Math.Max(days, purchases[i].LeadDays);
+            isFirst &= i >= at;
+        }
+
+        return (days, isFirst);
+    }
+
+    /// <summary>What is there of a material, in m3 or kg.</summary>
+    private static double OnHand(ImmutableArray<PlannedMaterial> materials, string id)
+    {
+        foreach (var material in materials)
+        {
+            if (material.Id == id) return InSi(material.OnHand);
+        }
+
+        return 0;
+    }
 
     /// <summary>How much of a material goes into the fluid of a step, in m3 or kg.</summary>
-    private static double Share(DraftStep step, ImmutableArray<Plans.Recipe> recipes, string material)
+    private static double Share(DraftStep step, RecipeChoice choice, string material)
     {
-        if (step.Volume is not { } volume || recipes.FirstOrDefault(r => r.For.Contains(step.Id)) is not { } recipe || recipe.Volume.CubicMeters <= 0) return 0;
-        var whole = recipe.Parts.Where(p => p.Name == material).Sum(p => p.Volume?.CubicMeters ?? p.Mass?.Kilograms ?? 0);
-        return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Volume.CubicMeters;
+        if (step.Volume is not { } volume) return 0;
+        foreach (var recipe in choice.Recipes)
+        {
+            if (!recipe.Need.Steps.Contains(step.Id) || recipe.Need.Made.CubicMeters <= 0) continue;
+            var whole = 0.0;
+            foreach (var (part, from) in recipe.Way.Parts)
+            {
+                if (from?.Id == material) whole += InSi(recipe.AmountOf(part));
+            }
+
+            return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Need.Made.CubicMeters;
+        }
+
+        return 0;
     }
+
+    private static double InSi(Amount amount) => amount.Kind switch
+    {
+        AmountKind.Volume => amount.Volume.CubicMeters,
+        AmountKind.Mass => amount.Mass.Kilograms,
+        _ => 0,
+    };
 }

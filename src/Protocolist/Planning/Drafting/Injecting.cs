@@ -4,7 +4,6 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
-using static System.FormattableString;
 
 namespace Protocolist.Planning.Drafting;
 
@@ -37,7 +36,9 @@ internal static class Injecting
             Volume.FromMilliliters(region.SiteMl),
             Volume.FromMilliliters(region.SiteRange.HighMl),
             Volume.FromMilliliters(region.TotalMl * count),
-            Invariant($"{(syringe ?? fills).SizeMl} mL syringe, {region.NeedleGauge} G needle of {region.NeedleLengthMm} mm"))
+            (syringe ?? fills).SizeMl,
+            region.NeedleGauge,
+            region.NeedleLengthMm)
         {
             At = region.Region.InjectAt?.ToString() ?? "",
         };

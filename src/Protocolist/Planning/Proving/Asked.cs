@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Proving;
@@ -10,7 +11,7 @@ internal sealed class Asked
     private readonly bool _dependsOnSize;
     private readonly HashSet<(string, ClassPart?)> _of = [];
 
-    public Asked(Subject subject, StageDefinition? stage, string key, string what, Expression expression)
+    public Asked(Subject subject, StageDefinition? stage, string key, Message what, Expression expression)
     {
         (What, Expression) = (what, expression);
         Matter = stage is null ? subject.Rests(expression) : subject.Rests(stage, expression);
@@ -24,7 +25,7 @@ internal sealed class Asked
     }
 
     /// <summary>As a finding calls it.</summary>
-    public string What { get; }
+    public Message What { get; }
 
     public Expression Expression { get; }
 
@@ -39,6 +40,7 @@ internal sealed class Asked
     public bool IsNew(ClassPart part, WordCase words)
     {
         if (!_dependsOnSize && _words.IsEmpty && _of.Count > 0) return false;
-        return _of.Add((_words.Length switch { 0 => "", 1 => words.Words[_words[0]], _ => string.Join('|', _words.Select(w => words.Words[w])) }, _dependsOnSize ? part : null));
+        var said = _words.Length switch { 0 => "", 1 => words.Words[_words[0]], _ => string.Join('|', _words.Select(w => words.Words[w])) };
+        return _of.Add((said, _dependsOnSize ? part : null));
     }
 }

@@ -7,12 +7,12 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Choices that change nothing, and stages that can never run.</summary>
 internal sealed class ChoiceClaims(Subject subject)
 {
-    private static readonly Phrase StageNeverRuns = new("stage-never-runs", "'{stage}' runs for no specimen of the class, whatever is chosen");
-    private static readonly Phrase StageNeverRunsRemedy = new("stage-never-runs.remedy", "correct its 'when', or remove the stage");
-    private static readonly Phrase ChoiceWithoutEffect = new("choice-without-effect", "no stage depends on the choice '{choice}'");
-    private static readonly Phrase ChoiceWithoutEffectRemedy = new("choice-without-effect.remedy", "use it in a stage, or remove it");
-    private static readonly Phrase OptionsAlike = new("options-alike", "'{option}' and '{twin}' of the choice '{choice}' lead to the same steps");
-    private static readonly Phrase OptionsAlikeRemedy = new("options-alike.remedy", "let a stage differ between them, or remove one");
+    private static readonly Phrase NeverRun = new("stage-never-runs", "'{stage}' runs for no specimen of the class, whatever is chosen");
+    private static readonly Phrase CorrectWhen = new("stage-never-runs.remedy", "correct its 'when', or remove the stage");
+    private static readonly Phrase NoEffect = new("choice-without-effect", "no stage depends on the choice '{choice}'");
+    private static readonly Phrase UseIt = new("choice-without-effect.remedy", "use it in a stage, or remove it");
+    private static readonly Phrase SameSteps = new("options-alike", "'{option}' and '{twin}' of the choice '{choice}' lead to the same steps");
+    private static readonly Phrase Differ = new("options-alike.remedy", "let a stage differ between them, or remove one");
 
     public IEnumerable<Finding> Findings()
     {
@@ -21,13 +21,15 @@ internal sealed class ChoiceClaims(Subject subject)
 
         // A condition that came by way of 'extends' may speak of options that this class leaves out.
         foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
-            yield return Finding.Warning("stage-never-runs", StageNeverRuns.With(("stage", stage.Id)), StageNeverRunsRemedy, stage.Expression("when")!.Span);
+        {
+            yield return Finding.Warning("stage-never-runs", NeverRun.With(Argument.Id("stage", stage.Id)), CorrectWhen, stage.Expression("when")!.Span);
+        }
 
         foreach (var choice in protocol.Choices.Where(c => subject.PlaceOf(c.Name).File == protocol.File && c.Options.Length > 1))
         {
             if (!protocol.Stages.Any(s => RestsOn(s, "choice." + choice.Name)))
             {
-                yield return Finding.Warning("choice-without-effect", ChoiceWithoutEffect.With(("choice", choice.Name)), ChoiceWithoutEffectRemedy, subject.PlaceOf(choice.Name));
+                yield return Finding.Warning("choice-without-effect", NoEffect.With(Argument.Id("choice", choice.Name)), UseIt, subject.PlaceOf(choice.Name));
                 continue;
             }
 
@@ -51,9 +53,11 @@ internal sealed class ChoiceClaims(Subject subject)
         for (var later = 1; later < choice.Options.Length; later++)
         {
             var option = choice.Options[later];
-            var twin = choice.Options.Take(later).FirstOrDefault(o => subject.Words.Where(w => w.Words[name] == option).All(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
-            if (twin is not null)
-                yield return Finding.Warning("options-alike", OptionsAlike.With(("option", option), ("twin", twin), ("choice", choice.Name)), OptionsAlikeRemedy, subject.PlaceOf(choice.Name, option));
+            var of = subject.Words.Where(w => w.Words[name] == option).ToList();
+            var twin = choice.Options.Take(later).FirstOrDefault(o => of.TrueForAll(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
+            if (twin is null) continue;
+            var message = SameSteps.With(("option", option), ("twin", twin), Argument.Id("choice", choice.Name));
+            yield return Finding.Warning("options-alike", message, Differ, subject.PlaceOf(choice.Name, option));
         }
     }
 

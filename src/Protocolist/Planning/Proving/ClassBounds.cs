@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -23,6 +24,12 @@ internal static class ClassBounds
         ("volume", 1e-12, 0.5, Dimension.OfVolume),
         ("half-thickness", 1e-5, 1, Dimension.OfLength),
     ];
+
+    private static readonly Phrase OneOfSize = new("one-of-size", "{group:a} of {measure} {size}");
+
+    /// <summary>A specimen by its size in one measure, as a person would give it.</summary>
+    public static Message Describe(BodyMeasure body, string measure, TaxonGroup group) =>
+        OneOfSize.With(("group", group.Name), ("measure", measure.Replace('-', ' ')), ("size", Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
 
     /// <summary>The measure that a class is mainly limited by, and from where to where; mass where it limits none.</summary>
     public static (string Measure, QuantityRange Stretch) MainMeasure(SpecimenClass taxon)

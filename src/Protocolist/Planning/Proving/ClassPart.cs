@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -77,6 +78,5 @@ internal sealed class ClassPart
     }
 
     /// <summary>A specimen's size in the main measure, as a person would give it.</summary>
-    public string Describe(BodyMeasure body) =>
-        $"{Phrases.One(_group.Name)} of {_measure.Replace('-', ' ')} {Measurable.Text(Drafting.SpecimenValues.Measure(body, "specimen." + _measure))}";
+    public Message Describe(BodyMeasure body) => ClassBounds.Describe(body, _measure, _group);
 }

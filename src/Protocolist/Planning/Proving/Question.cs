@@ -16,8 +16,8 @@ internal sealed record Question(
     Severity Severity,
     Func<Case, FormulaValue, bool> MayFault,
     Func<Case, BodyMeasure, FormulaValue, bool> IsFault,
-    Func<FormulaValue, string> Says,
-    string Remedy)
+    Phrase Says,
+    Phrase Remedy)
 {
     /// <summary>Whether it sets against each other what grows together, so that bounds of each say nothing: single specimens alone are asked.</summary>
     public bool WitnessesOnly { get; init; }

@@ -1,6 +1,8 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Quantities;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 
@@ -13,7 +15,8 @@ internal static class Questions
     private const double Year = 365 * 86400;
 
     /// <summary>Settings that are pointless when they come to nothing.</summary>
-    private static readonly string[] NeverNothing = ["last", "ratio", "dose", "sites", "spacing", "length", "depth", "count", "every", "watch", "after", "renew"];
+    private static readonly string[] NeverNothing =
+        ["last", "ratio", "dose", "sites", "spacing", "length", "depth", "count", "every", "watch", "after", "renew"];
 
     /// <summary>
     /// Beyond these no handbook goes, by a wide margin: an aid against slipped decimal points and units, not a rule of the trade. The project's
@@ -40,25 +43,70 @@ internal static class Questions
     /// <summary>Perfusion takes 286 mL/kg (PMC7687111), the most that is published; half a litre per kg is a slip. The project's choice.</summary>
     private const double MostDoseM3PerKg = 500e-6;
 
-    /// <summary>Three to five volumes are the least that is published for invertebrates (Michonneau 2017, The specimen workflow); ten are wanted (histology, PMC9292019). Changes count.</summary>
-    private const double LeastRatio = 3;
+    private static readonly Phrase CheckFormula = new(
+        "negative-amount.remedy",
+        "check the formula, put it inside 'greatest(…)', or narrow the class");
 
-    private static readonly Question WithoutLimit = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
-    private static readonly Question WithoutLeast = Plain("amount-without-limit", Severity.Error, v => double.IsInfinity(v.Quantity.Low), "has no limit", "look for a division by something that can be nothing") with { HidesValue = true };
-    private static readonly Question NegativeSetting = Plain("negative-amount", Severity.Error, v => v.Quantity.Low < 0, "is negative", "check the formula, put it inside 'greatest(…)', or narrow the class");
+    private static readonly Question WithoutLimit = Plain(
+        "amount-without-limit",
+        v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High),
+        new("amount-without-limit", "has no limit"),
+        new("amount-without-limit.remedy", "look for a division by something that can be nothing")) with { HidesValue = true };
+
+    private static readonly Question WithoutLeast = WithoutLimit with
+    {
+        MayFault = (_, v) => double.IsInfinity(v.Quantity.Low),
+        IsFault = (_, _, v) => double.IsInfinity(v.Quantity.Low),
+    };
+
+    private static readonly Question NegativeSetting = Plain("negative-amount", v => v.Quantity.Low < 0, new("negative-amount", "is negative"), CheckFormula);
     private static readonly Question NegativeValue = NegativeSetting with { Severity = Severity.Warning };
-    private static readonly Question Nothing = new("nothing-of-it", Severity.Error, (_, v) => v.Quantity.Low <= 0, (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 }, _ => "comes to nothing", "give an amount above nothing, or leave the key out");
-    private static readonly Question TooCold = Plain("absurd-amount", Severity.Error, v => v.Quantity.Low < 273.15 - 90, "is colder than any freezer", "check the unit and the sign");
+    private static readonly Question Nothing = new(
+        "nothing-of-it",
+        Severity.Error,
+        (_, v) => v.Quantity.Low <= 0,
+        (_, _, v) => v.Quantity is { High: <= 0, Low: >= 0 },
+        new("nothing-of-it", "comes to nothing"),
+        new("nothing-of-it.remedy", "give an amount above nothing, or leave the key out"));
+
+    private static readonly Question TooCold = Plain(
+        "absurd-amount",
+        v => v.Quantity.Low < 273.15 - 90,
+        new("absurd-amount.cold", "is colder than any freezer"),
+        new("absurd-amount.cold.remedy", "check the unit and the sign"));
+
+    private static readonly Phrase MoreThanAnybody = new("absurd-amount.proof", "is more than anybody does");
+    private static readonly Phrase CheckUnits = new("absurd-amount.proof.remedy", "check the units and the decimal point");
 
     private static readonly Dictionary<string, Question> TooMuch = Most.ToDictionary(
         m => m.Key,
-        m => Plain("absurd-amount", Severity.Error, v => double.IsFinite(v.Quantity.High) && v.Quantity.High > m.Value, "is more than anybody does", "check the units and the decimal point") with { IsForSlips = true },
+        m => Plain("absurd-amount", v => double.IsFinite(v.Quantity.High) && v.Quantity.High > m.Value, MoreThanAnybody, CheckUnits) with { IsForSlips = true },
         StringComparer.Ordinal);
 
+    private static readonly Phrase FitTheBody = new("absurd-amount.body.remedy", "make it depend on the specimen's size, or narrow the class");
+
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
-    private static readonly Question TooLargeADose = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle, "is more than half a litre for each kg of animal", "check the units; 63 to 286 mL/kg is published");
-    private static readonly Question LongerThanTheBody = Beside((body, v) => v.Quantity.Low > body.TotalLength.High.Meters, "is longer than the whole animal", "make it depend on the specimen's size, or narrow the class");
-    private static readonly Question LargerThanTheBody = Beside((body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters, "is more than the whole animal holds", "make it depend on the specimen's size, or narrow the class");
+    private static readonly Question TooLargeADose = Beside(
+        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
+        new("absurd-amount.dose", "is more than half a litre for each kg of animal"),
+        new("absurd-amount.dose.remedy", "check the units; 63 to 286 mL/kg is published"));
+
+    private static readonly Question LongerThanTheBody = Beside(
+        (body, v) => v.Quantity.Low > body.TotalLength.High.Meters,
+        new("absurd-amount.longer", "is longer than the whole animal"),
+        FitTheBody);
+
+    private static readonly Question LargerThanTheBody = Beside(
+        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters,
+        new("absurd-amount.larger", "is more than the whole animal holds"),
+        FitTheBody);
+
+    private static readonly Phrase NoBand = new("gap-between-bands.proof", "has no band");
+    private static readonly Phrase AddBand = new("gap-between-bands.proof.remedy", "add a band: 'up to …' or 'over …'");
+    private static readonly Phrase Backwards = new("reversed-range.proof", "runs backwards");
+    private static readonly Phrase LowerFirst = new("reversed-range.proof.remedy", "put the lower end first, or put the ends inside 'least' and 'greatest'");
+    private static readonly Phrase TooLittle = new("ratio-too-low.class", "is less than 3 volumes of fluid for one of specimen");
+    private static readonly Phrase RaiseIt = new("ratio-too-low.class.remedy", "raise it, or say in 'note' why less will do here");
 
     public static IEnumerable<Question> For(Expression expression, string key, StageDefinition? stage, Subject subject)
     {
@@ -83,29 +131,39 @@ internal static class Questions
                 Severity.Error,
                 (at, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High > bands.Bands[^1].Range.High),
                 (at, _, _) => at.Evaluate(bands.By.Root).Quantity is var by && (by.Low < bands.Bands[0].Range.Low || by.High >= bands.Bands[^1].Range.High),
-                _ => "has no band",
-                "add a band: 'up to …' or 'over …'")
+                NoBand,
+                AddBand)
             { HidesValue = true };
         }
 
         if (Ranges(expression).ToList() is { Count: > 0 } ranges)
-            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => ranges.Any(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle), _ => "runs backwards", "put the lower end first, or put the ends inside 'least' and 'greatest'") { WitnessesOnly = true, HidesValue = true };
+        {
+            bool IsReversed(Case at) => ranges.Exists(r => at.Evaluate(r.Left).Quantity.Middle > at.Evaluate(r.Right).Quantity.Middle);
+            yield return new("reversed-range", Severity.Error, (_, _) => true, (at, _, _) => IsReversed(at), Backwards, LowerFirst)
+            {
+                WitnessesOnly = true,
+                HidesValue = true,
+            };
+        }
+
         if (key == "ratio" && stage is { Kind: StageKind.Immerse or StageKind.Bath or StageKind.House } && stage.Text("note") is null)
         {
-            double Changes(Case @case) => stage.Expression("changes") is { } changes ? Math.Max(0, @case.Evaluate(changes).Quantity.Low) : 0;
-            yield return new("ratio-floor", Severity.Warning, (at, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, (at, _, v) => v.Quantity.Low * (1 + Changes(at)) < LeastRatio - 1e-9, _ => "is less than 3 volumes of fluid for one of specimen", "raise it, or say in 'note' why less will do here");
+            QuantityRange Changes(Case @case) => stage.Expression("changes") is { } changes ? @case.Evaluate(changes).Quantity : new(0, 0, Dimension.None);
+            bool IsBelow(Case @case, FormulaValue ratio) => RatioFloor.IsBelow(RatioFloor.Least, RatioFloor.Volumes(ratio.Quantity, Changes(@case)));
+            yield return new(RatioFloor.Id, Severity.Warning, IsBelow, (at, _, v) => IsBelow(at, v), TooLittle, RaiseIt);
         }
     }
 
-    private static Question Plain(string id, Severity severity, Func<FormulaValue, bool> isFault, string says, string remedy) =>
-        new(id, severity, (_, v) => isFault(v), (_, _, v) => isFault(v), _ => says, remedy);
+    private static Question Plain(string id, Func<FormulaValue, bool> isFault, Phrase says, Phrase remedy) =>
+        new(id, Severity.Error, (_, v) => isFault(v), (_, _, v) => isFault(v), says, remedy);
 
-    private static Question Beside(Func<BodyMeasure, FormulaValue, bool> isFault, string says, string remedy) =>
-        new("absurd-amount", Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), _ => says, remedy) { WitnessesOnly = true };
+    private static Question Beside(Func<BodyMeasure, FormulaValue, bool> isFault, Phrase says, Phrase remedy) =>
+        new("absurd-amount", Severity.Error, (_, _) => true, (_, body, v) => isFault(body, v), says, remedy) { WitnessesOnly = true };
 
     /// <summary>Whether the author wrote 'at least' or 'at most' and meant it.</summary>
     private static bool IsOpen(Expression expression, Subject subject) =>
-        Formulas(expression).Any(f => HasOpen(f.Root)) || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
+        Formulas(expression).Any(f => HasOpen(f.Root))
+        || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
 
     private static bool HasOpen(FormulaNode node) => node is OpenRangeNode || node.Parts.Any(HasOpen);
 

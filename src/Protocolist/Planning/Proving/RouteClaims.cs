@@ -1,19 +1,67 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Protocolist.Benches;
-using Protocolist.Checks.Fluids;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Proving;
 
-/// <summary>What the order of stages could get wrong on some route: fluids unfit for the group, alcohol in too big a step, nothing to keep the specimen in, fixation too short.</summary>
+/// <summary>
+/// What the order of stages could get wrong on some route: fluids unfit for the group, alcohol in too big a step, nothing to keep the specimen in, fixation
+/// too short.
+/// </summary>
 internal sealed class RouteClaims(Subject subject)
 {
+    private static readonly Phrase Acid = new("acid-on-calcareous.route", "'{stage}' puts {fluid}, which turns acid, on {group:a}, which has {lime} of lime");
+    private static readonly Phrase Shell = new("acid-on-calcareous.route-shell", "a shell or skeleton");
+    private static readonly Phrase Spicules = new("acid-on-calcareous.route-spicules", "spicules or ossicles");
+    private static readonly Phrase NotAcid = new("acid-on-calcareous.route.remedy", "use alcohol, or buffered formalin and only briefly");
+    private static readonly Phrase Dissolving = new(
+        "formalin-on-spicules.route",
+        "'{stage}' puts {fluid} on {group:a}, which is named by spicules or ossicles that dissolve as formalin ages");
+
+    private static readonly Phrase NotFormalin = new(
+        "formalin-on-spicules.route.remedy",
+        "use alcohol, or say in 'note' why formalin will do here and for how long");
+
+    private static readonly Phrase Shrinking = new(
+        "alcohol-on-gelatinous.route",
+        "'{stage}' puts {fluid} on {group:a}, which is mostly jelly and shrinks in alcohol");
+
+    private static readonly Phrase NotAlcohol = new(
+        "alcohol-on-gelatinous.route.remedy",
+        "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here");
+
+    private static readonly Phrase TooBig = new(
+        "too-big-a-step.route",
+        "'{stage}' goes from {from:0.#} to {to:0.#} %vol at once for {who}; up to {usual:0} points is usual");
+
+    private static readonly Phrase Between = new("too-big-a-step.route.remedy", "put a bath of a strength between before it, or say in 'note' why it may");
+    private static readonly Phrase TwoBufferings = new("mixed-buffering.route", "'{stage}' uses {fluid} after '{first}' used {first-fluid}, for {who}");
+    private static readonly Phrase OneThroughout = new("mixed-buffering.route.remedy", "use one buffering throughout, best as a choice that every stage names");
+    private static readonly Phrase EndsEarly = new(
+        "fixation-too-short.route",
+        "{stages:'and} may end after {least} for {who}, and formalin needs {needed} at best to reach and bind its middle ({depth} in)");
+
+    private static readonly Phrase Longer = new(
+        "fixation-too-short.route.remedy",
+        "let it last longer, slit or inject the body, or say in 'note' why it is enough");
+
+    private static readonly Phrase OptionLeadsNowhere = new(
+        "leads-nowhere.option",
+        "with {choice} '{option}' the specimen ends in no fluid: no 'house' stage runs");
+
+    private static readonly Phrase RunOrRemove = new("leads-nowhere.option.remedy", "let a 'house' stage run for it, or remove the option");
+    private static readonly Phrase LeadsNowhere = new("leads-nowhere", "{who} ends in no fluid: no 'house' stage runs");
+    private static readonly Phrase Somebody = new("leads-nowhere.somebody", "some specimen of the class");
+    private static readonly Phrase AddHouse = new("leads-nowhere.remedy", "add a stage 'house' with the fluid that it is kept in");
+
     private readonly Dictionary<string, Fluid?> _fluids = new(StringComparer.Ordinal);
     private readonly ImmutableHashSet<string> _choices = [.. subject.Protocol.Choices.Select(c => "choice." + c.Name)];
 
@@ -25,12 +73,16 @@ internal sealed class RouteClaims(Subject subject)
         {
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
             var at = subject.At(route.Part, route.Part.Witnesses.Length - 1, route.Words, 0);
-            var steps = route.Stages.Select(s => (Stage: s, Fluid: FluidOf(s, at))).Where(s => s.Fluid is not null && s.Stage.Kind is StageKind.Inject or StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.House).Select(s => (s.Stage, Fluid: s.Fluid!)).ToList();
+            var steps = new List<(StageDefinition Stage, Fluid Fluid)>();
+            foreach (var stage in route.Stages)
+            {
+                if ((stage.Kind == StageKind.Inject || Climb.Counts(stage.Kind)) && FluidOf(stage, at) is { } fluid) steps.Add((stage, fluid));
+            }
 
             // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
             if (route.Stages.Any(s => s.Expression("fluid") is not null && FluidOf(s, at) is null)) continue;
             var who = subject.Describe(body, route.Words, _choices);
-            foreach (var finding in Unfit(steps).Concat(Climb(steps, who)).Concat(Mixed(steps, who))) yield return finding;
+            foreach (var finding in Unfit(steps, at).Concat(Climbing(steps, who)).Concat(Mixed(steps, who))) yield return finding;
             if (!steps.Any(s => s.Stage.Kind == StageKind.House)) nowhere.Add(route);
             else if (TooShort(route, steps, body, at, who) is { } tooShort) yield return tooShort;
         }
@@ -48,60 +100,80 @@ internal sealed class RouteClaims(Subject subject)
     private static SourceSpan PlaceOf(StageDefinition stage) => stage.Expression("fluid")!.Span;
 
     /// <summary>Of the warnings only the first stage on a route speaks, and its note answers for those that follow.</summary>
-    private IEnumerable<Finding> Unfit(List<(StageDefinition Stage, Fluid Fluid)> steps)
+    private IEnumerable<Finding> Unfit(List<(StageDefinition Stage, Fluid Fluid)> steps, Case at)
     {
-        var (group, name) = (subject.Group, Phrases.One(subject.Group.Name));
-        if (group.IsCalcareous || group.IsSpiculate)
+        var (group, name) = (subject.Group, (Argument)("group", subject.Group.Name));
+        foreach (var (stage, fluid) in steps)
         {
-            foreach (var (stage, fluid) in steps.Where(s => s.Fluid is { HasFormaldehyde: true, Buffering: Buffering.None }))
-                yield return Finding.Error("acid-on-calcareous", $"'{stage.Id}' puts {fluid.Name}, which turns acid, on {name}, which has {(group.IsCalcareous ? "a shell or skeleton" : "spicules or ossicles")} of lime", "use alcohol, or buffered formalin and only briefly", PlaceOf(stage));
+            var lime = AcidOnLime.Dissolves(group, fluid);
+            if (lime == Lime.None) continue;
+            var message = Acid.With(Argument.Id("stage", stage.Id), ("fluid", fluid.Name), name, ("lime", lime == Lime.Shell ? Shell : Spicules));
+            yield return Finding.Error(AcidOnLime.Id, message, NotAcid, PlaceOf(stage));
         }
 
-        if (group.IsSpiculate && steps.Find(s => s.Fluid.HasFormaldehyde) is { Stage: { } fixing } formalin && formalin.Fluid.Buffering != Buffering.None && fixing.Text("note") is null)
-            yield return Finding.Warning("formalin-on-spiculate", $"'{fixing.Id}' puts {formalin.Fluid.Name} on {name}, which is named by spicules or ossicles that dissolve as formalin ages", "use alcohol, or say in 'note' why formalin will do here and for how long", PlaceOf(fixing));
-        if (group.IsGelatinous && steps.Find(s => s.Fluid.IsAlcohol) is { Stage: { } shrinking } alcohol && shrinking.Text("note") is null)
-            yield return Finding.Warning("alcohol-on-gelatinous", $"'{shrinking.Id}' puts {alcohol.Fluid.Name} on {name}, which is mostly jelly and shrinks in alcohol", "fix and keep it in buffered formalin, or say in 'note' why alcohol will do here", PlaceOf(shrinking));
-    }
-
-    private static IEnumerable<Finding> Climb(List<(StageDefinition Stage, Fluid Fluid)> steps, string who)
-    {
-        var (strength, wasFixed) = (0.0, false);
-        foreach (var (stage, fluid) in steps.Where(s => s.Stage.Kind != StageKind.Inject))
+        var dissolving = steps.Find(s => SpiculesInFormalin.Suffers(group, s.Fluid, s.Stage.Kind == StageKind.House, Lasts(s.Stage, at)));
+        if (dissolving is { Stage: { } fixing } && fixing.Text("note") is null)
         {
-            var next = fluid.AlcoholVolumePercent;
-            if (!wasFixed && stage.Kind == StageKind.Immerse) strength = next;
-            wasFixed |= stage.Kind == StageKind.Immerse;
-            var most = strength == 0 ? TooBigAStep.FirstStep : TooBigAStep.LaterStep;
-            if (wasFixed && next - strength > most + 1e-9 && stage.Text("note") is null)
-                yield return Finding.Warning("too-big-a-step", string.Create(CultureInfo.InvariantCulture, $"'{stage.Id}' goes from {strength:0.#} to {next:0.#} %vol at once for {who}; up to {most:0} points is usual"), "put a bath of a strength between before it, or say in 'note' why it may", PlaceOf(stage));
-            strength = next;
+            var message = Dissolving.With(Argument.Id("stage", fixing.Id), ("fluid", dissolving.Fluid.Name), name);
+            yield return Finding.Warning(SpiculesInFormalin.Id, message, NotFormalin, PlaceOf(fixing));
+        }
+
+        if (steps.Find(s => JellyInAlcohol.Shrinks(group, s.Fluid)) is { Stage: { } shrinking } alcohol && shrinking.Text("note") is null)
+        {
+            var message = Shrinking.With(Argument.Id("stage", shrinking.Id), ("fluid", alcohol.Fluid.Name), name);
+            yield return Finding.Warning(JellyInAlcohol.Id, message, NotAlcohol, PlaceOf(shrinking));
         }
     }
 
-    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, string who)
+    private static IEnumerable<Finding> Climbing(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
     {
-        var formalin = steps.Where(s => s.Fluid.HasFormaldehyde).ToList();
-        if (formalin.FirstOrDefault(s => s.Fluid.Buffering != formalin[0].Fluid.Buffering) is { Stage: { } other } odd)
-            yield return Finding.Error("mixed-buffering", $"'{other.Id}' uses {odd.Fluid.Name} after '{formalin[0].Stage.Id}' used {formalin[0].Fluid.Name}, for {who}", "use one buffering throughout, best as a choice that every stage names", PlaceOf(other));
+        var body = default(Ascent);
+        foreach (var (stage, fluid) in steps)
+        {
+            if (!Climb.Counts(stage.Kind)) continue;
+            var rise = body.To(stage.Kind, fluid.AlcoholVolumePercent);
+            body = body.In(stage.Kind, rise.To);
+
+            // A body that goes unfixed into alcohol is told of in its plan.
+            if (!rise.IsTooBig || !body.WasFixed || stage.Text("note") is not null) continue;
+            var message = TooBig.With(Argument.Id("stage", stage.Id), ("from", rise.From), ("to", rise.To), ("who", who), ("usual", rise.Usual));
+            yield return Finding.Warning(Climb.Id, message, Between, PlaceOf(stage));
+        }
+    }
+
+    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
+    {
+        var first = steps.Find(s => s.Fluid.HasFormaldehyde);
+        if (first.Stage is null || steps.Find(s => OneBuffering.Clash(first.Fluid, s.Fluid)) is not { Stage: { } other } odd) yield break;
+        var message = TwoBufferings.With(
+            Argument.Id("stage", other.Id),
+            ("fluid", odd.Fluid.Name),
+            Argument.Id("first", first.Stage.Id),
+            ("first-fluid", first.Fluid.Name),
+            ("who", who));
+        yield return Finding.Error(OneBuffering.Id, message, OneThroughout, PlaceOf(other));
     }
 
     /// <summary>Only bodies left whole and taken out of formalin: needle and knife shorten the way, and in formalin fixation goes on.</summary>
-    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, string who)
+    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, Message who)
     {
-        var fix = steps.FirstOrDefault(s => s.Stage.Kind == StageKind.Immerse);
-        if (fix.Stage is null || !fix.Fluid.HasFormaldehyde || steps[^1].Fluid.HasFormaldehyde || fix.Stage.Text("note") is not null) return null;
+        var soaks = steps.FindAll(s => s.Stage.Kind == StageKind.Immerse);
+        if (soaks.Count == 0 || !soaks[0].Fluid.HasFormaldehyde || steps[^1].Fluid.HasFormaldehyde || soaks[0].Stage.Text("note") is not null) return null;
         if (route.Stages.Any(s => s.Kind is StageKind.Inject or StageKind.Slit)) return null;
-        if (fix.Stage.Expression("last") is not { } last || BodyFixation.Of(body, null, null, Fixative.Formaldehyde, BenchTemperatures.Usual.Room.DegreesCelsius).Value is not { } model) return null;
-        var least = at.Evaluate(last).Quantity.Low;
-
-        // A tenth is less than any of the figures is known to.
-        if (least >= model.Time.LowHours * 3600 * 0.9) return null;
-        return Finding.Warning(
-            "fixation-too-short",
-            $"'{fix.Stage.Id}' may end after {Measurable.Text(Math.Max(0, least), Dimension.OfTime)} for {who}, and formalin needs {Measurable.Text(model.Time.LowHours * 3600, Dimension.OfTime)} at best to reach and bind its middle ({Measurable.Text(model.Slowest.DepthMm / 1e3, Dimension.OfLength)} in)",
-            "let it last longer, slit or inject the body, or say in 'note' why it is enough",
-            last.Span);
+        if (BodyFixation.Of(body, null, null, Fixative.Formaldehyde, BenchTemperatures.Usual.Room.DegreesCelsius).Value is not { } model) return null;
+        var least = Math.Max(0, soaks.Sum(s => Lasts(s.Stage, at).Low));
+        if (!FixationTime.IsTooShort(new(least, double.PositiveInfinity, Dimension.OfTime), model)) return null;
+        var message = EndsEarly.With(
+            Argument.Ids("stages", soaks.Select(s => s.Stage.Id)),
+            Argument.Of("least", least, Dimension.OfTime),
+            ("who", who),
+            ("needed", Duration.FromHours(model.Time.LowHours)),
+            ("depth", Length.FromMillimeters(model.Slowest.DepthMm)));
+        return Finding.Warning(FixationTime.Id, message, Longer, soaks[0].Stage.Expression("last")!.Span);
     }
+
+    private static QuantityRange Lasts(StageDefinition stage, Case at) =>
+        stage.Expression("last") is { } last ? at.Evaluate(last).Quantity : new(0, 0, Dimension.OfTime);
 
     /// <summary>Routes on which the specimen ends in nothing. Blamed on an option where that option alone leads there.</summary>
     private IEnumerable<Finding> Nowhere(List<Route> routes)
@@ -114,13 +186,14 @@ internal sealed class RouteClaims(Subject subject)
             {
                 var leads = subject.Words.Where(w => w.Words[name] == option).All(w => routes.Any(r => r.Words == w));
                 if (!leads || routes.Select(r => r.Words.Words[name]).Distinct(StringComparer.Ordinal).Count() == choice.Options.Length) continue;
-                yield return Finding.Error("leads-nowhere", $"with {choice.Name} '{option}' the specimen ends in no fluid: no 'house' stage runs", "let a 'house' stage run for it, or remove the option", subject.PlaceOf(choice.Name, option));
+                var message = OptionLeadsNowhere.With(Argument.Id("choice", choice.Name), ("option", option));
+                yield return Finding.Error("leads-nowhere", message, RunOrRemove, subject.PlaceOf(choice.Name, option));
                 yield break;
             }
         }
 
         var route = routes[0];
-        var who = route.Part.Witnesses.LastOrDefault() is { } body ? subject.Describe(body, route.Words, _choices) : "some specimen of the class";
-        yield return Finding.Error("leads-nowhere", $"{who} ends in no fluid: no 'house' stage runs", "add a stage 'house' with the fluid that it is kept in", subject.Protocol.Span);
+        Argument who = route.Part.Witnesses.LastOrDefault() is { } body ? ("who", subject.Describe(body, route.Words, _choices)) : ("who", Somebody);
+        yield return Finding.Error("leads-nowhere", LeadsNowhere.With(who), AddHouse, subject.Protocol.Span);
     }
 }

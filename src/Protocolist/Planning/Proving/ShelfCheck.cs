@@ -9,7 +9,6 @@ namespace Protocolist.Planning.Proving;
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck
 {
-    private static readonly Phrase OneOf = new("one-of-size", "{group} of {measure} {size}");
     private static readonly Phrase OverlappingClasses = new("overlapping-classes", "'{own}' ({class}) and '{them}' ({their-class}) both serve {body}");
     private static readonly Phrase OverlappingClassesRemedy = new(
         "overlapping-classes.remedy",
@@ -49,7 +48,13 @@ internal static class ShelfCheck
                 if (Shared(own, them, bodies) is not { } body) continue;
                 told++;
                 var measure = ClassBounds.MainMeasure(them.Class).Measure;
-                yield return Finding.Error("overlapping-classes", OverlappingClasses.With(("own", own.Id), ("class", own.Class.Said()), ("them", them.Id), ("their-class", them.Class.Said()), ("body", Text(body, measure, group))), OverlappingClassesRemedy, Place(files.Contains(them.File) ? them : own, measure));
+                var message = OverlappingClasses.With(
+                    Argument.Id("own", own.Id),
+                    ("class", own.Class.Said()),
+                    Argument.Id("them", them.Id),
+                    ("their-class", them.Class.Said()),
+                    ("body", ClassBounds.Describe(body, measure, group)));
+                yield return Finding.Error("overlapping-classes", message, OverlappingClassesRemedy, Place(files.Contains(them.File) ? them : own, measure));
             }
         }
     }
@@ -98,16 +103,25 @@ internal static class ShelfCheck
             foreach (var protocol in line)
             {
                 var stretch = ClassBounds.MainMeasure(protocol.Class).Stretch;
-                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body && SelectPass.Run(body, index).Findings.Any(f => f.Id == "no-protocol"))
-                    yield return Finding.Warning("gap-between-classes", GapBetweenClasses.With(("body", Text(body, line.Key, group)), ("before", before.Id), Argument.Of("reached", reached, stretch.Dimension), ("protocol", protocol.Id), Argument.Of("low", stretch.Low, stretch.Dimension)), GapBetweenClassesRemedy, Place(files.Contains(protocol.File) ? protocol : before, line.Key));
+                if (before is not null && (files.Contains(before.File) || files.Contains(protocol.File)) && stretch.Low > reached
+                    && ClassBounds.Measure(line.Key, Math.Sqrt(stretch.Low * reached), group) is { } body
+                    && SelectPass.Run(body, index).Findings.Any(f => f.Id == "no-protocol"))
+                {
+                    var message = GapBetweenClasses.With(
+                        ("body", ClassBounds.Describe(body, line.Key, group)),
+                        Argument.Id("before", before.Id),
+                        Argument.Of("reached", reached, stretch.Dimension),
+                        Argument.Id("protocol", protocol.Id),
+                        Argument.Of("low", stretch.Low, stretch.Dimension));
+                    var at = Place(files.Contains(protocol.File) ? protocol : before, line.Key);
+                    yield return Finding.Warning("gap-between-classes", message, GapBetweenClassesRemedy, at);
+                }
+
                 if (stretch.High <= reached) continue;
                 (reached, before) = (stretch.High, protocol);
             }
         }
     }
-
-    private static Message Text(BodyMeasure body, string measure, TaxonGroup group) =>
-        OneOf.With(("group", Phrases.One(group.Name)), ("measure", measure.Replace('-', ' ')), ("size", Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
 
     private static SourceSpan Place(Shelved shelved, string measure) =>
         shelved.Protocol.Places.GetValueOrDefault($"for.{measure}", shelved.Protocol.Places.GetValueOrDefault("for", shelved.Protocol.Span));

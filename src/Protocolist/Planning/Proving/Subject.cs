@@ -11,6 +11,9 @@ namespace Protocolist.Planning.Proving;
 /// <summary>A protocol whose whole class is looked at: its class as a stretch, the combinations it tells apart, and what each expression rests on.</summary>
 internal sealed class Subject
 {
+    private static readonly Phrase Trait = new("proof.trait", "{name} '{word}'");
+    private static readonly Phrase WithTraits = new("proof.with-traits", "{who} with {traits: and }");
+
     private readonly Dictionary<Expression, IReadOnlySet<string>> _rests = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(ClassPart, WordCase), Case> _overs = [];
     private readonly Dictionary<(ClassPart, int, WordCase, int), Case> _ats = [];
@@ -84,10 +87,16 @@ internal sealed class Subject
         b.Count == 0 ? a : a.Count == 0 ? b : a.Union(b).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>A specimen as a person would name it, with those decisions and traits that matter here.</summary>
-    public string Describe(BodyMeasure body, WordCase words, IReadOnlySet<string> matter)
+    public Message Describe(BodyMeasure body, WordCase words, IReadOnlySet<string> matter)
     {
-        var told = words.Words.Where(w => matter.Contains(w.Key) && w.Value != SpecimenScope.Unknown).Select(w => $"{w.Key[(w.Key.IndexOf('.', StringComparison.Ordinal) + 1)..]} '{w.Value}'").ToList();
-        return $"{Whole.Describe(body)}{(told.Count > 0 ? $" with {string.Join(" and ", told)}" : "")}";
+        var told = new List<Message>();
+        foreach (var (name, word) in words.Words)
+        {
+            if (!matter.Contains(name) || word == SpecimenScope.Unknown) continue;
+            told.Add(Trait.With(Argument.Id("name", name[(name.IndexOf('.', StringComparison.Ordinal) + 1)..]), Argument.Id("word", word)));
+        }
+
+        return told.Count == 0 ? Whole.Describe(body) : WithTraits.With(("who", Whole.Describe(body)), Argument.Messages("traits", told));
     }
 
     /// <summary>The place of a choice or, where named, of one of its options.</summary>

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Proving;
 
@@ -12,6 +11,18 @@ namespace Protocolist.Planning.Proving;
 /// </summary>
 internal sealed class WholeRange(Subject subject)
 {
+    private static readonly Phrase Value = new("proof.value", "the value '{name}'");
+    private static readonly Phrase OfStage = new("proof.setting", "'{key}' of '{stage}'");
+    private static readonly Phrase Site = new("proof.site", "a site in '{region}' of '{stage}'");
+    private static readonly Phrase WatchEvery = new("proof.watch-every", "'every' of 'watch' of '{stage}'");
+    private static readonly Phrase Witnessed = new("proof", "{what} {says} for {who}{value}");
+    private static readonly Phrase ItsValue = new("proof.its-value", ": {value}");
+    private static readonly Phrase Undecided = new(
+        "undecided",
+        "whether {what} {says} for some specimen of the class could not be decided; none of the specimens tried shows it");
+
+    private static readonly Phrase Simpler = new("undecided.remedy", "a simpler formula, or a narrower class, can be decided");
+
     private readonly HashSet<(string, SourceSpan)> _said = [];
     private readonly Dictionary<StageDefinition, ImmutableArray<Asked>> _asked = new(ReferenceEqualityComparer.Instance);
 
@@ -19,10 +30,17 @@ internal sealed class WholeRange(Subject subject)
     /// <param name="strict">Whether to say what could not be decided.</param>
     public IEnumerable<Finding> Findings(bool strict)
     {
-        var values = subject.Protocol.Values.Where(v => v.Expression.Type.Kind == FormulaKind.Quantity).Select(v => new Asked(subject, null, "", $"the value '{v.Name}'", v.Expression)).ToList();
+        var values = subject.Protocol.Values
+            .Where(v => v.Expression.Type.Kind == FormulaKind.Quantity)
+            .Select(v => new Asked(subject, null, "", Value.With(Argument.Id("name", v.Name)), v.Expression))
+            .ToList();
         foreach (var words in subject.Words)
         {
-            foreach (var finding in values.Where(v => v.IsNew(subject.Whole, words)).SelectMany(v => Ask(v, subject.Whole, words, strict))) yield return finding;
+            foreach (var value in values)
+            {
+                if (!value.IsNew(subject.Whole, words)) continue;
+                foreach (var finding in Ask(value, subject.Whole, words, strict)) yield return finding;
+            }
         }
 
         foreach (var route in subject.Routes)
@@ -45,11 +63,11 @@ internal sealed class WholeRange(Subject subject)
         where part.Expression.Type.Kind == FormulaKind.Quantity
         select new Asked(subject, stage, part.Key, part.What, part.Expression);
 
-    private static IEnumerable<(string Key, string What, Expression Expression)> Parts(Setting setting, StageDefinition stage) => setting switch
+    private static IEnumerable<(string Key, Message What, Expression Expression)> Parts(Setting setting, StageDefinition stage) => setting switch
     {
-        ExpressionSetting s => [(s.Key, $"'{s.Key}' of '{stage.Id}'", s.Expression)],
-        SitesSetting s => s.Sites.Select(x => (s.Key, $"a site in '{x.Region}' of '{stage.Id}'", x.PerSite)),
-        WatchSetting s => [(s.Key, $"'every' of 'watch' of '{stage.Id}'", s.Every)],
+        ExpressionSetting s => [(s.Key, OfStage.With(Argument.Id("key", s.Key), Argument.Id("stage", stage.Id)), s.Expression)],
+        SitesSetting s => s.Sites.Select(x => (s.Key, Site.With(Argument.Id("region", x.Region), Argument.Id("stage", stage.Id)), x.PerSite)),
+        WatchSetting s => [(s.Key, WatchEvery.With(Argument.Id("stage", stage.Id)), s.Every)],
         _ => [],
     };
 
@@ -58,7 +76,8 @@ internal sealed class WholeRange(Subject subject)
         foreach (var question in asked.Questions)
         {
             if (_said.Contains((question.Id, asked.Expression.Span))) continue;
-            var answer = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.WitnessesOnly).Ask(part, words, asked.DependsOnBench);
+            var proof = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.WitnessesOnly);
+            var answer = proof.Ask(part, words, asked.DependsOnBench);
             if (Say(question, answer, asked, words, strict) is not { } finding) continue;
             _said.Add((question.Id, asked.Expression.Span));
             yield return finding;
@@ -68,10 +87,17 @@ internal sealed class WholeRange(Subject subject)
         }
     }
 
-    private Finding? Say(Question question, Answer answer, Asked asked, WordCase words, bool strict) => answer.Verdict switch
+    private Finding? Say(Question question, Answer answer, Asked asked, WordCase words, bool strict)
     {
-        Verdict.Witnessed => new Finding(question.Id, question.Severity, $"{asked.What} {question.Says(answer.Value)} for {subject.Describe(answer.Body!, words, asked.Matter)}{(question.HidesValue ? "" : $": {Measurable.Text(answer.Value.Quantity)}")}", question.Remedy) { Where = asked.Expression.Span },
-        Verdict.Open when strict && !question.IsForSlips => Finding.Note("undecided", $"whether {asked.What} {question.Says(answer.Value)} for some specimen of the class could not be decided; none of the specimens tried shows it", "a simpler formula, or a narrower class, can be decided", asked.Expression.Span),
-        _ => null,
-    };
+        Argument what = ("what", asked.What), says = ("says", question.Says);
+        if (answer.Verdict == Verdict.Witnessed)
+        {
+            var value = question.HidesValue ? default : ItsValue.With(("value", answer.Value.Quantity));
+            var message = Witnessed.With(what, says, ("who", subject.Describe(answer.Body!, words, asked.Matter)), ("value", value));
+            return new Finding(question.Id, question.Severity, message, question.Remedy) { Where = asked.Expression.Span };
+        }
+
+        if (answer.Verdict != Verdict.Open || !strict || question.IsForSlips) return null;
+        return Finding.Note("undecided", Undecided.With(what, says), Simpler, asked.Expression.Span);
+    }
 }

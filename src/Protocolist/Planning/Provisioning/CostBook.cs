@@ -1,56 +1,135 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Fluids.Safety;
-using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
-using Protocolist.Reading;
+using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>What a plan costs, in the bench's currency.</summary>
-internal static class CostBook
+/// <summary>What a plan costs, in the bench's currency. Every part is rounded once to the smallest coin, halves away from zero; the sums are exact.</summary>
+internal sealed class CostBook
 {
-    /// <summary>A year as the rhythm of care counts it, s.</summary>
-    private const double YearSeconds = 365.25 * 86400;
+    private static readonly Phrase NoDisposalPrice = new("disposal-without-price", "nothing says what disposal costs of {lots}; it is reckoned as free");
+    private static readonly Phrase Lot = new("disposal-without-price.lot", "{class} waste ({amount:amount})");
 
-    public static (PlanCosts Costs, ImmutableArray<Finding> Findings) Of(Draft draft, Bench bench, ExchangeRates rates, RecipeBook recipes, MaterialBook materials, IEnumerable<Thing> things, WasteBook waste)
+    private static readonly Phrase NoDisposalPriceRemedy = new(
+        "disposal-without-price.remedy",
+        "ask who collects it, and state it under 'disposal:' (formaldehyde: 3.20 EUR/L, sharps: 0.20 EUR/piece), or what a full container costs under 'waste: containers:'");
+
+    private static readonly Phrase NoRate = new("labour-without-price", "the bench states no rate for hands-on time; labour is reckoned as free");
+    private static readonly Phrase NoRateRemedy = new("labour-without-price.remedy", "state a rate, for example '30 EUR/h'");
+    private static readonly Phrase Labour = new("priced.labour", "labour");
+    private static readonly Phrase Care = new("priced.care", "care");
+    private static readonly Phrase Disposal = new("priced.disposal", "disposal of {class} waste");
+
+    private readonly PreparedStock stock;
+    private readonly List<Finding> findings;
+
+    private CostBook(PreparedStock stock, List<Finding> findings) => (this.stock, this.findings) = (stock, findings);
+
+    /// <summary>Sums a plan's costs.</summary>
+    /// <param name="parts">What is paid for.</param>
+    /// <param name="stock">The bench, with its prices.</param>
+    /// <param name="findings">
+    /// Takes <c>disposal-without-price</c>, <c>labour-without-price</c>, <c>stock-without-worth</c> (notes), <c>two-currencies</c> (error).
+    /// </param>
+    public static PlanCosts Of(CostParts parts, PreparedStock stock, List<Finding> findings)
     {
-        if (bench.Currency is null) return (new(null, null, null, null), []);
+        if (stock.Bench.Currency is not { } currency) return PlanCosts.Unknown;
+        var (book, bench) = (new CostBook(stock, findings), stock.Bench);
+        var disposal = book.DisposalOf(parts.Waste);
+        if (bench.Labour is null && parts.HandsOn > Duration.Zero) findings.Add(Finding.Note(NoRate.Id, NoRate, NoRateRemedy));
+        var wear = book.WearOf(parts.Worn);
+        var labour = bench.Labour is { } rate ? book.Minor(rate.For(parts.HandsOn), Labour) : 0;
+        var careLabour = bench.Labour is { } careRate ? book.Minor(careRate.For(parts.CareByYear), Care) : 0;
+        if (parts.CareFluid.Doubt is { } doubt) findings.Add(doubt);
+
+        var (spent, careFluid) = (0L, parts.CareFluid.Cost?.Minor ?? 0);
+        foreach (var (_, cost) in disposal) spent += cost;
+        var total = parts.UsedMinor + wear + labour + spent;
         var hasDisposal = !bench.DisposalPrices.IsEmpty || !bench.WasteRules.ContainerPrices.IsEmpty;
-        var handsOn = draft.Steps.Where(s => !s.IsCare).Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
-        var wear = things.Where(t => t.IsListed && t.UsesBeyond > 0).Select(t => (t.Items[0], t.UsesBeyond)).ToList();
-        var lots = waste.Lots.Where(w => w.Class != WasteClass.RinseWater || bench.DisposalPrices.ContainsKey(w.Class) || bench.WasteRules.ContainerPrices.ContainsKey(w.Class)).ToList();
-        var care = CareFluid.Of(draft, recipes, materials, rates.Currency);
-        var summed = new CostRates(bench.Labour, bench.DisposalPrices, rates) { ContainerPrices = bench.WasteRules.ContainerPrices }
-            .Sum(materials.Lines, wear, handsOn, lots, bench.Labour?.For(CareByYear(draft)), care.Value!.Cost);
-        var costs = summed.Value!;
-        var labour = bench.Labour is null ? null : costs.Labour;
-        return (new(costs.CashNow, costs.Materials, labour, hasDisposal ? costs.Disposal : null)
+        return new(Coins(parts.CashMinor), Coins(parts.UsedMinor), bench.Labour is null ? null : Coins(labour), hasDisposal ? Coins(spent) : null)
         {
-            LeftOnShelf = costs.LeftOnShelf,
-            Wear = costs.Wear,
-            DisposalByClass = hasDisposal ? [.. costs.DisposalByClass.Select(d => new DisposalCost(EnumWords<WasteClass>.Of(d.Key), d.Value))] : [],
-            Total = costs.Total,
-            BySpecimen = costs.BySpecimen(Math.Max(1, draft.Body.Count))[0],
-            CareLabourByYear = bench.Labour is null ? null : costs.CareLabourByYear,
-            CareFluidByYear = care.Value!.Cost,
-            TopUpByYear = care.Value!.PerYear,
-            CareByYear = bench.Labour is null && care.Value!.Cost is null ? null : costs.CareByYear,
-            OverTenYears = costs.Over(10),
-        }, [.. summed.Findings, .. care.Findings]);
+            LeftOnShelf = Coins(parts.LeftMinor),
+            Wear = Coins(wear),
+            DisposalByClass = hasDisposal ? [.. disposal.OrderBy(d => d.Class).Select(d => new DisposalCost(d.Class, Coins(d.Minor)))] : [],
+            Total = Coins(total),
+            BySpecimen = Coins(DearestShare(total, Math.Max(1, parts.Specimens))),
+            CareLabourByYear = bench.Labour is null ? null : Coins(careLabour),
+            CareFluidByYear = parts.CareFluid.Cost,
+            TopUpByYear = parts.CareFluid.PerYear,
+            CareByYear = bench.Labour is null && parts.CareFluid.Cost is null ? null : Coins(careLabour + careFluid),
+            OverTenYears = Coins(total + (10 * (careLabour + careFluid))),
+        };
+
+        Money Coins(long minor) => Money.OfMinor(minor, currency);
     }
 
-    /// <summary>Hands-on time of the rounds in a year: each as often as its 'every' says.</summary>
-    private static Duration CareByYear(Draft draft)
+    /// <summary>The total shared over a lot of alike specimens, no coin lost: the first ones bear the odd coins.</summary>
+    private static long DearestShare(long total, int specimens)
     {
-        var sum = Duration.Zero;
-        foreach (var step in draft.Steps.Where(s => s.IsCare))
+        var (share, over) = Math.DivRem(total, specimens);
+        return share + (over > 0 ? 1 : 0);
+    }
+
+    /// <summary>What it costs to be rid of each class, in the order in which the classes come up; what is kept or drained costs nothing.</summary>
+    private List<(WasteClass Class, long Minor)> DisposalOf(ImmutableArray<PlannedWaste> waste)
+    {
+        var (bench, sums) = (stock.Bench, new List<(WasteClass Class, Amount Amount)>());
+        foreach (var lot in waste)
         {
-            if (step.Work is CareWork { Every: { IsFinite: true, Middle: > 0 } every }) sum += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
+            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) continue;
+            if (lot.Class == WasteClass.RinseWater && !bench.DisposalPrices.ContainsKey(lot.Class) && !bench.WasteRules.ContainerPrices.ContainsKey(lot.Class)) continue;
+            var at = sums.FindIndex(s => s.Class == lot.Class && s.Amount.Kind == lot.Amount.Kind);
+            if (at < 0) sums.Add((lot.Class, lot.Amount));
+            else sums[at] = (lot.Class, sums[at].Amount + lot.Amount);
+        }
+
+        var (costs, unpriced) = (new List<(WasteClass Class, long Minor)>(sums.Count), new List<Message>());
+        foreach (var (@class, amount) in sums)
+        {
+            var minor = CostOf(@class, amount);
+            if (minor is null) unpriced.Add(Lot.With(("class", Waste.Words(@class)), amount.Fact("amount")));
+            var at = costs.FindIndex(c => c.Class == @class);
+            if (at < 0) costs.Add((@class, minor ?? 0));
+            else costs[at] = (@class, costs[at].Minor + (minor ?? 0));
+        }
+
+        if (unpriced.Count > 0)
+            findings.Add(Finding.Note(NoDisposalPrice.Id, NoDisposalPrice.With(Argument.Messages("lots", unpriced)), NoDisposalPriceRemedy));
+        return costs;
+    }
+
+    /// <summary>By the class's own price, else by its container's; null where neither is for such an amount.</summary>
+    private long? CostOf(WasteClass @class, Amount amount)
+    {
+        var cost = stock.Bench.DisposalPrices.GetValueOrDefault(@class) is { } price && price.IsFor(amount.Kind) ? price.For(amount)
+            : stock.Bench.WasteRules.ContainerPrices.GetValueOrDefault(@class) is { } container && container.Holds.Kind == amount.Kind ? container.For(amount)
+            : null;
+        return cost is null ? null : Minor(cost, Disposal.With(("class", Waste.Words(@class))));
+    }
+
+    private long WearOf(IReadOnlyList<(StockItem Item, long Uses)> worn)
+    {
+        var sum = 0L;
+        foreach (var (item, uses) in worn)
+        {
+            var worth = StockWorth.OfWear(item, uses, stock.Rates);
+            if (worth.Doubt is { } doubt) findings.Add(doubt);
+            sum += worth.Minor;
         }
 
         return sum;
+    }
+
+    private long Minor(Money money, Message what)
+    {
+        if (stock.Rates.Convert(money) is { } converted) return converted.Minor;
+        findings.Add(stock.Rates.Lacking(money.Currency, what));
+        return 0;
     }
 }

@@ -1,105 +1,203 @@
 using System.Collections.Immutable;
-using NodaTime;
-using Protocolist.Benches.Stock;
+using System.Runtime.InteropServices;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
-using Protocolist.Planning.Purchasing;
 using UnitsNet;
-using FluidRecipe = Protocolist.Fluids.Mixing.Recipe;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>One way to make a fluid: its recipe, and what it takes of the bench's materials.</summary>
-internal sealed record FluidWay(string Id, FluidRecipe Recipe, ImmutableArray<Finding> Findings)
-{
-    public Way AsWay(StockBook stock) => new(Id,
-    [
-        .. Recipe.Parts.Select(p => (Material: stock.Find(p), Amount: AmountOf(p))).Where(p => p.Material is not null)
-            .GroupBy(p => p.Material!.Name, StringComparer.Ordinal)
-            .Select(g => new Demand(g.Key, g.Select(p => p.Amount).Aggregate((a, b) => a + b))),
-    ]);
-
-    /// <summary>What it takes, in one line: two ways with the same line are the same way.</summary>
-    public string Takes(StockBook stock) => string.Join('|',
-        AsWay(stock).Demands.Select(d => $"{d.ProductId}: {d.Amount}").Order(StringComparer.Ordinal).Concat(Recipe.Parts.Where(p => stock.Find(p) is null).Select(p => p.Name)));
-
-    public static Amount AmountOf(RecipePart part) => part.Volume is { } volume ? Amount.Of(volume) : Amount.Of(part.Mass);
-}
-
-/// <summary>The ways in which a fluid can be made from a shelf, each with its recipe solved: used fixative restored, ready-made, from each stock, from part bottles together, with each hydrate of its salts.</summary>
+/// <summary>
+/// The ways in which a fluid can be made from a shelf on a day, each with its recipe solved: used fixative restored, ready-made, from each stock, from part
+/// bottles together, with each hydrate of its salts. Immutable.
+/// </summary>
 /// <remarks>Where two ways cost the same the earlier is taken, so the order is: what would be thrown away, what needs no mixing, what needs the fewest bottles.</remarks>
-internal static class FluidWays
+internal sealed class FluidWays
 {
     /// <summary>Hydrates are tried in so many combinations at most.</summary>
     private const int MostSaltChoices = 6;
 
-    public static ImmutableArray<FluidWay> Of(FluidUse use, StockBook stock, Temperature at, LocalDate on)
+    private static readonly Volume Litre = Volume.FromLiters(1);
+
+    private readonly Fluid fluid;
+    private readonly StockDay day;
+    private readonly ImmutableArray<Plan> plans;
+    private readonly ImmutableArray<FluidWay> solved;
+
+    private FluidWays(Fluid fluid, StockDay day, ImmutableArray<Plan> plans)
     {
-        var fluids = stock.FluidsAtHand(on).ToList();
-        var waters = fluids.Where(m => m.Fluid!.IsWater).ToList();
-        var fresh = fluids.Where(m => !m.Fluid!.IsWater && !m.IsSpent).OrderByDescending(m => m.Fluid == use.Fluid).ToList();
-        var ways = new List<FluidWay>();
-        foreach (var salts in SaltChoices(use.Fluid, stock, on))
+        (this.fluid, this.day, this.plans) = (fluid, day, plans);
+        solved = plans.All(p => p.Solved is not null) ? [.. plans.Select(p => p.Solved!)] : default;
+    }
+
+    /// <summary>A way to be tried: solved for a litre, or with what is there of some stock only when the volume is known.</summary>
+    private readonly record struct Plan(Supply Supply, ImmutableArray<Salt> Salts, FluidWay? Solved);
+
+    /// <summary>The recipe from the stock that is usually at hand, for a litre; null where there is none.</summary>
+    public FluidWay? Usual { get; private init; }
+
+    /// <summary>Why there is none.</summary>
+    public ImmutableArray<Finding> UsualFaults { get; private init; } = [];
+
+    /// <summary>Works out the ways of one fluid.</summary>
+    public static FluidWays Of(Fluid fluid, StockDay day)
+    {
+        if (fluid.IsWater) return new(fluid, day, OwnWater(fluid, day));
+        var plans = Plans(fluid, day);
+        if (!plans.IsEmpty && plans.All(p => p.Solved is not null)) return new(fluid, day, plans); // nothing else is ever asked for
+        var usual = RecipeSolver.Solve(new(fluid, Litre, [.. fluid.UsualStocks.Select(s => new StockFluid(s))]) { At = day.Stock.At });
+        return new(fluid, day, plans)
         {
-            var suffix = salts.Label.Length > 0 ? $" with {salts.Label}" : "";
-            if (use.MayBeRestored)
-            {
-                foreach (var spent in fluids.Where(m => m.IsSpent && m.Fluid!.Buffering == use.Fluid.Buffering && m.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false }))
-                    foreach (var strong in fresh.Where(m => m.Fluid!.Substance == Substance.FormaldehydeStock))
-                        Try($"{spent.Name} restored with {strong.Name}{suffix}", [Share(spent, strong, use, on), strong.Unlimited, .. Unlimited(waters)], salts.Salts);
-            }
+            Usual = usual.Value is { } recipe ? new(new(SupplyKind.Usual), Supplied(recipe, [], day), Litre, []) : null,
+            UsualFaults = usual.Value is null ? [.. usual.Findings.Where(f => f.Severity == Severity.Error)] : [],
+        };
+    }
 
-            foreach (var one in fresh.Where(m => m.Fluid!.Substance == use.Fluid.Substance || (use.Fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
-            {
-                Try($"{one.Name}{suffix}", [one.Unlimited, .. Unlimited(waters)], salts.Salts);
-
-                // Tap water serves for formalin, never for alcohol, which it clouds (S. Moore, natural-history collections list, 2018).
-                if (use.Fluid.HasFormaldehyde && waters.Count > 0) Try($"{one.Name}{suffix}, water from the tap", [one.Unlimited], salts.Salts);
-            }
-
-            if (fresh.Any(m => !m.CanBeBought)) Try($"the shelf together{suffix}", [.. fresh.Concat(waters).Select(m => m.AsStock(on))], salts.Salts);
+    /// <summary>Every way to make so much, in order; none where the bench has nothing for it.</summary>
+    /// <param name="volume">How much.</param>
+    /// <param name="forImmersion">Whether used fixative may be restored for it.</param>
+    public ImmutableArray<FluidWay> For(Volume volume, bool forImmersion)
+    {
+        if (!solved.IsDefault) return solved;
+        var ways = new List<FluidWay>(plans.Length);
+        foreach (var plan in plans)
+        {
+            if (plan.Supply.Kind == SupplyKind.Restored && !forImmersion) continue;
+            if ((plan.Solved ?? Solved(fluid, day, plan.Supply, plan.Salts, volume)) is { } way) ways.Add(way);
         }
 
         return [.. ways];
+    }
 
-        void Try(string id, ImmutableArray<StockFluid> stocks, ImmutableArray<Salt> salts)
+    /// <summary>What the shelf lacks for so much of it.</summary>
+    public ImmutableArray<Finding> ShortFor(Volume volume)
+    {
+        ImmutableArray<StockFluid> shelf = [.. day.Fluids.Where(m => !m.Material.IsSpent).Select(Limited)];
+        return RecipeSolver.Solve(new(fluid, volume, shelf) { At = day.Stock.At, Salts = day.Salts }).Findings;
+    }
+
+    /// <summary>Water that stands on the shelf is drawn from there; tap water that is not listed comes from the tap.</summary>
+    private static ImmutableArray<Plan> OwnWater(Fluid water, StockDay day)
+    {
+        foreach (var one in day.Waters)
         {
-            var solved = RecipeSolver.Solve(new MixRequest(use.Fluid, use.Made, stocks) { At = at, Salts = salts });
-            if (solved.Value is { } recipe) ways.Add(new(id, recipe, [.. solved.Findings.Where(f => f.Severity != Severity.Error)]));
+            if (one.Material.Fluid != water) continue;
+            var recipe = RecipeSolver.Solve(new(water, Litre, []) { At = day.Stock.At }).Value;
+            return recipe is null ? [] : [new(new(SupplyKind.OwnWater, one.Material), [], new(new(SupplyKind.OwnWater, one.Material), Supplied(recipe, [], day), Litre, []))];
+        }
+
+        return [];
+    }
+
+    private static ImmutableArray<Plan> Plans(Fluid fluid, StockDay day)
+    {
+        var plans = ImmutableArray.CreateBuilder<Plan>();
+        List<StockMaterial> fresh = [.. day.Fluids.Select(m => m.Material).Where(m => !m.Fluid!.IsWater && !m.IsSpent).OrderByDescending(m => m.Fluid == fluid)];
+        foreach (var (salts, first, second) in SaltChoices(fluid, day))
+        {
+            if (fluid.HasFormaldehyde)
+            {
+                foreach (var spent in day.Fluids.Select(m => m.Material).Where(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false }))
+                {
+                    foreach (var strong in fresh.Where(m => m.Fluid!.Substance == Substance.FormaldehydeStock))
+                        plans.Add(new(new(SupplyKind.Restored, strong, spent, first, second), salts, null));
+                }
+            }
+
+            foreach (var one in fresh.Where(m => m.Fluid!.Substance == fluid.Substance || (fluid.HasFormaldehyde && m.Fluid!.HasFormaldehyde)))
+            {
+                Solve(new(SupplyKind.Stock, one, null, first, second));
+
+                // Tap water serves for formalin, never for alcohol, which it clouds (S. Moore, natural-history collections list, 2018).
+                if (fluid.HasFormaldehyde && !day.Waters.IsEmpty) Solve(new(SupplyKind.StockAndTap, one, null, first, second));
+            }
+
+            if (fresh.Exists(m => !m.CanBeBought)) plans.Add(new(new(SupplyKind.Together, null, null, first, second), salts, null));
+
+            void Solve(Supply supply)
+            {
+                if (Solved(fluid, day, supply, salts, Litre) is { } way) plans.Add(new(supply, salts, way));
+            }
+        }
+
+        return plans.ToImmutable();
+    }
+
+    private static FluidWay? Solved(Fluid fluid, StockDay day, Supply supply, ImmutableArray<Salt> salts, Volume volume)
+    {
+        ImmutableArray<(StockFluid Fluid, StockMaterial Material)> stocks = supply.Kind switch
+        {
+            SupplyKind.Restored => [(Share(day, supply, fluid, volume), supply.Spent!), Unlimited(supply.Stock!), .. day.Waters.Select(w => Unlimited(w.Material))],
+            SupplyKind.Stock => [Unlimited(supply.Stock!), .. day.Waters.Select(w => Unlimited(w.Material))],
+            SupplyKind.StockAndTap => [Unlimited(supply.Stock!)],
+            _ =>
+            [
+                .. day.Fluids.Where(m => !m.Material.Fluid!.IsWater && !m.Material.IsSpent).OrderByDescending(m => m.Material.Fluid == fluid)
+                    .Concat(day.Waters).Select(m => (Limited(m), m.Material)),
+            ],
+        };
+        var solved = RecipeSolver.Solve(new(fluid, volume, [.. stocks.Select(s => s.Fluid)]) { At = day.Stock.At, Salts = salts });
+        return solved.Value is { } recipe
+            ? new(supply, Supplied(recipe, stocks, day), volume, [.. solved.Findings.Where(f => f.Severity != Severity.Error)])
+            : null;
+    }
+
+    /// <summary>The parts of a recipe with the materials that they are taken from.</summary>
+    private static ImmutableArray<SuppliedPart> Supplied(Recipe recipe, ImmutableArray<(StockFluid Fluid, StockMaterial Material)> stocks, StockDay day)
+    {
+        var parts = new SuppliedPart[recipe.Parts.Length];
+        for (var i = 0; i < parts.Length; i++) parts[i] = new(recipe.Parts[i], MaterialOf(recipe.Parts[i]));
+        return ImmutableCollectionsMarshal.AsImmutableArray(parts);
+
+        StockMaterial? MaterialOf(RecipePart part)
+        {
+            foreach (var (fluid, material) in stocks)
+            {
+                if (ReferenceEquals(fluid, part.Stock)) return material;
+            }
+
+            foreach (var material in day.Stock.Materials)
+            {
+                if (part.Salt is { } salt ? material.Salt == salt : material is { IsSpent: false, Fluid: { } fluid } && fluid == part.Fluid) return material;
+            }
+
+            return null;
         }
     }
 
-    private static IEnumerable<StockFluid> Unlimited(IEnumerable<StockBook.Material> materials) => materials.Select(m => m.Unlimited);
+    private static (StockFluid Fluid, StockMaterial Material) Unlimited(StockMaterial material) => (material.Liquid!, material);
+
+    /// <summary>As the recipe solver sees it; limited by what is there where no more can be bought.</summary>
+    private static StockFluid Limited(MaterialOnDay on) => on.Material.CanBeBought ? on.Material.Liquid! : on.Material.Liquid! with { OnHand = on.Usable.Volume };
 
     /// <summary>As much of a used fixative as can be restored without water: x parts of it and 1 - x of the stock give the strength, so x = (stock - target) / (stock - used).</summary>
-    private static StockFluid Share(StockBook.Material spent, StockBook.Material strong, FluidUse use, LocalDate on)
+    private static StockFluid Share(StockDay day, Supply supply, Fluid target, Volume volume)
     {
         // A little less than that, because masses and not volumes add up; the solver fills the rest with stock and water.
         const double Margin = 0.98;
-        var (used, stock, target) = (spent.Fluid!.FormaldehydeGramsPerLitre ?? 0, strong.Fluid!.FormaldehydeGramsPerLitre ?? 0, use.Fluid.FormaldehydeGramsPerLitre ?? 0);
-        var most = stock > used ? use.Made * (Math.Clamp((stock - target) / (stock - used), 0, 1) * Margin) : Volume.Zero;
-        var there = spent.Usable(on).Volume;
-        return spent.Unlimited with { OnHand = there < most ? there : most, UseUp = true };
+        var (used, stock, wanted) = (Strength(supply.Spent!.Fluid!), Strength(supply.Stock!.Fluid!), Strength(target));
+        var most = stock > used ? volume * (Math.Clamp((stock - wanted) / (stock - used), 0, 1) * Margin) : Volume.Zero;
+        var there = day.Materials[supply.Spent.Index].Usable.Volume;
+        return supply.Spent.Liquid! with { OnHand = there < most ? there : most, UseUp = true };
     }
 
+    private static double Strength(Fluid fluid) => fluid.FormaldehydeGramsPerLitre ?? 0;
+
     /// <summary>Each hydrate on the shelf of each salt that the buffer calls for; one choice without salts where it calls for none.</summary>
-    private static IEnumerable<(string Label, ImmutableArray<Salt> Salts)> SaltChoices(Fluid target, StockBook stock, LocalDate on)
+    private static IEnumerable<(ImmutableArray<Salt> Salts, Salt? First, Salt? Second)> SaltChoices(Fluid target, StockDay day)
     {
-        var shelf = stock.SaltsAtHand(on).ToImmutableArray();
-        var called = BufferRecipe.PerLitre(target.Buffering, target.FormaldehydeGramsPerLitre ?? 0);
         IEnumerable<ImmutableArray<Salt>> choices = [[]];
         var several = false;
-        foreach (var (salt, _) in called)
+        foreach (var (salt, _) in BufferRecipe.PerLitre(target.Buffering, Strength(target)))
         {
-            var hydrates = shelf.Where(s => s.Anhydrous == salt.Anhydrous).OrderByDescending(s => s == salt).ToList();
+            var hydrates = day.Salts.Where(s => s.Anhydrous == salt.Anhydrous).OrderByDescending(s => s == salt).ToList();
             if (hydrates.Count == 0) continue;
             several |= hydrates.Count > 1;
             choices = [.. choices.SelectMany(c => hydrates.Select(h => c.Add(h))).Take(MostSaltChoices)];
         }
 
         // An empty list would let the solver assume salts that nobody has: the whole shelf says what is lacking.
-        return choices.Select(c => (several ? string.Join(" and ", c.Select(s => s.Name)) : "", c.IsEmpty ? shelf : c));
+        return choices.Select(c => (c.IsEmpty ? day.Salts : c, several ? c[0] : null, several && c.Length > 1 ? c[1] : null));
     }
 }

@@ -4,17 +4,19 @@ using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>Figures that the fourth pass made: volumes by vessel, doses by region.</summary>
+/// <summary>Figures that the pass made: volumes by vessel, doses by region.</summary>
 internal static class ProvisionFigures
 {
-    public static IEnumerable<Figure> Of(Draft draft) => draft.Steps.Where(s => s.Volume is not null).Select(s => Volume(s));
-
-    public static string IdOf(DraftStep step) => $"{step.Id}.volume";
-
     private static readonly Phrase UsualDose = new("volume.usual-dose", "the usual dose of the group, shared out over the regions by their mass");
     private static readonly Phrase Dose = new("volume.dose", "the dose, shared out over the regions by their mass");
-    private static readonly Phrase Covers = new("volume.covers", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
     private static readonly Phrase ByRatio = new("volume.ratio", "the ratio's low end times the volume of the specimen");
+
+    private static readonly Phrase Covers = new(
+        "volume.covers", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
+
+    public static IEnumerable<Figure> Of(Draft draft) => draft.Steps.Where(s => s.Volume is not null).Select(Volume);
+
+    public static string IdOf(DraftStep step) => $"{step.Id}.volume";
 
     private static Figure Volume(DraftStep step)
     {
@@ -42,5 +44,5 @@ internal static class ProvisionFigures
         };
     }
 
-    private static IEnumerable<string> Ratio(DraftStep step) => step.Ratio is null ? [] : [$"{step.Id}.ratio"];
+    private static string[] Ratio(DraftStep step) => step.Ratio is null ? [] : [$"{step.Id}.ratio"];
 }

@@ -1,22 +1,18 @@
 using System.Collections.Immutable;
-using NodaTime;
-using Protocolist.Benches;
+using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Planning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Vessels;
+using Protocolist.Specimens;
 using UnitsNet;
-using PlanRecipe = Protocolist.Plans.Recipe;
-using PlanRecipePart = Protocolist.Plans.RecipePart;
 
 namespace Protocolist.Planning.Provisioning;
 
 /// <summary>What the fourth pass adds to a draft.</summary>
 internal sealed record Provisioned(
     Draft Draft,
-    ImmutableArray<PlanRecipe> Recipes,
+    ImmutableArray<PlannedRecipe> Recipes,
     ImmutableArray<PlannedPurchase> Purchases,
     ImmutableArray<PlannedMaterial> Materials,
     PlanCosts Costs,
@@ -24,68 +20,52 @@ internal sealed record Provisioned(
     ImmutableArray<FluidMove> Moves,
     ImmutableArray<Finding> Findings)
 {
-    /// <summary>Every way to make each fluid; of the chosen recipes too.</summary>
-    public required RecipeBook Book { get; init; }
+    /// <summary>Every way to make each fluid, and those that were chosen.</summary>
+    public required RecipeChoice Choice { get; init; }
+
+    /// <summary>What hazardous fluid stands about once all is bought.</summary>
+    public required StoredTotals Stored { get; init; }
 }
 
-/// <summary>Fourth pass: vessels, volumes, recipes from stock, purchases, costs, and where the spent fluid goes.</summary>
+/// <summary>
+/// Fourth pass: vessels, volumes, recipes from stock, purchases, costs, and where the spent fluid goes. A pure function of a draft, the bench on a day, and
+/// what is insisted on, so that it can be run for any candidate.
+/// </summary>
 internal static class ProvisionPass
 {
     /// <summary>Twenty times the heaviest body that anybody plans for, changed twice; beyond it lies a slip in a size. The project's choice.</summary>
     private static readonly Volume MostForAStep = Volume.FromCubicMeters(30);
 
-    public static Provisioned Run(Draft draft, Bench bench, LocalDate on, PlanWishes wishes)
+    private static readonly Phrase Absurd = new("absurd-amount.fluid", "'{step}' would take {volume} of fluid, more than any bench can fill");
+    private static readonly Phrase AbsurdRemedy = new("absurd-amount.fluid.remedy", "check the size and the count of the specimen, and their units");
+    private static readonly Phrase Unlisted = new("not-on-the-bench-list", "the bench lists none of: {things:; }");
+
+    private static readonly Phrase UnlistedRemedy = new(
+        "not-on-the-bench-list.remedy", "see that they are at hand, or list them with 'consumable:' and 'tool:' so that they are counted");
+
+    /// <summary>Provisions a draft.</summary>
+    /// <param name="draft">The steps with their fluids, amounts and durations.</param>
+    /// <param name="day">The bench on the day of use.</param>
+    /// <param name="wishes">Vessels and supplies that are insisted on.</param>
+    public static Provisioned Run(Draft draft, StockDay day, PlanWishes wishes)
     {
-        List<Vessel> free = [.. bench.FreeVessels(on)];
-        List<Vessel> forSale = [.. bench.VesselsForSale(on)];
-        List<Vessel> toBeHad = [.. free, .. forSale];
-        var (freeToFill, forSaleToFill) = (PreparedVessel.Of(free), PreparedVessel.Of(forSale));
-        ImmutableArray<DraftStep> housed = [.. draft.Steps.Select(s => Housed(s, WishedVessel.For(s, wishes, draft, bench, toBeHad)))];
-        ImmutableArray<DraftStep> steps = [.. housed.Select(s => IsAbsurd(s) ? s with { Volume = null } : s)];
-        var stock = StockBook.Of(bench.Stock);
-        var things = ThingBook.Of(steps, draft.Body.Count, bench.Stock);
-        var uses = FluidUse.Of(steps, fluid => stock.FluidsAtHand(on).Any(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && !m.Fluid.Substance.IsConcentrate));
-        var rates = new ExchangeRates(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
-        var listed = things.Where(t => t.IsListed && t.AllUses > 0).ToList();
-        var recipes = RecipeBook.Choose(uses, [.. listed.Select(t => t.AsNeed())], stock, [.. listed.Select(t => t.AsProduct(on))], bench, rates, on, wishes.Supplies);
-        var materials = VesselPurchases.With(MaterialBook.Of(recipes, things, stock, rates, on), steps, bench, on, rates);
-        var waste = WasteBook.Of(uses, recipes, things, steps, bench, stock);
-        steps = [.. steps.Select(s => Finishing(Discarding(s, waste), draft.Body, steps) with { Materials = StepMaterials.Of(s, recipes, things, on) })];
-        var (costs, costFindings) = CostBook.Of(draft with { Steps = steps }, bench, rates, recipes, materials, things, waste);
-        return new(
-            draft with { Steps = steps },
-            [.. recipes.Recipes.Where(r => !r.Use.Fluid.IsWater).Select(r => Written(r, stock))],
-            materials.Purchases,
-            materials.Materials,
-            costs,
-            waste.Planned,
-            FluidFlow.Moves(uses, recipes, steps, waste.Planned),
-            [
-                .. housed.Where(IsAbsurd).Select(Absurd), .. InUse(bench, toBeHad), .. WishedVessel.Unmet(wishes, steps, draft, bench, toBeHad), .. recipes.Findings, .. materials.Findings, .. waste.Findings, .. costFindings,
-                .. ThingBook.Unlisted(things, bench.Stock),
-            ])
-        { Book = recipes };
+        var findings = new List<Finding>();
+        var steps = Housed(draft, day, wishes, findings);
+        findings.AddRange(day.TakenVessels);
+        if (!wishes.Vessels.IsEmpty) WishedVessel.Unmet(wishes, steps, draft, day, findings);
 
-        DraftStep Housed(DraftStep step, FittedVessel? wished)
-        {
-            if (!NeedsVessel(step)) return step;
-            step = step with { Fluid = step.Fluid ?? Fluid.TapWater };
-            var outcome = wished is null ? VesselChoice.For(step, draft.Body, bench, freeToFill, forSaleToFill) : new(wished, null, wished.Findings);
-            if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
-
-            // By the ratio alone where no vessel is listed or none fits.
-            return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
-        }
+        var sundries = SundryUse.Of(steps, draft.Body.Count, day.Stock.Sundries);
+        var needs = FluidNeed.Of(steps, day);
+        var choice = RecipeChoice.Of(needs, sundries, day, wishes.Supplies, findings);
+        var books = MaterialBooks.Of(choice, sundries, at => steps[at].Id, day, findings);
+        VesselPurchases.Book(books, steps, day, findings);
+        var waste = WasteBook.Of(needs, choice, sundries, steps, day.Stock, findings);
+        var provisioned = draft with { Steps = Laid(steps, draft.Body, choice, sundries, waste, day) };
+        var careFluid = CareFluid.Of(provisioned, choice, books, day.Stock);
+        var costs = CostBook.Of(CostParts.Of(provisioned, books, sundries, waste.Lots, careFluid), day.Stock, findings);
+        NotListed(sundries, day, findings);
+        return new(provisioned, Written(choice, day), books.Purchases, books.Materials, costs, waste.Lots, waste.Moves, [.. findings]) { Choice = choice, Stored = books.Stored };
     }
-
-    private static bool IsAbsurd(DraftStep step) => step.Volume is { } volume && volume * (1 + step.Changes) > MostForAStep;
-
-    private static Finding Absurd(DraftStep step) => Finding.Error(
-        "absurd-amount",
-        $"'{step.Id}' would take {Quantities.Measurable.Text((step.Volume!.Value * (1 + step.Changes)).CubicMeters, Quantities.Dimension.OfVolume)} of fluid, more than any bench can fill",
-        "check the size and the count of the specimen, and their units",
-        step.Span) with
-    { Subject = step.Id };
 
     internal static bool NeedsVessel(DraftStep step) => step.Kind switch
     {
@@ -94,32 +74,82 @@ internal static class ProvisionPass
         _ => false,
     };
 
-    /// <summary>The step that does away with a spent fluid says where this bench puts it.</summary>
-    private static DraftStep Discarding(DraftStep step, WasteBook waste) =>
-        step.Work is DiscardWork discard && waste.RouteOf(discard.Of) is { } routed ? step with { Work = discard with { Routed = routed } } : step;
-
-    /// <summary>How the body is held in the vessel that was chosen, and how that is closed.</summary>
-    private static DraftStep Finishing(DraftStep step, Specimens.BodyMeasure body, IReadOnlyList<DraftStep> steps) => step.Work switch
+    /// <summary>Every step with its vessel and its volume; an absurd volume is told and left out.</summary>
+    private static ImmutableArray<DraftStep> Housed(Draft draft, StockDay day, PlanWishes wishes, List<Finding> findings)
     {
-        MountWork mount => step with { Work = mount with { Chosen = FinalVessel.MountFor(body, steps) } },
-        SealWork seal => step with { Work = seal with { Chosen = FinalVessel.ClosingFor(steps, seal) } },
-        _ => step,
+        var steps = ImmutableArray.CreateBuilder<DraftStep>(draft.Steps.Length);
+        foreach (var drafted in draft.Steps)
+        {
+            var step = NeedsVessel(drafted) ? Housed(drafted, draft, day, wishes) : drafted;
+            if (step.Volume is { } volume && volume * (1 + step.Changes) > MostForAStep)
+            {
+                var said = Absurd.With(Argument.Id("step", step.Id), ("volume", volume * (1 + step.Changes)));
+                findings.Add(Finding.Error("absurd-amount", said, AbsurdRemedy, step.Span) with { Subject = step.Id });
+                step = step with { Volume = null };
+            }
+
+            steps.Add(step);
+        }
+
+        return steps.MoveToImmutable();
+    }
+
+    private static DraftStep Housed(DraftStep step, Draft draft, StockDay day, PlanWishes wishes)
+    {
+        if (step.Fluid is null) step = step with { Fluid = Fluid.TapWater };
+        var wished = wishes.Vessels.IsEmpty ? null : WishedVessel.For(step, wishes, draft, day);
+        var outcome = wished is null ? VesselChoice.For(step, draft.Body, day) : new(wished, null, wished.Findings);
+        if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
+
+        // By the ratio alone where no vessel is listed or none fits.
+        return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
+    }
+
+    /// <summary>Every step with what it needs on the table, and with what is done in it settled by vessels and stock.</summary>
+    private static ImmutableArray<DraftStep> Laid(
+        ImmutableArray<DraftStep> steps, BodyMeasure body, RecipeChoice choice, List<SundryUse> sundries, WasteBook waste, StockDay day)
+    {
+        var laid = ImmutableArray.CreateBuilder<DraftStep>(steps.Length);
+        for (var i = 0; i < steps.Length; i++)
+        {
+            var (step, materials) = (steps[i], StepMaterials.Of(steps, i, choice, sundries, day));
+            var work = Finished(step.Work, body, steps, waste);
+            laid.Add(materials.IsEmpty && ReferenceEquals(work, step.Work) ? step : step with { Materials = materials, Work = work });
+        }
+
+        return laid.MoveToImmutable();
+    }
+
+    /// <summary>Where this bench puts a spent fluid; how the body is held in the vessel that was chosen, and how that is closed.</summary>
+    private static StepWork Finished(StepWork work, BodyMeasure body, ImmutableArray<DraftStep> steps, WasteBook waste) => work switch
+    {
+        DiscardWork discard when waste.PouredOff(discard.Of) is { } routed => discard with { Routed = routed },
+        MountWork mount => mount with { Chosen = FinalVessel.MountFor(body, steps) },
+        SealWork seal => seal with { Chosen = FinalVessel.ClosingFor(steps, seal) },
+        _ => work,
     };
 
-    private static PlanRecipe Written(SolvedRecipe solved, StockBook stock) => new(
-        solved.Use.Id,
-        solved.Recipe.Volume,
-        [solved.Recipe.MakeUp.ToString(), .. solved.Recipe.AddWater is { IsEmpty: false } add ? [$"or: {add}"] : (string[])[]],
-        [.. solved.Recipe.Parts.Select(p => new PlanRecipePart(p.Name, p.Volume, p.Mass, stock.Find(p)?.Items[0].Id ?? ""))],
-        [.. solved.Use.Steps.Select(s => s.Step)]);
-
-    internal static string AnyCurrency(Bench bench) =>
-        bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
-
-    private static IEnumerable<Finding> InUse(Bench bench, List<Vessel> toBeHad) =>
-        bench.Vessels.Where(v => v.Count > 0 && toBeHad.TrueForAll(f => f.Id != v.Id)).Select(v =>
+    private static ImmutableArray<PlannedRecipe> Written(RecipeChoice choice, StockDay day)
+    {
+        var recipes = ImmutableArray.CreateBuilder<PlannedRecipe>(choice.Recipes.Length);
+        foreach (var recipe in choice.Recipes)
         {
-            var until = bench.VesselsInUse.Where(u => u.VesselId == v.Id).Max(u => u.Until);
-            return Finding.Note("vessel-in-use", $"every {v.Name} is in use{(until is { } day ? $" until {NodaTime.Text.LocalDatePattern.Iso.Format(day)}" : "")}; it is left out", "start later, or free one");
-        });
+            if (!recipe.Need.Fluid.IsWater) recipes.Add(recipe.Written(day.Stock.At));
+        }
+
+        return recipes.DrainToImmutable();
+    }
+
+    /// <summary>What the bench's list lacks, in one note, so that somebody sees that it is at hand.</summary>
+    private static void NotListed(List<SundryUse> sundries, StockDay day, List<Finding> findings)
+    {
+        if (day.Stock.Bench.Stock.IsEmpty) return;
+        var names = new List<Message>();
+        foreach (var use in sundries)
+        {
+            if (use.Stock is null && !names.Contains(use.Name)) names.Add(use.Name);
+        }
+
+        if (names.Count > 0) findings.Add(Finding.Note(Unlisted.Id, Unlisted.With(Argument.Messages("things", names)), UnlistedRemedy));
+    }
 }

@@ -1,41 +1,58 @@
 using System.Collections.Immutable;
-using NodaTime;
-using Protocolist.Benches.Stock;
+using System.Runtime.InteropServices;
+using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Quantities;
-using static System.FormattableString;
 
 namespace Protocolist.Planning.Provisioning;
 
 /// <summary>What one step needs on the table, each with its id and where it comes from.</summary>
 internal static class StepMaterials
 {
-    public static ImmutableArray<Material> Of(DraftStep step, RecipeBook recipes, IEnumerable<Thing> things, LocalDate on)
+    public static ImmutableArray<StepMaterial> Of(ImmutableArray<DraftStep> steps, int at, RecipeChoice choice, List<SundryUse> sundries, StockDay day)
     {
-        var materials = ImmutableArray.CreateBuilder<Material>();
-        if (step.Fluid is { } fluid && step.Volume is { } volume && volume.CubicMeters > 0)
+        var (step, count) = (steps[at], 0);
+        var hasFluid = step is { Fluid: not null, Volume.CubicMeters: > 0 };
+        if (hasFluid) count++;
+        if (step.Vessel is not null) count++;
+        foreach (var use in sundries)
         {
-            materials.Add(new(fluid.Name, Measurable.Text((volume * (1 + step.Changes)).CubicMeters, Dimension.OfVolume))
+            if (use.UsesOf(at) > 0) count++;
+        }
+
+        if (count == 0) return [];
+        var (materials, next) = (new StepMaterial[count], 0);
+        if (hasFluid)
+            materials[next++] = new(IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
+        if (step.Vessel is { Vessel: var vessel }) materials[next++] = new(MaterialOrigin.Vessel) { Name = Message.Text(vessel.Name), Id = vessel.Id, Pieces = 1 };
+        foreach (var use in sundries)
+        {
+            if (use.UsesOf(at) is > 0 and var times)
+                materials[next++] = new(FromWhere(use, day)) { Name = use.Name, Id = use.Stock?.Id ?? use.Sundry.Id, Pieces = OneLasts(use) ? 1 : times };
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(materials);
+    }
+
+    private static bool IsMade(int step, RecipeChoice choice)
+    {
+        foreach (var recipe in choice.Recipes)
+        {
+            foreach (var use in recipe.Need.Uses)
             {
-                Id = Slug.Of(fluid.Name),
-                From = recipes.Recipes.Any(r => r.Use.Steps.Any(s => s.Step == step.Id)) ? "recipe" : "tap",
-            });
+                if (use.Step == step) return true;
+            }
         }
 
-        if (step.Vessel is { } vessel) materials.Add(new(vessel.Vessel.Name, "1") { Id = vessel.Vessel.Id, From = "vessel" });
-        foreach (var thing in things)
-        {
-            var uses = thing.Uses.Where(u => u.Step == step.Id).Sum(u => u.Uses);
-            if (uses > 0) materials.Add(new(thing.IsListed ? thing.Items[0].Substance : thing.Name, AmountText(thing, uses)) { Id = thing.Id, From = FromWhere(thing, on) });
-        }
-
-        return materials.DrainToImmutable();
+        return false;
     }
 
     /// <summary>Pieces of what is used once, one of what lasts.</summary>
-    private static string AmountText(Thing thing, long uses) =>
-        thing is { IsListed: true, Wear: null or { LastsUses: > 1 } } || (!thing.IsListed && thing.Waste is null && thing.Id != "label") ? "1" : Invariant($"{uses}");
+    private static bool OneLasts(SundryUse use) => use.Stock is null
+        ? use.Waste is null && use.Sundry.Kind != SundryKind.Label
+        : use.Wear is null or { LastsUses: > 1 };
 
-    private static string FromWhere(Thing thing, LocalDate on) =>
-        !thing.IsListed ? "not listed" : thing.OnHand(on) >= Amount.Of(thing.Needed) ? "shelf" : "shelf and purchase";
+    private static MaterialOrigin FromWhere(SundryUse use, StockDay day) =>
+        use.Stock is not { } stock ? MaterialOrigin.NotListed
+        : day.Materials[stock.Index].Usable.Units >= use.Needed ? MaterialOrigin.Shelf
+        : MaterialOrigin.ShelfAndPurchase;
 }

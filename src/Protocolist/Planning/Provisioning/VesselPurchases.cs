@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Benches.Stock;
-using Protocolist.Planning.Purchasing;
-using Protocolist.Quantities;
+using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;
@@ -11,42 +10,36 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>Vessels of the catalogue that steps use: bought once each, for cash; the one that the specimen stays in is used up, a tub stays on the shelf.</summary>
 internal static class VesselPurchases
 {
-    public static MaterialBook With(MaterialBook book, IReadOnlyList<DraftStep> steps, Bench bench, LocalDate on, ExchangeRates rates)
+    public static void Book(MaterialBooks books, ImmutableArray<DraftStep> steps, StockDay day, List<Finding> findings)
     {
-        var forSale = bench.VesselsForSale(on).ToDictionary(v => v.Id, StringComparer.Ordinal);
-        var wanted = steps.Where(s => s.Vessel is { } v && forSale.ContainsKey(v.Vessel.Id)).GroupBy(s => s.Vessel!.Vessel.Id, StringComparer.Ordinal).ToList();
-        foreach (var group in wanted) book = With(book, forSale[group.Key], [.. group], rates);
-        return book;
+        if (day.VesselsForSale.Count == 0) return;
+        for (var i = 0; i < steps.Length; i++)
+        {
+            if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i || !day.VesselsForSale.Any(v => v.Vessel.Id == fitted.Vessel.Id)) continue;
+            Book(books, fitted.Vessel, [.. steps.Where(s => s.Vessel?.Vessel.Id == fitted.Vessel.Id)], day, findings);
+        }
     }
 
-    private static MaterialBook With(MaterialBook book, Vessel vessel, ImmutableArray<DraftStep> steps, ExchangeRates rates)
+    /// <summary>The first step that uses a vessel.</summary>
+    private static int IndexOf(ImmutableArray<DraftStep> steps, Vessel vessel)
     {
-        var price = rates.Convert(vessel.Price!);
-        var cash = price ?? Money.Zero(rates.Currency);
-        var stays = steps.Any(s => s.Kind == Protocols.StageKind.House);
+        var at = 0;
+        while (steps[at].Vessel?.Vessel.Id != vessel.Id) at++;
+        return at;
+    }
+
+    private static void Book(MaterialBooks books, Vessel vessel, ImmutableArray<DraftStep> steps, StockDay day, List<Finding> findings)
+    {
+        var price = day.Stock.Rates.Convert(vessel.Price!);
+        if (price is null) findings.Add(day.Stock.Rates.LackingOf(vessel.Price!.Currency, Message.Text(vessel.Id)));
+        var stays = steps.Any(s => s.Kind == StageKind.House);
         ImmutableArray<string> ids = [.. steps.Select(s => s.Id)];
         var (one, none) = (Amount.Of(1), Amount.Zero(AmountKind.Count));
-        var line = new MaterialLine
+        var material = new PlannedMaterial(vessel.Id, Message.Text(vessel.Name), MaterialKind.Vessel, none, one, stays ? one : none, stays ? none : one)
         {
-            Id = vessel.Id,
-            OnHand = none,
-            Unusable = none,
-            Bought = one,
-            Used = stays ? one : none,
-            Left = stays ? none : one,
-            SpillReserve = none,
-            Draws = [],
-            WorthOnHand = Money.Zero(rates.Currency),
-            CashNow = cash,
-            CostOfUsed = stays ? cash : Money.Zero(rates.Currency),
-            WorthOfLeft = stays ? Money.Zero(rates.Currency) : cash,
+            Draws = stays ? [new(MaterialOrigin.Purchase, "", one)] : [],
+            For = ids,
         };
-        return book with
-        {
-            Purchases = book.Purchases.Add(new(vessel.Name, one.ToString(), 1, price, vessel.LeadDays) { For = ids }),
-            Lines = book.Lines.Add(line),
-            Materials = book.Materials.Add(new(vessel.Id, vessel.Name, "vessel", "pieces", 0, 1, line.Used.Units, line.Left.Units) { Draws = stays ? [new("bought", 1)] : [], For = ids }),
-            Findings = price is null ? book.Findings.Add(rates.Lacking(vessel.Price!.Currency, $"'{vessel.Id}'")) : book.Findings,
-        };
+        books.Buy(new(material.Name, one, 1, price, vessel.LeadDays) { Id = vessel.Id, For = ids }, material, price?.Minor ?? 0, stays);
     }
 }

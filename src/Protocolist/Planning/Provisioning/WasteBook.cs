@@ -1,92 +1,155 @@
 using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Reading;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>All that leaves a plan, by class, each lot with its way and a named destination.</summary>
-/// <param name="Planned">As the plan shows it.</param>
-/// <param name="Lots">The same, as costs are reckoned from it.</param>
-/// <param name="Findings">What is kept, what is drained, and for what there is no container.</param>
-internal sealed record WasteBook(ImmutableArray<PlannedWaste> Planned, ImmutableArray<Waste> Lots, ImmutableArray<Finding> Findings)
+/// <summary>All that leaves a plan, by class, each lot with its way and a named destination; and where every volume of fluid comes from and goes to.</summary>
+/// <param name="Lots">What leaves.</param>
+/// <param name="Moves">Every volume. What enters a step leaves it, or stays where the plan says.</param>
+internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArray<FluidMove> Moves)
 {
-    public static WasteBook Of(IReadOnlyList<FluidUse> uses, RecipeBook recipes, IReadOnlyList<Thing> things, IReadOnlyList<DraftStep> steps, Bench bench, StockBook stock)
+    private static readonly Phrase NoContainer = new("waste-needs-a-container", "the bench names no container for waste of the class {classes}");
+
+    private static readonly Phrase NoContainerRemedy = new(
+        "waste-needs-a-container.remedy",
+        "set one up for each class, closed and labelled, before the first step; name it in the bench file under 'waste: containers:'");
+
+    private static readonly Phrase Drained = new("drained-under-permit", "{amount:amount} {what} goes to the drain under '{permit}'");
+    private static readonly Phrase DrainedRemedy = new("drained-under-permit.remedy", "see that the permission is in writing and still holds");
+
+    private static readonly Phrase Kept = new(
+        "fixative-kept",
+        "{amount:amount} of {what} is kept in {destination}; it will have served {served} of the {most} specimens that this bench allows");
+
+    private static readonly Phrase KeptRemedy = new(
+        "fixative-kept.remedy",
+        "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; it goes only into fixative of the same buffering");
+
+    /// <summary>Routes everything.</summary>
+    /// <param name="needs">The fluids.</param>
+    /// <param name="choice">How they are made.</param>
+    /// <param name="sundries">The things.</param>
+    /// <param name="steps">The steps with their fluids and volumes.</param>
+    /// <param name="stock">The bench.</param>
+    /// <param name="findings">Takes notes: what is kept, what is drained, and for what there is no container.</param>
+    public static WasteBook Of(List<FluidNeed> needs, RecipeChoice choice, List<SundryUse> sundries, ImmutableArray<DraftStep> steps, PreparedStock stock, List<Finding> findings)
     {
-        var planned = ImmutableArray.CreateBuilder<PlannedWaste>();
-        var lots = ImmutableArray.CreateBuilder<Waste>();
-        var findings = new List<Finding>();
-        var unnamed = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var use in uses)
+        var first = findings.Count;
+        var (lots, moves) = (ImmutableArray.CreateBuilder<PlannedWaste>(2 * steps.Length), ImmutableArray.CreateBuilder<FluidMove>(2 * steps.Length));
+        var unnamed = 0;
+        foreach (var need in needs)
         {
-            foreach (var (stepId, volume) in use.Steps)
+            var recipe = choice.RecipeOf(need);
+            var served = 1 + MostUses(recipe);
+            var isMade = recipe is not null || !need.Fluid.IsWater;
+            var from = new FluidPlace(isMade ? FluidPlaceKind.Recipe : FluidPlaceKind.Tap);
+            foreach (var (at, volume) in need.Uses)
             {
-                var step = steps.First(s => s.Id == stepId);
-                if (step.Kind is StageKind.Inject or StageKind.House) continue;
-                var served = 1 + RestoredFrom(recipes.Recipes.FirstOrDefault(r => r.Use == use)?.Recipe, stock);
-                Add(use.Fluid.Name, ClassOf(step, steps), Amount.Of(volume), stepId, Keeps(step, served, bench) ? bench.WasteRules.FixativeKeptIn : null, served);
+                var step = steps[at];
+                var here = new FluidPlace(FluidPlaceKind.Step, step.Id);
+                moves.Add(new(need.Fluid, volume, from, here) { ForImmersion = need.ForImmersion });
+                moves.Add(new(need.Fluid, volume, here, Away(need, step, at, volume, served)) { ForImmersion = need.ForImmersion });
             }
+
+            if (!isMade) continue;
+            var jugs = need.Fluid.IsWater || Amount.Of(need.Dead).Units == 0
+                ? new FluidPlace(FluidPlaceKind.Jugs)
+                : new(FluidPlaceKind.Waste, Destination: stock.RouteOf(need.Fluid.WasteClass).Destination);
+            moves.Add(new(need.Fluid, need.Dead, from, jugs) { ForImmersion = need.ForImmersion });
+            moves.Add(new(need.Fluid, need.Spare, from, new(FluidPlaceKind.Reserve)) { ForImmersion = need.ForImmersion });
         }
 
-        foreach (var use in uses.Where(u => !u.Fluid.IsWater))
-            Add($"{use.Fluid.Name} left in jugs and syringes", use.Fluid.WasteClass, Amount.Of(use.Dead), RecipeOf(use), null, 0);
-        foreach (var thing in things.Where(t => t.Waste is not null))
-            foreach (var (stepId, pieces) in thing.Uses.Where(_ => thing.Wear is { LastsUses: 1 }))
-                Add(thing.IsListed ? thing.Items[0].Substance : thing.Name, thing.Waste!.Value, Amount.Of(pieces), stepId, null, 0);
-        if (unnamed.Count > 0 && !bench.Stock.IsEmpty)
-            findings.Add(Finding.Note("waste-needs-a-container", $"the bench names no container for waste of the class {string.Join(", ", unnamed)}", "set one up for each class, closed and labelled, before the first step; name it in the bench file under 'waste: containers:'"));
-        return new(planned.DrainToImmutable(), lots.DrainToImmutable(), [.. findings.DistinctBy(f => (f.Id, f.Message))]);
-
-        void Add(string what, WasteClass @class, Amount amount, string step, string? keptIn, int served)
+        foreach (var need in needs)
         {
-            if (amount.Units == 0) return;
-            var routed = bench.WasteRules.Route(what, @class, amount, keptIn);
-            var lot = routed.Value!;
+            if (!need.Fluid.IsWater) Add(new(need.Fluid.WasteClass, Amount.Of(need.Dead), default, default, "") { Fluid = need.Fluid, ForImmersion = need.ForImmersion });
+        }
+
+        foreach (var use in sundries)
+        {
+            if (use.Waste is not { } @class || use.Wear is not { LastsUses: 1 }) continue;
+            foreach (var (at, pieces) in use.Uses) Add(new(@class, Amount.Of(pieces), default, default, steps[at].Id) { What = use.Name });
+        }
+
+        if (unnamed != 0 && !stock.Bench.Stock.IsEmpty)
+        {
+            var classes = Argument.Messages("classes", Waste.ByWord.Where(c => (unnamed & (1 << (int)c)) != 0).Select(c => (Message)Waste.Words(c)));
+            findings.Add(Finding.Note(NoContainer.Id, NoContainer.With(classes), NoContainerRemedy));
+        }
+
+        Distinct.From(findings, first);
+        return new(lots.DrainToImmutable(), moves.DrainToImmutable());
+
+        FluidPlace Away(FluidNeed need, DraftStep step, int at, UnitsNet.Volume volume, int served)
+        {
+            if (step.Kind is StageKind.Inject) return new(FluidPlaceKind.Body);
+            if (step.Kind is StageKind.House) return new(FluidPlaceKind.FinalVessel);
+            var lot = new PlannedWaste(ClassOf(steps, at), Amount.Of(volume), default, default, step.Id) { Fluid = need.Fluid, ForImmersion = need.ForImmersion };
+            return Add(lot, Keeps(step, served, stock) ? served : 0) is { } to ? new(FluidPlaceKind.Waste, Destination: to) : new(FluidPlaceKind.TooLittle);
+        }
+
+        Message? Add(PlannedWaste lot, int served = 0)
+        {
+            if (lot.Amount.Units == 0) return null;
+            var route = served > 0 ? stock.KeptFixative! : stock.RouteOf(lot.Class);
+            if (!route.IsNamed) unnamed |= 1 << (int)lot.Class;
+            lot = lot with { Way = route.Way, Destination = route.Destination, Uses = served };
             lots.Add(lot);
-            if (routed.Findings.Any(f => f.Id == "waste-needs-a-container")) unnamed.Add(Waste.Words(@class.ToString()));
-            findings.AddRange(routed.Findings.Where(f => f.Id != "waste-needs-a-container"));
-            if (lot.Way == WasteWay.KeptForReuse)
-                findings.Add(Finding.Note("fixative-kept", $"{amount} of {what} is kept in {lot.Destination}; it will have served {served} of the {bench.WasteRules.FixativeUses} specimens that this bench allows", "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; it goes only into fixative of the same buffering"));
-            planned.Add(new(what, amount.Kind == AmountKind.Volume ? amount.Volume : UnitsNet.Volume.Zero, Waste.Words(@class.ToString()), lot.Destination, step)
-            {
-                Way = EnumWords<WasteWay>.Of(lot.Way),
-                Pieces = amount.Kind == AmountKind.Count ? amount.Units : 0,
-                Uses = lot.Way == WasteWay.KeptForReuse ? served : 0,
-            });
+            if (route.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) findings.Add(NoteOf(lot, stock));
+            return route.Destination;
         }
     }
 
-    /// <summary>The place where a fluid is made, as moves and waste name it.</summary>
-    public static string RecipeOf(FluidUse use) => $"recipe: {use.Id}";
-
-    /// <summary>What becomes of the fluid that a step pours off; null where it pours none off.</summary>
-    public (WasteWay Way, string Destination)? RouteOf(string step)
+    private static Finding NoteOf(PlannedWaste lot, PreparedStock stock)
     {
-        for (var i = 0; i < Planned.Length; i++)
+        var (amount, what) = (lot.Amount.Fact("amount"), (Argument)("what", lot.What));
+        if (lot.Way == WasteWay.DrainedWhereAllowed) return Finding.Note(Drained.Id, Drained.With(amount, what, ("permit", lot.Destination)), DrainedRemedy);
+        var facts = Kept.With(amount, what, ("destination", lot.Destination), ("served", lot.Uses), ("most", stock.Bench.WasteRules.FixativeUses));
+        return Finding.Note(Kept.Id, facts, KeptRemedy);
+    }
+
+    /// <summary>What a step pours off; null where nothing is collected of it.</summary>
+    public PlannedWaste? PouredOff(string step)
+    {
+        foreach (var lot in Lots)
         {
-            if (Planned[i].Step == step && Planned[i].Pieces == 0) return (Lots[i].Way, Lots[i].Destination);
+            if (lot.Step == step && lot.Amount.Kind != AmountKind.Count) return lot;
         }
 
         return null;
     }
 
-    public static WasteClass ClassOf(DraftStep step, IReadOnlyList<DraftStep> steps) =>
-        !step.Fluid!.IsWater ? step.Fluid.WasteClass : AfterFormaldehyde(step, steps) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
+    private static WasteClass ClassOf(ImmutableArray<DraftStep> steps, int at) =>
+        !steps[at].Fluid!.IsWater ? steps[at].Fluid!.WasteClass : IsAfterFormaldehyde(steps, at) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
 
     /// <summary>Only fixative that a whole body lay in is kept, and only while it may serve another; what ran out of a body by syringe is not.</summary>
-    private static bool Keeps(DraftStep step, int served, Bench bench) =>
-        bench.WasteRules.FixativeKeptIn is not null && step is { Kind: StageKind.Immerse, Fluid.HasFormaldehyde: true } && served < bench.WasteRules.FixativeUses;
+    private static bool Keeps(DraftStep step, int served, PreparedStock stock) =>
+        stock.KeptFixative is not null && step is { Kind: StageKind.Immerse, Fluid.HasFormaldehyde: true } && served < stock.Bench.WasteRules.FixativeUses;
 
     /// <summary>How often the most used part of a recipe has served.</summary>
-    private static int RestoredFrom(Fluids.Mixing.Recipe? recipe, StockBook stock) =>
-        recipe is null ? 0 : recipe.Parts.Select(p => p.Fluid is null ? 0 : stock.Find(p)?.Items.Max(i => i.Uses) ?? 0).DefaultIfEmpty(0).Max();
+    private static int MostUses(ChosenRecipe? recipe)
+    {
+        var most = 0;
+        foreach (var (part, material) in recipe?.Way.Parts ?? [])
+        {
+            if (part.Fluid is not null) most = Math.Max(most, material?.MostUses ?? 0);
+        }
+
+        return most;
+    }
 
     /// <summary>The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.</summary>
-    private static bool AfterFormaldehyde(DraftStep step, IReadOnlyList<DraftStep> steps) =>
-        steps.TakeWhile(s => s.Id != step.Id).LastOrDefault(s => s.Fluid is not null && s.Volume is not null)?.Fluid is { HasFormaldehyde: true };
+    private static bool IsAfterFormaldehyde(ImmutableArray<DraftStep> steps, int at)
+    {
+        for (var i = at - 1; i >= 0; i--)
+        {
+            if (steps[i] is { Fluid: { } fluid, Volume: not null }) return fluid.HasFormaldehyde;
+        }
+
+        return false;
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
@@ -35,7 +36,7 @@ internal static class PlanDifference
     private static readonly Phrase UsedSoMuch = new("change.takes.because", "that much was used");
     private static readonly Phrase IsIn = new("change.vessel", "is in {now} instead of {old}");
     private static readonly Phrase NoVessel = new("change.no-vessel", "no vessel");
-    private static readonly Phrase Buy = new("change.buy", "buy {now} x {pack} of {item} instead of {old}");
+    private static readonly Phrase Buy = new("change.buy", "buy {now} x {pack:amount} of {item} instead of {old}");
     private static readonly Phrase NeedsChanged = new("change.buy.because", "the fluids needed have changed");
     private static readonly Phrase SumChanged = new("change.sum", "{what}: {now} instead of {old}");
     private static readonly Phrase StepsChanged = new("change.sum.because", "the steps have changed");
@@ -117,10 +118,10 @@ internal static class PlanDifference
         foreach (var (pack, item) in keys)
         {
             var (old, now) = (Count(before, pack, item), Count(after, pack, item));
-            if (old != now) yield return new("", Buy.With(("now", now), ("pack", pack), ("item", item), ("old", old)), NeedsChanged);
+            if (old != now) yield return new("", Buy.With(("now", now), pack.Fact("pack"), ("item", item), ("old", old)), NeedsChanged);
         }
 
-        static int Count(Plan plan, string pack, string item) => plan.Purchases.Where(p => p.Pack == pack && p.Item == item).Sum(p => p.Count);
+        static int Count(Plan plan, Amount pack, Message item) => plan.Purchases.Where(p => p.Pack == pack && p.Item == item).Sum(p => p.Count);
     }
 
     private static Message Often(int changes) => changes switch { 0 => Never, 1 => Once, _ => Times.With(("count", changes)) };

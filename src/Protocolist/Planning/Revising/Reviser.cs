@@ -56,12 +56,13 @@ internal static class Reviser
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. drafted.Findings]);
 
         var wishes = plan.Wishes ?? PlanWishes.None;
-        var basis = ProvisionPass.Run(draft, bench, start.Date, wishes).Draft;
+        var day = prepared.On(start.Date);
+        var basis = ProvisionPass.Run(draft, day, wishes).Draft;
         var effects = LogEffects.Of(basis, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices)));
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
-        var provisioned = ProvisionPass.Run(effects.Draft, bench, start.Date, wishes);
+        var provisioned = ProvisionPass.Run(effects.Draft, day, wishes);
         var scheduled = SchedulePass.Run(provisioned, bench, prepared.Hours, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
         var (reviewed, _) = ReviewPass.Run(scheduled, provisioned, bench, [.. measured.Findings, .. drafted.Findings, .. effects.Findings, .. provisioned.Findings, .. scheduled.Findings]);
         var anew = reviewed.Value! with

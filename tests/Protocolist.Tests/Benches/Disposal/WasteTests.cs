@@ -1,14 +1,12 @@
 using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
-using UnitsNet;
+using Protocolist.Reading;
 
 namespace Protocolist.Tests.Benches.Disposal;
 
 public class WasteTests
 {
-    private static readonly Amount Litre = Amount.Of(Volume.FromLiters(1));
-
     /// <summary>24 % by volume: 40 CFR 261.21; 0.1 % by mass: Regulation (EU) No 1357/2014, HP 7.</summary>
     [Theory]
     [InlineData(3.7, 0, WasteClass.Formaldehyde)]
@@ -26,11 +24,13 @@ public class WasteTests
     {
         foreach (var @class in Enum.GetValues<WasteClass>())
         {
-            var routed = WasteRules.CollectAll.Route("something", @class, Litre);
-            Assert.Equal("waste-needs-a-container", Assert.Single(routed.Findings).Id);
-            Assert.True(routed.Value!.Way is WasteWay.CollectedAsHazardous or WasteWay.CollectedAsClinical);
-            Assert.NotEmpty(routed.Value.Destination);
+            var route = WasteRules.CollectAll.RouteOf(@class);
+            Assert.False(route.IsNamed);
+            Assert.True(route.Way is WasteWay.CollectedAsHazardous or WasteWay.CollectedAsClinical);
+            Assert.Equal($"a closed container labelled '{Waste.Words(@class)} waste'", route.Destination.ToString());
         }
+
+        Assert.Null(WasteRules.CollectAll.RouteOfKept);
     }
 
     [Fact]
@@ -38,16 +38,20 @@ public class WasteTests
     {
         var rules = new WasteRules(
             WasteRules.CollectAll.Containers.Add(WasteClass.Formaldehyde, "drum F1"),
-            WasteRules.CollectAll.DrainPermits.Add(WasteClass.RinseWater, "letter of 2026-05-02").Add(WasteClass.Sharps, " "));
-        Assert.Equal("1 L fixative (formaldehyde): collected as hazardous, drum F1", rules.Route("fixative", WasteClass.Formaldehyde, Litre).Value!.ToString());
-        Assert.Equal(WasteWay.KeptForReuse, rules.Route("fixative", WasteClass.Formaldehyde, Litre, "jar R2").Value!.Way);
-        var drained = rules.Route("last rinse", WasteClass.RinseWater, Litre);
-        Assert.Equal((WasteWay.DrainedWhereAllowed, "letter of 2026-05-02"), (drained.Value!.Way, drained.Value.Destination));
-        Assert.Equal("drained-under-permit", Assert.Single(drained.Findings).Id);
-        Assert.Equal(WasteWay.CollectedAsClinical, rules.Route("needles", WasteClass.Sharps, Amount.Of(2)).Value!.Way);
+            WasteRules.CollectAll.DrainPermits.Add(WasteClass.RinseWater, "letter of 2026-05-02").Add(WasteClass.Sharps, " ")) { FixativeKeptIn = "jar R2" };
+        Assert.Equal(new(WasteWay.CollectedAsHazardous, Message.Text("drum F1")), rules.RouteOf(WasteClass.Formaldehyde));
+        Assert.Equal(new(WasteWay.KeptForReuse, Message.Text("jar R2")), rules.RouteOfKept);
+        Assert.Equal(new(WasteWay.DrainedWhereAllowed, Message.Text("letter of 2026-05-02")), rules.RouteOf(WasteClass.RinseWater));
+        Assert.Equal((WasteWay.CollectedAsClinical, false), (rules.RouteOf(WasteClass.Sharps).Way, rules.RouteOf(WasteClass.Sharps).IsNamed));
+        Assert.Null((rules with { FixativeKeptIn = " " }).RouteOfKept);
     }
 
+    /// <summary>The words are those of the bench file, spaced.</summary>
     [Fact]
-    public void A_lot_without_a_destination_cannot_be_made() =>
-        Assert.Throws<ArgumentException>(() => new Waste("x", WasteClass.Formaldehyde, Litre, WasteWay.CollectedAsHazardous, " "));
+    public void Every_class_and_way_has_its_words()
+    {
+        Assert.All(Enum.GetValues<WasteClass>(), c => Assert.Equal(EnumWords<WasteClass>.Of(c).Replace('-', ' '), Waste.Words(c).ToString()));
+        Assert.All(Enum.GetValues<WasteWay>(), w => Assert.Equal(EnumWords<WasteWay>.Of(w).Replace('-', ' '), Waste.Words(w).ToString()));
+        Assert.Equal(Enum.GetValues<WasteClass>().Length, Waste.ByWord.Length);
+    }
 }

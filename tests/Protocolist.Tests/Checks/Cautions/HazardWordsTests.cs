@@ -25,5 +25,5 @@ public class HazardWordsTests
     [InlineData("H370", "causes damage to organs (H370)")]
     [InlineData("H371", "may cause damage to organs (H371)")]
     [InlineData("H400", "H400")]
-    public void Hazard_is_told_in_words_with_its_code(string code, string words) => Assert.Equal(words, HazardWords.Of(code));
+    public void Hazard_is_told_in_words_with_its_code(string code, string words) => Assert.Equal(words, HazardWords.Of(code).ToString());
 }

@@ -139,7 +139,7 @@ public class BatchTests
         var needs = new JointNeeds();
         foreach (var row in Batch.Open(new StringReader(Csv), "finds.csv", new(new Planner(Station.Bundled), new PreparedBench(bench), Station.Start)).Value!.Rows()) needs.Add(row.Plan!);
         var list = needs.List(bench, Station.Start.Date);
-        var jars = Assert.Single(list.Purchases, p => p.Item == "jar-1");
+        var jars = Assert.Single(list.Purchases, p => p.Item.ToString() == "jar-1");
         Assert.Equal((3, 900L, 5), (jars.Count, jars.Price!.Minor, jars.LeadDays));
         Assert.DoesNotContain(list.Findings, f => f.Id == "not-enough-vessels");
     }

@@ -1,3 +1,5 @@
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Sheets;
@@ -9,7 +11,7 @@ public class ShoppingListTests
     [Fact]
     public void A_name_that_looks_like_a_formula_comes_out_harmless()
     {
-        var list = ShoppingList.Write([new PlannedPurchase("=HYPERLINK(\"x\")", "1 L", 2, Money.Of(12.5m, "EUR"), 3) { For = ["fix", "house"] }]);
+        var list = ShoppingList.Write([new PlannedPurchase(Message.Text("=HYPERLINK(\"x\")"), Amount.Of(UnitsNet.Volume.FromLiters(1)), 2, Money.Of(12.5m, "EUR"), 3) { For = ["fix", "house"] }]);
         Assert.Equal("item,pack,count,price,currency,lead days,for\r\n\"'=HYPERLINK(\"\"x\"\")\",1 L,2,12.5,EUR,3,fix house\r\n", list);
     }
 }

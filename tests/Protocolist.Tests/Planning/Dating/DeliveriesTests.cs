@@ -70,13 +70,13 @@ public class DeliveriesTests
     [Fact]
     public void Delivery_that_comes_too_late_says_what_and_until_when_and_what_to_do_meanwhile()
     {
-        var late = new Delivery("formaldehyde stock 37 %mass", 6, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc);
+        var late = new Delivery(Said.Of("formaldehyde stock 37 %mass"), 6, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc);
 
         Assert.Equal(
             "warning delivery-comes-too-late: formaldehyde stock 37 %mass is bought with 6 days of waiting, until Sun 2027-03-07 00:00; the body cannot wait so long for 'fix' within the protocol's windows, and the dates take it as there in time; borrow it or fetch it sooner; else keep the body on ice for a day or two at most, or freeze it now and thaw it when the delivery is there (freezing spoils tissue); do not cut it before all is at hand",
             late.ToString());
         Assert.Equal("fix", late.Subject);
-        Assert.Contains("is bought with 1 day of waiting, until ", new Delivery("x", 1, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc).Message.ToString(), StringComparison.Ordinal);
+        Assert.Contains("is bought with 1 day of waiting, until ", new Delivery(Said.Of("x"), 1, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc).Message.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

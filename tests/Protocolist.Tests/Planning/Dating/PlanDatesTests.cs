@@ -49,7 +49,7 @@ public class PlanDatesTests
         var round = Assert.Single(plan.Care, c => c.EveryMonths == 6);
         Assert.InRange(round.Dates.Length, 19, 20);
         Assert.All(round.Dates, d => Assert.True(SkerryPoint.Bench.Opening.OpensOn(d)));
-        Assert.Contains("of ethanol", round.Amount, StringComparison.Ordinal);
+        Assert.Contains("of ethanol", round.Amount.ToString(), StringComparison.Ordinal);
         Assert.Contains(plan.Care, c => c.Id == "yearly-test");
         Assert.Contains(plan.Care, c => c.Id == "gasket");
     }

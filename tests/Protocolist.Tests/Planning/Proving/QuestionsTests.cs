@@ -82,7 +82,7 @@ public class QuestionsTests
     [InlineData("- {stage: immerse, id: x, fluid: neutral buffered formalin 10 %, ratio: 2, last: 10 d}", true)]
     [InlineData("- {stage: house, id: x, fluid: neutral buffered formalin 10 %, ratio: 2}", true)]
     public void Less_than_three_volumes_of_fluid_is_warned_of(string stage, bool isFault) =>
-        Assert.Equal(isFault ? "ratio-floor" : "", Faulty.Ids(Faulty.Check(Faulty.Fish(stage))));
+        Assert.Equal(isFault ? "ratio-too-low" : "", Faulty.Ids(Faulty.Check(Faulty.Fish(stage))));
 
     /// <summary>People work with fluids at 5 to 35 °C, and in the cold at 0 to 10 °C: a fault outside of that is none.</summary>
     [Theory]

@@ -1,8 +1,12 @@
+using Protocolist.Fluids.Safety;
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches.Disposal;
+using Protocolist.Benches.Stock;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Reading;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 
@@ -108,25 +112,25 @@ public class BooksTests
         var text = new StringBuilder();
         Head("steps");
         foreach (var s in plan.Steps)
-            Line($"{s.Id}: {(s.Volume is { } v ? $"{Ml(v)} of {s.Fluid}" : "no fluid")}; {string.Join(", ", s.Materials.Select(m => $"{m.Id} = {m.Amount} {m.Name} ({m.From})"))}");
+            Line($"{s.Id}: {(s.Volume is { } v ? $"{Ml(v)} of {s.Fluid}" : "no fluid")}; {string.Join(", ", s.Materials.Select(m => $"{m.Id} = {m.HowMuch} {m.Name} ({m.FromWords})"))}");
         Head("what a step's volume comes from");
         foreach (var f in plan.Figures.Where(f => f.Id.EndsWith(".volume", StringComparison.Ordinal)))
             Line($"{f.Id} = {f.Value}: {f.Formula}; of {string.Join(", ", f.Inputs)}; source {f.Source}");
         Head("recipes");
         foreach (var r in plan.Recipes)
-            Line($"{Ml(r.Volume)} of {r.Fluid} for {string.Join(", ", r.For)}: {string.Join(", ", r.Parts.Select(p => $"{(p.Volume is { } v ? Ml(v) : string.Create(CultureInfo.InvariantCulture, $"{p.Mass?.Grams:0.00} g"))} {p.Name} [{p.Stock}]"))}");
+            Line($"{Ml(r.Volume)} of {r.Name} for {string.Join(", ", r.For)}: {string.Join(", ", r.Parts.Select(p => $"{(p.Volume is { } v ? Ml(v) : string.Create(CultureInfo.InvariantCulture, $"{p.Mass.Grams:0.00} g"))} {p.Name} [{p.Stock}]"))}");
         Head("materials");
         foreach (var m in plan.Materials)
-            Line($"{m.Id} ({m.Kind}) {m.Name}: on hand {m.OnHand} + bought {m.Bought} = used {m.Used} + left {m.Left} {m.Unit}; unusable {m.Unusable}, reserve {m.Reserve}, uses {m.Uses}; drawn {string.Join(" + ", m.Draws.Select(d => $"{d.Amount} {d.Stock}"))}; for {string.Join(", ", m.For)}");
+            Line($"{m.Id} ({Lower(m.Kind)}) {m.Name}: on hand {In(m.OnHand)} + bought {In(m.Bought)} = used {In(m.Used)} + left {In(m.Left)} {Units[(int)m.Used.Kind]}; unusable {In(m.Unusable)}, reserve {In(m.Reserve)}, uses {m.Uses}; drawn {string.Join(" + ", m.Draws.Select(d => $"{In(d.Amount)} {(d.Stock.Length > 0 ? d.Stock : Lower(d.From))}"))}; for {string.Join(", ", m.For)}");
         Head("purchases");
         foreach (var p in plan.Purchases) Line($"{p.Count} x {p.Pack} of {p.Item}, {p.Price?.ToString() ?? "no price"}, {p.LeadDays} d; for {string.Join(", ", p.For)}");
         Head("waste");
-        foreach (var w in plan.Waste) Line($"{w.Step}: {w.What}, {(w.Pieces > 0 ? $"{w.Pieces} pieces" : Ml(w.Volume))}, {w.Class}: {w.Way}, {w.Destination}; uses {w.Uses}");
+        foreach (var w in plan.Waste) Line($"{w.From}: {w.What}, {(w.Amount.Kind == AmountKind.Count ? $"{w.Amount.Units} pieces" : Ml(w.Amount.Volume))}, {w.ClassWords}: {EnumWords<WasteWay>.Of(w.Way)}, {w.Destination}; uses {w.Uses}");
         Head("moves");
-        foreach (var m in plan.Fluids) Line($"{Ml(m.Volume)} of {m.Fluid}: {m.From} -> {m.To}");
+        foreach (var m in plan.Fluids) Line($"{Ml(m.Volume)} of {m.Fluid}{(m.ForImmersion ? ", for immersion" : "")}: {m.Words(m.From)} -> {m.Words(m.To)}");
         Head("costs");
         var c = plan.Costs;
-        Line($"cash {Of(c.Cash)}, used {Of(c.Used)}, labour {Of(c.Labour)}, disposal {Of(c.Disposal)} ({string.Join(", ", c.DisposalByClass.Select(d => $"{d.Class} {d.Cost}"))}), wear {Of(c.Wear)}, left {Of(c.LeftOnShelf)}, total {Of(c.Total)}, each {Of(c.BySpecimen)}");
+        Line($"cash {Of(c.Cash)}, used {Of(c.Used)}, labour {Of(c.Labour)}, disposal {Of(c.Disposal)} ({string.Join(", ", c.DisposalByClass.Select(d => $"{EnumWords<WasteClass>.Of(d.Class)} {d.Cost}"))}), wear {Of(c.Wear)}, left {Of(c.LeftOnShelf)}, total {Of(c.Total)}, each {Of(c.BySpecimen)}");
         Line($"care in a year: labour {Of(c.CareLabourByYear)}, fluid {Of(c.CareFluidByYear)} ({(c.TopUpByYear is { } t ? Ml(t) : "-")}), both {Of(c.CareByYear)}; over ten years {Of(c.OverTenYears)}");
         Head("spent");
         Line($"{string.Join(" ", plan.Step("spent")!.Instructions)}");
@@ -138,7 +142,11 @@ public class BooksTests
         void Line(FormattableString line) => text.Append("  ").Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
         static string Ml(UnitsNet.Volume v) => string.Create(CultureInfo.InvariantCulture, $"{v.Milliliters:0.00} mL");
         static string Of(Money? money) => money?.ToString() ?? "-";
+        static decimal In(Amount amount) => amount.Kind == AmountKind.Count ? amount.Units : amount.Units / 1000m;
+        static string Lower<T>(T word) => $"{word}".ToLowerInvariant();
     }
+
+    private static readonly string[] Units = ["mL", "g", "pieces"];
 
     /// <summary>The findings that provisioning makes.</summary>
     private static readonly string[] Ours =

@@ -1,4 +1,7 @@
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Plans;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 
@@ -12,9 +15,9 @@ public class MaterialsTests
     {
         var plan = Station.Plan(Station.Whelk, Station.With("stock:\n" + Ethanol96));
         var fix = plan.Step("fix")!;
-        Assert.Contains(fix.Materials, m => m is { Id: "ethanol-80-vol", From: "recipe" });
-        Assert.Contains(fix.Materials, m => m.From == "vessel" && m.Id.Length > 0);
-        Assert.All(plan.Steps.SelectMany(s => s.Materials), m => Assert.True(m.Id.Length > 0 && m.From.Length > 0 && m.Amount.Length > 0));
+        Assert.Contains(fix.Materials, m => m is { Id: "ethanol-80-vol", From: MaterialOrigin.Recipe });
+        Assert.Contains(fix.Materials, m => m.From == MaterialOrigin.Vessel && m.Id.Length > 0);
+        Assert.All(plan.Steps.SelectMany(s => s.Materials), m => Assert.True(m.Id.Length > 0 && !m.Name.IsEmpty && (m.Pieces > 0 || m.Volume > UnitsNet.Volume.Zero)));
     }
 
     [Fact]
@@ -22,7 +25,7 @@ public class MaterialsTests
     {
         var plan = Station.Plan(Station.Whelk, Station.With("stock:\n" + Ethanol96));
         Assert.All(plan.Materials, m => Assert.Equal(m.OnHand + m.Bought, m.Used + m.Left));
-        Assert.All(plan.Materials, m => Assert.Equal(m.Used, m.Draws.Sum(d => d.Amount)));
+        Assert.All(plan.Materials, m => Assert.Equal(m.Used.Units, m.Draws.Sum(d => d.Amount.Units)));
         var fix = Assert.Single(plan.Recipes, r => r.For.Contains("fix"));
         Assert.True(fix.Volume > plan.Step("fix")!.Volume, "no reserve is made");
     }
@@ -38,7 +41,7 @@ public class MaterialsTests
               - {fluid: ethanol 96 %vol, id: stale, on-hand: 9 L, expires: 2027-02-28}
             """));
         Assert.Equal(["opened-early", "opened-late", "full"], plan.Material("ethanol 96 %vol").Draws.Select(d => d.Stock));
-        Assert.Equal(9000m, plan.Material("ethanol 96 %vol").Unusable);
+        Assert.Equal(new(AmountKind.Volume, 9_000_000), plan.Material("ethanol 96 %vol").Unusable);
         Assert.Contains(plan.Findings, f => f.Id == "stock-expired" && f.Message.ToString().Contains("'stale'", StringComparison.Ordinal));
     }
 
@@ -55,10 +58,10 @@ public class MaterialsTests
     public void The_cheaper_of_two_strengths_is_bought_with_its_recipe_solved_anew()
     {
         var dear80 = Station.Plan(Station.Whelk, Station.With("stock:\n" + Ethanol80 + Ethanol96));
-        Assert.All(dear80.Purchases, p => Assert.Equal("ethanol 96 %vol", p.Item));
+        Assert.All(dear80.Purchases, p => Assert.Equal("ethanol 96 %vol", p.Item.ToString()));
         var cheap80 = Station.Plan(Station.Whelk, Station.With("stock:\n" + Ethanol80.Replace("60.00", "6.00", StringComparison.Ordinal) + Ethanol96));
-        Assert.Contains(cheap80.Purchases, p => p is { Item: "ethanol 80 %vol", Pack: "5 L", Count: 1 });
-        Assert.Equal("ethanol 80 %vol", cheap80.Recipes.First(r => r.For.Contains("fix")).Parts[0].Name);
+        Assert.Contains(cheap80.Purchases, p => p.Item.ToString() == "ethanol 80 %vol" && p.Pack.ToString() == "5 L" && p.Count == 1);
+        Assert.Equal("ethanol 80 %vol", cheap80.Recipes.First(r => r.For.Contains("fix")).Parts[0].Name.ToString());
     }
 
     [Fact]
@@ -73,10 +76,10 @@ public class MaterialsTests
               - {fluid: ethanol 96 %vol, id: e96, on-hand: 100 L}
             """;
         var ready = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("PRICE", "12.00", StringComparison.Ordinal)));
-        Assert.Equal(["neutral buffered formalin 10 %"], ready.Purchases.Select(p => p.Item));
+        Assert.Equal(["neutral buffered formalin 10 %"], ready.Purchases.Select(p => p.Item.ToString()));
         var mixed = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("PRICE", "90.00", StringComparison.Ordinal)));
-        Assert.DoesNotContain(mixed.Purchases, p => p.Item.StartsWith("neutral", StringComparison.Ordinal));
-        Assert.Contains(mixed.Purchases, p => p.Item == "formaldehyde stock 37 %mass");
+        Assert.DoesNotContain(mixed.Purchases, p => p.Item.ToString().StartsWith("neutral", StringComparison.Ordinal));
+        Assert.Contains(mixed.Purchases, p => p.Item.ToString() == "formaldehyde stock 37 %mass");
     }
 
     /// <summary>Weights go as molar masses, IUPAC abridged atomic weights: Na2HPO4 141.96, Na2HPO4.7H2O 268.07 g/mol.</summary>
@@ -93,10 +96,10 @@ public class MaterialsTests
             """;
         var dry = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("DRY", "4", StringComparison.Ordinal)));
         var wet = Station.Plan(Station.Wrasse, Station.With(Stock.Replace("DRY", "60", StringComparison.Ordinal)));
-        Assert.Contains("anhydrous", Assert.Single(dry.Purchases).Item, StringComparison.Ordinal);
-        Assert.Contains("heptahydrate", Assert.Single(wet.Purchases).Item, StringComparison.Ordinal);
-        var grams = (Dry: dry.Materials.First(m => m.Name.Contains("disodium", StringComparison.Ordinal)).Used, Wet: wet.Materials.First(m => m.Name.Contains("disodium", StringComparison.Ordinal)).Used);
-        Assert.Equal(268.07 / 141.96, (double)(grams.Wet / grams.Dry), 0.002);
+        Assert.Contains("anhydrous", Assert.Single(dry.Purchases).Item.ToString(), StringComparison.Ordinal);
+        Assert.Contains("heptahydrate", Assert.Single(wet.Purchases).Item.ToString(), StringComparison.Ordinal);
+        var grams = (Dry: dry.Materials.First(m => m.Id.Contains("disodium", StringComparison.Ordinal)).Used, Wet: wet.Materials.First(m => m.Id.Contains("disodium", StringComparison.Ordinal)).Used);
+        Assert.Equal(268.07 / 141.96, (double)grams.Wet.Units / grams.Dry.Units, 0.002);
     }
 
     [Fact]
@@ -110,8 +113,8 @@ public class MaterialsTests
               - {salt: sodium dihydrogen phosphate, hydrate: monohydrate, id: acid, on-hand: 900 g}
               - {salt: disodium phosphate, hydrate: anhydrous, id: dry, on-hand: 900 g}
             """));
-        Assert.All(plan.Recipes.Where(r => r.Fluid.StartsWith("ethanol", StringComparison.Ordinal)), r => Assert.DoesNotContain(r.Parts, p => p.Name is "water" or "tap water"));
-        Assert.All(plan.Recipes.Where(r => r.Fluid.Contains("formalin", StringComparison.Ordinal)), r => Assert.DoesNotContain(r.Parts, p => p.Name == "distilled water"));
+        Assert.All(plan.Recipes.Where(r => r.Fluid.IsAlcohol), r => Assert.DoesNotContain(r.Parts, p => p.Fluid?.Substance == Substance.Water || p.Fluid?.Substance == Substance.TapWater));
+        Assert.All(plan.Recipes.Where(r => r.Fluid.HasFormaldehyde), r => Assert.DoesNotContain(r.Parts, p => p.Fluid == Fluid.DistilledWater));
     }
 
     [Fact]
@@ -125,11 +128,11 @@ public class MaterialsTests
               - {tool: splash goggles, id: goggles, on-hand: 1, worth: 12 EUR/piece, lasts-uses: 200, used-so-far: 10}
             """));
         var gloves = plan.Material("nitrile gloves");
-        Assert.Equal(100m, gloves.Bought);
-        Assert.Equal((decimal)gloves.Uses, gloves.Used);
-        Assert.Equal(1m, plan.Material("scalpel blade").Used);
-        Assert.Equal(0m, plan.Material("forceps").Used);
-        Assert.Equal(0m, plan.Material("splash goggles").Used);
+        Assert.Equal(100, gloves.Bought.Units);
+        Assert.Equal(gloves.Uses, gloves.Used.Units);
+        Assert.Equal(1, plan.Material("scalpel blade").Used.Units);
+        Assert.Equal(0, plan.Material("forceps").Used.Units);
+        Assert.Equal(0, plan.Material("splash goggles").Used.Units);
         Assert.True(plan.Costs.Wear!.Minor > 0);
         Assert.Contains(plan.Findings, f => f.Id == "not-on-the-bench-list" && f.Severity == Severity.Note);
     }
@@ -139,7 +142,7 @@ public class MaterialsTests
     {
         var plan = Station.Plan(Station.Wrasse, Station.With("stock:\n  - {tool: splash goggles, id: goggles, on-hand: 1, lasts-uses: 5, used-so-far: 4, packs: [{size: 1, price: 7 EUR}]}"));
         var goggles = plan.Material("splash goggles");
-        Assert.True(goggles.Used >= 1 && goggles.Bought >= 1, $"used {goggles.Used}, bought {goggles.Bought}");
+        Assert.True(goggles.Used.Units >= 1 && goggles.Bought.Units >= 1, $"used {goggles.Used}, bought {goggles.Bought}");
         Assert.Equal(goggles.OnHand + goggles.Bought, goggles.Used + goggles.Left);
     }
 

@@ -1,3 +1,5 @@
+using Protocolist.Fluids.Safety;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 
@@ -57,11 +59,11 @@ public class PlanCostsTests
         var priced = Station.Read(Ethanol.Replace("CODE", "EUR", StringComparison.Ordinal) + "\nwaste: {containers: {contaminated-solids: {name: bin G2, holds: 200, price: 26 EUR}, sharps: {name: box S1, holds: 60, price: 9 EUR}}}").Value!;
         var plan = Station.Plan(Station.Whelk, priced);
         Assert.DoesNotContain(plan.Findings, f => f.Id == "disposal-without-price");
-        var pieces = plan.Waste.Where(w => w.Class == "contaminated solids").Sum(w => w.Pieces);
+        var pieces = plan.Waste.Where(w => w.Class == WasteClass.ContaminatedSolids).Sum(w => w.Amount.Units);
 
         // 26 EUR over 200 pieces is 13 cents each.
-        Assert.Equal(pieces * 13, plan.Costs.DisposalByClass.Single(d => d.Class == "contaminated-solids").Cost.Minor);
-        Assert.All(plan.Waste.Where(w => w.Class == "contaminated solids"), w => Assert.Equal("bin G2", w.Destination));
+        Assert.Equal(pieces * 13, plan.Costs.DisposalByClass.Single(d => d.Class == WasteClass.ContaminatedSolids).Cost.Minor);
+        Assert.All(plan.Waste.Where(w => w.Class == WasteClass.ContaminatedSolids), w => Assert.Equal("bin G2", w.Destination.ToString()));
     }
 
     [Theory]

@@ -1,4 +1,4 @@
-using Protocolist.Fluids;
+using Protocolist.Benches.Disposal;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 
@@ -26,8 +26,8 @@ public class ReuseAndWasteTests
         Assert.Contains(recipe.Parts, p => p.Stock == "strong");
 
         // Formaldehyde in = formaldehyde wanted, each from the fluids' own contents.
-        var inGrams = recipe.Parts.Where(p => p.Volume is not null && p.Stock is "kept" or "strong").Sum(p => p.Volume!.Value.Liters * (Fluid.Read(p.Name.Split(" (")[0]).Value!.FormaldehydeGramsPerLitre ?? 0));
-        Assert.Equal(recipe.Volume.Liters * Fluid.Read(plan.Step("fix")!.Fluid!).Value!.FormaldehydeGramsPerLitre!.Value, inGrams, 0.5);
+        var inGrams = recipe.Parts.Where(p => p.Stock is "kept" or "strong").Sum(p => p.Volume!.Value.Liters * (p.Fluid!.FormaldehydeGramsPerLitre ?? 0));
+        Assert.Equal(recipe.Volume.Liters * recipe.Fluid.FormaldehydeGramsPerLitre!.Value, inGrams, 0.5);
     }
 
     [Theory]
@@ -46,23 +46,23 @@ public class ReuseAndWasteTests
     {
         const string Waste = "\nwaste: {containers: {formaldehyde: drum F1, flammable-alcohol: can A1, dilute-alcohol: can A2}, keep-fixative: {in: carboy R1, uses: 3}}";
         var fresh = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest + Waste), ("fixative", "neutral buffered formalin 10 %"));
-        var kept = fresh.Waste.Single(w => w.Step == "fix" && w.Way == "kept-for-reuse");
-        Assert.Equal("carboy R1", kept.Destination);
+        var kept = fresh.Waste.Single(w => w.Step == "fix" && w.Way == WasteWay.KeptForReuse);
+        Assert.Equal("carboy R1", kept.Destination.ToString());
         Assert.Equal(1, kept.Uses);
         Assert.Contains("carboy R1", string.Join(' ', fresh.Step("spent-fixative")!.Instructions), StringComparison.Ordinal);
 
         var again = Station.Plan(Station.Wrasse, Station.With(Stock(uses: "2") + Waste), ("fixative", "neutral buffered formalin 10 %"));
-        Assert.Equal("drum F1", again.Waste.First(w => w.Step == "fix" && w.What.StartsWith("neutral", StringComparison.Ordinal)).Destination);
+        Assert.Equal("drum F1", again.Waste.First(w => w.Step == "fix" && w.Fluid is not null).Destination.ToString());
     }
 
     [Fact]
     public void No_waste_is_without_a_destination_and_nothing_is_drained_without_a_permit()
     {
         var plan = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest));
-        Assert.All(plan.Waste, w => Assert.False(string.IsNullOrWhiteSpace(w.Destination)));
-        Assert.DoesNotContain(plan.Waste, w => w.Way == "drained-where-allowed");
+        Assert.All(plan.Waste, w => Assert.False(string.IsNullOrWhiteSpace(w.Destination.ToString())));
+        Assert.DoesNotContain(plan.Waste, w => w.Way == WasteWay.DrainedWhereAllowed);
         var permitted = Station.Plan(Station.Wrasse, Station.With("stock:\n" + Rest + "\nwaste: {drains: {rinse-water: water authority note 12}}"));
-        Assert.All(permitted.Waste.Where(w => w.Way == "drained-where-allowed"), w => Assert.Equal("water authority note 12", w.Destination));
+        Assert.All(permitted.Waste.Where(w => w.Way == WasteWay.DrainedWhereAllowed), w => Assert.Equal("water authority note 12", w.Destination.ToString()));
     }
 
     [Fact]

@@ -69,5 +69,5 @@ internal static class Station
         return made.Value!;
     }
 
-    public static PlannedMaterial Material(this Plan plan, string name) => Assert.Single(plan.Materials, m => m.Name == name);
+    public static PlannedMaterial Material(this Plan plan, string name) => Assert.Single(plan.Materials, m => m.Name.ToString() == name);
 }

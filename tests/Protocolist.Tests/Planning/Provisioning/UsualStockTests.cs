@@ -14,9 +14,9 @@ public class UsualStockTests
     [Fact]
     public void Stock_that_runs_out_is_bought()
     {
-        Assert.Equal(1, Assert.Single(Of("150 mL").Purchases, p => p.Item == "formaldehyde stock 37 %mass").Count);
-        Assert.Equal(2, Assert.Single(Of("0 mL").Purchases, p => p.Item == "formaldehyde stock 37 %mass").Count);
-        Assert.DoesNotContain(Of("2 L").Purchases, p => p.Item == "formaldehyde stock 37 %mass");
+        Assert.Equal(1, Assert.Single(Of("150 mL").Purchases, p => p.Item.ToString() == "formaldehyde stock 37 %mass").Count);
+        Assert.Equal(2, Assert.Single(Of("0 mL").Purchases, p => p.Item.ToString() == "formaldehyde stock 37 %mass").Count);
+        Assert.DoesNotContain(Of("2 L").Purchases, p => p.Item.ToString() == "formaldehyde stock 37 %mass");
         Assert.Equal(900, Of("150 mL").Costs.Cash!.Minor);
     }
 

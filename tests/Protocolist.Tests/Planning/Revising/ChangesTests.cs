@@ -96,8 +96,8 @@ public class ChangesTests
     public void What_is_bought_and_what_it_comes_to_is_compared_by_pack_and_by_sum()
     {
         var plan = Watched.Plan;
-        var before = plan with { Purchases = [new("ethanol 96 %vol", "5 L", 1, null, 0), new("formalin", "1 L", 2, null, 0)], Costs = new(Money(100), Money(50), null, Money(7)) };
-        var after = plan with { Purchases = [new("ethanol 96 %vol", "5 L", 2, null, 0), new("ethanol 96 %vol", "5 L", 1, null, 0), new("ethanol 96 %vol", "1 L", 1, null, 0)], Costs = new(Money(120), Money(50), Money(9), null) };
+        var before = plan with { Purchases = [Bought("ethanol 96 %vol", 5, 1), Bought("formalin", 1, 2)], Costs = new(Money(100), Money(50), null, Money(7)) };
+        var after = plan with { Purchases = [Bought("ethanol 96 %vol", 5, 2), Bought("ethanol 96 %vol", 5, 1), Bought("ethanol 96 %vol", 1, 1)], Costs = new(Money(120), Money(50), Money(9), null) };
         Assert.Equal(
             [
                 "buy 1 x 1 L of ethanol 96 %vol instead of 0, because the fluids needed have changed",
@@ -130,4 +130,7 @@ public class ChangesTests
 
         static string Litres(Step step) => Protocolist.Quantities.Measurable.Text(step.Volume!.Value.CubicMeters, Protocolist.Quantities.Dimension.OfVolume);
     }
+
+    private static PlannedPurchase Bought(string item, double litres, int count) =>
+        new(Protocolist.Findings.Message.Text(item), Protocolist.Benches.Stock.Amount.Of(UnitsNet.Volume.FromLiters(litres)), count, null, 0);
 }

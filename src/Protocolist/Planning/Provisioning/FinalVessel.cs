@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+using Protocolist.Vessels;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>How the body is held in its final vessel, and how that is closed.</summary>
+internal static class FinalVessel
+{
+    /// <summary>The step that houses the body, with its vessel; null where none is planned or none fits.</summary>
+    public static DraftStep? HouseOf(ImmutableArray<DraftStep> steps)
+    {
+        for (var i = steps.Length - 1; i >= 0; i--)
+        {
+            if (steps[i] is { Kind: StageKind.House, Vessel: not null }) return steps[i];
+        }
+
+        return null;
+    }
+
+    public static Mount? MountFor(BodyMeasure body, ImmutableArray<DraftStep> steps)
+    {
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
+        var shows = body.Specimen.IntendedUse is IntendedUse.Display;
+        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+    }
+
+    public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)
+    {
+        if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
+
+        // A protocol that seals with silicone means for good; anything else is opened again.
+        var openedAgain = seal.Closure != "neutral-cure silicone";
+        return Closing.Choose(vessel, fluid, openedAgain);
+    }
+
+    private const double FilledAt = 20;
+
+    /// <summary>What the body does once the air is pressed out of it: by its group's density against the fluid's.</summary>
+    private static Bearing BearingOf(BodyMeasure body, double fluidDensity) =>
+        body.Group.IsGelatinous ? Bearing.Sags
+        : body.Group.DensityKgPerM3.Nominal < fluidDensity ? Bearing.Floats
+        : Bearing.Sinks;
+}

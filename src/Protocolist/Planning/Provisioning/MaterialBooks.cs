@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
+using Protocolist.Checks;
+using Protocolist.Findings;
+using Protocolist.Fluids.Mixing;
+using Protocolist.Planning.Provisioning.Purchasing;
+using Protocolist.Plans;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>What is drawn from the shelf, what has to be bought, and the books of every material. Complete when the pass is over.</summary>
+internal sealed class MaterialBooks
+{
+    private readonly StockDay day;
+    private readonly List<Finding> findings;
+    private readonly ImmutableArray<PlannedPurchase>.Builder purchases = ImmutableArray.CreateBuilder<PlannedPurchase>();
+    private readonly ImmutableArray<PlannedMaterial>.Builder materials = ImmutableArray.CreateBuilder<PlannedMaterial>();
+    private readonly long[] costs;
+    private readonly long[] used;
+
+    private MaterialBooks(StockDay day, List<Finding> findings)
+    {
+        (this.day, this.findings, Stored) = (day, findings, day.Stock.Stored);
+        (costs, used) = (new long[day.Materials.Length], new long[day.Materials.Length]);
+    }
+
+    /// <summary>What to buy.</summary>
+    public ImmutableArray<PlannedPurchase> Purchases => purchases.ToImmutable();
+
+    /// <summary>The books: fluids and salts by name, then things in the order of their first use, then vessels.</summary>
+    public ImmutableArray<PlannedMaterial> Materials => materials.ToImmutable();
+
+    /// <summary>To spend now, in smallest coins.</summary>
+    public long CashMinor { get; private set; }
+
+    /// <summary>Worth of what is used, in smallest coins.</summary>
+    public long CostOfUsedMinor { get; private set; }
+
+    /// <summary>Worth of what stays on the shelf, in smallest coins.</summary>
+    public long WorthOfLeftMinor { get; private set; }
+
+    /// <summary>What hazardous fluid stands about once all is bought.</summary>
+    public StoredTotals Stored { get; private set; }
+
+    /// <summary>Books what the recipes and the things take.</summary>
+    /// <param name="choice">The recipes, and what is bought.</param>
+    /// <param name="sundries">The things.</param>
+    /// <param name="steps">The ids of the steps.</param>
+    /// <param name="day">The bench on the day of use.</param>
+    /// <param name="findings">Takes <c>stock-without-worth</c> (note) and <c>two-currencies</c> (error).</param>
+    public static MaterialBooks Of(RecipeChoice choice, List<SundryUse> sundries, Func<int, string> steps, StockDay day, List<Finding> findings)
+    {
+        var (books, first) = (new MaterialBooks(day, findings), findings.Count);
+        foreach (var taken in Taken(choice))
+        {
+            if (taken.Material is null) books.Find(taken);
+            else if (taken.Amount.Units > 0) books.Book(taken.Material, taken.Amount.Units, 0, choice.Purchases, taken.Steps, 0);
+        }
+
+        foreach (var use in sundries)
+        {
+            if (use.Stock is not { } stock || use.AllUses == 0) continue;
+            var usedUp = use.UsedUp;
+            var ids = new string[use.Uses.Count];
+            for (var i = 0; i < ids.Length; i++) ids[i] = steps(use.Uses[i].Step);
+            books.Book(stock, usedUp, use.Needed - usedUp, choice.Purchases, System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsImmutableArray(ids), use.AllUses);
+        }
+
+        Distinct.From(findings, first);
+        return books;
+    }
+
+    /// <summary>Books a vessel of the catalogue that is bought.</summary>
+    public void Buy(PlannedPurchase purchase, PlannedMaterial material, long cashMinor, bool staysInUse)
+    {
+        purchases.Add(purchase);
+        materials.Add(material);
+        CashMinor += cashMinor;
+        if (staysInUse) CostOfUsedMinor += cashMinor;
+        else WorthOfLeftMinor += cashMinor;
+    }
+
+    /// <summary>What so much of a material costs the plan, as its own part of what it uses; 0 where the bench does not list it.</summary>
+    public decimal CostOf(StockMaterial? material, Amount amount) =>
+        material is not null && used[material.Index] > 0 ? (decimal)costs[material.Index] * amount.Units / used[material.Index] : 0;
+
+    private void Book(StockMaterial material, long amount, long reserve, PurchasePlan plan, ImmutableArray<string> steps, long uses)
+    {
+        var (on, bought) = (day.Materials[material.Index], plan.Purchases[material.Index]);
+        foreach (var (pack, count, cost) in bought?.Packs ?? [])
+            purchases.Add(new(material.Name, pack.Size, (int)Math.Min(count, int.MaxValue), cost, pack.LeadDays) { Id = material.Id, For = steps });
+        var booked = on.Book(amount, reserve, bought, uses, steps);
+        findings.AddRange(on.Doubts);
+        materials.Add(booked.Material);
+        (costs[material.Index], used[material.Index]) = (booked.CostOfUsedMinor, amount);
+        CashMinor += booked.CashMinor;
+        CostOfUsedMinor += booked.CostOfUsedMinor;
+        WorthOfLeftMinor += booked.WorthOfLeftMinor;
+        Stored = material.Hazard.AddedTo(Stored, booked.Material.Bought);
+    }
+
+    /// <summary>What the bench does not list: water comes from the tap or the still; anything else has to be found.</summary>
+    private void Find(TakenMaterial taken)
+    {
+        var (name, amount, nothing) = (taken.Name, taken.Amount, Amount.Zero(taken.Amount.Kind));
+        var isWater = taken.Part.Fluid is { IsWater: true };
+        if (!isWater) purchases.Add(new(Message.Text(name), amount, 1, null, 0) { Id = Slug.Of(name), For = taken.Steps });
+        var kind = isWater ? MaterialKind.Water : taken.Part.Salt is not null ? MaterialKind.Salt : MaterialKind.Fluid;
+        materials.Add(new(Slug.Of(name), Message.Text(name), kind, nothing, amount, amount, nothing)
+        {
+            Draws = [new(isWater ? MaterialOrigin.Tap : MaterialOrigin.NotListed, "", amount)],
+            For = taken.Steps,
+        });
+        Stored = StoredHazard.Of(taken.Part.Fluid).AddedTo(Stored, amount);
+    }
+
+    /// <summary>What the recipes take, by name of the material, with the steps that it is for.</summary>
+    private static List<TakenMaterial> Taken(RecipeChoice choice)
+    {
+        var all = new List<TakenMaterial>();
+        foreach (var recipe in choice.Recipes)
+        {
+            foreach (var (part, material) in recipe.Way.Parts)
+            {
+                var (name, place) = (material?.Text ?? part.Name, 0);
+                while (place < all.Count && string.CompareOrdinal(all[place].Name, name) < 0) place++;
+                var amount = recipe.AmountOf(part);
+                if (place == all.Count || all[place].Name != name) all.Insert(place, new(name, material, part, amount, recipe.Need.Steps));
+                else all[place] = all[place] with { Amount = all[place].Amount + amount, Steps = Both(all[place].Steps, recipe.Need.Steps) };
+            }
+        }
+
+        return all;
+    }
+
+    private static ImmutableArray<string> Both(ImmutableArray<string> one, ImmutableArray<string> other) =>
+        one == other ? one : [.. one, .. other.Where(s => !one.Contains(s))];
+
+    /// <summary>What all recipes take of one material.</summary>
+    private readonly record struct TakenMaterial(string Name, StockMaterial? Material, RecipePart Part, Amount Amount, ImmutableArray<string> Steps);
+}

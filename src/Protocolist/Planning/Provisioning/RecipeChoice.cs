@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using Protocolist.Benches.Stock;
+using Protocolist.Findings;
+using Protocolist.Fluids.Mixing;
+using Protocolist.Planning.Provisioning.Purchasing;
+using Protocolist.Plans;
+using UnitsNet;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>How one fluid of a plan is made.</summary>
+/// <param name="Need">The fluid, how much of it, and for what.</param>
+/// <param name="Way">The way that was taken.</param>
+internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
+{
+    /// <summary>How much of one part goes in.</summary>
+    public Amount AmountOf(RecipePart part) => AmountOf(part, Times(Need, Way));
+
+    /// <summary>As the plan shows it.</summary>
+    public PlannedRecipe Written(Temperature at)
+    {
+        var (times, parts) = (Times(Need, Way), ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length));
+        foreach (var (part, material) in Way.Parts)
+        {
+            parts.Add(new(material?.Name ?? Message.Text(part.Name), part.Volume * times, part.Mass * times, material?.Items[0].Id ?? "")
+            {
+                Fluid = part.Fluid,
+                Salt = part.Salt,
+            });
+        }
+
+        return new(Need.Fluid, Need.Made, parts.MoveToImmutable(), Need.Steps) { ForImmersion = Need.ForImmersion, At = at };
+    }
+
+    /// <summary>What a way takes of the bench's materials, for as much as is needed; each material once.</summary>
+    public static ImmutableArray<Demand> Demands(FluidNeed need, FluidWay way)
+    {
+        var (times, demands) = (Times(need, way), ImmutableArray.CreateBuilder<Demand>(way.Parts.Length));
+        foreach (var (part, material) in way.Parts)
+        {
+            if (material is null) continue;
+            var (at, units) = (0, AmountOf(part, times).Units);
+            while (at < demands.Count && demands[at].Product != material.Index) at++;
+            if (at < demands.Count) demands[at] = new(material.Index, demands[at].Units + units);
+            else demands.Add(new(material.Index, units));
+        }
+
+        return demands.DrainToImmutable();
+    }
+
+    private static double Times(FluidNeed need, FluidWay way) => need.Made / way.Volume;
+
+    private static Amount AmountOf(RecipePart part, double times) => part.Volume is { } volume ? Amount.Of(volume * times) : Amount.Of(part.Mass * times);
+}
+
+/// <summary>One recipe for each fluid, and the purchases that come with them: all ways of all fluids are weighed together.</summary>
+/// <param name="Recipes">The recipes, in the order of the needs; tap water has none.</param>
+/// <param name="Ways">Of each need, every way to make it, whatever was wished; none where the bench has nothing for it.</param>
+/// <param name="Purchases">What is bought with it.</param>
+internal sealed record RecipeChoice(
+    ImmutableArray<ChosenRecipe> Recipes, ImmutableArray<(FluidNeed Need, ImmutableArray<FluidWay> Ways)> Ways, PurchasePlan Purchases)
+{
+    private static readonly Phrase UnknownFluid = new("unknown-supply.fluid", "this plan makes no '{fluid}'");
+    private static readonly Phrase UnknownWay = new("unknown-supply.way", "'{fluid}' cannot be made from '{way}' on this bench");
+    private static readonly Phrase UnknownWayRemedy = new("unknown-supply.way.remedy", "take one of: {ways:; }");
+
+    /// <summary>Chooses the cheapest combination.</summary>
+    /// <param name="needs">The fluids.</param>
+    /// <param name="sundries">The things that are used.</param>
+    /// <param name="day">The bench on the day of use.</param>
+    /// <param name="wished">Fluid → what it is to be made from, in words.</param>
+    /// <param name="findings">Takes what is to be said.</param>
+    public static RecipeChoice Of(List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    {
+        var first = findings.Count;
+        var (all, recipes) = (ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count), ImmutableArray.CreateBuilder<ChosenRecipe>(needs.Count));
+        var (open, asked) = (new FluidWay[needs.Count][], new List<Need>(needs.Count));
+        UnknownFluids(needs, wished, findings);
+        for (var i = 0; i < needs.Count; i++)
+        {
+            var (need, known) = (needs[i], day.WaysOf(needs[i].Fluid));
+            var ways = known.For(need.Made, need.ForImmersion);
+            all.Add((need, ways));
+            open[i] = ways.IsEmpty ? Usual(need, known, day, findings) : wished.IsEmpty ? [.. ways] : Wished(need, ways, wished, findings);
+            if (open[i].Length > 0) asked.Add(new([.. open[i].Select(w => ChosenRecipe.Demands(need, w))]));
+        }
+
+        findings.AddRange(day.Stock.WithoutRate);
+        var purchases = Buy(asked, sundries, day, findings);
+        var chosen = 0;
+        for (var i = 0; i < needs.Count; i++)
+        {
+            if (open[i].Length > 0) recipes.Add(new(needs[i], open[i][purchases.Ways[chosen++]]));
+        }
+
+        foreach (var recipe in recipes) findings.AddRange(recipe.Way.Findings);
+        Distinct.From(findings, first);
+        return new(recipes.DrainToImmutable(), all.MoveToImmutable(), purchases);
+    }
+
+    /// <summary>The recipe of a need; null where it comes from the tap.</summary>
+    public ChosenRecipe? RecipeOf(FluidNeed need)
+    {
+        foreach (var recipe in Recipes)
+        {
+            if (ReferenceEquals(recipe.Need, need)) return recipe;
+        }
+
+        return null;
+    }
+
+    private static PurchasePlan Buy(List<Need> asked, List<SundryUse> sundries, StockDay day, List<Finding> findings)
+    {
+        var wanted = new long[day.Products.Length];
+        foreach (var use in sundries)
+        {
+            if (use.Stock is not { } stock || use.AllUses == 0) continue;
+            wanted[stock.Index] += use.Needed;
+            findings.AddRange(stock.Market.WithoutRate);
+        }
+
+        return Purchasing.Purchases.Choose(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(asked), wanted, day.Products, findings);
+    }
+
+    private static void UnknownFluids(List<FluidNeed> needs, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    {
+        foreach (var fluid in wished.Keys)
+        {
+            if (!needs.Exists(n => n.Name.ToString() == fluid))
+                findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, [.. needs.Select(n => n.Name.ToString())])));
+        }
+    }
+
+    /// <summary>The one way that is insisted on; all where it is none of them, with an error.</summary>
+    private static FluidWay[] Wished(FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    {
+        if (!wished.TryGetValue(need.Name.ToString(), out var words)) return [.. ways];
+        if (ways.FirstOrDefault(w => w.Supply.Words.ToString() == words) is { } way) return [way];
+        findings.Add(Finding.Error(
+            "unknown-supply",
+            UnknownWay.With(("fluid", need.Name), ("way", words)),
+            UnknownWayRemedy.With(Argument.Messages("ways", ways.Select(w => w.Supply.Words)))));
+        return [.. ways];
+    }
+
+    /// <summary>The recipe from the stock that is usually at hand, with what the shelf lacks said as a warning.</summary>
+    /// <remarks>What it is made from is drawn from the shelf and bought like anything else, as far as the bench lists it.</remarks>
+    private static FluidWay[] Usual(FluidNeed need, FluidWays ways, StockDay day, List<Finding> findings)
+    {
+        if (need.Fluid.IsWater) return [];
+        findings.AddRange(ways.UsualFaults);
+        if (!day.Stock.IsEmpty)
+        {
+            var severity = ways.Usual is null ? Severity.Error : Severity.Warning;
+            findings.AddRange(ways.ShortFor(need.Made).Where(f => f.Severity == Severity.Error).Select(f => f with { Severity = severity }));
+        }
+
+        return ways.Usual is { } usual ? [usual] : [];
+    }
+}
+
+/// <summary>Findings that are said once.</summary>
+internal static class Distinct
+{
+    /// <summary>Takes out, from a place on, what says the same as one before.</summary>
+    public static void From(List<Finding> findings, int first)
+    {
+        for (var i = first; i < findings.Count; i++)
+        {
+            for (var j = first; j < i; j++)
+            {
+                if (findings[j].Id != findings[i].Id || findings[j].Message != findings[i].Message) continue;
+                findings.RemoveAt(i--);
+                break;
+            }
+        }
+    }
+}

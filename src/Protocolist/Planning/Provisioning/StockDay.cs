@@ -1,0 +1,88 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Buffers;
+using Protocolist.Planning.Provisioning.Purchasing;
+using Protocolist.Vessels;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>A prepared bench on one day: what may be used of each material, which vessels are free. Immutable; safe for any number of threads.</summary>
+internal sealed class StockDay
+{
+    private static readonly Phrase InUse = new("vessel-in-use", "every {vessel} is in use{until}; it is left out");
+    private static readonly Phrase Until = new("vessel-in-use.until", " until {day:day}");
+    private static readonly Phrase InUseRemedy = new("vessel-in-use.remedy", "start later, or free one");
+
+    private readonly MaterialOnDay[] materials;
+    private readonly Product[] products;
+    private readonly FrozenDictionary<Fluid, FluidWays> ways;
+
+    internal StockDay(PreparedStock stock, LocalDate day, IEnumerable<Fluid> fluids)
+    {
+        (Stock, Day) = (stock, day);
+        materials = [.. stock.Materials.Select(m => m.On(day))];
+        products = [.. materials.Select(m => m.Product)];
+        var atHand = materials.Take(stock.FluidsAndSalts).Where(m => m.IsToBeHad).ToList();
+        Fluids = [.. atHand.Where(m => m.Material.Fluid is not null)];
+        Waters = [.. Fluids.Where(m => m.Material.Fluid!.IsWater)];
+        Salts = [.. atHand.Select(m => m.Material.Salt).OfType<Salt>()];
+        FreeVessels = PreparedVessel.Of(stock.Bench.FreeVessels(day));
+        VesselsForSale = PreparedVessel.Of(stock.Bench.VesselsForSale(day));
+        TakenVessels = [.. stock.Bench.Vessels.Where(v => v.Count > 0 && Find(v.Id) is null).Select(v => Taken(v, stock.Bench))];
+        ways = fluids.Distinct().ToFrozenDictionary(f => f, f => FluidWays.Of(f, this));
+    }
+
+    public PreparedStock Stock { get; }
+
+    public LocalDate Day { get; }
+
+    /// <summary>Every material as it is to be had, in the order of the prepared bench.</summary>
+    public ReadOnlySpan<MaterialOnDay> Materials => materials;
+
+    public ReadOnlySpan<Product> Products => products;
+
+    /// <summary>The fluids that are there or can be bought.</summary>
+    public ImmutableArray<MaterialOnDay> Fluids { get; }
+
+    /// <summary>The waters among them.</summary>
+    public ImmutableArray<MaterialOnDay> Waters { get; }
+
+    /// <summary>The salts that are there or can be bought.</summary>
+    public ImmutableArray<Salt> Salts { get; }
+
+    /// <summary>Vessels that are free, each with how many of it, in the order of the bench file.</summary>
+    public IReadOnlyList<PreparedVessel> FreeVessels { get; }
+
+    /// <summary>Vessels of which none is free, but which can be bought.</summary>
+    public IReadOnlyList<PreparedVessel> VesselsForSale { get; }
+
+    /// <summary>A note for each kind of vessel of which all are in use and none can be bought.</summary>
+    public ImmutableArray<Finding> TakenVessels { get; }
+
+    /// <summary>The free or buyable vessel of that id; null where there is none.</summary>
+    public Vessel? Find(string id) => (FreeVessels.FirstOrDefault(v => v.Vessel.Id == id) ?? VesselsForSale.FirstOrDefault(v => v.Vessel.Id == id))?.Vessel;
+
+    /// <summary>The ways in which a fluid can be made.</summary>
+    public FluidWays WaysOf(Fluid fluid) => ways.TryGetValue(fluid, out var known) ? known : FluidWays.Of(fluid, this);
+
+    /// <summary>Whether used fixative of this fluid's buffering stands on the shelf.</summary>
+    public bool CanRestore(Fluid fluid)
+    {
+        foreach (var one in Fluids)
+        {
+            if (one.Material is { IsSpent: true, Fluid: { HasFormaldehyde: true, Substance.IsConcentrate: false } spent } && spent.Buffering == fluid.Buffering) return true;
+        }
+
+        return false;
+    }
+
+    private static Finding Taken(Vessel vessel, Bench bench)
+    {
+        var until = bench.VesselsInUse.Where(u => u.VesselId == vessel.Id).Max(u => u.Until);
+        return Finding.Note(InUse.Id, InUse.With(("vessel", vessel.Name), ("until", until is { } day ? Until.With(("day", day)) : default)), InUseRemedy);
+    }
+}

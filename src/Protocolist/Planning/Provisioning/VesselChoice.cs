@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Protocolist.Benches;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Plans;
+using Protocolist.Protocols;
+using Protocolist.Specimens;
+using Protocolist.Vessels;
+using UnitsNet;
+
+namespace Protocolist.Planning.Provisioning;
+
+/// <summary>Which vessel a step uses and how it is filled.</summary>
+internal static class VesselChoice
+{
+    /// <summary>Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.</summary>
+    private const double CoiledFrom = 14;
+
+    /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
+    private const double FlatFrom = 4;
+
+    /// <summary>What came of looking for a vessel: the best fit, or every reason against, and what would do.</summary>
+    public sealed record Outcome(FittedVessel? Fitted, NeededVessel? Needed, ImmutableArray<Finding> Reasons);
+
+    /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
+    public static Outcome For(DraftStep step, BodyMeasure body, StockDay day)
+    {
+        var request = Request(step, body, day.Stock.Bench);
+        if ((VesselFit.Best(request, day.FreeVessels) ?? VesselFit.Best(request, day.VesselsForSale)) is { } best) return new(best, null, best.Findings);
+
+        // The largest first: what keeps the body out of the largest is what the person has to know.
+        PreparedVessel[] all = [.. day.FreeVessels.OrderByDescending(v => v.Room.Volume).ThenBy(v => v.Vessel.Id, StringComparer.Ordinal)];
+        var none = VesselFit.Among(request, all);
+        return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
+    }
+
+    /// <summary>Every vessel that is to be had and does, the best first: fewest warnings, then least room.</summary>
+    public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, StockDay day) =>
+        VesselFit.Fitting(Request(step, body, day.Stock.Bench), [.. day.FreeVessels, .. day.VesselsForSale]);
+
+    /// <summary>One vessel filled for a step, or the reasons against it.</summary>
+    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) =>
+        VesselFit.One(Request(step, body, bench), vessel);
+
+    private static FitRequest Request(DraftStep step, BodyMeasure body, Bench bench)
+    {
+        var fluid = step.Fluid ?? Fluid.TapWater;
+        var use = step.Stage.Kind == StageKind.House ? VesselUse.Keeping : VesselUse.Treating;
+        var request = FitRequest.For(Posed(step, body), fluid, use) with
+        {
+            FilledAt = bench.Temperatures.Room,
+            Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
+            Hottest = use == VesselUse.Keeping ? bench.Temperatures.Hottest : bench.Temperatures.Room,
+            Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
+            ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
+            BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
+        };
+        if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
+        else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
+        return step.Work is HouseWork { OverSpecimen: { } over }
+            ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) } }
+            : request;
+    }
+
+    private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)
+    {
+        var (name, volume) = (body.Specimen.Id, body.LotVolume.Nominal);
+        var (length, width, height) = (body.TotalLength.Nominal, body.Width.Nominal, body.Height.Nominal);
+        var across = Length.FromMeters(Math.Max(width.Meters, height.Meters));
+        if (body.Count > 1) return new PosedSpecimen.Lot(name, volume, body.Count, length, width, height);
+        if (length.Meters > CoiledFrom * across.Meters) return new PosedSpecimen.Coiled(name, volume, length, across);
+        if (across.Meters > FlatFrom * 2 * body.HalfThickness.Nominal.Meters)
+        {
+            var hard = step.Stage.Kind is StageKind.Wash or StageKind.Bath or StageKind.House;
+            return PosedSpecimen.Flat(name, volume, length, across, Length.FromMeters(Math.Min(width.Meters, height.Meters)), hard);
+        }
+
+        return new PosedSpecimen.Boxed(name, volume, length, width, height);
+    }
+}

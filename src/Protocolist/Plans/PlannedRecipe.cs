@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Buffers;
+using Protocolist.Fluids.Mixing;
+using UnitsNet;
+
+namespace Protocolist.Plans;
+
+/// <summary>What to measure out to make one fluid.</summary>
+/// <param name="Fluid">The fluid that is made.</param>
+/// <param name="Volume">How much of it, at <see cref="At"/>.</param>
+/// <param name="Parts">What goes in.</param>
+/// <param name="For">The ids of the steps that use it.</param>
+public sealed record PlannedRecipe(
+    [property: JsonConverter(typeof(FluidJson))] Fluid Fluid,
+    [property: JsonPropertyName("volumeMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Volume,
+    ImmutableArray<PlannedPart> Parts,
+    ImmutableArray<string> For)
+{
+    private static readonly Phrase Or = new("recipe.or", "or: {way}");
+    private static readonly Phrase ForLyingIn = new("recipe-for-immersion", "{fluid}, for immersion");
+
+    /// <summary>Whether it is for lying in alone, so that fixative which has served before may go into it.</summary>
+    public bool ForImmersion { get; init; }
+
+    /// <summary>The temperature at which it is measured out.</summary>
+    [JsonPropertyName("atC")]
+    [JsonConverter(typeof(TemperatureInCelsius))]
+    public Temperature At { get; init; } = Temperature.FromDegreesCelsius(20);
+
+    /// <summary>What people call it: the fluid, and what it is for where there are two of one fluid.</summary>
+    public Message Name => NameOf(Fluid, ForImmersion);
+
+    /// <summary>How to go about it, one way a line; worked out from the parts when somebody reads it.</summary>
+    public ImmutableArray<Message> Method
+    {
+        get
+        {
+            if (!field.IsDefault) return field;
+            ImmutableArray<RecipePart> parts = [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })];
+            var recipe = new Recipe(Fluid, Volume, At, parts, Volume.Zero);
+            return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
+        }
+        init;
+    }
+
+    /// <summary>What people call a fluid that is made.</summary>
+    internal static Message NameOf(Fluid fluid, bool forImmersion) => forImmersion ? ForLyingIn.With(("fluid", fluid.Name)) : Message.Text(fluid.Name);
+}
+
+/// <summary>One part of a recipe.</summary>
+/// <param name="Name">What stands on the bottle.</param>
+/// <param name="Volume">Volume to measure; null for what is weighed only.</param>
+/// <param name="Mass">Mass to weigh.</param>
+/// <param name="Stock">The id of the stock it is taken from; empty for what the bench does not list.</param>
+public sealed record PlannedPart(
+    Message Name,
+    [property: JsonPropertyName("volumeMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume? Volume,
+    [property: JsonPropertyName("massG"), JsonConverter(typeof(MassInGrams))] Mass Mass,
+    string Stock = "")
+{
+    /// <summary>The liquid; null for a salt.</summary>
+    [JsonConverter(typeof(FluidJson))]
+    public Fluid? Fluid { get; init; }
+
+    /// <summary>The salt; null for a liquid.</summary>
+    [JsonInclude]
+    [JsonConverter(typeof(SaltJson))]
+    internal Salt? Salt { get; init; }
+}

@@ -1,0 +1,91 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Protocolist.Findings;
+using Protocolist.Fluids;
+using UnitsNet;
+
+namespace Protocolist.Plans;
+
+/// <summary>Something that a step needs on the table.</summary>
+/// <param name="From">Where it comes from.</param>
+[JsonConverter(typeof(StepMaterialJson))]
+public sealed record StepMaterial(MaterialOrigin From)
+{
+    private static readonly Phrase SoMuch = new("measured.volume", "{amount}");
+
+    private static readonly Phrase SoMany = new("measured.pieces", "{n}");
+
+    private static readonly Phrase[] Origins =
+    [
+        new("material-origin.shelf", "shelf"),
+        new("material-origin.purchase", "purchase"),
+        new("material-origin.shelf-and-purchase", "shelf and purchase"),
+        new("material-origin.tap", "tap"),
+        new("material-origin.recipe", "recipe"),
+        new("material-origin.vessel", "vessel"),
+        new("material-origin.not-listed", "not listed"),
+        new("material-origin.lacking", "lacking"),
+    ];
+
+    /// <summary>The fluid; null for vessels and things.</summary>
+    public Fluid? Fluid { get; init; }
+
+    /// <summary>Of a fluid, how much.</summary>
+    public Volume Volume { get; init; }
+
+    /// <summary>Of vessels and things, how many; 0 for a fluid.</summary>
+    public long Pieces { get; init; }
+
+    /// <summary>What it is.</summary>
+    public Message Name
+    {
+        get => Fluid is null ? field : Message.Text(Fluid.Name);
+        init;
+    }
+
+    /// <summary>The id of the fluid, the vessel or the stock item; of what the bench does not list, the plan's own name for it.</summary>
+    public string Id
+    {
+        get => Fluid is null ? field : Slug.Of(Fluid.Name);
+        init;
+    } = "";
+
+    /// <summary>How much, as a person measures it out.</summary>
+    public Message HowMuch => Measured(Volume, Pieces);
+
+    /// <summary>Where it comes from, in words.</summary>
+    public Message FromWords => Origins[(int)From];
+
+    /// <summary>An amount as a person measures it out: what a cylinder reads, a bare number of pieces.</summary>
+    internal static Message Measured(Volume volume, long pieces) => pieces > 0 ? SoMany.With(("n", pieces)) : SoMuch.With(("amount", volume));
+}
+
+internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
+{
+    protected override void Members(Utf8JsonWriter json, StepMaterial value)
+    {
+        json.WriteString("id", value.Id);
+        Write(json, "name", value.Name);
+        Write(json, "fluid", value.Fluid);
+        json.WriteString("amount", value.HowMuch.ToString());
+        json.WriteNumber("volumeMl", Grid.Round(value.Volume.Milliliters));
+        json.WriteNumber("pieces", value.Pieces);
+        Write(json, "from", value.From);
+    }
+
+    protected override StepMaterial Of(JsonElement json) => new(Word<MaterialOrigin>(json, "from"))
+    {
+        Volume = Volume.FromMilliliters(Number(json, "volumeMl")),
+        Pieces = Count(json, "pieces"),
+        Id = Text(json, "id"),
+        Name = Said(json, "name"),
+        Fluid = FluidOf(json, "fluid"),
+    };
+}
+
+/// <summary>A name as an id: letters and digits, the rest hyphens.</summary>
+internal static class Slug
+{
+    public static string Of(string name) =>
+        string.Join('-', new string([.. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+}
