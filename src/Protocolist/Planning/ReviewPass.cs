@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
