@@ -22,6 +22,7 @@ public sealed class Solute
         foreach (var (authority, kind, ppm, milligrams, year) in limits)
             all.Add(new(id, authority, kind, ppm, milligrams ?? ppm * (molarMass / MolarVolume), year));
         Limits = all.MoveToImmutable();
+        LimitsSaid = ExposureLimits.Said(Name, Limits);
     }
 
     /// <summary>Ethanol.</summary>
@@ -61,6 +62,9 @@ public sealed class Solute
 
     /// <summary>Limits for it in the air that people breathe. Facts for information: the law of the place and the current edition prevail.</summary>
     public ImmutableArray<ExposureLimit> Limits { get; }
+
+    /// <summary>The same in a sentence; empty where there are none.</summary>
+    internal Message LimitsSaid { get; }
 
     /// <summary>Percent by mass of a fluid from which on its limits are told.</summary>
     internal double ToldFromMassPercent { get; init; }

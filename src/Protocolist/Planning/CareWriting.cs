@@ -30,31 +30,52 @@ internal static class CareWriting
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
         var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
-        List<CareRule> own = [.. draft.Steps.SelectMany(s => Own(s, draft))];
-        ImmutableArray<CareRule> rules = [.. own, .. CareRound.Usual.Where(u => Wanted(u, own, draft)).Select(u => Worded(u, draft))];
+        List<CareRule> own = [];
+        foreach (var step in draft.Steps)
+        {
+            if (step.Work is SealWork or CareWork) own.AddRange(Own(step));
+        }
+
         var amount = TopUpAmount.Of(draft, bench);
-        return
-        [
-            .. rules.Select(rule => Dated(rule, closed, bench) with { Amount = rule.Id.EndsWith("gasket", StringComparison.Ordinal) || rule.Id.EndsWith("renew", StringComparison.Ordinal) ? default : amount })
-                .OrderBy(e => e.On ?? LocalDate.MaxIsoValue).ThenBy(e => e.What, StringComparer.Ordinal).ThenBy(e => e.Id, StringComparer.Ordinal),
-        ];
+        var events = new List<CareEvent>();
+        foreach (var rule in own) events.Add(Dated(rule, closed, bench, amount));
+        foreach (var usual in CareRound.Usual)
+        {
+            if (Wanted(usual, own, draft)) events.Add(Dated(Worded(usual, draft), closed, bench, amount));
+        }
+
+        events.Sort(InOrder);
+        return [.. events];
     }
 
-    private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench)
+    /// <summary>By the day; on one day, and without days, by the alphabet of their words.</summary>
+    private static int InOrder(CareEvent a, CareEvent b)
+    {
+        var day = (a.On ?? LocalDate.MaxIsoValue).CompareTo(b.On ?? LocalDate.MaxIsoValue);
+        if (day != 0) return day;
+        var words = string.CompareOrdinal(a.What.ToString(), b.What.ToString());
+        return words != 0 ? words : string.CompareOrdinal(a.Id, b.Id);
+    }
+
+    private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench, Message amount)
     {
         int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
-        if (closed is not { } on) return new(rule.Title.ToString(), null, months, rule.Source) { Id = rule.Id };
-        var dates = CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening);
-        return new(rule.Title.ToString(), dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source) { Id = rule.Id, Dates = dates.Dates };
+        var dates = closed is { } on ? CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening) : new(rule, [], null);
+        return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source)
+        {
+            Id = rule.Id,
+            Dates = dates.Dates,
+            Amount = rule.IsForLid ? default : amount,
+        };
     }
 
     /// <summary>The rounds that the protocol itself asks for.</summary>
-    private static IEnumerable<CareRule> Own(DraftStep step, Draft draft)
+    private static IEnumerable<CareRule> Own(DraftStep step)
     {
         if (step.Work is SealWork { Renew: { } renewed } seal && Months(renewed) is { } renew)
         {
             var what = Renew.With(("closure", seal.Closure.Length > 0 ? seal.Closure : "closure"));
-            yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source);
+            yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source) { IsForLid = true };
         }
 
         if (step.Work is not CareWork care) yield break;
@@ -69,7 +90,7 @@ internal static class CareWriting
     private static bool Wanted(CareRule usual, List<CareRule> own, Draft draft)
     {
         var closing = ClosingOf(draft);
-        var renews = own.Exists(o => o.Id.EndsWith("-renew", StringComparison.Ordinal));
+        var renews = own.Exists(o => o.IsForLid);
         return usual.Id switch
         {
             "first-check" => !own.Exists(o => o.Every is null),

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Vessels;
@@ -17,54 +19,61 @@ internal static class CautionWriting
     private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableDictionary<string, ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
+    public static ImmutableArray<ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
-        var (said, fluids) = (new HashSet<Message>(), new HashSet<string>(StringComparer.Ordinal));
-        var cautions = ImmutableDictionary.CreateBuilder<string, ImmutableArray<Message>>(StringComparer.Ordinal);
-        var first = true;
-        foreach (var step in draft.Steps)
+        var said = new List<Message>();
+        var cautions = ImmutableArray.CreateBuilder<ImmutableArray<Message>>(draft.Steps.Length);
+        for (var i = 0; i < draft.Steps.Length; i++)
         {
-            var own = ImmutableArray.CreateBuilder<Message>();
-            if (first) Say(Animal(draft));
-            Say(step.Stage.Cautions);
-            if (step.Fluid is { IsWater: false } fluid && fluids.Add(fluid.Name)) Say([.. FluidCautions.Of(fluid), FluidCautions.Deference]);
-            Say(Mixing(step, recipes));
-            Say(Work(step));
-            cautions[step.Id] = own.DrainToImmutable();
-            first = false;
-
-            void Say(IEnumerable<Message> all)
+            var (step, before) = (draft.Steps[i], said.Count);
+            if (i == 0) SayAll(draft.Prepared.Cautions);
+            if (i == 0) SayAll(draft.Body.Group.Handling);
+            SayAll(step.Stage.Cautions);
+            if (step.Fluid is { IsWater: false } fluid && !IsMet(fluid, draft.Steps.AsSpan(0, i)))
             {
-                foreach (var caution in all)
-                {
-                    if (said.Add(caution)) own.Add(caution);
-                }
+                SayAll(FluidCautions.Of(fluid));
+                Say(FluidCautions.Deference);
             }
+
+            foreach (var recipe in recipes)
+            {
+                if (recipe.For.Contains(step.Id)) SayOfMixing(recipe);
+            }
+
+            if (step.Kind is StageKind.Slit or StageKind.Inject) Say(Sharps);
+            if (step.Vessel is { } vessel && vessel.TotalMass > Lifting.OnePerson) Say(Heavy.With(("vessel", vessel.Vessel.Name), ("mass", vessel.TotalMass)));
+            cautions.Add([.. CollectionsMarshal.AsSpan(said)[before..]]);
         }
 
-        return cautions.ToImmutable();
-    }
+        return cautions.MoveToImmutable();
 
-    /// <summary>What holds for the animal throughout: the protocol's own, and its group's. What is law is for the checks.</summary>
-    private static IEnumerable<Message> Animal(Draft draft) =>
-        [.. draft.Prepared.Cautions, .. draft.Body.Group.Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
+        void Say(Message caution)
+        {
+            if (!said.Contains(caution)) said.Add(caution);
+        }
 
-    /// <summary>The stock that a step's fluid is mixed from is worse than the fluid: said at the first step that needs it.</summary>
-    private static IEnumerable<Message> Mixing(DraftStep step, ImmutableArray<PlannedRecipe> recipes)
-    {
-        foreach (var recipe in recipes.Where(r => r.For.Contains(step.Id)))
+        void SayAll(ImmutableArray<Message> all)
+        {
+            foreach (var caution in all) Say(caution);
+        }
+
+        // The stock that a fluid is mixed from is worse than the fluid.
+        void SayOfMixing(PlannedRecipe recipe)
         {
             foreach (var part in recipe.Parts)
             {
-                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) yield return FluidCautions.OfStock(stock);
+                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) Say(FluidCautions.OfStock(stock));
             }
         }
     }
 
-    private static IEnumerable<Message> Work(DraftStep step)
+    private static bool IsMet(Fluid fluid, ReadOnlySpan<DraftStep> before)
     {
-        if (step.Kind is StageKind.Slit or StageKind.Inject) yield return Sharps;
-        if (step.Vessel is { } vessel && vessel.TotalMass > Lifting.OnePerson)
-            yield return Heavy.With(("vessel", vessel.Vessel.Name), ("mass", vessel.TotalMass));
+        foreach (var step in before)
+        {
+            if (fluid.Equals(step.Fluid)) return true;
+        }
+
+        return false;
     }
 }

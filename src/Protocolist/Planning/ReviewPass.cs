@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
@@ -18,7 +17,7 @@ internal static class ReviewPass
     public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, found);
-        ImmutableArray<Finding> findings = [.. Sorted(AllChecks.Review(review))];
+        var findings = Sorted(AllChecks.Review(review));
         return (new(review.Plan with { Findings = findings }, findings), review);
     }
 
@@ -28,7 +27,15 @@ internal static class ReviewPass
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Recipes);
-        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
+        var (steps, reviewed, care) = (
+            ImmutableArray.CreateBuilder<Step>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
+        foreach (var (drafted, said) in draft.Steps.Zip(cautions))
+        {
+            var step = StepWriting.Write(drafted, bench, said);
+            (drafted.IsCare ? care : reviewed).Add(Reviewed(drafted, step));
+            if (!drafted.IsCare) steps.Add(step);
+        }
+
         var plan = new Plan
         {
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File) { Files = draft.Protocol.Texts },
@@ -38,9 +45,9 @@ internal static class ReviewPass
             Bench = bench.IsGiven ? bench.Name : "",
             EarliestStart = scheduled.Bounds.Start.InZoneLeniently(zone).ToOffsetDateTime(),
             By = scheduled.Bounds.By,
-            Start = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.Start), zone, earliest: true),
-            End = Moment(draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value.End), zone, earliest: false),
-            Steps = steps,
+            Start = draft.Steps.Min(s => s.When?.Start)?.InZone(zone).ToOffsetDateTime(),
+            End = draft.Steps.Max(s => s.When?.End)?.InZone(zone).ToOffsetDateTime(),
+            Steps = steps.DrainToImmutable(),
             Recipes = provisioned.Recipes,
             Purchases = provisioned.Purchases,
             Materials = provisioned.Materials,
@@ -53,8 +60,8 @@ internal static class ReviewPass
         };
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {
-            Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
-            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, bench, cautions)))],
+            Steps = reviewed.DrainToImmutable(),
+            Care = care.DrainToImmutable(),
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
             Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,
@@ -75,16 +82,36 @@ internal static class ReviewPass
     };
 
     /// <summary>The gravest first; within a severity in the order in which they were found.</summary>
-    private static IEnumerable<Finding> Sorted(ImmutableArray<Finding> findings) =>
-        findings.DistinctBy(f => (f.Id, f.Message, f.Subject)).OrderByDescending(f => f.Severity);
+    private static ImmutableArray<Finding> Sorted(ImmutableArray<Finding> findings)
+    {
+        var once = Once(findings);
+        var sorted = ImmutableArray.CreateBuilder<Finding>(once.Length);
+        for (var severity = Severity.Error; severity >= Severity.Note; severity--)
+        {
+            foreach (var finding in once)
+            {
+                if (finding.Severity == severity) sorted.Add(finding);
+            }
+        }
+
+        return sorted.MoveToImmutable();
+    }
+
+    /// <summary>Nothing twice. Only findings of one id are compared by all their facts.</summary>
+    private static ImmutableArray<Finding> Once(ImmutableArray<Finding> findings)
+    {
+        HashSet<string> met = new(findings.Length, StringComparer.Ordinal), several = new(StringComparer.Ordinal);
+        foreach (var finding in findings)
+        {
+            if (!met.Add(finding.Id)) several.Add(finding.Id);
+        }
+
+        if (several.Count == 0) return findings;
+        var told = new HashSet<(string Id, Message Message, string Subject)>();
+        return [.. findings.Where(f => !several.Contains(f.Id) || told.Add((f.Id, f.Message, f.Subject)))];
+    }
 
     /// <summary>What is to be said of the vessels that were chosen, such as a lid that will not last.</summary>
     private static IEnumerable<Finding> VesselFindings(Draft draft) =>
         draft.Steps.Where(s => s.Vessel is not null).SelectMany(s => s.Vessel!.Findings.Select(f => f with { Subject = s.Id }));
-
-    private static OffsetDateTime? Moment(IEnumerable<Instant> instants, DateTimeZone zone, bool earliest)
-    {
-        var all = instants.ToList();
-        return all.Count == 0 ? null : (earliest ? all.Min() : all.Max()).InZone(zone).ToOffsetDateTime();
-    }
 }

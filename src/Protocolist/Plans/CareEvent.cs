@@ -11,7 +11,7 @@ namespace Protocolist.Plans;
 /// <param name="EveryMonths">Again after so many months; null for once.</param>
 /// <param name="Source">Where the rhythm comes from.</param>
 public sealed record CareEvent(
-    string What,
+    Message What,
     [property: JsonConverter(typeof(LocalDateJson))] LocalDate? On,
     int? EveryMonths,
     string Source)

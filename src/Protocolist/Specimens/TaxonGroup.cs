@@ -33,6 +33,7 @@ public sealed class TaxonGroup
             .. parent?.Cautions ?? [],
             .. row.Cautions.Select(c => new GroupCaution(c.Id, c.IsLegal, new($"caution.{row.Id}.{c.Id}", c.Text), c.Source)),
         ];
+        Handling = [.. Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
     }
 
     /// <summary>A kebab-case word of the trade, such as <c>bony-fish</c>.</summary>
@@ -97,6 +98,9 @@ public sealed class TaxonGroup
 
     /// <summary>Disease, venom and law, this group's own and all that it has from its parents.</summary>
     public ImmutableArray<GroupCaution> Cautions { get; }
+
+    /// <summary>Those of them that hold at every step; of the law, and of rabies, the checks speak.</summary>
+    internal ImmutableArray<Message> Handling { get; }
 
     /// <summary>Whether this is <paramref name="id"/> or a group below it.</summary>
     /// <param name="id">A group's id.</param>

@@ -84,7 +84,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a label that says FORMALIN", ["formalin-flag-missing"], plan => plan with { Plan = plan.Plan with { Label = ["FORMALIN", "found 2027-04-03"] } }),
         new("a place without a date", ["label-date-not-iso"], plan => plan.Told(s => s with { Where = "an invented shore" })),
         new("pencil, inside and outside", ["label-media", "label-inside-and-outside"], plan => Labelled(plan)),
-        new("rounds and a first look", ["care-round-missing", "first-look-missing"], plan => plan with { Plan = plan.Plan with { Care = [new("look", plan.Plan.End?.Date.PlusDays(28), 6, "")] } }),
+        new("rounds and a first look", ["care-round-missing", "first-look-missing"], plan => plan with { Plan = plan.Plan with { Care = [new(Message.Text("look"), plan.Plan.End?.Date.PlusDays(28), 6, "")] } }),
     ];
 
     private static ReviewCase Buffered(ReviewCase plan) =>

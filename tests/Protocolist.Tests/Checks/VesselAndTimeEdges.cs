@@ -61,10 +61,10 @@ internal static class VesselAndTimeEdges
         Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(60, 50), () => Weighed(50, 55)),
         Warns("vessel-too-heavy-to-lift", ["'tub-90' weighs 60 kg full; so in 'fix', 'house'"], () => Weighed(50, 60), () => Weighed(50, 60, "tub-91")),
         Warns("nobody-watches", ["'fix' lasts 4 d"], () => Unwatched(96), () => Unwatched(96).Step("fix", s => s with { Kind = StageKind.Bath })),
-        Notes("first-look-missing", ["takes up 29 mL of water"], () => Good.Written(p => p with { Care = [new("look", null, 6, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 6, "")], End = null })),
-        Notes("first-look-missing", ["takes up 29 mL of water"], () => Looked(80), () => Looked(80).Written(p => p with { Care = [.. p.Care, new("look soon", p.End!.Value.Date.PlusDays(20), null, "")] })),
+        Notes("first-look-missing", ["takes up 29 mL of water"], () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 6, "")] }), () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 6, "")], End = null })),
+        Notes("first-look-missing", ["takes up 29 mL of water"], () => Looked(80), () => Looked(80).Written(p => p with { Care = [.. p.Care, new(Message.Text("look soon"), p.End!.Value.Date.PlusDays(20), null, "")] })),
         Notes("first-look-missing", ["takes up"], () => Looked(80), () => Looked(80).Fluid("house", "neutral buffered formalin 10 %")),
-        Warns("care-round-missing", ["every 13 months"], () => Good.Written(p => p with { Care = [new("look", null, 13, ""), new("look", null, 24, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 6, ""), new("look", null, 24, "")] })),
+        Warns("care-round-missing", ["every 13 months"], () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 13, ""), new(Message.Text("look"), null, 24, "")] }), () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 6, ""), new(Message.Text("look"), null, 24, "")] })),
         Warns("long-day", ["of 2 people"], () => Busy(16.01, 2), () => Busy(16, 2)),
         Warns("long-day", ["of 1 person; 8 h for each is the most"], () => Busy(8.01, 1), () => Busy(8, 1)),
         Warns("supplies-late", ["alcohol and salts are up to 5 days in coming"], () => Bought(("salts", 3, []), ("alcohol", 5, [])), () => Bought(("salts", 0, []), ("alcohol", 5, []))),
@@ -147,9 +147,9 @@ internal static class VesselAndTimeEdges
 
     private static ReviewCase Unwatched(double hours) => Good.Lasts("fix", Duration.FromHours(hours)).Step("fix", s => s with { WatchEvery = null });
 
-    private static ReviewCase Round(int? months) => Good.Written(p => p with { Care = [new("look", null, months, "")] });
+    private static ReviewCase Round(int? months) => Good.Written(p => p with { Care = [new(Message.Text("look"), null, months, "")] });
 
-    private static ReviewCase Looked(int days) => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(days), 6, "")] });
+    private static ReviewCase Looked(int days) => Good.Written(p => p with { Care = [new(Message.Text("look"), p.End!.Value.Date.PlusDays(days), 6, "")] });
 
     private static ReviewCase Works(double hours) => Good.Step("slit", s => s with { Step = s.Step with { HandsOn = Duration.FromHours(hours) } });
 

@@ -4,6 +4,7 @@ using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;
 using Length = UnitsNet.Length;
+using Protocolist.Findings;
 
 namespace Protocolist.Tests.Checks;
 
@@ -25,8 +26,8 @@ internal static class VesselAndTimeRows
         new("supplies-late", () => Bought(1), () => Bought(0)),
         new("body-waits", () => Waits(13, Condition.Fresh), () => Waits(10, Condition.Fresh)),
         new("nobody-watches", () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(4)), () => Good.Step("fix", s => s with { WatchEvery = null }).Lasts("fix", Duration.FromDays(3))),
-        new("care-round-missing", () => Good.Written(p => p with { Care = [new("look", null, 13, "")] }), () => Good.Written(p => p with { Care = [new("look", null, 12, "")] })),
-        new("first-look-missing", () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(63), 6, "")] }), () => Good.Written(p => p with { Care = [new("look", p.End!.Value.Date.PlusDays(62), 6, "")] })),
+        new("care-round-missing", () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 13, "")] }), () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 12, "")] })),
+        new("first-look-missing", () => Good.Written(p => p with { Care = [new(Message.Text("look"), p.End!.Value.Date.PlusDays(63), 6, "")] }), () => Good.Written(p => p with { Care = [new(Message.Text("look"), p.End!.Value.Date.PlusDays(62), 6, "")] })),
         new("long-day", () => Works(Duration.FromHours(17)), () => Works(Duration.FromHours(12))),
     ];
 

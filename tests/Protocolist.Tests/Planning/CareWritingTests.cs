@@ -25,7 +25,7 @@ public class CareWritingTests
         Assert.Equal([1, 20, 10, 1], care.Select(c => c.Dates.Length)); // ten years ahead
         Assert.Equal(new LocalDate(2037, 3, 1), One(care, "half-yearly-check").Dates[^1]);
         Assert.All(care, c => Assert.NotEmpty(c.Source));
-        Assert.Equal(["check strength, colour and leaks; change the fluid if it is diluted", "check level, lid, seal and colour"], care.Take(2).Select(c => c.What));
+        Assert.Equal(["check strength, colour and leaks; change the fluid if it is diluted", "check level, lid, seal and colour"], care.Take(2).Select(c => c.What.ToString()));
     }
 
     private const string Jar = "zone: UTC\nvessels:\n  - {id: jar, name: jar, inside: {diameter: 30 cm, height: 60 cm}, wall: glass, lid: polypropylene, seal: polyethylene, closure: screw-lid, count: 1}\n";
@@ -59,7 +59,7 @@ public class CareWritingTests
     }
 
     [Fact]
-    public void Closure_without_a_name_is_renewed_as_such() => Assert.Equal("renew the closure", One(Care("  - {stage: seal, id: seal, renew: 360 d}\n"), "seal-renew").What);
+    public void Closure_without_a_name_is_renewed_as_such() => Assert.Equal("renew the closure", One(Care("  - {stage: seal, id: seal, renew: 360 d}\n"), "seal-renew").What.ToString());
 
     [Theory]
     [InlineData("screw lid", "gasket")]
@@ -85,7 +85,7 @@ public class CareWritingTests
         var care = Care($"  - {{stage: seal, id: seal, closure: {closure}, renew: {renew}}}\n");
 
         var own = One(care, "seal-renew");
-        Assert.Equal(($"renew the {closure}", months, ""), (own.What, own.EveryMonths, own.Amount.ToString()));
+        Assert.Equal(($"renew the {closure}", months, ""), (own.What.ToString(), own.EveryMonths, own.Amount.ToString()));
         Assert.Equal(new LocalDate(2027, 3, 1).PlusMonths(months), own.On);
         Assert.DoesNotContain(care, c => c.Id is "gasket" or "tape-seal");
     }
@@ -116,7 +116,7 @@ public class CareWritingTests
 
         Assert.DoesNotContain(care, c => c.Id == "first-check");
         var look = One(care, "look");
-        Assert.Equal(("Look: leaks; label", new LocalDate(2027, 3, 11), null, "common practice"), (look.What, look.On!.Value, look.EveryMonths, look.Source));
+        Assert.Equal(("Look: leaks; label", new LocalDate(2027, 3, 11), null, "common practice"), (look.What.ToString(), look.On!.Value, look.EveryMonths, look.Source));
         Assert.Single(look.Dates);
     }
 
@@ -130,7 +130,7 @@ public class CareWritingTests
         var care = Care($"  - {{stage: seal, id: seal, closure: tape}}\n  - {{stage: inspect, id: round, title: Round, every: {every}}}\n");
 
         Assert.Equal(usual, care.Exists(c => c.Id == "half-yearly-check"));
-        Assert.Equal(("Round", months), (One(care, "round").What, One(care, "round").EveryMonths));
+        Assert.Equal(("Round", months), (One(care, "round").What.ToString(), One(care, "round").EveryMonths));
         Assert.Contains(care, c => c.Id == "first-check");
     }
 
@@ -150,7 +150,7 @@ public class CareWritingTests
     [InlineData("formalin 10 %", "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid")]
     [InlineData("distilled water", "test strength (alcohol) or pH (formalin), all jars or a sample")]
     public void Yearly_test_is_of_what_is_kept(string fluid, string says) =>
-        Assert.Equal(says, One(Care("  - {stage: seal, id: seal, closure: tape}\n", $"  - {{stage: house, id: house, fluid: {fluid}, ratio: 3}}\n"), "yearly-test").What);
+        Assert.Equal(says, One(Care("  - {stage: seal, id: seal, closure: tape}\n", $"  - {{stage: house, id: house, fluid: {fluid}, ratio: 3}}\n"), "yearly-test").What.ToString());
 
     [Fact]
     public void Nothing_kept_in_fluid_has_no_yearly_test() =>
@@ -176,7 +176,7 @@ public class CareWritingTests
         Assert.All(care, c => Assert.True(c.On is null && c.Dates.IsEmpty, c.Id));
         Assert.Equal(6, One(care, "half-yearly-check").EveryMonths);
         Assert.Equal(24, One(care, "tape-seal").EveryMonths);
-        Assert.Equal(care.OrderBy(c => c.What, StringComparer.Ordinal).Select(c => c.Id), care.Select(c => c.Id));
+        Assert.Equal(care.OrderBy(c => c.What.ToString(), StringComparer.Ordinal).Select(c => c.Id), care.Select(c => c.Id));
     }
 
     [Fact]

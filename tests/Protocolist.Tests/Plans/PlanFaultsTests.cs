@@ -45,7 +45,7 @@ public class PlanFaultsTests
         { "plan-impossible", "'costs.cash' cannot be -1.00 EUR", Sound with { Costs = new PlanCosts(Money.Of(-1, "EUR"), null, null, null), Purchases = [] } },
         { "plan-impossible", "'costs.wear' is in USD, and other sums are in EUR", Sound with { Costs = new PlanCosts(Money.Of(1, "EUR"), null, null, null) { Wear = Money.Of(1, "USD") }, Purchases = [] } },
         { "plan-impossible", "'purchases[0].count' cannot be -3", Sound with { Purchases = [new(Message.Text("x"), Amount.Of(1), -3, null, 0)] } },
-        { "plan-impossible", "'care[0].everyMonths' cannot be 0", Sound with { Care = [new("look", null, 0, "")] } },
+        { "plan-impossible", "'care[0].everyMonths' cannot be 0", Sound with { Care = [new(Message.Text("look"), null, 0, "")] } },
         { "plan-impossible", "'waste[0].amount'", Sound with { Waste = [Sound.Waste[0] with { Amount = Amount.Of(Volume.FromMilliliters(-1)) }] } },
         { "plan-impossible", "'fluids[0].volumeMl'", Sound with { Fluids = [Sound.Fluids[0] with { Volume = Volume.FromMilliliters(-1) }] } },
         { "plan-impossible", "'specimen.found-on'", Sound with { Specimen = Sound.Specimen with { FoundOn = LocalDate.MaxIsoValue } } },

@@ -1,5 +1,6 @@
 using NodaTime;
 using NodaTime.Text;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using Protocolist.Tests.Planning.Revising;
@@ -166,7 +167,7 @@ public class CalendarSheetTests
     [Fact]
     public void Care_on_a_day_that_not_every_month_has_comes_on_the_last_one()
     {
-        var plan = Plan with { Care = [new("look", new LocalDate(2027, 8, 31), 6, "") { Id = "round" }] };
+        var plan = Plan with { Care = [new(Message.Text("look"), new LocalDate(2027, 8, 31), 6, "") { Id = "round" }] };
 
         Assert.Equal(["BYMONTHDAY=28,29,30,31", "BYSETPOS=-1", "FREQ=MONTHLY", "INTERVAL=6"], One(plan, "care-round")["RRULE"].Split(';').Order(StringComparer.Ordinal));
     }

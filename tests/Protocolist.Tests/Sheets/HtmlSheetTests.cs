@@ -69,7 +69,7 @@ public partial class HtmlSheetTests
     [Fact]
     public void Cautions_labels_waste_care_and_costs_are_on_it()
     {
-        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What)).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
+        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What.ToString())).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
             Assert.Contains(text == "@media print" ? text : System.Net.WebUtility.HtmlEncode(text), Page, StringComparison.Ordinal);
         Assert.Equal(2, Tree(Page).Descendants("div").Count(d => d.Attribute("class")?.Value == "label"));
     }

@@ -21,51 +21,28 @@ internal static class FluidCautions
     private static readonly Phrase Danger = new("caution.danger", "DANGER");
     private static readonly Phrase Warning = new("caution.warning", "WARNING");
 
-    private static readonly Phrase Limits = new("caution.limits", "Limits for {substance} in air, ppm: {limits:; }.");
-    private static readonly Phrase Authority = new("caution.limits.authority", "{authority}, {year}: {limits}");
-    private static readonly Phrase ADay = new("caution.limits.day", "{ppm:0.###} a day");
-    private static readonly Phrase Never = new("caution.limits.ceiling", "never above {ppm:0.###}");
-    private static readonly Phrase Briefly = new("caution.limits.briefly", "{ppm:0.###} for 15 minutes");
-
     /// <summary>The sentences for one fluid, the hazards first; none for water.</summary>
     public static ImmutableArray<Message> Of(Fluid fluid)
     {
         if (fluid.IsWater) return [];
-        var hazards = Hazards.Of(fluid);
+        var (statements, substance) = (Hazards.StatementsOf(fluid), fluid.Substance);
         var all = ImmutableArray.CreateBuilder<Message>(4);
-        Argument name = fluid.HasFormaldehyde ? ("fluid", fluid.Substance.Noun) : ("fluid", fluid.Name);
-        if (hazards.SignalWord.Length > 0) all.Add(Hazard.With(Signal(hazards), name, Statements(hazards)));
-        if (!fluid.Substance.Gear.IsEmpty) all.Add(fluid.Substance.Gear);
-        if (fluid.Substance.Active is { Limits.IsEmpty: false } active) all.Add(LimitsOf(active));
-        if (!fluid.Substance.FirstAid.IsEmpty) all.Add(fluid.Substance.FirstAid);
+        Argument name = fluid.HasFormaldehyde ? ("fluid", substance.Noun) : ("fluid", fluid.Name);
+        if (!statements.IsEmpty) all.Add(Hazard.With(Signal(statements), name, Words(statements)));
+        if (!substance.Gear.IsEmpty) all.Add(substance.Gear);
+        if (substance.Active is { LimitsSaid: { IsEmpty: false } limits }) all.Add(limits);
+        if (!substance.FirstAid.IsEmpty) all.Add(substance.FirstAid);
         return all.DrainToImmutable();
     }
 
     /// <summary>One sentence for mixing from formaldehyde stock, whose hazards go beyond those of the formalin made of it.</summary>
     public static Message OfStock(Fluid stock)
     {
-        var hazards = Hazards.Of(stock);
-        return WhenMixing.With(Signal(hazards), ("fluid", stock.Name), Statements(hazards));
+        var statements = Hazards.StatementsOf(stock);
+        return WhenMixing.With(Signal(statements), ("fluid", stock.Name), Words(statements));
     }
 
-    private static Argument Signal(HazardData hazards) => ("signal", hazards.SignalWord == "Danger" ? Danger : Warning);
+    private static Argument Signal(ImmutableArray<string> statements) => ("signal", Hazards.SignalWord(statements) == "Danger" ? Danger : Warning);
 
-    private static Argument Statements(HazardData hazards) => Argument.Messages("hazards", hazards.Statements.Select(HazardWords.Of));
-
-    /// <summary>The limits of every authority, dated: facts for information.</summary>
-    private static Message LimitsOf(Solute substance)
-    {
-        var authorities = substance.Limits
-            .Where(l => l.Kind is ExposureKind.WorkingDay or ExposureKind.FifteenMinutes or ExposureKind.Ceiling)
-            .GroupBy(l => (l.Authority, l.Year))
-            .Select(g => Authority.With(("authority", g.Key.Authority), ("year", g.Key.Year), Argument.Messages("limits", g.Select(Limit))));
-        return Limits.With(("substance", substance.Name), Argument.Messages("limits", authorities));
-    }
-
-    private static Message Limit(ExposureLimit limit) => (limit.Kind switch
-    {
-        ExposureKind.WorkingDay => ADay,
-        ExposureKind.Ceiling => Never,
-        _ => Briefly,
-    }).With(("ppm", limit.Ppm));
+    private static Argument Words(ImmutableArray<string> statements) => Argument.Messages("hazards", statements.Select(HazardWords.Of));
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 
@@ -10,7 +11,8 @@ internal static class BleachOrAcidNearFormalin
     private static readonly Phrase Stands = new(Id, "'{stock}', {substance}, stands on a bench where '{step}' uses {fluid}");
     private static readonly Phrase KeepApart = new("bleach-or-acid-near-formalin.remedy", "keep them in different rooms, and never clean formalin up with it");
 
-    private static readonly string[] Never = ["bleach", "hypochlorite", "hydrochloric", "muriatic", "permanganate"];
+    private static readonly SearchValues<string> Never =
+        SearchValues.Create(["bleach", "hypochlorite", "hydrochloric", "muriatic", "permanganate"], StringComparison.OrdinalIgnoreCase);
 
     public static PlanCheck Check { get; } = new(
         Id,
@@ -29,7 +31,7 @@ internal static class BleachOrAcidNearFormalin
         var first = plan.Formalin[0];
         foreach (var item in plan.Bench.Stock)
         {
-            if (!Array.Exists(Never, w => item.Substance.Contains(w, StringComparison.OrdinalIgnoreCase))) continue;
+            if (!item.Substance.AsSpan().ContainsAny(Never)) continue;
             var message = Stands.With(
                 Argument.Id("stock", item.Id),
                 ("substance", item.Substance),

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
@@ -11,13 +12,13 @@ internal static class SafetyEquipmentNotListed
     private static readonly Phrase Lacks = new(Id, "the bench lists its gear, and lacks {gear:and}");
     private static readonly Phrase WithinReach = new("safety-equipment-not-on-shelf.remedy", "have them within reach before a bottle is opened, and list them");
 
-    private static readonly (Phrase What, string[] Words, bool ForFluid)[] Equipment =
+    private static readonly (Phrase What, SearchValues<string> Words, bool ForFluid)[] Equipment =
     [
-        (new("safety-equipment-not-on-shelf.gloves", "gloves"), ["glove"], true),
-        (new("safety-equipment-not-on-shelf.goggles", "goggles or a face shield"), ["goggle", "face shield", "safety glasses"], true),
-        (new("safety-equipment-not-on-shelf.eye-wash", "an eye wash"), ["eye wash", "eyewash"], true),
-        (new("safety-equipment-not-on-shelf.spill-kit", "a spill kit"), ["spill", "absorbent"], true),
-        (new("safety-equipment-not-on-shelf.sharps-box", "a sharps box"), ["sharps"], false),
+        (new("safety-equipment-not-on-shelf.gloves", "gloves"), AnyOf("glove"), true),
+        (new("safety-equipment-not-on-shelf.goggles", "goggles or a face shield"), AnyOf("goggle", "face shield", "safety glasses"), true),
+        (new("safety-equipment-not-on-shelf.eye-wash", "an eye wash"), AnyOf("eye wash", "eyewash"), true),
+        (new("safety-equipment-not-on-shelf.spill-kit", "a spill kit"), AnyOf("spill", "absorbent"), true),
+        (new("safety-equipment-not-on-shelf.sharps-box", "a sharps box"), AnyOf("sharps"), false),
     ];
 
     public static PlanCheck Check { get; } = new(
@@ -55,16 +56,15 @@ internal static class SafetyEquipmentNotListed
         return false;
     }
 
-    private static bool Lists(ReviewCase plan, string[] words)
+    private static bool Lists(ReviewCase plan, SearchValues<string> words)
     {
         foreach (var item in plan.Bench.Stock)
         {
-            foreach (var word in words)
-            {
-                if (item.Substance.Contains(word, StringComparison.OrdinalIgnoreCase)) return true;
-            }
+            if (item.Substance.AsSpan().ContainsAny(words)) return true;
         }
 
         return false;
     }
+
+    private static SearchValues<string> AnyOf(params ReadOnlySpan<string> words) => SearchValues.Create(words, StringComparison.OrdinalIgnoreCase);
 }

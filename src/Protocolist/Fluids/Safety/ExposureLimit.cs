@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 
 namespace Protocolist.Fluids.Safety;
 
@@ -33,6 +34,29 @@ public enum ExposureKind
 /// <summary>Exposure limits of the vapours of preservation fluids. Facts for information: the law of the place and the current edition prevail.</summary>
 internal static class ExposureLimits
 {
+    private static readonly Phrase Limits = new("caution.limits", "Limits for {substance} in air, ppm: {limits:; }.");
+    private static readonly Phrase Authority = new("caution.limits.authority", "{authority}, {year}: {limits}");
+    private static readonly Phrase ADay = new("caution.limits.day", "{ppm:0.###} a day");
+    private static readonly Phrase Never = new("caution.limits.ceiling", "never above {ppm:0.###}");
+    private static readonly Phrase Briefly = new("caution.limits.briefly", "{ppm:0.###} for 15 minutes");
+
+    /// <summary>The limits of every authority for one substance, dated; empty where it has none.</summary>
+    public static Message Said(Phrase substance, ImmutableArray<ExposureLimit> all)
+    {
+        var authorities = all
+            .Where(l => l.Kind is ExposureKind.WorkingDay or ExposureKind.FifteenMinutes or ExposureKind.Ceiling)
+            .GroupBy(l => (l.Authority, l.Year))
+            .Select(g => Authority.With(("authority", g.Key.Authority), ("year", g.Key.Year), Argument.Messages("limits", g.Select(Said))));
+        return all.IsEmpty ? default : Limits.With(("substance", substance), Argument.Messages("limits", authorities));
+    }
+
+    private static Message Said(ExposureLimit limit) => (limit.Kind switch
+    {
+        ExposureKind.WorkingDay => ADay,
+        ExposureKind.Ceiling => Never,
+        _ => Briefly,
+    }).With(("ppm", limit.Ppm));
+
     /// <summary>The limits that concern a fluid's vapours.</summary>
     /// <param name="fluid">The fluid.</param>
     /// <returns>Its limits; none for water.</returns>

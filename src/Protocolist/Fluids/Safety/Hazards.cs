@@ -31,11 +31,14 @@ internal static class Hazards
             ExposureLimits.Of(fluid));
     }
 
+    /// <summary>Its hazard statements, in the order of a label; none for water.</summary>
+    public static ImmutableArray<string> StatementsOf(Fluid fluid) => Statements(fluid, FlammableCategory(fluid.Substance.FlashPoint(fluid)));
+
     /// <summary>The GHS category of a flash point in °C; null where the liquid does not count as flammable.</summary>
     internal static int? FlammableCategory(double? celsius) => celsius switch { null or > Category3UpTo => null, < Category2Below => 2, _ => 3 };
 
     /// <summary>The label elements of CLP, annex I (from memory).</summary>
-    private static string SignalWord(ImmutableArray<string> statements)
+    internal static string SignalWord(ImmutableArray<string> statements)
     {
         foreach (var statement in statements)
         {

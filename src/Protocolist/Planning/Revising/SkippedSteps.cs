@@ -14,7 +14,7 @@ internal static class SkippedSteps
         foreach (var one in skipped.Reverse())
         {
             var at = one.After is null ? 0 : all.ToList().FindIndex(s => s.Id == one.After) + 1;
-            all.Insert(at, StepWriting.Write(one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null }, bench, ImmutableDictionary<string, ImmutableArray<Message>>.Empty) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
+            all.Insert(at, StepWriting.Write(one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null }, bench, []) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
         }
 
         return all.ToImmutable();

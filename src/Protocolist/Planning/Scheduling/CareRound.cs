@@ -11,7 +11,11 @@ namespace Protocolist.Planning.Scheduling;
 /// <param name="First">How long after sealing it comes first.</param>
 /// <param name="Every">How often from then on; null for once only.</param>
 /// <param name="Source">Where the rhythm comes from.</param>
-internal sealed record CareRule(string Id, Message Title, Period First, Period? Every, string Source);
+internal sealed record CareRule(string Id, Message Title, Period First, Period? Every, string Source)
+{
+    /// <summary>Whether it is for the lid alone, so that nothing is topped up.</summary>
+    public bool IsForLid { get; init; }
+}
 
 /// <summary>One care rule's dates up to a horizon, and the date from which the rule alone goes on; null for what comes only once.</summary>
 internal sealed record CareDates(CareRule Rule, ImmutableArray<LocalDate> Dates, LocalDate? ThenFrom);
@@ -34,7 +38,7 @@ internal static class CareRound
         new("yearly-test", YearlyTest, Period.FromYears(1), Period.FromYears(1), "common practice"),
         new("tape-seal", TapeSeal, Period.FromYears(2), Period.FromYears(2), "common practice"),
         // Synthetic gaskets last 10 to 20 years: P. F. Clark 1992.
-        new("gasket", Gasket, Period.FromYears(10), Period.FromYears(10), "Clark 1992, Ground Glass Stoppered Jars (10 to 20 years)"),
+        new("gasket", Gasket, Period.FromYears(10), Period.FromYears(10), "Clark 1992, Ground Glass Stoppered Jars (10 to 20 years)") { IsForLid = true },
     ];
 
     /// <summary>Dates a rule. Each turn counts from the sealing itself, so that moving one to an open day never shifts the later ones.</summary>
@@ -59,8 +63,11 @@ internal static class CareRound
     private static LocalDate Turn(CareRule rule, LocalDate sealedOn, int turns)
     {
         var (first, every) = (rule.First, rule.Every ?? Period.Zero);
-        return sealedOn.PlusYears(first.Years + (turns * every.Years)).PlusMonths(first.Months + (turns * every.Months))
-            .PlusWeeks(first.Weeks + (turns * every.Weeks)).PlusDays(first.Days + (turns * every.Days));
+        return sealedOn.PlusMonths(MonthsOf(first) + (turns * MonthsOf(every))).PlusDays(DaysOf(first) + (turns * DaysOf(every)));
+
+        static int MonthsOf(Period period) => (12 * period.Years) + period.Months;
+
+        static int DaysOf(Period period) => (7 * period.Weeks) + period.Days;
     }
 
     private static LocalDate OpenFrom(LocalDate due, OpeningHours hours)
