@@ -4,6 +4,7 @@ using Protocolist.Benchmarks.Floors;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Sheets;
 using YamlDotNet.Core;

@@ -3,8 +3,8 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Specimens;
 using Protocolist.Testing;
 

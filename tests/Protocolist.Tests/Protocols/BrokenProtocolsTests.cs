@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;

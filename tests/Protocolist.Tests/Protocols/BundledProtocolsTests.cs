@@ -4,9 +4,9 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
-using Protocolist.Planning;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Protocols;

@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Formulas;
-using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 

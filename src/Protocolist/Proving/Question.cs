@@ -2,7 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>One thing that a value could get wrong.</summary>
 /// <param name="Id">The finding's id.</param>

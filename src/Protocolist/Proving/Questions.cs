@@ -6,7 +6,7 @@ using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>What is asked of each value and setting.</summary>
 internal static class Questions
@@ -51,7 +51,8 @@ internal static class Questions
         "amount-without-limit",
         v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High),
         new("amount-without-limit", "has no limit"),
-        new("amount-without-limit.remedy", "look for a division by something that can be nothing")) with { HidesValue = true };
+        new("amount-without-limit.remedy", "look for a division by something that can be nothing")) with
+    { HidesValue = true };
 
     private static readonly Question WithoutLeast = WithoutLimit with
     {
@@ -87,7 +88,7 @@ internal static class Questions
 
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
     private static readonly Question TooLargeADose = Beside(
-        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
+        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Planning.Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
         new("absurd-amount.dose", "is more than half a litre for each kg of animal"),
         new("absurd-amount.dose.remedy", "check the units; 63 to 286 mL/kg is published"));
 

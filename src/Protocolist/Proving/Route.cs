@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>The stages that a protocol runs for a stretch of its class under one combination of choices and traits.</summary>
 /// <param name="Words">The combination.</param>

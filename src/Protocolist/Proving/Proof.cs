@@ -2,7 +2,7 @@ using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>What a question about all specimens of a stretch comes to.</summary>
 internal enum Verdict

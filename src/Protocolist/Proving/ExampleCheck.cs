@@ -8,7 +8,7 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Proving;
 
 /// <summary>Runs a protocol's worked example: what it expects must hold what the protocol gives for that specimen.</summary>
 internal static class ExampleCheck

@@ -10,7 +10,7 @@ using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>
 /// What the order of stages could get wrong on some route: fluids unfit for the group, alcohol in too big a step, nothing to keep the specimen in, fixation

@@ -6,7 +6,7 @@ using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Something that expressions can be evaluated over: a stretch of a class as a whole, or one specimen.</summary>
 internal sealed class Case

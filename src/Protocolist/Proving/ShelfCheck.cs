@@ -4,7 +4,7 @@ using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck
