@@ -13,6 +13,7 @@ using Protocolist.Planning.Batching;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
