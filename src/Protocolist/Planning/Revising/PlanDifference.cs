@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
