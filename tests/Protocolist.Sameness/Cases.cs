@@ -3,7 +3,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using NodaTime.Text;
-using Protocolist.Planning.Comparing;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Testing;
@@ -185,7 +184,7 @@ internal static class Cases
         foreach (var (asked, made) in drawn.Where(d => d.Drawn.Made.Value is not null && d.Asked.By.Length == 0).Where((_, i) => i % 150 == 0))
         {
             var number = 0;
-            foreach (var way in Comparison.Of(made.Request).Value?.Ways.Where(w => !w.Wishes.IsEmpty()).Take(5) ?? [])
+            foreach (var way in made.Planner.Compare(made.Request).Value?.Ways.Where(w => !w.Wishes.IsEmpty()).Take(5) ?? [])
             {
                 yield return asked with
                 {

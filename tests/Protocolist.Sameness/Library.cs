@@ -2,14 +2,18 @@ using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Logs;
+using Protocolist.Notation;
 using Protocolist.Planning;
 using Protocolist.Planning.Batching;
-using Protocolist.Planning.Comparing;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
@@ -25,16 +29,18 @@ internal sealed class Library
 {
     private static readonly LocalDateTimePattern Start = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm");
 
-    private readonly Shelf bundled = Shelf.Bundled();
-    private readonly Shelf house;
-    private readonly Dictionary<string, Bench> benches;
+    private static readonly string[] Units = ["mL", "g", "pieces"];
+
+    private readonly Planner bundled = new(Shelf.Bundled());
+    private readonly Planner house;
+    private readonly Dictionary<string, PreparedBench> benches;
 
     public Library(string folder)
     {
-        house = Shelf.BundledWith([SourcesIn(Path.Combine(folder, "house"))]);
+        house = new(Shelf.BundledWith([SourcesIn(Path.Combine(folder, "house"))]));
         benches = SourcesIn(Path.Combine(folder, "benches"))
-            .ToDictionary(s => s.Name, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb).Value!, StringComparer.Ordinal);
-        benches[""] = Bench.Empty(DateTimeZone.Utc);
+            .ToDictionary(s => s.Name, s => new PreparedBench(BenchReader.Read(s, DateTimeZoneProviders.Tzdb).Value!), StringComparer.Ordinal);
+        benches[""] = new(Bench.Empty(DateTimeZone.Utc));
     }
 
     public IEnumerable<Facts> FactsOf(Case asked) => asked.Ask switch
@@ -52,9 +58,9 @@ internal sealed class Library
     private static ImmutableSortedDictionary<string, string> Sorted(IDictionary<string, string> pairs) =>
         pairs.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
-    private Shelf ShelfOf(Case asked) => asked.House ? house : bundled;
+    private Planner PlannerOf(Case asked) => asked.House ? house : bundled;
 
-    private PlanRequest Request(Case asked, Specimen specimen) => new(specimen, ShelfOf(asked), benches[asked.Bench], Start.Parse(asked.Start).Value)
+    private PlanRequest Request(Case asked, Specimen specimen) => new(specimen, benches[asked.Bench], Start.Parse(asked.Start).Value)
     {
         Choices = Sorted(asked.Choose),
         Wishes = new() { Vessels = Sorted(asked.Vessels), Supplies = Sorted(asked.Supplies) },
@@ -64,7 +70,7 @@ internal sealed class Library
     private Checked<Plan> Planned(Case asked)
     {
         var specimen = SpecimenReader.Read(new("specimen.yaml", asked.Specimen));
-        var made = specimen.Value is { } read ? Planner.Plan(Request(asked, read)) : null;
+        var made = specimen.Value is { } read ? PlannerOf(asked).Plan(Request(asked, read)) : null;
         return new(made?.Value, [.. specimen.Findings, .. made?.Findings ?? []]);
     }
 
@@ -76,7 +82,7 @@ internal sealed class Library
         {
             var name = $"{asked.Key}/log-{i + 1}";
             var log = LogReader.Read(new("log.yaml", asked.Logs[i]), DateTimeZoneProviders.Tzdb[plan.Zone]);
-            var revised = log.Value is null ? null : new Planner(ShelfOf(asked)).Revise(plan, log.Value, new PreparedBench(benches[asked.Bench]));
+            var revised = log.Value is null ? null : PlannerOf(asked).Revise(plan, log.Value, benches[asked.Bench]);
             made = new(revised?.Value?.Plan, [.. log.Findings, .. revised?.Findings ?? []]);
             var facts = Made(name, made);
             foreach (var change in revised?.Value?.Changes ?? []) facts.Line("changes", "changed", change.Step);
@@ -87,7 +93,7 @@ internal sealed class Library
     private Facts Compared(Case asked)
     {
         var facts = new Facts(asked.Key);
-        var compared = Comparison.Of(Request(asked, SpecimenReader.Read(new("specimen.yaml", asked.Specimen)).Value!));
+        var compared = PlannerOf(asked).Compare(Request(asked, SpecimenReader.Read(new("specimen.yaml", asked.Specimen)).Value!));
         Found(facts, compared.Findings);
         foreach (var way in compared.Value?.Ways ?? [])
         {
@@ -102,7 +108,7 @@ internal sealed class Library
 
     private IEnumerable<Facts> Batched(Case asked)
     {
-        var request = new BatchRequest(ShelfOf(asked), benches[asked.Bench], Start.Parse(asked.Start).Value);
+        var request = new BatchRequest(PlannerOf(asked), benches[asked.Bench], Start.Parse(asked.Start).Value);
         var needs = new JointNeeds();
         foreach (var row in Batch.Open(new StringReader(asked.Specimen), "table.csv", request).Value!.Rows())
         {
@@ -110,7 +116,7 @@ internal sealed class Library
             if (row.Plan is { } plan) needs.Add(plan);
         }
 
-        var (joint, list) = (new Facts($"{asked.Key}/joint"), needs.List(request.Bench, request.Start.Date));
+        var (joint, list) = (new Facts($"{asked.Key}/joint"), needs.List(request.Bench.Bench, request.Start.Date));
         Bought(joint, list.Purchases);
         joint.Line("costs", "cost", Cost(list.Cost));
         joint.Line("costs", "apart-at-least", Cost(list.ApartAtLeast));
@@ -137,7 +143,7 @@ internal sealed class Library
 
         var plan = PlanJson.Read(new("plan.json", PlanJson.Write(made.Value))).Value!;
         var ids = plan.Steps.Select(s => s.Id).Concat(plan.Withdrawn.Select(w => w.Id)).ToHashSet(StringComparer.Ordinal);
-        string StepOr(string id, string other) => ids.Contains(id) ? id : other;
+        string StepOr(string id) => ids.Contains(id) ? id : "-";
 
         facts.Line(
             "head", plan.Protocol.Id, $"choices={Pairs(plan.Choices)}", $"startable={plan.Startable}", Time(plan.Start), Time(plan.End),
@@ -145,24 +151,33 @@ internal sealed class Library
         foreach (var step in plan.Steps) Stepped(facts, step);
         foreach (var recipe in plan.Recipes)
         {
-            facts.Line("recipes", recipe.Fluid, Number(recipe.Volume.Milliliters), $"for={List(recipe.For.Order(StringComparer.Ordinal))}");
+            var name = recipe.Name.ToString();
+            facts.Line("recipes", name, Number(recipe.Volume.Milliliters), $"for={List(recipe.For.Order(StringComparer.Ordinal))}");
             foreach (var part in recipe.Parts)
-                facts.Line("recipes", recipe.Fluid, "part", part.Name, Number(part.Volume?.Milliliters), Number(part.Mass?.Grams), $"stock={part.Stock}");
+            {
+                var (poured, weighed) = (Number(part.Volume?.Milliliters), Number(part.Mass.Grams));
+                facts.Line("recipes", name, "part", part.Name.ToString(), poured, weighed, $"stock={part.Stock}");
+            }
         }
 
-        foreach (var move in plan.Fluids) facts.Line("fluids", move.Fluid, StepOr(move.From, "-"), StepOr(move.To, "-"), Number(move.Volume.Milliliters));
+        foreach (var move in plan.Fluids) facts.Line("fluids", move.Fluid.Name, StepOr(move.From.Step), StepOr(move.To.Step), Number(move.Volume.Milliliters));
         Bought(facts, plan.Purchases);
         foreach (var m in plan.Materials)
         {
-            var draws = m.Draws.Select(d => $"{d.Stock} {Number(d.Amount)}");
+            var draws = m.Draws.Select(d => $"{StockOf(d)} {Measured(d.Amount)}");
             facts.Line(
-                "materials", m.Id, m.Unit, Number(m.OnHand), Number(m.Bought), Number(m.Used), Number(m.Left), Number(m.Unusable),
-                Number(m.Reserve), Number(m.Uses), $"for={List(m.For.Order(StringComparer.Ordinal))}", $"draws={List(draws)}");
+                "materials", m.Id, Units[(int)m.OnHand.Kind], Measured(m.OnHand), Measured(m.Bought), Measured(m.Used), Measured(m.Left), Measured(m.Unusable),
+                Measured(m.Reserve), Number(m.Uses), $"for={List(m.For.Order(StringComparer.Ordinal))}", $"draws={List(draws)}");
         }
 
         Costed(facts, plan.Costs);
         foreach (var waste in plan.Waste)
-            facts.Line("waste", waste.Class, waste.Way, StepOr(waste.Step, "-"), Number(waste.Volume.Milliliters), Number(waste.Pieces), Number(waste.Uses));
+        {
+            var (poured, pieces) = waste.Amount.Kind == AmountKind.Count ? (0, waste.Amount.Units) : (waste.Amount.Volume.Milliliters, 0L);
+            var way = EnumWords<WasteWay>.Of(waste.Way);
+            facts.Line("waste", waste.ClassWords.ToString(), way, StepOr(waste.Step), Number(poured), Number(pieces), Number(waste.Uses));
+        }
+
         foreach (var care in plan.Care) facts.Line("care", care.Id, Day(care.On), Number(care.EveryMonths), List(care.Dates.Select(d => Day(d))));
         foreach (var gone in plan.Withdrawn) facts.Line("changes", "withdrawn", gone.Id, Time(gone.Start), Number(gone.Sequence), Number(gone.MostInspections));
         Found(facts, made.Findings);
@@ -178,7 +193,8 @@ internal sealed class Library
     private static void Stepped(Facts facts, Step step)
     {
         facts.Line(
-            "steps", step.Id, step.Stage, step.State, Time(step.Start), Time(step.End), Minutes(step.Least), Minutes(step.Most), Minutes(step.HandsOn),
+            "steps", step.Id, StageGrammar.Of(step.Kind).Word, EnumWords<StepState>.Of(step.State), Time(step.Start), Time(step.End),
+            Minutes(step.Least), Minutes(step.Most), Minutes(step.HandsOn),
             $"fluid={step.Fluid}", Number(step.Volume?.Milliliters), Number(step.Changes), $"vessel={step.Vessel}", $"sequence={step.Sequence}",
             $"most-inspections={step.MostInspections}");
         foreach (var site in step.Sites)
@@ -195,7 +211,7 @@ internal sealed class Library
         }
 
         if (!step.Inspections.IsEmpty) facts.Line("steps", step.Id, "look", List(step.Inspections.Select(i => Time(i))));
-        foreach (var material in step.Materials) facts.Line("steps", step.Id, "needs", material.Id, material.From);
+        foreach (var material in step.Materials) facts.Line("steps", step.Id, "needs", material.Id, material.FromWords.ToString());
         if (!step.Figures.IsEmpty) facts.Line("steps", step.Id, "figures", List(step.Figures.Order(StringComparer.Ordinal)));
         facts.Line("steps", step.Id, "count", $"cautions={step.Cautions.Length}", $"look-for={step.LookFor.Length}");
     }
@@ -203,7 +219,11 @@ internal sealed class Library
     private static void Bought(Facts facts, ImmutableArray<PlannedPurchase> purchases)
     {
         foreach (var p in purchases)
-            facts.Line("purchases", p.Item, p.Pack, Number(p.Count), Cost(p.Price), Number(p.LeadDays), $"for={List(p.For.Order(StringComparer.Ordinal))}");
+        {
+            facts.Line(
+                "purchases", p.Item.ToString(), p.Pack.ToString(), Number(p.Count), Cost(p.Price), Number(p.LeadDays),
+                $"for={List(p.For.Order(StringComparer.Ordinal))}");
+        }
     }
 
     private static void Costed(Facts facts, PlanCosts costs)
@@ -213,7 +233,7 @@ internal sealed class Library
             ("cash", costs.Cash), ("used", costs.Used), ("wear", costs.Wear), ("labour", costs.Labour), ("disposal", costs.Disposal), ("total", costs.Total),
             ("by-specimen", costs.BySpecimen), ("left-on-shelf", costs.LeftOnShelf), ("care-labour-by-year", costs.CareLabourByYear),
             ("care-fluid-by-year", costs.CareFluidByYear), ("care-by-year", costs.CareByYear), ("over-ten-years", costs.OverTenYears),
-            .. costs.DisposalByClass.Select(d => ($"disposal of {d.Class}", (Money?)d.Cost)),
+            .. costs.DisposalByClass.Select(d => ($"disposal of {EnumWords<WasteClass>.Of(d.Class)}", (Money?)d.Cost)),
         ]) facts.Line("costs", name, Cost(cost));
         facts.Line("costs", "top-up-by-year", Number(costs.TopUpByYear?.Milliliters));
     }
@@ -226,6 +246,17 @@ internal sealed class Library
     /// <summary>In SI units: which unit an exact text is written in is no fact.</summary>
     private static string[] Si(string exact) =>
         QuantityText.Read(exact, out var value) is null ? [Exact(value.Low), Exact(value.High), value.Dimension.ToString()] : [exact];
+
+    private static string Measured(Amount amount) => Number(amount.Kind == AmountKind.Count ? amount.Units : amount.Units / 1000m);
+
+    private static string StockOf(MaterialDraw draw) => draw.From switch
+    {
+        MaterialOrigin.Tap => "tap or source",
+        MaterialOrigin.Purchase => "bought",
+        MaterialOrigin.Lacking => "lacking",
+        MaterialOrigin.NotListed => "to be found: the bench does not list it",
+        _ => draw.Stock,
+    };
 
     private static string Cost(Money? money) => money is null ? "-" : $"{Number(money.Minor)}{money.Currency}";
 }

@@ -70,7 +70,7 @@ internal static class LogOrder
         ])
         {
             if (times.Select(t => t.At).Distinct().Count() > 1)
-                return [Finding.Error("entry-contradicts-itself", GivenTwice.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("at-2", times[1].At, zone)), KeepOne, times[1].Entry.Where)];
+                return [Finding.Error("entry-contradicts-itself", GivenTwice.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("again", times[1].At, zone)), KeepOne, times[1].Entry.Where)];
         }
 
         var begun = entries.Find(e => e.Begun is not null);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using NodaTime.Text;
@@ -45,6 +46,18 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         ("notes", s => s.Notes, (s, v) => s with { Notes = v }),
     ];
 
+    /// <summary>The specimen to the bit as it comes back from the file.</summary>
+    public static Specimen AsKept(Specimen specimen)
+    {
+        ArgumentNullException.ThrowIfNull(specimen);
+        foreach (var (_, get, with) in Numbers)
+        {
+            if (get(specimen) is { } number) specimen = with(specimen, Figures(number));
+        }
+
+        return specimen;
+    }
+
     public override Specimen Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
@@ -79,8 +92,7 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         foreach (var (name, get, _) in Numbers)
         {
-            // Fifteen figures: what was typed comes back as typed, without the last bits of a conversion.
-            if (get(value) is { } number) writer.WriteNumberValue(name, number);
+            if (get(value) is { } number) writer.WriteNumber(name, Figures(number));
         }
 
         if (!value.Permits.IsEmpty)
@@ -92,6 +104,9 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         writer.WriteEndObject();
     }
+
+    /// <summary>Fifteen figures: what was typed comes back as typed, without the last bits of a conversion.</summary>
+    private static double Figures(double value) => double.Parse(value.ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static Length Millimetres(double value) => Length.FromMillimeters(value);
 
@@ -107,10 +122,4 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         var parsed = pattern.Parse(text);
         return parsed.Success ? parsed.Value : throw new JsonException(parsed.Exception.Message);
     }
-}
-
-file static class RoundedNumbers
-{
-    public static void WriteNumberValue(this Utf8JsonWriter writer, string name, double value) =>
-        writer.WriteNumber(name, double.Parse(value.ToString("G15", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture));
 }

@@ -27,6 +27,14 @@ public class LogReaderTests
     }
 
     [Fact]
+    public void A_time_that_is_given_twice_is_told_with_both()
+    {
+        var read = SkerryPoint.Log("  - {step: fix, done: 2027-03-02T10:00}\n  - {step: fix, done: 2027-03-03T10:00}");
+        var finding = Assert.Single(read.Findings, f => f.Id == "entry-contradicts-itself");
+        Assert.Equal("'fix' has 'done' 2027-03-02 10:00 and again 2027-03-03 10:00", finding.Message.ToString());
+    }
+
+    [Fact]
     public void Everything_a_log_may_say_is_read()
     {
         var read = SkerryPoint.Log("  - {step: fix, begun: 2027-03-02T10:00, at: 2027-03-03T09:00+00:00, signs: [soft, oily], place: tail, used: 2 L, note: slow, readings: {strength: 58 %vol, density: 907 kg/m3, ph: 6.8, temperature: 19 degC, level: 21 cm, mass: 7.4 kg}}");

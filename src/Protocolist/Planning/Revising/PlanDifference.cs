@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
@@ -113,15 +112,15 @@ internal static class PlanDifference
 
     private static IEnumerable<PlanChange> Bought(Plan before, Plan after)
     {
-        var keys = before.Purchases.Concat(after.Purchases).Select(p => (p.Pack, p.Item)).Distinct()
-            .OrderBy(k => $"{k.Pack} of {k.Item}", StringComparer.Ordinal);
-        foreach (var (pack, item) in keys)
+        // As it reads: two packs that a person weighs out alike are the same.
+        foreach (var alike in before.Purchases.Concat(after.Purchases).GroupBy(Words, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
-            var (old, now) = (Count(before, pack, item), Count(after, pack, item));
-            if (old != now) yield return new("", Buy.With(("now", now), pack.Fact("pack"), ("item", item), ("old", old)), NeedsChanged);
+            var (one, old, now) = (alike.First(), Count(before, alike.Key), Count(after, alike.Key));
+            if (old != now) yield return new("", Buy.With(("now", now), one.Pack.Fact("pack"), ("item", one.Item), ("old", old)), NeedsChanged);
         }
 
-        static int Count(Plan plan, Amount pack, Message item) => plan.Purchases.Where(p => p.Pack == pack && p.Item == item).Sum(p => p.Count);
+        static string Words(PlannedPurchase purchase) => $"{purchase.Pack} of {purchase.Item}";
+        static int Count(Plan plan, string words) => plan.Purchases.Where(p => Words(p) == words).Sum(p => p.Count);
     }
 
     private static Message Often(int changes) => changes switch { 0 => Never, 1 => Once, _ => Times.With(("count", changes)) };

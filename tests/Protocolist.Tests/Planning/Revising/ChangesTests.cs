@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches.Stock;
 using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Planning.Revising;
@@ -40,6 +41,17 @@ public class ChangesTests
                 text.Append(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToLowerInvariant()} {f.Id}: {f.Message.ToString()}\n    remedy: {f.Remedy.ToString()}\n");
             text.Append('\n');
         }
+    }
+
+    /// <summary>What a bench does not list is bought in packs of just what is wanted, which differ by less than a person can weigh.</summary>
+    [Fact]
+    public void A_purchase_that_reads_as_before_is_none_to_tell()
+    {
+        static Plan Buying(long milligrams) => Watched.Plan with { Purchases = [new(Protocolist.Findings.Message.Text("borax"), new(AmountKind.Mass, milligrams), 1, null, 0)] };
+        Assert.Empty(PlanDifference.Between(Buying(147_301), Buying(147_302)));
+        Assert.Equal(
+            ["buy 0 x 147.3 g of borax instead of 1, because the fluids needed have changed", "buy 1 x 239.3 g of borax instead of 0, because the fluids needed have changed"],
+            PlanDifference.Between(Buying(147_301), Buying(239_300)).Select(c => c.ToString()));
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;
 
@@ -33,6 +34,23 @@ public class ReviserTests
         Assert.True(revised.Step("fix")!.End!.Value.ToInstant() >= remedy.End!.Value.ToInstant() + Duration.FromHours(48));
         Assert.True(revised.End!.Value.ToInstant() > plan.End!.Value.ToInstant());
         Assert.Contains("soft (left hindlimbs)", remedy.Because.Text(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Sizes whose last bit a conversion of units changes, so that a plan from its file and one just made would differ where nobody sees it.</summary>
+    [Theory]
+    [InlineData("0.1958 g", "27.31 mm")]
+    [InlineData("82.3 g", "15.57 cm")]
+    [InlineData("0.0421 kg", "0.1293 m")]
+    [InlineData("71.07 g", "147.9 mm")]
+    public void The_same_log_again_changes_nothing(string mass, string length)
+    {
+        var fish = SpecimenReader.Read(new("fish.yaml", $"format: 1\nspecimen: SKP-2027-014\ngroup: bony-fish\nmass: {mass}\nlength: {length}\ncondition: chilled\n")).Value!;
+        const string Seen = "  - {step: keep-cold, done: 2027-03-01T09:10}\n  - {step: record, begun: 2027-03-01T10:16}";
+        var once = SkerryPoint.Revise(SkerryPoint.Plan(fish), Seen).Plan;
+        var again = SkerryPoint.Revise(once, Seen);
+        Assert.Empty(again.Changes);
+        Assert.Equal(once.Revision, again.Plan.Revision);
+        Assert.Equal(once.Steps.Select(s => (s.Id, s.Sequence)), again.Plan.Steps.Select(s => (s.Id, s.Sequence)));
     }
 
     [Fact]
