@@ -5,6 +5,7 @@ using Protocolist.Benches;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 using Protocolist.Sheets;
 using Protocolist.Specimens;
 
@@ -28,7 +29,8 @@ internal static class Determinism
     private static int InCultures()
     {
         var specimen = SpecimenReader.Read(new("otter.yaml", Folders.Text("samples", "specimens", "harbour-otter.yaml"))).Value!;
-        var bench = new PreparedBench(BenchReader.Read(new("bench.yaml", Folders.Text("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!);
+        var benchText = new SourceText("bench.yaml", Folders.Text("samples", "benches", "skerry-point.yaml"));
+        var bench = new PreparedBench(BenchReader.Read(benchText, DateTimeZoneProviders.Tzdb).Value!);
         var planner = new Planner(Shelf.Bundled());
         string[] Written()
         {
@@ -80,12 +82,17 @@ internal static class Determinism
     private static string Started(string zone, string culture, string form)
     {
         var start = new ProcessStartInfo(Folders.Program,
-            ["plan", Folders.Of("samples", "specimens", "harbour-otter.yaml"), "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"), "--start", "2027-03-01T09:00", "--format", form])
+        [
+            "plan", Folders.Of("samples", "specimens", "harbour-otter.yaml"), "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"),
+            "--start", "2027-03-01T09:00", "--format", form,
+        ])
         {
             RedirectStandardOutput = true,
         };
         var language = culture.Length == 0 ? "C" : $"{culture.Replace('-', '_')}.UTF-8";
-        foreach (var (name, value) in (ReadOnlySpan<(string, string)>)[("TZ", zone), ("LANG", language), ("LC_ALL", language), ("DOTNET_SYSTEM_GLOBALIZATION_INVARIANT", "0")]) start.Environment[name] = value;
+        start.Environment["TZ"] = zone;
+        start.Environment["LANG"] = start.Environment["LC_ALL"] = language;
+        start.Environment["DOTNET_SYSTEM_GLOBALIZATION_INVARIANT"] = "0";
         using var process = Process.Start(start)!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace Protocolist.Hardness;
 
-/// <summary>The program killed at any moment of its writing, with no leave to tidy up. A plan's file is then the old one or the new one, whole; a batch goes on and ends with the same files.</summary>
+/// <summary>
+/// The program killed at any moment of its writing, with no leave to tidy up. A plan's file is then the old one or the new one, whole; a batch goes on
+/// and ends with the same files.
+/// </summary>
 internal static class Killing
 {
     private static readonly string[] Kinds = ["rows.csv", "shopping.csv", "progress.json"];
@@ -27,7 +30,10 @@ internal static class Killing
     private static int Plans(string folder, int times, Random random)
     {
         string[] Words(string start) =>
-            ["plan", Folders.Of("samples", "specimens", "harbour-otter.yaml"), "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"), "--start", start, "--json", "--out", "plan.json"];
+        [
+            "plan", Folders.Of("samples", "specimens", "harbour-otter.yaml"), "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"), "--start",
+            start, "--json", "--out", "plan.json",
+        ];
         var place = Path.Combine(folder, "plan.json");
         var texts = new List<string>();
         var whole = TimeSpan.Zero;
@@ -43,7 +49,8 @@ internal static class Killing
         for (var i = 0; i < times; i++)
         {
             // The later half of a run is where it writes.
-            inTime += KilledAfter(Begin(folder, Words(i % 2 == 0 ? "2027-03-01T09:00" : "2027-03-08T09:00")), whole * (0.5 + (random.NextDouble() * 0.6))) ? 1 : 0;
+            var start = i % 2 == 0 ? "2027-03-01T09:00" : "2027-03-08T09:00";
+            inTime += KilledAfter(Begin(folder, Words(start)), whole * (0.5 + (random.NextDouble() * 0.6))) ? 1 : 0;
             if (texts.Contains(File.ReadAllText(place))) continue;
             Console.WriteLine($"plan, run {i}: the file is neither the old one nor the new one");
             lost++;
@@ -58,9 +65,13 @@ internal static class Killing
         const int Rows = 300;
         File.WriteAllText(
             Path.Combine(folder, "finds.csv"),
-            "specimen,group,mass (g),length (mm)\n" + string.Concat(Enumerable.Range(1, Rows).Select(n => string.Create(CultureInfo.InvariantCulture, $"S{n},gastropod,{10 + (n % 9)},{30 + (n % 9)}\n"))));
+            "specimen,group,mass (g),length (mm)\n" + string.Concat(
+                Enumerable.Range(1, Rows).Select(n => string.Create(CultureInfo.InvariantCulture, $"S{n},gastropod,{10 + (n % 9)},{30 + (n % 9)}\n"))));
         string[] Words(string name, bool goesOn) =>
-            ["batch", "finds.csv", "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"), "--start", "2027-03-01T09:00", "--out", name, .. goesOn ? (string[])["--resume"] : []];
+        [
+            "batch", "finds.csv", "--bench", Folders.Of("samples", "benches", "skerry-point.yaml"), "--start", "2027-03-01T09:00", "--out", name,
+            .. goesOn ? (string[])["--resume"] : [],
+        ];
         var clock = Stopwatch.StartNew();
         Begin(folder, Words("whole", false)).WaitForExit();
         var wholeTime = clock.Elapsed;
@@ -111,7 +122,12 @@ internal static class Killing
 
     private static Process Begin(string folder, string[] words)
     {
-        var process = Process.Start(new ProcessStartInfo(Folders.Program, words) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var process = Process.Start(new ProcessStartInfo(Folders.Program, words)
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
         process.OutputDataReceived += (_, _) => { };
         process.ErrorDataReceived += (_, _) => { };
         process.BeginOutputReadLine();

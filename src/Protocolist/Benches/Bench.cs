@@ -67,13 +67,15 @@ public sealed record Bench
     public Price? Labour { get; init; }
 
     /// <summary>What it costs to have waste of a class taken away: fluids by volume, solids by the piece.</summary>
-    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableDictionary<WasteClass, Price>.Empty;
+    public ImmutableDictionary<WasteClass, Price> DisposalPrices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        ImmutableDictionary<WasteClass, Price>.Empty;
 
     /// <summary>Where waste goes; everything is collected where the bench says nothing.</summary>
     public WasteRules WasteRules { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = WasteRules.CollectAll;
 
     /// <summary>Of another currency's code: how much of <see cref="Currency"/> one of it buys. No rate is ever assumed.</summary>
-    public ImmutableDictionary<string, decimal> ExchangeRates { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableDictionary<string, decimal>.Empty;
+    public ImmutableDictionary<string, decimal> ExchangeRates { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        ImmutableDictionary<string, decimal>.Empty;
 
     /// <summary>Vessels that other specimens stand in.</summary>
     public ImmutableArray<VesselInUse> VesselsInUse { get; init => field = value.IsDefault ? [] : value; } = [];

@@ -27,7 +27,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
     private static readonly Phrase NotWhole = new("bad-number.bench", "'{key}' must be a whole number from {least} to {most}, not '{number}'");
     private static readonly Phrase NotWholeRemedy = new("bad-number.bench.remedy", "write digits only");
     private static readonly Phrase BearsNothing = new("impossible-amount.shelf", "a shelf that bears nothing is no shelf");
-    private static readonly Phrase BearsNothingRemedy = new("impossible-amount.shelf.remedy", "give what one place of it bears, such as 60 kg, or leave it out");
+    private static readonly Phrase BearsNothingRemedy = new(
+        "impossible-amount.shelf.remedy", "give what one place of it bears, such as 60 kg, or leave it out");
     private static readonly Phrase ColdestIsHotter = new("reversed-range.temperatures", "the coldest day is hotter than the hottest");
     private static readonly Phrase ColdestIsHotterRemedy = new("reversed-range.temperatures.remedy", "swap 'coldest' and 'hottest'");
     private static readonly Phrase AbsurdTemperature = new("absurd-temperature", "'{key}' is {temperature}");
@@ -46,7 +47,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
     private static readonly Phrase UnknownRateCurrencyRemedy = new("unknown-currency.rate.remedy", "give its ISO 4217 code, such as USD");
     private static readonly Phrase BadRate = new("bad-rate", "'{rate}' is not a rate of exchange");
     private static readonly Phrase BadRateRemedy = new("bad-rate.remedy", "write how much of the bench's currency one of it buys, as 0.92");
-    private static readonly Phrase ContainerByHalves = new("container-without-price.bench", "the container for {class} waste needs both what it holds and what it costs full");
+    private static readonly Phrase ContainerByHalves = new(
+        "container-without-price.bench", "the container for {class} waste needs both what it holds and what it costs full");
     private static readonly Phrase ContainerByHalvesRemedy = new("container-without-price.bench.remedy", "give both, 0 or more");
     private static readonly Phrase TwoItems = new("duplicate-stock", "two stock items are called '{item}'");
     private static readonly Phrase OneNameForTwo = new("duplicate-stock.alike", "'{first}' and '{second}' are the same name in a plan");
@@ -97,7 +99,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
 
     private void Air() => When(b => b.Air is not null, () =>
     {
-        RuleFor(b => b.Air!.Room).Must(v => v.CubicMeters > 0 && double.IsFinite(v.CubicMeters)).Says("impossible-amount", (_, v) => NoRoom.With(("space", v)), NoRoomRemedy);
+        RuleFor(b => b.Air!.Room).Must(v => v.CubicMeters > 0 && double.IsFinite(v.CubicMeters))
+            .Says("impossible-amount", (_, v) => NoRoom.With(("space", v)), NoRoomRemedy);
         RuleFor(b => b.Air!.ChangesPerHour).Must(n => n >= 0 && double.IsFinite(n))
             .Says("impossible-amount", (_, n) => NegativeChanges.With(("times", n)), NegativeChangesRemedy);
     });
@@ -112,7 +115,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             .Says("absurd-price", (_, p) => AbsurdLabour.With(("price", p!.ToString())), AbsurdLabourRemedy);
         RuleForEach(b => b.ExchangeRates).Must(r => Money.MinorUnits(r.Key) is not null)
             .Says("unknown-currency", (_, r) => UnknownRateCurrency.With(("code", Excerpt.Of(r.Key))), UnknownRateCurrencyRemedy);
-        RuleForEach(b => b.ExchangeRates).Must(r => r.Value is > 0 and < HighestRate).Says("bad-rate", (_, r) => BadRate.With(("rate", Invariant($"{r.Value}"))), BadRateRemedy);
+        RuleForEach(b => b.ExchangeRates).Must(r => r.Value is > 0 and < HighestRate)
+            .Says("bad-rate", (_, r) => BadRate.With(("rate", Invariant($"{r.Value}"))), BadRateRemedy);
         RuleForEach(b => b.DisposalPrices).Custom((price, context) =>
         {
             if (DisposalReader.Misfit(EnumWords<WasteClass>.Of(price.Key), Disposal.Waste.IsSolid(price.Key), price.Value) is { } fault)
@@ -125,7 +129,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
         RuleForEach(b => b.WasteRules.Containers.Values).IsLine();
         RuleForEach(b => b.WasteRules.DrainPermits.Values).IsLine();
         RuleFor(b => b.WasteRules.FixativeKeptIn).IsLine();
-        RuleFor(b => b.WasteRules.FixativeUses).InclusiveBetween(1, MostFixativeUses).Says("bad-number", (_, n) => Whole("uses", n, MostFixativeUses), NotWholeRemedy);
+        RuleFor(b => b.WasteRules.FixativeUses).InclusiveBetween(1, MostFixativeUses)
+            .Says("bad-number", (_, n) => Whole("uses", n, MostFixativeUses), NotWholeRemedy);
         RuleForEach(b => b.WasteRules.ContainerPrices).Must(c => c.Value is { Holds.Units: > 0, Price: { Minor: >= 0, Amount: <= StockLimits.MostPrice } })
             .Says("container-without-price", (_, c) => ContainerByHalves.With(("class", EnumWords<WasteClass>.Of(c.Key))), ContainerByHalvesRemedy);
     }
@@ -141,7 +146,10 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             {
                 // Salts, fluids and things stand in one list of a plan, under ids without capitals and signs.
                 if (!seen.TryAdd(item.PlanId, item.Id))
-                    context.AddFailure(ValidatorFindings.Failure(Finding.Error("duplicate-stock", Twice(seen[item.PlanId], item.Id), TwoItemsRemedy), Invariant($"Stock[{i}].Id")));
+                {
+                    var fault = Finding.Error("duplicate-stock", Twice(seen[item.PlanId], item.Id), TwoItemsRemedy);
+                    context.AddFailure(ValidatorFindings.Failure(fault, Invariant($"Stock[{i}].Id")));
+                }
 
                 // A fluid of unknown strength is left out with a warning; the rest of the bench serves.
                 if (item.Kind != StockKind.Fluid || !item.IsStrengthKnown) continue;

@@ -79,9 +79,4 @@ public readonly struct Message : IEquatable<Message>
     public static bool operator !=(Message a, Message b) => !a.Equals(b);
 
     internal static readonly Phrase OwnText = new("own-text", "{text}");
-
-    /// <summary>On the way out: a sentence that is still made where it is found.</summary><param name="sentence">The sentence.</param>
-    [Obsolete("Make it a phrase with facts.", DiagnosticId = "SENTENCE")]
-    public static implicit operator Message(string sentence) => sentence is null or "" ? default : new(new("", sentence), []);
-
 }

@@ -12,7 +12,7 @@ namespace Protocolist.Findings;
 /// Written out are control characters (U+0000 to 001F, 007F to 009F), the line and paragraph separators U+2028 and 2029, bidirectional embeddings, overrides and
 /// isolates (U+202A to 202E, U+2066 to 2069: UAX 9; Unicode Technical Report 36 has why), U+FFFE, U+FFFF and halves of characters.
 /// </remarks>
-public static class ShownText
+internal static class ShownText
 {
     private static readonly SearchValues<char> Suspect = SearchValues.Create(
     [

@@ -5,7 +5,7 @@ using Protocolist.Plans;
 namespace Protocolist.Logs;
 
 /// <summary>Whether a log fits a plan.</summary>
-public static class LogCheck
+internal static class LogCheck
 {
     private static readonly Phrase LogOfAnotherSpecimen = new("log-of-another-specimen", "the log is of '{specimen}', and the plan is for '{plan}'");
     private static readonly Phrase LogOfAnotherSpecimenRemedy = new("log-of-another-specimen.remedy", "take the log that belongs to the plan");

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;

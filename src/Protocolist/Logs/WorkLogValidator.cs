@@ -1,12 +1,13 @@
 using FluentValidation;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Logs;
 
-/// <summary>What is wrong with a log entry by entry, whether it was read from a file or made by a program; whether entries agree, <see cref="LogOrder"/> says.</summary>
+/// <summary>
+/// What is wrong with a log entry by entry, whether it was read from a file or made by a program; whether entries agree, <see cref="LogOrder"/> says.
+/// </summary>
 internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
 {
     /// <summary>A thousand cubic metres: what a bench can hold at most.</summary>
@@ -48,7 +49,10 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
                 if (FaultOf(sign) is { } fault) context.AddFailure(ValidatorFindings.Failure(fault, context.PropertyPath));
             });
             entry.RuleForEach(e => e.Readings).Must(r => r is not null && LogReadings.CanBe(r.What, r.Value))
-                .Says("reading-impossible", (_, r) => r is null ? NoReading : ImpossibleReading.With(("what", EnumWords<ReadingKind>.Of(r.What)), ("value", r.Value)), ImpossibleReadingRemedy);
+                .Says(
+                    "reading-impossible",
+                    (_, r) => r is null ? NoReading : ImpossibleReading.With(("what", EnumWords<ReadingKind>.Of(r.What)), ("value", r.Value)),
+                    ImpossibleReadingRemedy);
         });
     }
 

@@ -5,7 +5,7 @@ using Protocolist.Quantities;
 namespace Protocolist.Notation;
 
 /// <summary>Money as people write it: <c>12.50 EUR</c>.</summary>
-public static class MoneyText
+internal static class MoneyText
 {
     private static readonly Phrase FinerThanTheSmallestCoin = new(
         "finer-than-the-smallest-coin",

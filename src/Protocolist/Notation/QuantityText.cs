@@ -8,7 +8,7 @@ namespace Protocolist.Notation;
 /// The decimal sign is a point in every culture. Case matters: <c>mL</c> is a millilitre. Units are a closed list; a unit may be
 /// given for each one of another (<c>mL/kg</c>, written without spaces). Stateless and safe to use from several threads.
 /// </remarks>
-public static class QuantityText
+internal static class QuantityText
 {
     private static readonly Phrase WrongDimension = new("wrong-dimension.wanted", "'{text}' is {dimension}; {expected} is wanted here");
     private static readonly Phrase WrongDimensionRemedy = new("wrong-dimension.remedy", "give it in a fitting unit");

@@ -26,21 +26,24 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
     }
 
     /// <summary>The dead animal, or the lot of alike ones.</summary>
-    public Specimen Specimen { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Specimen ?? throw new ArgumentNullException(nameof(Specimen));
+    public Specimen Specimen { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        Specimen ?? throw new ArgumentNullException(nameof(Specimen));
 
     /// <summary>The workplace, prepared; its zone is the plan's.</summary>
-    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Bench ?? throw new ArgumentNullException(nameof(Bench));
+    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        Bench ?? throw new ArgumentNullException(nameof(Bench));
 
     /// <summary>What is wrong with what is asked, the specimen and the bench, in the same words as of files.</summary>
     /// <returns>Findings, each with the property's path as its subject; empty where nothing is wrong.</returns>
     public ImmutableArray<Finding> Validate() => [.. ValidatorFindings.Of(Validator, this), .. Specimen.Validate(), .. Bench.Findings];
 
-    /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and the plan is marked not to be started.</summary>
+    /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and its plan is not to be started.</summary>
     internal ImmutableArray<Finding> Refusals() =>
         [.. ValidatorFindings.Of(Validator, this).Concat(Specimen.BeyondLimits()).Concat(Bench.Findings).Where(f => f.Severity == Severity.Error)];
 
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>Vessels and supplies that the person insists on; the planner chooses the rest.</summary>
     public PlanWishes Wishes { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = PlanWishes.None;

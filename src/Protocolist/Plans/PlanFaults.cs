@@ -11,8 +11,8 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Plans;
 
 /// <summary>
-/// What a plan cannot say, whether it was read from a file or made by a program: parts that are not there, amounts below nothing, times that run backwards, days that
-/// nobody means. Each is told with its path in the plan's JSON.
+/// What a plan cannot say, whether it was read from a file or made by a program: parts that are not there, amounts below nothing, times that
+/// run backwards, days that nobody means. Each is told with its path in the plan's JSON.
 /// </summary>
 internal static class PlanFaults
 {
@@ -123,7 +123,8 @@ internal static class PlanFaults
 
         // Plans that were written before the first revision of their form have none of these.
         faults.Whole("changes", plan.Changes.IsDefault ? [] : plan.Changes);
-        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn.IsDefault ? [] : plan.Withdrawn)) faults.Day($"{path}.start", withdrawn.Start);
+        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn.IsDefault ? [] : plan.Withdrawn))
+            faults.Day($"{path}.start", withdrawn.Start);
         if (plan.Costs is { } costs) Costs(costs, faults);
         return zones is null || plan.Zone is null || zones.GetZoneOrNull(plan.Zone) is not null
             ? faults.All()
@@ -180,7 +181,8 @@ internal static class PlanFaults
     {
         foreach (var (name, sum) in (ReadOnlySpan<(string, Money?)>)
         [
-            ("cash", costs.Cash), ("used", costs.Used), ("labour", costs.Labour), ("disposal", costs.Disposal), ("leftOnShelf", costs.LeftOnShelf), ("wear", costs.Wear),
+            ("cash", costs.Cash), ("used", costs.Used), ("labour", costs.Labour), ("disposal", costs.Disposal),
+            ("leftOnShelf", costs.LeftOnShelf), ("wear", costs.Wear),
             ("total", costs.Total), ("bySpecimen", costs.BySpecimen), ("careLabourByYear", costs.CareLabourByYear), ("careFluidByYear", costs.CareFluidByYear),
             ("careByYear", costs.CareByYear), ("overTenYears", costs.OverTenYears),
         ])
@@ -245,7 +247,8 @@ internal static class PlanFaults
             var seen = new HashSet<string>(StringComparer.Ordinal);
             for (var i = 0; i < items.Length; i++)
             {
-                if (idOf(items[i]) is { } id && !seen.Add(id)) Add(Twice.With(("path", string.Create(CultureInfo.InvariantCulture, $"{path}[{i}].id")), ("id", Excerpt.Of(id))));
+                if (idOf(items[i]) is not { } id || seen.Add(id)) continue;
+                Add(Twice.With(("path", string.Create(CultureInfo.InvariantCulture, $"{path}[{i}].id")), ("id", Excerpt.Of(id))));
             }
         }
 
@@ -273,7 +276,8 @@ internal static class PlanFaults
 
         public void Volume(string path, Volume? volume)
         {
-            if (volume is { Milliliters: var millilitres } && !(millilitres is >= 0 and <= MostMillilitres)) Add(Impossible.With(("path", path), ("value", volume.Value)));
+            if (volume is { Milliliters: var millilitres } && !(millilitres is >= 0 and <= MostMillilitres))
+                Add(Impossible.With(("path", path), ("value", volume.Value)));
         }
 
         public void Length(string path, Length? length)

@@ -82,7 +82,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
         if (wanted is { Kind: FormulaKind.Truth } && formula.Type.Kind != FormulaKind.Truth)
             return Fault("not-a-condition", NotACondition.With(("what", what), ("type", formula.Type.ToString())), CompareIt, scalar.Span);
         if (wanted is { Kind: FormulaKind.Quantity } && formula.Type.Kind != FormulaKind.Quantity)
-            return Fault("not-a-quantity", NotAQuantity.With(("what", what), ("wanted", wanted.ToString()), ("type", formula.Type.ToString())), NotAQuantityRemedy, scalar.Span);
+            return Fault("not-a-quantity", NotAQuantity.With(("what", what), ("wanted", $"{wanted}"), ("type", formula.Type.ToString())), NotAQuantityRemedy, scalar.Span);
         if (wanted is { } type && (formula.Type.Kind != type.Kind || formula.Type.Dimension != type.Dimension))
             return Fault("wrong-dimension", WrongDimension.With(("what", what), ("type", type.ToString()), ("is", formula.Type.ToString())), WrongDimensionRemedy, scalar.Span);
         return new FormulaExpression(formula, scalar.Span);

@@ -44,7 +44,7 @@ public sealed record Protocol
     public string ClassText => Class.ToString();
 
     /// <summary>Which specimens it is for.</summary>
-    public SpecimenClass Class { get; internal init; } = SpecimenClass.Nothing;
+    internal SpecimenClass Class { get; init; } = SpecimenClass.Nothing;
 
     /// <summary>Key → citation.</summary>
     internal ImmutableDictionary<string, string> Sources { get; init; } = ImmutableDictionary<string, string>.Empty;

@@ -4,7 +4,7 @@ using Protocolist.Findings;
 namespace Protocolist.Protocols;
 
 /// <summary>A protocol with all it inherits, line by line, each with the place it came from.</summary>
-public static class ProtocolListing
+internal static class ProtocolListing
 {
     /// <summary>Lists a protocol.</summary>
     /// <param name="protocol">The protocol.</param>
@@ -44,4 +44,4 @@ public static class ProtocolListing
 /// <param name="Key">What it is.</param>
 /// <param name="Text">What it says.</param>
 /// <param name="Where">The file, line and column it came from; unknown for what has several.</param>
-public sealed record ListedLine(int Depth, string Key, string Text, SourceSpan Where);
+internal sealed record ListedLine(int Depth, string Key, string Text, SourceSpan Where);

@@ -8,7 +8,7 @@ namespace Protocolist.Protocols;
 /// <param name="Group">The taxon group's id; empty for a protocol that only others extend.</param>
 /// <param name="Limits">Measure → from its low end up to, and without, its high end, so that neighbours never share an animal.</param>
 /// <param name="Words">Trait (life stage, intended use) → the words that fit.</param>
-public sealed record SpecimenClass(
+internal sealed record SpecimenClass(
     string Group,
     ImmutableSortedDictionary<string, QuantityRange> Limits,
     ImmutableSortedDictionary<string, ImmutableArray<string>> Words)

@@ -9,7 +9,7 @@ namespace Protocolist.Quantities;
 /// a kitchen scale 1 g, a hanging scale 10 to 100 g; a rule reads 1 mm, a calliper 0.1 mm. Never more than 6 significant figures stand
 /// there, and a trace too small for its tool is given with 2 rather than as nothing.
 /// </remarks>
-public static class Measurable
+internal static class Measurable
 {
     private static readonly Unit MicroLitre = UnitTable.Get("µL");
     private static readonly Unit MilliLitre = UnitTable.Get("mL");

@@ -28,5 +28,6 @@ internal static class Calendar
     public static void IsSane<T>(this IRuleBuilder<T, Instant?> rule) =>
         rule.Must(m => m is not { } moment || Has(moment)).Says("absurd-date", (_, m) => Message(m!.Value.InUtc().Year), AbsurdRemedy);
 
-    private static Message Message(int year) => Absurd.With(("year", year.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("first", FirstYear), ("last", LastYear));
+    private static Message Message(int year) => Absurd.With(
+        ("year", year.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("first", FirstYear), ("last", LastYear));
 }

@@ -222,7 +222,8 @@ internal sealed class DocumentReader
     {
         for (var line = span.Line + 1; line <= span.EndLine; line++)
         {
-            if (_lines.BeginsWithTab(line)) _findings.Add(Finding.Error("tab-indentation", TabIndentation, TabIndentationRemedy, SourceSpan.At(_file, line, 1)));
+            if (_lines.BeginsWithTab(line))
+                _findings.Add(Finding.Error("tab-indentation", TabIndentation, TabIndentationRemedy, SourceSpan.At(_file, line, 1)));
         }
     }
 

@@ -174,7 +174,7 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
             var isRenamed = renamed is not null && renamed.TryGetValue(key, out var now) && _asked.Contains(now);
             var meant = isRenamed ? renamed![key] : Suggestion.Nearest(key, _asked);
             if (meant is not null) findings.RemoveAll(f => f.Message == MissingKey.With(("what", what), ("key", meant)));
-            if (isRenamed) findings.Add(Finding.Error("renamed-key", RenamedKey.With(("key", key), ("meant", meant), ("what", what)), RenamedKeyRemedy.With(("meant", meant)), entry.Key.Span));
+            if (isRenamed) findings.Add(Finding.Error("renamed-key", RenamedKey.With(("key", key), ("meant", meant!), ("what", what)), RenamedKeyRemedy.With(("meant", meant!)), entry.Key.Span));
             else findings.Add(Finding.Error("unknown-key", UnknownKey.With(("key", Excerpt.Of(key)), ("what", what)), Suggestion.For(key, _asked), entry.Key.Span));
         }
     }

@@ -20,7 +20,9 @@ internal static class TextRules
     /// <summary>Three printed pages.</summary>
     private const int LongestProse = 10_000;
 
-    /// <summary>What is wrong with a name, a place or a number: they stand on one line, or they could pass for lines of a sheet that say something else.</summary>
+    /// <summary>
+    /// What is wrong with a name, a place or a number: they stand on one line, or they could pass for lines of a sheet that say something else.
+    /// </summary>
     public static Finding? OfLine(string key, string text) =>
         text.AsSpan().ContainsAny('\n', '\t') ? Finding.Error("not-one-line", NotOneLine.With(("key", key)), NotOneLineRemedy) : Of(key, text, LongestLine);
 
@@ -28,16 +30,20 @@ internal static class TextRules
     public static Finding? OfProse(string key, string text) => Of(key, text, LongestProse);
 
     /// <summary>Of an object: the text must be one line; <c>null</c> passes.</summary>
-    public static IRuleBuilderOptionsConditions<T, string?> IsLine<T>(this IRuleBuilder<T, string?> rule) => rule.Custom((text, context) => Add(context, text, OfLine));
+    public static IRuleBuilderOptionsConditions<T, string?> IsLine<T>(this IRuleBuilder<T, string?> rule) =>
+        rule.Custom((text, context) => Add(context, text, OfLine));
 
     /// <summary>Of an object: the text may run over several lines; <c>null</c> passes.</summary>
-    public static IRuleBuilderOptionsConditions<T, string?> IsProse<T>(this IRuleBuilder<T, string?> rule) => rule.Custom((text, context) => Add(context, text, OfProse));
+    public static IRuleBuilderOptionsConditions<T, string?> IsProse<T>(this IRuleBuilder<T, string?> rule) =>
+        rule.Custom((text, context) => Add(context, text, OfProse));
 
     private static Finding? Of(string key, string text, int most)
     {
         if (text.Length > most) return Finding.Error("text-too-long", TooLong.With(("key", key), ("length", text.Length), ("most", most)), TooLongRemedy);
         var unfit = ShownText.FirstUnfit(text);
-        return unfit < 0 ? null : Finding.Error("unreadable-character", Invisible.With(("character", $"U+{(int)text[unfit]:X4}"), ("key", key)), InvisibleRemedy);
+        return unfit < 0
+            ? null
+            : Finding.Error("unreadable-character", Invisible.With(("character", $"U+{(int)text[unfit]:X4}"), ("key", key)), InvisibleRemedy);
     }
 
     private static void Add<T>(ValidationContext<T> context, string? text, Func<string, string, Finding?> rule)

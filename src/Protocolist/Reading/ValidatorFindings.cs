@@ -17,28 +17,29 @@ internal static class ValidatorFindings
     ]);
 
     /// <summary>What a rule says where it is broken: message and remedy as facts, the id as its error code.</summary>
-    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, Message> message, Func<T, Message> remedy) =>
+    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(
+        this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, Message> message, Func<T, Message> remedy) =>
         rule.WithErrorCode(id).WithMessage(id).WithState(value => new Told(message(value), remedy(value)));
 
     /// <summary>The same of a rule for each item of a list, or of one whose words tell the value.</summary>
-    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, TProperty, Message> message, Message remedy) =>
+    public static IRuleBuilderOptions<T, TProperty> Says<T, TProperty>(
+        this IRuleBuilderOptions<T, TProperty> rule, string id, Func<T, TProperty, Message> message, Message remedy) =>
         rule.WithErrorCode(id).WithMessage(id).WithState((value, property) => new Told(message(value, property), remedy));
 
     /// <summary>One broken rule as a finding without a place.</summary>
     public static Finding Of(ValidationFailure failure)
     {
-        var told = failure.CustomState switch
-        {
-            Told state => state,
-            Message remedy => new(failure.ErrorMessage, remedy),
-            var remedy => new(failure.ErrorMessage, remedy as string ?? ""),
-        };
+        var told = (Told)failure.CustomState;
         return new(failure.ErrorCode, SeverityOf(failure), told.Message, told.Remedy);
     }
 
     /// <summary>A broken rule of another object, under a property of this one.</summary>
-    public static ValidationFailure Failure(Finding finding, string property) =>
-        new(property, finding.Id) { ErrorCode = finding.Id, CustomState = new Told(finding.Message, finding.Remedy), Severity = (FluentValidation.Severity)(2 - (int)finding.Severity) };
+    public static ValidationFailure Failure(Finding finding, string property) => new(property, finding.Id)
+    {
+        ErrorCode = finding.Id,
+        CustomState = new Told(finding.Message, finding.Remedy),
+        Severity = (FluentValidation.Severity)(2 - (int)finding.Severity),
+    };
 
     /// <summary>Of an object that comes from no file; the subject is the property's path in kebab-case, such as <c>stock[2].packs[0].price</c>.</summary>
     public static ImmutableArray<Finding> Of<T>(AbstractValidator<T> validator, T value) =>

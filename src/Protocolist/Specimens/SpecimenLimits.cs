@@ -8,7 +8,7 @@ using UnitsNet;
 
 namespace Protocolist.Specimens;
 
-/// <summary>What a specimen may say at all, whoever it comes from: texts that can be shown, dates that can be meant, numbers that sums can be made of.</summary>
+/// <summary>What a specimen may say at all, whoever it is from: texts that can be shown, dates that can be meant, numbers that sums can be made of.</summary>
 internal sealed class SpecimenLimits : AbstractValidator<Specimen>
 {
     /// <summary>No museum jars more at once; beyond it sums of fluids leave what stock is counted in. The project's choice.</summary>
@@ -25,7 +25,8 @@ internal sealed class SpecimenLimits : AbstractValidator<Specimen>
 
     public SpecimenLimits()
     {
-        RuleFor(s => s.Count).LessThanOrEqualTo(MostAnimals).Says("absurd-count", s => AbsurdCount.With(("count", s.Count), ("most", MostAnimals)), _ => AbsurdCountRemedy);
+        RuleFor(s => s.Count).LessThanOrEqualTo(MostAnimals)
+            .Says("absurd-count", s => AbsurdCount.With(("count", s.Count), ("most", MostAnimals)), _ => AbsurdCountRemedy);
         RuleFor(s => s.Count).Must((s, _) => !(LotOf(s) > HeaviestLot.Kilograms)).Says(
             "absurd-lot",
             s => AbsurdLot.With(("count", s.Count), Argument.Of("lot", LotOf(s), Dimension.OfMass), ("most", HeaviestLot)),

@@ -36,13 +36,15 @@ internal sealed class VesselLimits : AbstractValidator<Vessel>
         Known(v => v.Closure);
         RuleFor(v => v.Price).Must(p => p is null or { Minor: >= 0 }).Says("negative-price", v => Negative.With(("price", v.Price!)), _ => NegativeRemedy);
         RuleFor(v => v.Price).Must(p => p is null or { Amount: <= MostPrice }).Says("absurd-price", v => Absurd.With(("price", v.Price!)), _ => AbsurdRemedy);
-        RuleFor(v => v.LeadDays).InclusiveBetween(0, MostLeadDays).Says("absurd-time", v => AbsurdTime.With(Id(v), ("days", v.LeadDays)), _ => AbsurdTimeRemedy);
+        RuleFor(v => v.LeadDays).InclusiveBetween(0, MostLeadDays)
+            .Says("absurd-time", v => AbsurdTime.With(Id(v), ("days", v.LeadDays)), _ => AbsurdTimeRemedy);
         RuleFor(v => v.Count).LessThanOrEqualTo(MostAtHand)
             .Says("vessel-count-absurd", v => AbsurdCount.With(Id(v), ("count", v.Count), ("most", MostAtHand)), _ => AbsurdCountRemedy);
 
         // Whoever loses more than it holds each month has no lid.
         RuleFor(v => v.LossPerYear)
-            .Must((vessel, loss) => loss is not { Liters: var litres } || vessel.Shape is null || (litres >= 0 && litres <= MostLosses * vessel.Shape.Inside.Liters))
+            .Must((vessel, loss) => loss is not { Liters: var litres } || vessel.Shape is null
+                || (litres >= 0 && litres <= MostLosses * vessel.Shape.Inside.Liters))
             .Says("vessel-loss-absurd", v => AbsurdLoss.With(Id(v), ("inside", v.Shape.Inside), ("loss", v.LossPerYear!.Value)), _ => AbsurdLossRemedy);
     }
 

@@ -4,8 +4,8 @@ using System.Globalization;
 namespace Protocolist.Hardness.Fuzzing;
 
 /// <summary>
-/// Feeds a target with damaged texts. A text that comes to something new, by the ids of its findings, is kept and damaged further, so that the search goes on where
-/// it found a way. What throws, or takes longer than five seconds, ends the run and is left as a file.
+/// Feeds a target with damaged texts. A text that comes to something new, by the ids of its findings, is kept and damaged further, so that the
+/// search goes on where it found a way. What throws, or takes longer than five seconds, ends the run and is left as a file.
 /// </summary>
 internal static class Fuzzer
 {
@@ -47,13 +47,14 @@ internal static class Fuzzer
             Volatile.Write(ref since, long.MaxValue);
             slowest = Math.Max(slowest, Stopwatch.GetElapsedTime(began).TotalSeconds);
             tried++;
-            if (known.Count < 5_000 && known.Add(came)) pool.Add(text);
+            if (known.Count < 1_000 && known.Add(came)) pool.Add(text);
         }
 
         using var self = Process.GetCurrentProcess();
+        var (time, peak) = (clock.Elapsed.TotalSeconds, self.PeakWorkingSet64 / 1e6);
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{target.Name}: {tried} cases in {clock.Elapsed.TotalSeconds:0} s, {tried / clock.Elapsed.TotalSeconds:0}/s, {known.Count} outcomes, slowest {slowest:0.00} s, peak {self.PeakWorkingSet64 / 1e6:0} MB"));
+            $"{target.Name}: {tried} cases in {time:0} s, {tried / time:0}/s, {known.Count} outcomes, slowest {slowest:0.00} s, peak {peak:0} MB"));
         return 0;
     }
 

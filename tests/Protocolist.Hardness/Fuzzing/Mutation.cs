@@ -5,10 +5,14 @@ internal static class Mutation
 {
     private static readonly string[] Pieces =
     [
-        "[", "]", "{", "}", ":", ": ", "- ", ",", ";", "\n", "\r\n", "\t", " ", "'", "\"", "#", "|", ">", "&a", "*a", "!", "%", "@", "\\", "/", "~", "null", "true", "---", "...",
-        "0", "-0", "-1", "1e308", "1e-308", "1e400", "-1e9", "NaN", "Infinity", "99999999999999999999", "0.1", "1,5", "1/0", "½", "٣", "２", "\0", "\u001B[31m", "\u202E", "\u2028", "\uFEFF", "\uD83D", "𝄞",
-        "0001-01-01", "9999-12-31", "2027-02-30", "24:00", "25:61", "-9998-01-01T00:00+18:00", "9999-12-31T23:59-18:00", "Mars/Olympus", "mm", "kg", "L", "%vol", "degC", "EUR", "QQQ", "EUR/L", "piece",
-        " to ", " and ", " or ", "not ", "choose(", "least(", "specimen.mass", "))))", "((((", "<script>", "=cmd", "..", "\\u0000", "\\e", "[]", "{}", "\"\"", "''",
+        "[", "]", "{", "}", ":", ": ", "- ", ",", ";", "\n", "\r\n", "\t", " ", "'", "\"", "#", "|", ">", "&a", "*a", "!", "%", "@", "\\", "/", "~", 
+        "null", "true", "---", "...",
+        "0", "-0", "-1", "1e308", "1e-308", "1e400", "-1e9", "NaN", "Infinity", "99999999999999999999", "0.1", "1,5", "1/0", "½", "٣", "２", 
+        "\0", "\u001B[31m", "\u202E", "\u2028", "\uFEFF", "\uD83D", "𝄞",
+        "0001-01-01", "9999-12-31", "2027-02-30", "24:00", "25:61", "-9998-01-01T00:00+18:00", "9999-12-31T23:59-18:00", 
+        "Mars/Olympus", "mm", "kg", "L", "%vol", "degC", "EUR", "QQQ", "EUR/L", "piece",
+        " to ", " and ", " or ", "not ", "choose(", "least(", "specimen.mass", "))))", "((((", 
+        "<script>", "=cmd", "..", "\\u0000", "\\e", "[]", "{}", "\"\"", "''",
     ];
 
     public static string Of(string text, IReadOnlyList<string> pool, Random random)
@@ -27,7 +31,8 @@ internal static class Mutation
             case 1: return text.Remove(at, length);
             case 2: return text.Insert(at, text.Substring(at, length));
             case 3: return string.Concat(text.AsSpan(0, at), Pieces[random.Next(Pieces.Length)], text.AsSpan(at + length));
-            case 4: return at < text.Length ? string.Concat(text.AsSpan(0, at), ((char)(text[at] ^ (1 << random.Next(8)))).ToString(), text.AsSpan(at + 1)) : text;
+            case 4:
+                return at < text.Length ? string.Concat(text.AsSpan(0, at), ((char)(text[at] ^ (1 << random.Next(8)))).ToString(), text.AsSpan(at + 1)) : text;
             case 5: return ReplaceWord(text, at, Pieces[random.Next(Pieces.Length)]);
             case 6: return SwapLines(text, random);
             case 7:

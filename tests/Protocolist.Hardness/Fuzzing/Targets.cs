@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
@@ -23,52 +24,117 @@ internal static class Targets
     private static readonly IDateTimeZoneProvider Zones = DateTimeZoneProviders.Tzdb;
     private static readonly Lazy<Shelf> Protocols = new(Shelf.Bundled);
     private static readonly Lazy<Planner> Bundled = new(() => new(Protocols.Value));
-    private static readonly Lazy<PreparedBench> Bench = new(() => new(BenchReader.Read(new("bench.yaml", Folders.Text("samples", "benches", "skerry-point.yaml")), Zones).Value!));
-    private static readonly Lazy<Specimen> Otter = new(() => SpecimenReader.Read(new("otter.yaml", Folders.Text("samples", "specimens", "harbour-otter.yaml"))).Value!);
+    private static readonly SourceText BenchText = new("bench.yaml", Folders.Text("samples", "benches", "skerry-point.yaml"));
+    private static readonly SourceText OtterText = new("otter.yaml", Folders.Text("samples", "specimens", "harbour-otter.yaml"));
+    private static readonly Lazy<PreparedBench> Bench = new(() => new(BenchReader.Read(BenchText, Zones).Value!));
+    private static readonly Lazy<Specimen> Otter = new(() => SpecimenReader.Read(OtterText).Value!);
     private static readonly Lazy<Plan> OtterPlan = new(() => Bundled.Value.Plan(new(Otter.Value, Bench.Value, Monday)).Value!);
-    private static readonly SourceText[] Fishes = [.. BundledProtocols.Sources().Where(s => s.Name.Contains("/bases/", StringComparison.Ordinal) || s.Name.Contains("fish-medium", StringComparison.Ordinal))];
-    private static readonly Lazy<FormulaScope> Scope = new(() => new(new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal), new[] { CommonFunctions.All, SpecimenFunctions.All }.SelectMany(f => f).ToDictionary(f => f.Name, StringComparer.Ordinal)));
+    private static readonly SourceText[] Fishes =
+        [.. BundledProtocols.Sources().Where(s => ((string[])["/bases/", "fish-medium"]).Any(part => s.Name.Contains(part, StringComparison.Ordinal)))];
+
+    private static readonly Lazy<FormulaScope> Scope = new(() => new(
+        new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal),
+        new[] { CommonFunctions.All, SpecimenFunctions.All }.SelectMany(f => f).ToDictionary(f => f.Name, StringComparer.Ordinal)));
 
     public static IReadOnlyList<Target> All { get; } =
     [
-        new("specimen", Files("samples", "specimens"), text => Told(SpecimenReader.Read(new("f.yaml", text)) is var read && read.IsSound
-            ? Bundled.Value.Plan(new(read.Value, Bench.Value, Monday)) is var made && made.Value is { } plan ? [.. made.Findings, .. Written(plan)] : made.Findings
-            : read.Findings)),
-        new("bench", Files("samples", "benches"), text => Told(BenchReader.Read(new("f.yaml", text), Zones) is var read && read.IsSound
-            ? Bundled.Value.Plan(new(Otter.Value, read.Value, Monday)).Findings
-            : read.Findings)),
-        new("protocol", [Folders.Text("samples", "house", "fish-medium.yaml"), .. Files("protocols", "fishes")], text => Told(Shelf.Of([Fishes, [new SourceText("f.yaml", text)]]) is var shelf
-            && shelf.Protocols.FirstOrDefault(p => p.File == "f.yaml") is { } protocol ? [.. shelf.Findings, .. Shown(protocol)] : shelf.Findings)),
-        new("log", Files("samples", "logs"), text => Told(LogReader.Read(new("f.yaml", text), DateTimeZone.Utc) is var read && read.IsSound
-            ? Bundled.Value.Revise(OtterPlan.Value, read.Value, Bench.Value).Findings
-            : read.Findings)),
-        new("plan", [PlanJson.Write(OtterPlan.Value)], text => Told(PlanJson.Read(new("f.json", text)) is var read && read.Value is { } plan ? [.. read.Findings, .. Written(plan)] : read.Findings)),
-        new("csv", Files("samples", "batches", "*.csv"), text => Told(Batch.Open(new StringReader(text), "f.csv", new(Bundled.Value, Bench.Value, Monday)) is var opened && opened.Value is { } batch
-            ? batch.Rows().Take(3).SelectMany(r => r.Fault is { } fault ? throw new InvalidOperationException("A row ended by a fault.", fault) : r.Findings)
-            : opened.Findings)),
-        new("formula", ["specimen.mass * 3 mL/kg", "least(specimen.half-thickness, 12 mm / 2)", "choose(specimen.mass > 2 kg and not specimen.frozen, 24 h, 3 d)", "2 to 3 * (1 + 5 %)"], text =>
-        {
-            var formula = Formula.Parse(text, Scope.Value, out var fault);
-            return fault is { } wrong ? wrong.Message.Phrase?.Id ?? "" : formula!.ToString()!.Length > 0 ? "read" : "";
-        }),
-        new("quantity", ["12.5 mL", "2 to 3 kg", "1/2 in", "20 degC", "3,5 %vol", "1e3 mm", "12.50 EUR", "3.20 EUR/L"], text => string.Concat(
-            QuantityText.TryRead(text, Dimension.OfMass, out var mass, out var fault) ? Measurable.Text(mass) : Told([fault!]),
-            Told(MoneyText.Read(text) is var money && money.Value is { } sum ? [.. money.Findings, Finding.Note("sum", Message.Text(sum.ToString()))] : money.Findings),
-            Told(Price.Read(text) is var price && price.Value is { } rate ? [.. price.Findings, Finding.Note("rate", Message.Text(rate.ToString()))] : price.Findings))),
-        new("fluid", ["ethanol 70 %vol", "formalin 10 %vol, phosphate buffered", "isopropanol 50 %vol", "water", "glycerol 30 %vol in ethanol 70 %vol", "saturated borax"], text =>
-            Told(Fluid.Read(text) is var read && read.Value is { } fluid ? [.. read.Findings, Finding.Note("fluid", Message.Text(fluid.ToString()!))] : read.Findings)),
-        new("moment", ["2027-03-01T09:00", "2027-03-01", "2027-03-01T09:00+01:00", "2027-03-28T02:30:00", "24:00", "9:00 to 17:30"], text =>
-        {
-            var quoted = $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
-            return string.Concat(
-                Told(LogReader.Read(new("f.yaml", $"format: 1\nlog: A\nwritten: {quoted}\nentries:\n  - {{step: fix, begun: {quoted}, done: {quoted}}}\n"), Zones["Europe/Lisbon"]).Findings),
-                Told(SpecimenReader.Read(new("f.yaml", $"format: 1\nspecimen: A\ngroup: bony-fish\nmass: 1 kg\nfound-on: {quoted}\ndied-at: {quoted}\n")).Findings),
-                Told(BenchReader.Read(new("f.yaml", $"format: 1\nbench: A\nzone: UTC\nhours: {{mon: {quoted}}}\nclosed: [{quoted}]\nalso-open: {{{quoted}: 09:00 to 12:00}}\n"), Zones).Findings));
-        }),
+        new("specimen", Files("samples", "specimens"), OfSpecimen),
+        new("bench", Files("samples", "benches"), OfBench),
+        new("protocol", [Folders.Text("samples", "house", "fish-medium.yaml"), .. Files("protocols", "fishes")], OfProtocol),
+        new("log", Files("samples", "logs"), OfLog),
+        new("plan", [PlanJson.Write(OtterPlan.Value)], OfPlan),
+        new("csv", Files("samples", "batches", "*.csv"), OfTable),
+        new(
+            "formula",
+            [
+                "specimen.mass * 3 mL/kg", "least(specimen.half-thickness, 12 mm / 2)", "2 to 3 * (1 + 5 %)",
+                "choose(specimen.mass > 2 kg and not specimen.frozen, 24 h, 3 d)",
+            ],
+            OfFormula),
+        new("quantity", ["12.5 mL", "2 to 3 kg", "1/2 in", "20 degC", "3,5 %vol", "1e3 mm", "12.50 EUR", "3.20 EUR/L"], OfQuantity),
+        new(
+            "fluid",
+            ["ethanol 70 %vol", "formalin 10 %vol, phosphate buffered", "isopropanol 50 %vol", "water", "glycerol 30 %vol", "saturated borax"],
+            OfFluid),
+        new("moment", ["2027-03-01T09:00", "2027-03-01", "2027-03-01T09:00+01:00", "2027-03-28T02:30:00", "24:00", "9:00 to 17:30"], OfMoment),
     ];
 
+    private static string OfSpecimen(string text)
+    {
+        var read = SpecimenReader.Read(new("f.yaml", text));
+        if (!read.IsSound) return Told(read.Findings);
+        var made = Bundled.Value.Plan(new(read.Value, Bench.Value, Monday));
+        return Told(made.Value is { } plan ? [.. made.Findings, .. Written(plan)] : made.Findings);
+    }
+
+    private static string OfBench(string text)
+    {
+        var read = BenchReader.Read(new("f.yaml", text), Zones);
+        return Told(read.IsSound ? Bundled.Value.Plan(new(Otter.Value, read.Value, Monday)).Findings : read.Findings);
+    }
+
+    private static string OfProtocol(string text)
+    {
+        var shelf = Shelf.Of([Fishes, [new SourceText("f.yaml", text)]]);
+        if (shelf.Protocols.FirstOrDefault(p => p.File == "f.yaml") is not { } protocol) return Told(shelf.Findings);
+        foreach (var line in ProtocolListing.Of(protocol)) _ = $"{line.Key}: {line.Text}";
+        return Told(shelf.Findings);
+    }
+
+    private static string OfLog(string text)
+    {
+        var read = LogReader.Read(new("f.yaml", text), DateTimeZone.Utc);
+        return Told(read.IsSound ? Bundled.Value.Revise(OtterPlan.Value, read.Value, Bench.Value).Findings : read.Findings);
+    }
+
+    private static string OfPlan(string text)
+    {
+        var read = PlanJson.Read(new("f.json", text), Zones);
+        return Told(read.Value is { } plan ? [.. read.Findings, .. Written(plan)] : read.Findings);
+    }
+
+    private static string OfTable(string text)
+    {
+        var opened = Batch.Open(new StringReader(text), "f.csv", new(Bundled.Value, Bench.Value, Monday));
+        return Told(opened.Value is not { } batch ? opened.Findings
+            : batch.Rows().Take(3).SelectMany(r => r.Fault is { } fault ? throw new InvalidOperationException("A row ended by a fault.", fault) : r.Findings));
+    }
+
+    private static string OfFormula(string text)
+    {
+        var formula = Formula.Parse(text, Scope.Value, out var fault);
+        return fault is { } wrong ? wrong.Message.Phrase?.Id ?? "" : formula!.ToString()!;
+    }
+
+    private static string OfQuantity(string text)
+    {
+        var read = QuantityText.TryRead(text, Dimension.OfMass, out var mass, out var fault);
+        var (money, price) = (MoneyText.Read(text), Price.Read(text));
+        _ = $"{money.Value} {price.Value}";
+        return string.Concat(read ? Measurable.Text(mass) : Told([fault!]), Told(money.Findings), Told(price.Findings));
+    }
+
+    private static string OfFluid(string text)
+    {
+        var read = Fluid.Read(text);
+        _ = read.Value?.ToString();
+        return Told(read.Findings);
+    }
+
+    private static string OfMoment(string text)
+    {
+        var quoted = $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+        var log = $"format: 1\nlog: A\nwritten: {quoted}\nentries:\n  - {{step: fix, begun: {quoted}, done: {quoted}}}\n";
+        var specimen = $"format: 1\nspecimen: A\ngroup: bony-fish\nmass: 1 kg\nfound-on: {quoted}\ndied-at: {quoted}\n";
+        var bench = $"format: 1\nbench: A\nzone: UTC\nhours: {{mon: {quoted}}}\nclosed: [{quoted}]\nalso-open: {{{quoted}: 09:00 to 12:00}}\n";
+        return string.Concat(
+            Told(LogReader.Read(new("f.yaml", log), Zones["Europe/Lisbon"]).Findings),
+            Told(SpecimenReader.Read(new("f.yaml", specimen)).Findings),
+            Told(BenchReader.Read(new("f.yaml", bench), Zones).Findings));
+    }
+
     public static Target Named(string name) =>
-        All.FirstOrDefault(t => t.Name == name) ?? throw new ArgumentException($"There is no target '{name}': {string.Join(", ", All.Select(t => t.Name))}.", nameof(name));
+        All.FirstOrDefault(t => t.Name == name) ?? throw new ArgumentException($"There is no target '{name}'.", nameof(name));
 
     private static List<string> Files(params string[] path)
     {
@@ -90,20 +156,15 @@ internal static class Targets
         return string.Join(' ', ids);
     }
 
-    private static IEnumerable<Finding> Written(Plan plan)
+    private static ImmutableArray<Finding> Written(Plan plan)
     {
-        foreach (var text in (string[])[TextSheet.Write(plan), HtmlSheet.Write(plan), CalendarSheet.Write(plan), StepTable.Write(plan), ShoppingList.Write(plan), PlanJson.Write(plan)])
+        foreach (var write in (Func<Plan, string>[])
+            [TextSheet.Write, HtmlSheet.Write, CalendarSheet.Write, StepTable.Write, ShoppingList.Write, PlanJson.Write])
         {
-            if (text.Length == 0) throw new InvalidOperationException("Nothing was written.");
+            if (write(plan).Length == 0) throw new InvalidOperationException("Nothing was written.");
         }
 
         foreach (var figure in plan.Figures) _ = Explanation.Of(plan, figure.Id).Value?.ToString();
         return plan.Findings;
-    }
-
-    private static IEnumerable<Finding> Shown(Protocol protocol)
-    {
-        foreach (var line in ProtocolListing.Of(protocol)) _ = $"{line.Key}: {line.Text}";
-        return [];
     }
 }

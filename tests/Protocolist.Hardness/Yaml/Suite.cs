@@ -4,7 +4,10 @@ using Protocolist.Reading;
 
 namespace Protocolist.Hardness.Yaml;
 
-/// <summary>The public YAML test suite against the reader of our files. What our files narrow on purpose is counted by its finding; nothing wrong may be accepted, and nothing read otherwise.</summary>
+/// <summary>
+/// The public YAML test suite against the reader of our files. What our files narrow on purpose is counted by its finding; nothing wrong may be
+/// accepted, and nothing read otherwise.
+/// </summary>
 internal static class Suite
 {
     /// <summary>What YAML has and our files have not, by the finding that says so.</summary>
@@ -73,12 +76,9 @@ internal static class Suite
     }
 
     /// <summary>The suite's own tree without styles; of a scalar only its value.</summary>
-    private static string Events(string tree) => string.Concat(tree.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.TrimStart()).Where(l => !l.StartsWith("+STR", StringComparison.Ordinal)
-        && !l.StartsWith("-STR", StringComparison.Ordinal) && !l.StartsWith("+DOC", StringComparison.Ordinal) && !l.StartsWith("-DOC", StringComparison.Ordinal)).Select(l => l[..4] switch
-        {
-            "=VAL" => $"={Value(l)};",
-            var kind => kind + ";",
-        }));
+    private static string Events(string tree) => string.Concat(
+        tree.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.TrimStart()).Where(l => l[1..4] is not ("STR" or "DOC"))
+            .Select(l => l[..4] == "=VAL" ? $"={Value(l)};" : l[..4] + ";"));
 
     private static string Value(string line)
     {

@@ -84,7 +84,7 @@ public sealed class OpeningHours
     /// <param name="from">The first instant.</param>
     /// <param name="to">The end, after <paramref name="from"/>; otherwise nothing is open.</param>
     /// <returns>The openings, cut off at both ends, and notes on clock changes.</returns>
-    public OpenTimes Between(Instant from, Instant to)
+    internal OpenTimes Between(Instant from, Instant to)
     {
         if (to <= from) return new OpenTimes([], []);
         if (NeverCloses) return new OpenTimes([new Interval(from, to)], []);

@@ -28,7 +28,7 @@ public readonly record struct Holiday(AnnualDate Date, string Reason);
 /// <summary>A moment at which the clocks of the zone change the meaning of an opening hour, and what was made of it.</summary>
 /// <param name="At">The instant taken.</param>
 /// <param name="Note">A note, <c>opening-in-skipped-hour</c> or <c>opening-in-doubled-hour</c>.</param>
-public sealed record ClockNote(Instant At, Findings.Finding Note);
+internal sealed record ClockNote(Instant At, Findings.Finding Note);
 
 /// <summary>Hours of the wall clock as times since midnight.</summary>
 internal static class HoursOfDay

@@ -5,7 +5,9 @@ using Protocolist.Reading;
 
 namespace Protocolist.Benches.Stock;
 
-/// <summary>What stock may say at all, whoever it comes from: texts that can be shown, dates that can be meant, amounts and prices that sums can be made of.</summary>
+/// <summary>
+/// What stock may say at all, whoever it comes from: texts that can be shown, dates that can be meant, amounts and prices that sums can be made of.
+/// </summary>
 internal sealed class StockLimits : AbstractValidator<StockItem>
 {
     /// <summary>Of a pack or a unit, in the currency itself: no supply of a bench costs more, and sums of such prices stay whole coins.</summary>
@@ -14,7 +16,9 @@ internal sealed class StockLimits : AbstractValidator<StockItem>
     /// <summary>Ten years: nobody waits so long for a bottle.</summary>
     public const int MostLeadDays = 3650;
 
-    /// <summary>A thousand cubic metres, a thousand tonnes or a million million pieces: no bench holds more, and sums of such amounts stay whole numbers.</summary>
+    /// <summary>
+    /// A thousand cubic metres, a thousand tonnes or a million million pieces: no bench holds more, and sums of such amounts stay whole numbers.
+    /// </summary>
     private const long MostOnHand = 1_000_000_000_000;
 
     private static readonly Phrase AbsurdAmount = new("absurd-amount.on-hand", "'{stock}' cannot have {amount} on hand");
@@ -57,7 +61,8 @@ internal sealed class StockLimits : AbstractValidator<StockItem>
         {
             pack.RuleFor(p => p.Price).Must(p => p is null or { Amount: <= MostPrice })
                 .Says("absurd-price", p => AbsurdPack.With(("size", p.Size.ToString()), ("price", p.Price!)), _ => AbsurdPackRemedy);
-            pack.RuleFor(p => p.Size).Must(s => s.Units <= MostOnHand).Says("absurd-amount", p => AbsurdSize.With(("size", p.Size.ToString())), _ => AbsurdSizeRemedy);
+            pack.RuleFor(p => p.Size).Must(s => s.Units <= MostOnHand)
+                .Says("absurd-amount", p => AbsurdSize.With(("size", p.Size.ToString())), _ => AbsurdSizeRemedy);
             pack.RuleFor(p => p.LeadDays).Must(d => d <= MostLeadDays)
                 .Says("absurd-time", p => AbsurdTime.With(("size", p.Size.ToString()), ("days", p.LeadDays)), _ => AbsurdTimeRemedy);
         });

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using UnitsNet;

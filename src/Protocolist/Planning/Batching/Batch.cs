@@ -19,13 +19,16 @@ public sealed record BatchRequest(Planner Planner, PreparedBench Bench, LocalDat
     public ImmutableArray<Finding> Validate() => [.. Calendar.Has(Start.Date) ? [] : (Finding[])[Calendar.Fault(Start.Year)], .. Bench.Findings];
 
     /// <summary>What makes the plans.</summary>
-    public Planner Planner { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Planner ?? throw new ArgumentNullException(nameof(Planner));
+    public Planner Planner { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        Planner ?? throw new ArgumentNullException(nameof(Planner));
 
     /// <summary>The workplace, prepared.</summary>
-    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Bench ?? throw new ArgumentNullException(nameof(Bench));
+    public PreparedBench Bench { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        Bench ?? throw new ArgumentNullException(nameof(Bench));
 
     /// <summary>Choices that every plan takes whose protocol leaves them.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+        ImmutableSortedDictionary<string, string>.Empty;
 }
 
 /// <summary>One row of a batch: the summary of its plan, or why there is none.</summary>

@@ -14,7 +14,7 @@ namespace Protocolist.Planning.Batching;
 
 /// <summary>What many plans need together. It grows with the kinds of fluids and things, not with the plans; its state can be kept and taken up again.</summary>
 /// <remarks>Not safe for several threads at once.</remarks>
-public sealed class JointNeeds
+internal sealed class JointNeeds
 {
     /// <summary>A recipe is solved for so much at most, L; beyond it the purchase is made in equal rounds.</summary>
     private const double MostLitres = 400_000;
@@ -148,7 +148,7 @@ public sealed class JointNeeds
 /// <param name="Uses">Thing → times that a piece is used.</param>
 /// <param name="Vessels">Vessel id → specimens that end in it.</param>
 /// <param name="ApartMinor">Cash of all plans if each bought for itself and found the whole shelf untouched, in smallest coins of the bench's currency.</param>
-public sealed record JointNeedsState(
+internal sealed record JointNeedsState(
     ImmutableSortedDictionary<string, double> Litres,
     ImmutableSortedDictionary<string, long> Uses,
     ImmutableSortedDictionary<string, long> Vessels,
@@ -163,4 +163,4 @@ public sealed record JointNeedsState(
 /// difference is then no loss. Null where the bench has no prices.
 /// </param>
 /// <param name="Findings">What is to be said of it.</param>
-public sealed record JointList(ImmutableArray<PlannedPurchase> Purchases, Money? Cost, Money? ApartAtLeast, ImmutableArray<Finding> Findings);
+internal sealed record JointList(ImmutableArray<PlannedPurchase> Purchases, Money? Cost, Money? ApartAtLeast, ImmutableArray<Finding> Findings);

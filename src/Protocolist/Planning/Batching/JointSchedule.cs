@@ -14,7 +14,7 @@ namespace Protocolist.Planning.Batching;
 /// <param name="Title">What it is called.</param>
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it ends.</param>
-public sealed record JointStep(string SpecimenId, string StepId, string Title, OffsetDateTime Start, OffsetDateTime End);
+internal sealed record JointStep(string SpecimenId, string StepId, string Title, OffsetDateTime Start, OffsetDateTime End);
 
 /// <summary>
 /// Many plans on one bench: people do one thing at a time, and a tub holds one specimen. Plans are put in one after another, in the order of the rows.
@@ -22,7 +22,7 @@ public sealed record JointStep(string SpecimenId, string StepId, string Title, O
 /// <remarks>
 /// Unlike a batch it remembers what is taken, so that it is for a season's work rather than for a whole collection: at most <see cref="MostPlans"/> plans.
 /// </remarks>
-public sealed class JointSchedule
+internal sealed class JointSchedule
 {
     private static readonly Phrase ScheduleFull = new("schedule-full", "the joint schedule holds {most-plans} plans; the rest is not dated together");
     private static readonly Phrase ScheduleFullRemedy = new("schedule-full.remedy", "split the table by season or by urgency");

@@ -1,6 +1,5 @@
 using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Provisioning;

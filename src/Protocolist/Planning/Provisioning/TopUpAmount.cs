@@ -2,7 +2,6 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
-using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;
 

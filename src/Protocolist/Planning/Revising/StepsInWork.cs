@@ -66,7 +66,7 @@ internal sealed class StepsInWork
         if (at < 0) return null;
         var skipped = new SkippedStep(_steps[at], entry.Skipped!, at > 0 ? _steps[at - 1].Id : null);
         _steps.RemoveAt(at);
-        Say(Finding.Warning("step-skipped", StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped)), StepSkippedRemedy, entry.Where) with { Subject = entry.Step });
+        Say(Finding.Warning("step-skipped", StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped!)), StepSkippedRemedy, entry.Where) with { Subject = entry.Step });
         return skipped;
     }
 

@@ -9,7 +9,7 @@ namespace Protocolist.Reading.Csv;
 /// A cell that a spreadsheet would take for a formula (it starts with <c>= + - @</c>, their full-width forms, a tab or a line break, blanks before it or not)
 /// gets an apostrophe before it, as the OWASP advice on CSV injection has it; plain numbers such as <c>-5</c> stay as they are.
 /// </remarks>
-public static class CsvWriter
+internal static class CsvWriter
 {
     /// <summary>Writes one row.</summary>
     /// <param name="writer">Where to; it is not closed.</param>
