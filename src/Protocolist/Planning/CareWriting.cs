@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning.Provisioning;
 using Protocolist.Findings;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Protocols;

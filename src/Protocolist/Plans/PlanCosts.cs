@@ -1,8 +1,8 @@
-using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 using UnitsNet;
 

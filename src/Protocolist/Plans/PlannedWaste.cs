@@ -1,10 +1,10 @@
-using Protocolist.Fluids.Safety;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Plans;
 

@@ -1,8 +1,8 @@
-using Protocolist.Fluids.Safety;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using UnitsNet;

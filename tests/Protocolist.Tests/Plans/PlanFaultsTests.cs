@@ -1,7 +1,7 @@
-using Protocolist.Benches.Stock;
 using System.Text.Json.Nodes;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning;

@@ -3,8 +3,8 @@ using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Fluids.Safety;
+using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 

@@ -1,4 +1,3 @@
-using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
@@ -6,6 +5,7 @@ using Protocolist.Benches.Disposal;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Provisioning.Purchasing;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
-using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Planning.Provisioning;
 

@@ -1,7 +1,7 @@
-using Protocolist.Fluids.Safety;
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

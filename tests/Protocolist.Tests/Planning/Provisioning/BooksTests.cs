@@ -1,8 +1,8 @@
-using Protocolist.Fluids.Safety;
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;

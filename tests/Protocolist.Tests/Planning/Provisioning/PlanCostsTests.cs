@@ -1,6 +1,6 @@
-using Protocolist.Fluids.Safety;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Planning.Provisioning;
