@@ -4,6 +4,7 @@ using Protocolist.Benches;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 using YamlDotNet.Core;

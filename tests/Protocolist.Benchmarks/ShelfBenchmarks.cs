@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using YamlDotNet.Core;
 
 namespace Protocolist.Benchmarks;

@@ -1,3 +1,4 @@
+using Protocolist.Proving;
 using System.Buffers;
 using System.CommandLine;
 using System.Text;

@@ -1,3 +1,4 @@
+using Protocolist.Proving;
 using System.Globalization;
 using NodaTime;
 using Protocolist.Benchmarks.Floors;

@@ -2,7 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Benches;
 using Protocolist.Formulas;
-using Protocolist.Planning.Proving;
+using Protocolist.Proving;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;

@@ -5,6 +5,7 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Specimens;
 using Protocolist.Testing;
 

@@ -9,7 +9,7 @@ public partial class RoomTests
     private static readonly string[] Rooms =
     [
         "Quantities", "Findings", "Notation", "Formulas", "Reading", "Fluids", "Specimens", "Vessels", "Protocols", "Benches", "Plans", "Wording", "Logs", "Rules",
-        "Checks", "Planning",
+        "Checks", "Planning", "Proving",
     ];
 
     private static readonly string Library = Repository.File("src", "Protocolist");

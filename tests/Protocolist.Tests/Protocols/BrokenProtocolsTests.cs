@@ -1,3 +1,4 @@
+using Protocolist.Proving;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;

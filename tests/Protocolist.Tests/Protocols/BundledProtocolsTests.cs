@@ -1,3 +1,4 @@
+using Protocolist.Proving;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;

@@ -2,6 +2,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;

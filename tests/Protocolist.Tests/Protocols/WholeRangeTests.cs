@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;

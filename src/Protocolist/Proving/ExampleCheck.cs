@@ -7,8 +7,9 @@ using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Proving;
 
 /// <summary>Runs a protocol's worked example: what it expects must hold what the protocol gives for that specimen.</summary>
 internal static class ExampleCheck

@@ -5,8 +5,9 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Something that expressions can be evaluated over: a stretch of a class as a whole, or one specimen.</summary>
 internal sealed class Case

@@ -1,9 +1,12 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
-namespace Protocolist.Tests.Planning;
+using Protocolist.Tests.Planning;
+
+namespace Protocolist.Tests.Proving;
 
 /// <summary>What <c>check</c> says of a protocol by itself: its fluids, regions, sources and worked examples.</summary>
 public class ProtocolCheckTests

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>
 /// Asks of every value and setting of a protocol, over all specimens of its class and every combination of choices, what it could get wrong.

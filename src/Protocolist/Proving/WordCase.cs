@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>One combination of what is not a size: an option of each choice, a word of each trait that the protocol asks for.</summary>
 internal sealed record WordCase(ImmutableSortedDictionary<string, string> Words)

@@ -3,8 +3,9 @@ using Protocolist.Findings;
 using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Classes beside each other on the shelf: a specimen belongs to exactly one.</summary>
 internal static class ShelfCheck

@@ -5,8 +5,9 @@ using Protocolist.Quantities;
 using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>What is asked of each value and setting.</summary>
 internal static class Questions
@@ -87,7 +88,7 @@ internal static class Questions
 
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
     private static readonly Question TooLargeADose = Beside(
-        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
+        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Planning.Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
         new("absurd-amount.dose", "is more than half a litre for each kg of animal"),
         new("absurd-amount.dose.remedy", "check the units; 63 to 286 mL/kg is published"));
 

@@ -1,8 +1,9 @@
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>What a question about all specimens of a stretch comes to.</summary>
 internal enum Verdict

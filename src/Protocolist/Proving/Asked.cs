@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>One value or setting with what there is to ask of it, and of which words and stretches it was asked already.</summary>
 internal sealed class Asked

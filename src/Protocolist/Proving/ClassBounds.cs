@@ -4,8 +4,9 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Between what bounds the measures of all specimens of a class lie. Sizes rise together, so the ends of the class give the ends of the rest.</summary>
 internal static class ClassBounds
@@ -29,7 +30,7 @@ internal static class ClassBounds
 
     /// <summary>A specimen by its size in one measure, as a person would give it.</summary>
     public static Message Describe(BodyMeasure body, string measure, TaxonGroup group) =>
-        OneOfSize.With(("group", group.Name), ("measure", measure.Replace('-', ' ')), ("size", Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
+        OneOfSize.With(("group", group.Name), ("measure", measure.Replace('-', ' ')), ("size", Planning.Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
 
     /// <summary>The measure that a class is mainly limited by, and from where to where; mass where it limits none.</summary>
     public static (string Measure, QuantityRange Stretch) MainMeasure(SpecimenClass taxon)

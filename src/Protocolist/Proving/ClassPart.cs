@@ -3,8 +3,9 @@ using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>
 /// A stretch of a class along its main measure: the bounds of every name over all specimens in it, and real specimens of it as witnesses.
@@ -74,7 +75,7 @@ internal sealed class ClassPart
     private BodyMeasure? Specimen(double size)
     {
         var body = ClassBounds.Measure(_measure, size, _group);
-        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
+        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, Planning.Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
     }
 
     /// <summary>A specimen's size in the main measure, as a person would give it.</summary>

@@ -5,8 +5,9 @@ using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>A protocol whose whole class is looked at: its class as a stretch, the combinations it tells apart, and what each expression rests on.</summary>
 internal sealed class Subject

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>The stages that a protocol runs for a stretch of its class under one combination of choices and traits.</summary>
 /// <param name="Words">The combination.</param>

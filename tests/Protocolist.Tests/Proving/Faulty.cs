@@ -1,10 +1,11 @@
+using Protocolist.Proving;
 using System.Text;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning;
 using Protocolist.Reading;
 
-namespace Protocolist.Tests.Planning.Proving;
+namespace Protocolist.Tests.Proving;
 
 /// <summary>Small protocols with a slip in them, and what checking them says.</summary>
 internal static class Faulty

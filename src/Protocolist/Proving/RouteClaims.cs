@@ -9,8 +9,9 @@ using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using Duration = NodaTime.Duration;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>
 /// What the order of stages could get wrong on some route: fluids unfit for the group, alcohol in too big a step, nothing to keep the specimen in, fixation

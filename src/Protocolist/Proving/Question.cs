@@ -1,8 +1,9 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>One thing that a value could get wrong.</summary>
 /// <param name="Id">The finding's id.</param>

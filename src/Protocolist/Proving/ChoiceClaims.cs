@@ -1,8 +1,9 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning.Proving;
+namespace Protocolist.Proving;
 
 /// <summary>Choices that change nothing, and stages that can never run.</summary>
 internal sealed class ChoiceClaims(Subject subject)

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Protocolist.Tests.Planning.Proving;
+namespace Protocolist.Tests.Proving;
 
 /// <summary>What is said of the order of stages, of choices, and of classes beside each other.</summary>
 public class ClaimsTests
@@ -51,7 +51,7 @@ public class ClaimsTests
         Tell("too short, but injected", Fish, $"  - {{stage: inject, id: dose, fluid: {Nbf}, dose: 50 mL/kg * specimen.mass}}\n" + Short(""));
         Tell("no immersion at all", Fish, House("ethanol 70 %vol"));
         Tell("a fluid that nobody can make", Fish, Fix("ethanol 120 %vol") + House("ethanol 50 %vol"));
-        KeptText.Holds("Planning/Proving/kept/routes.txt", text.ToString());
+        KeptText.Holds("Proving/kept/routes.txt", text.ToString());
 
         string Short(string note, string last = "ethanol 50 %vol") => $"  - {{stage: immerse, id: fix, fluid: {Nbf}, ratio: 10, last: 12 h{note}}}\n" + House(last);
         void Tell(string of, string @class, string stages) => Faulty.Tell(text, of, Faulty.Check(Faulty.Of(@class, stages)));
@@ -77,7 +77,7 @@ public class ClaimsTests
         Tell("options that differ in whether a stage runs", Fix(Nbf) + Bath("b", Nbf, ", when: choice.keeping is ethanol") + House(Nbf), Keeping);
         Tell("options that differ in a stage that runs for neither", Fix(Nbf) + Bath("b", "{by: choice.keeping, ethanol: ethanol 50 %vol, formalin: ethanol 40 %vol}", ", when: choice.look is jar") + House(Nbf), "choices: {look: [glass, jar], keeping: [ethanol, formalin]}");
         Tell("a choice that works by way of a value", $"  - {{stage: immerse, id: fix, fluid: {Nbf}, ratio: 10, last: soak}}\n" + House(Nbf), Keeping + "\nvalues: {soak: {by: choice.keeping, ethanol: 20 d, formalin: 30 d}}");
-        KeptText.Holds("Planning/Proving/kept/choices.txt", text.ToString());
+        KeptText.Holds("Proving/kept/choices.txt", text.ToString());
 
         void Tell(string of, string stages, string head = "") => Faulty.Tell(text, of, Faulty.Check(Faulty.Of(Fish, stages, head)));
     }
@@ -102,7 +102,7 @@ public class ClaimsTests
         Tell("by unlike traits", "mass: 20 g to 100 g, life-stage: [adult]", "mass: 20 g to 100 g, intended-use: [display]");
         Tell("the narrower serves", "mass: 20 g to 100 g", "mass: 20 g to 100 g, intended-use: [display]");
         Tell("without an end", "mass: 20 g to 100 g", "mass: at least 200 g");
-        KeptText.Holds("Planning/Proving/kept/neighbours.txt", text.ToString());
+        KeptText.Holds("Proving/kept/neighbours.txt", text.ToString());
 
         void Tell(string of, params string[] classes) => Faulty.Tell(
             text,

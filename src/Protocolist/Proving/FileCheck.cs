@@ -3,12 +3,13 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
-using Protocolist.Planning.Proving;
+using Protocolist.Proving;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Proving;
 
 /// <summary>Checks files of every kind together: protocols against the bundled shelf, their worked examples, specimens, benches.</summary>
 public static class FileCheck

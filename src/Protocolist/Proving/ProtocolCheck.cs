@@ -2,10 +2,11 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
-using Protocolist.Planning.Proving;
+using Protocolist.Proving;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Proving;
 
 /// <summary>What can be said of a protocol before any animal is at stake.</summary>
 internal static class ProtocolCheck

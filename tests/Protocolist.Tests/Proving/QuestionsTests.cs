@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Protocolist.Tests.Planning.Proving;
+namespace Protocolist.Tests.Proving;
 
 /// <summary>What is asked of every value, at its limit and just past it.</summary>
 public class QuestionsTests
@@ -140,7 +140,7 @@ public class QuestionsTests
         Tell("by way of a named value", "- {stage: task, id: x, last: dip}", "choices: {keeping: [ethanol, formalin]}\nvalues: {dip: {by: choice.keeping, ethanol: 24 h, formalin: 0 h}}");
         Tell("undecided", "- {stage: task, id: x, last: 24 h + specimen.mass * 1 h/g - specimen.mass * 1 h/g}", strict: true);
         Tell("an undecided slip is not told", "- {stage: task, id: x, last: \"choose(specimen.count > 900000, 20 y, 1 y)\"}", strict: true);
-        KeptText.Holds("Planning/Proving/kept/values.txt", text.ToString());
+        KeptText.Holds("Proving/kept/values.txt", text.ToString());
 
         void Tell(string of, string stage, string head = "", bool strict = false) => Faulty.Tell(text, $"{of}: {(stage.Length > 0 ? stage[2..] : head)}", Faulty.Check(Faulty.Fish(stage, head), strict));
     }
