@@ -28,7 +28,7 @@ internal static class ReviewPass
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Recipes);
-        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, bench, cautions))];
+        ImmutableArray<Step> steps = [.. draft.Steps.Where(s => !s.IsCare).Select(s => StepWriting.Write(s, provisioned, bench, cautions))];
         var plan = new Plan
         {
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File) { Files = draft.Protocol.Texts },
@@ -54,7 +54,7 @@ internal static class ReviewPass
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {
             Steps = [.. draft.Steps.Where(s => !s.IsCare).Zip(steps, Reviewed)],
-            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, bench, cautions)))],
+            Care = [.. draft.Steps.Where(s => s.IsCare).Select(s => Reviewed(s, StepWriting.Write(s, provisioned, bench, cautions)))],
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
             Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,

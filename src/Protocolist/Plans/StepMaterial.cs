@@ -33,9 +33,11 @@ public sealed record StepMaterial(MaterialOrigin From)
     /// <summary>Of a fluid, how much; as finely as a plan's JSON writes it.</summary>
     public Volume Volume
     {
-        get;
-        init => field = Volume.FromMilliliters(Grid.Round(value.Milliliters));
+        get => Volume.FromMilliliters(Millilitres);
+        init => Millilitres = Grid.Round(value.Milliliters);
     }
+
+    private double Millilitres { get; init; }
 
     /// <summary>Of vessels and things, how many; 0 for a fluid.</summary>
     public long Pieces { get; init; }

@@ -16,20 +16,15 @@ internal sealed class StockMaterial
 {
     private static readonly Phrase UsedLot = new("stock-used-lot", "{substance} ({stock}, used {uses} {uses|time|times})");
 
-    private readonly LocalDate[] changes;
-    private readonly MaterialOnDay[] states;
+    private readonly ExchangeRates rates;
 
     private StockMaterial(int index, ImmutableArray<StockItem> items, Message name, Message product, ExchangeRates rates)
     {
-        (Index, Items, Name, Product, Text) = (index, items, name, product, name.ToString());
+        (Index, Items, Name, Product, Text, this.rates) = (index, items, name, product, name.ToString(), rates);
         Packs = [.. items.SelectMany(i => i.Packs).Distinct()];
         CanBeBought = items.Any(i => i.Packs.Any(p => p.CanBeBought));
         MostUses = items.Max(i => i.Uses);
         Market = Market.Of(product, Measure, Packs, rates);
-
-        // What is usable changes on the day after a last day of use, and on no other.
-        changes = [.. items.Select(i => i.Expires).OfType<LocalDate>().Where(d => d < LocalDate.MaxIsoValue).Select(d => d.PlusDays(1)).Distinct().Order()];
-        states = [.. changes.Prepend(LocalDate.MinIsoValue).Select(from => MaterialOnDay.Of(this, from, rates))];
     }
 
     /// <summary>Its place among the bench's materials.</summary>
@@ -83,12 +78,7 @@ internal sealed class StockMaterial
     public bool IsByThePair { get; private init; }
 
     /// <summary>Its shelf on a day.</summary>
-    public MaterialOnDay On(LocalDate day)
-    {
-        var at = 0;
-        while (at < changes.Length && changes[at] <= day) at++;
-        return states[at];
-    }
+    public MaterialOnDay On(LocalDate day) => MaterialOnDay.Of(this, day, rates);
 
     /// <summary>The fluids and salts of a bench by substance, then its consumables and tools by what they are; each in the order of the bench file.</summary>
     public static ImmutableArray<StockMaterial> Of(ImmutableArray<StockItem> stock, ExchangeRates rates)

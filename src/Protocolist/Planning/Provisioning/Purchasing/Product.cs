@@ -24,14 +24,12 @@ internal readonly record struct Demand(int Product, long Units);
 internal readonly record struct Need(ImmutableArray<ImmutableArray<Demand>> Ways)
 {
     /// <summary>Of each product, the most that one of the ways takes.</summary>
-    public long[] MostOf(int products)
+    /// <param name="most">Takes it, by product.</param>
+    public void MostOf(Span<long> most)
     {
-        var most = new long[products];
         foreach (var way in Ways)
         {
             foreach (var (product, units) in way) most[product] = Math.Max(most[product], units);
         }
-
-        return most;
     }
 }

@@ -28,7 +28,17 @@ internal readonly record struct StockWorth(long Minor, Finding? Doubt)
             : Without(item);
     }
 
-    private static Pack? Best(StockItem item) => item.Packs.Where(p => p.CanBeBought && p.Size.Kind == item.OnHand.Kind).MinBy(p => p.Price!.Amount / p.Size.Units);
+    private static Pack? Best(StockItem item)
+    {
+        Pack? best = null;
+        foreach (var pack in item.Packs)
+        {
+            if (!pack.CanBeBought || pack.Size.Kind != item.OnHand.Kind) continue;
+            if (best is null || pack.Price!.Amount / pack.Size.Units < best.Price!.Amount / best.Size.Units) best = pack;
+        }
+
+        return best;
+    }
 
     private static StockWorth Converted(Money money, StockItem item, ExchangeRates rates) => rates.Convert(money) is { } converted
         ? new(converted.Minor, null)
