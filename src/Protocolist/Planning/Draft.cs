@@ -15,7 +15,12 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Planning;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
-internal sealed record Draft(BodyMeasure Body, PreparedProtocol Prepared, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+internal sealed record Draft(
+    BodyMeasure Body,
+    PreparedProtocol Prepared,
+    ImmutableSortedDictionary<string, string> Choices,
+    ImmutableArray<DraftStep> Steps,
+    ImmutableArray<Figure> Figures)
 {
     public Protocol Protocol => Prepared.Protocol;
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Notation;
 using UnitsNet;
 
 namespace Protocolist.Plans;
@@ -87,11 +88,4 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
         Name = Said(json, "name"),
         Fluid = FluidOf(json, "fluid"),
     };
-}
-
-/// <summary>A name as an id: letters and digits, the rest hyphens.</summary>
-internal static class Slug
-{
-    public static string Of(string name) =>
-        string.Join('-', new string([.. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 }

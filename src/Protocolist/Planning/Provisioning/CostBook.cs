@@ -18,7 +18,8 @@ internal sealed class CostBook
 
     private static readonly Phrase NoDisposalPriceRemedy = new(
         "disposal-without-price.remedy",
-        "ask who collects it, and state it under 'disposal:' (formaldehyde: 3.20 EUR/L, sharps: 0.20 EUR/piece), or what a full container costs under 'waste: containers:'");
+        "ask who collects it, and state it under 'disposal:' (formaldehyde: 3.20 EUR/L, sharps: 0.20 EUR/piece), "
+        + "or what a full container costs under 'waste: containers:'");
 
     private static readonly Phrase NoRate = new("labour-without-price", "the bench states no rate for hands-on time; labour is reckoned as free");
     private static readonly Phrase NoRateRemedy = new("labour-without-price.remedy", "state a rate, for example '30 EUR/h'");

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
+using Protocolist.Notation;
 using Protocolist.Plans;
 using UnitsNet;
 

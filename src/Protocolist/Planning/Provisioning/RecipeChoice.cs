@@ -24,7 +24,11 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
         foreach (var supplied in Way.Parts)
         {
             var part = supplied.Part;
-            parts.Add(new(supplied.Name, part.Volume * times, part.Mass * times, supplied.Material?.Items[0].Id ?? "") { Fluid = part.Fluid, Salt = part.Salt });
+            parts.Add(new(supplied.Name, part.Volume * times, part.Mass * times, supplied.Material?.Items[0].Id ?? "")
+            {
+                Fluid = part.Fluid,
+                Salt = part.Salt,
+            });
         }
 
         return new(Need.Fluid, Need.Made, parts.MoveToImmutable(), Need.Steps) { ForImmersion = Need.ForImmersion, At = at };
@@ -76,10 +80,12 @@ internal sealed record RecipeChoice(
     /// <param name="day">The bench on the day of use.</param>
     /// <param name="wished">Fluid → what it is to be made from, in words.</param>
     /// <param name="findings">Takes what is to be said.</param>
-    public static RecipeChoice Of(List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    public static RecipeChoice Of(
+        List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
         var first = findings.Count;
-        var (all, recipes) = (ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count), ImmutableArray.CreateBuilder<ChosenRecipe>(needs.Count));
+        var all = ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count);
+        var recipes = ImmutableArray.CreateBuilder<ChosenRecipe>(needs.Count);
         var (open, asked) = (new ImmutableArray<FluidWay>[needs.Count], new List<Need>(needs.Count));
         UnknownFluids(needs, wished, findings);
         for (var i = 0; i < needs.Count; i++)
@@ -130,15 +136,15 @@ internal sealed record RecipeChoice(
 
     private static void UnknownFluids(List<FluidNeed> needs, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
-        foreach (var fluid in wished.Keys)
-        {
-            if (!needs.Exists(n => n.Name.ToString() == fluid))
-                findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, [.. needs.Select(n => n.Name.ToString())])));
-        }
+        if (wished.IsEmpty) return;
+        ImmutableArray<string> made = [.. needs.Select(n => n.Name.ToString())];
+        foreach (var fluid in wished.Keys.Where(f => !made.Contains(f)))
+            findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, made)));
     }
 
     /// <summary>The one way that is insisted on; all where it is none of them, with an error.</summary>
-    private static ImmutableArray<FluidWay> Wished(FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    private static ImmutableArray<FluidWay> Wished(
+        FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
         if (!wished.TryGetValue(need.Name.ToString(), out var words)) return ways;
         if (ways.FirstOrDefault(w => w.Supply.Words.ToString() == words) is { } way) return [way];

@@ -35,8 +35,13 @@ internal static class StepMaterials
         if (count == 0) return [];
         var (materials, next) = (new StepMaterial[count], 0);
         if (hasFluid)
-            materials[next++] = new(IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
-        if (step.Vessel is { Vessel: var vessel }) materials[next++] = new(MaterialOrigin.Vessel) { Name = Message.Text(vessel.Name), Id = vessel.Id, Pieces = 1 };
+        {
+            var from = IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap;
+            materials[next++] = new(from) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
+        }
+
+        if (step.Vessel is { Vessel: var vessel })
+            materials[next++] = new(MaterialOrigin.Vessel) { Name = Message.Text(vessel.Name), Id = vessel.Id, Pieces = 1 };
         foreach (var use in sundries)
         {
             if (use.UsesOf(at) is > 0 and var times)

@@ -76,7 +76,7 @@ internal sealed class StockDay
     {
         foreach (var one in Fluids)
         {
-            if (one.Material is { IsSpent: true, Fluid: { HasFormaldehyde: true, Substance.IsConcentrate: false } spent } && spent.Buffering == fluid.Buffering) return true;
+            if (one.Material.Restores(fluid)) return true;
         }
 
         return false;

@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
+using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 
@@ -71,6 +72,10 @@ internal sealed class StockMaterial
     /// <summary>Whether it has served a specimen before.</summary>
     public bool IsSpent => Items[0].Uses > 0;
 
+    /// <summary>Whether it is used fixative that a fluid may be made from: of the same buffering.</summary>
+    public bool Restores(Fluid fluid) =>
+        IsSpent && Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false } spent && spent.Buffering == fluid.Buffering;
+
     /// <summary>How often the most used bottle has served.</summary>
     public int MostUses { get; }
 
@@ -96,7 +101,8 @@ internal sealed class StockMaterial
             });
         }
 
-        foreach (var lines in stock.Where(i => i.Kind is StockKind.Consumable or StockKind.Tool && i.OnHand.Kind == AmountKind.Count).GroupBy(i => (i.Substance, i.Kind)))
+        var things = stock.Where(i => i.Kind is StockKind.Consumable or StockKind.Tool && i.OnHand.Kind == AmountKind.Count);
+        foreach (var lines in things.GroupBy(i => (i.Substance, i.Kind)))
         {
             materials.Add(new(materials.Count, [.. lines], Message.Text(lines.Key.Substance), Message.Text(lines.First().Id), rates)
             {
@@ -151,5 +157,6 @@ internal sealed class StockMaterial
         return Fluid.Read($"{word} {written}").Value ?? plain;
     }
 
-    private static string Written(StockItem item) => string.Join(' ', ((string?[])[item.Substance, item.Strength, item.Hydrate]).Where(t => !string.IsNullOrWhiteSpace(t)));
+    private static string Written(StockItem item) =>
+        string.Join(' ', ((string?[])[item.Substance, item.Strength, item.Hydrate]).Where(t => !string.IsNullOrWhiteSpace(t)));
 }

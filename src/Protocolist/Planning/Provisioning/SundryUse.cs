@@ -6,7 +6,9 @@ using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>One thing over the whole plan: the stock that serves it, how often it is used, and what that wears out. Complete when <see cref="Of"/> returns.</summary>
+/// <summary>
+/// One thing over the whole plan: the stock that serves it, how often it is used, and what that wears out. Complete when <see cref="Of"/> returns.
+/// </summary>
 /// <param name="sundry">What the first step that uses it asks for.</param>
 /// <param name="stock">The stock that serves; null where the bench lists none.</param>
 internal sealed class SundryUse(Sundry sundry, StockMaterial? stock)

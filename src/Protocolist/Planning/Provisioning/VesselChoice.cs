@@ -13,7 +13,9 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>Which vessel a step uses and how it is filled.</summary>
 internal static class VesselChoice
 {
-    /// <summary>Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.</summary>
+    /// <summary>
+    /// Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.
+    /// </summary>
     private const double CoiledFrom = 14;
 
     /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>

@@ -28,7 +28,8 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
 
     private static readonly Phrase KeptRemedy = new(
         "fixative-kept.remedy",
-        "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; it goes only into fixative of the same buffering");
+        "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; "
+        + "it goes only into fixative of the same buffering");
 
     /// <summary>Routes everything.</summary>
     /// <param name="needs">The fluids.</param>
@@ -159,7 +160,9 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         return most;
     }
 
-    /// <summary>The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.</summary>
+    /// <summary>
+    /// The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.
+    /// </summary>
     private static bool IsAfterFormaldehyde(ImmutableArray<DraftStep> steps, int at)
     {
         for (var i = at - 1; i >= 0; i--)

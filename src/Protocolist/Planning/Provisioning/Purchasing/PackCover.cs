@@ -89,7 +89,9 @@ internal static class PackCover
         return true;
     }
 
-    /// <summary>The sizes in steps, falling, each with its place; without those that another one beats: as large or larger and cheaper, or the same twice.</summary>
+    /// <summary>
+    /// The sizes in steps, falling, each with its place; without those that another one beats: as large or larger and cheaper, or the same twice.
+    /// </summary>
     private static int Useful(ReadOnlySpan<SizeAndCost> sizes, long step, Span<SizeAndCost> useful, Span<int> places)
     {
         var count = 0;

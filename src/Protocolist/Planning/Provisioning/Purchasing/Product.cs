@@ -4,7 +4,9 @@ using Protocolist.Findings;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;
 
-/// <summary>A material that can be drawn from the shelf and bought: one substance of one strength (and, of a salt, one hydrate), or one sort of thing.</summary>
+/// <summary>
+/// A material that can be drawn from the shelf and bought: one substance of one strength (and, of a salt, one hydrate), or one sort of thing.
+/// </summary>
 /// <param name="Name">What people call it.</param>
 /// <param name="OnHand">What is usable of it on the shelf; its kind is the kind of all amounts of this product.</param>
 /// <param name="Market">What it can be bought in.</param>

@@ -60,7 +60,10 @@ internal static class Purchases
         var purchases = new Purchase?[products.Length];
         for (var i = 0; i < purchases.Length; i++) purchases[i] = PurchaseOf(products[i], products[i].LackingOf(totals[i]), findings);
         if (endedEarly) findings.Add(Finding.Note("ways-not-all-compared", NotAll.With(("needs", needs.Length)), NotAllRemedy));
-        return new(ImmutableCollectionsMarshal.AsImmutableArray(ways), ImmutableCollectionsMarshal.AsImmutableArray(totals), ImmutableCollectionsMarshal.AsImmutableArray(purchases));
+        return new(
+            ImmutableCollectionsMarshal.AsImmutableArray(ways),
+            ImmutableCollectionsMarshal.AsImmutableArray(totals),
+            ImmutableCollectionsMarshal.AsImmutableArray(purchases));
     }
 
     private static void Add(ImmutableArray<Demand> way, long[] totals)

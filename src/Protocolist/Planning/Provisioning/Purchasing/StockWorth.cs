@@ -5,7 +5,10 @@ using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;
 
-/// <summary>What stock is worth in the plan's currency: at its stated price by unit, else at the lowest among its packs; and what is to be said where nothing tells.</summary>
+/// <summary>
+/// What stock is worth in the plan's currency: at its stated price by unit, else at the lowest among its packs; and what is to be said where nothing
+/// tells.
+/// </summary>
 /// <param name="Minor">Smallest coins; 0 where nobody knows.</param>
 /// <param name="Doubt">A note <c>stock-without-worth</c> or an error <c>two-currencies</c>; null where it is known.</param>
 internal readonly record struct StockWorth(long Minor, Finding? Doubt)

@@ -9,9 +9,11 @@ namespace Protocolist.Planning.Provisioning.Purchasing;
 /// <param name="Packs">The number of packs.</param>
 internal readonly record struct Outlay(int Shortfalls, long Cost, decimal SurplusWorth, long Packs) : IComparable<Outlay>
 {
-    public static Outlay operator +(Outlay a, Outlay b) => new(a.Shortfalls + b.Shortfalls, a.Cost + b.Cost, a.SurplusWorth + b.SurplusWorth, a.Packs + b.Packs);
+    public static Outlay operator +(Outlay a, Outlay b) =>
+        new(a.Shortfalls + b.Shortfalls, a.Cost + b.Cost, a.SurplusWorth + b.SurplusWorth, a.Packs + b.Packs);
 
-    public static Outlay operator -(Outlay a, Outlay b) => new(a.Shortfalls - b.Shortfalls, a.Cost - b.Cost, a.SurplusWorth - b.SurplusWorth, a.Packs - b.Packs);
+    public static Outlay operator -(Outlay a, Outlay b) =>
+        new(a.Shortfalls - b.Shortfalls, a.Cost - b.Cost, a.SurplusWorth - b.SurplusWorth, a.Packs - b.Packs);
 
     public int CompareTo(Outlay other) => (Shortfalls, Cost, SurplusWorth, Packs).CompareTo((other.Shortfalls, other.Cost, other.SurplusWorth, other.Packs));
 
@@ -69,7 +71,9 @@ internal ref struct WaySearch
         return endedEarly;
     }
 
-    /// <summary>The needs with several ways that may run short on the shelf, grouped so that no product which might run short is wanted by two groups.</summary>
+    /// <summary>
+    /// The needs with several ways that may run short on the shelf, grouped so that no product which might run short is wanted by two groups.
+    /// </summary>
     private List<int[]> Competing()
     {
         var (groupOf, cells) = (new int[needs.Length], needs.Length * products.Length);
