@@ -1,6 +1,5 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
-using Protocolist.Planning;
 using Protocolist.Protocols;
 using Protocolist.Proving;
 using YamlDotNet.Core;

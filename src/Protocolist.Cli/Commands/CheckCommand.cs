@@ -1,4 +1,3 @@
-using Protocolist.Proving;
 using System.Buffers;
 using System.CommandLine;
 using System.Text;
@@ -6,7 +5,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;

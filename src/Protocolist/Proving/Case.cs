@@ -5,7 +5,6 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

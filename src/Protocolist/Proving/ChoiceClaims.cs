@@ -1,7 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

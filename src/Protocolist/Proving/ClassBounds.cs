@@ -4,7 +4,6 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

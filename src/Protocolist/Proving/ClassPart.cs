@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -7,7 +7,6 @@ using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -3,11 +3,9 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
-using Protocolist.Proving;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

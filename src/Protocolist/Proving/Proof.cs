@@ -1,7 +1,6 @@
 using Protocolist.Formulas;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

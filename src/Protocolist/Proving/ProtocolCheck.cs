@@ -2,9 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
-using Protocolist.Proving;
 using Protocolist.Protocols;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

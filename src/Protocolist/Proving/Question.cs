@@ -1,7 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

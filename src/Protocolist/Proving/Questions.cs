@@ -5,7 +5,6 @@ using Protocolist.Quantities;
 using Protocolist.Rules;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 
@@ -52,7 +51,8 @@ internal static class Questions
         "amount-without-limit",
         v => double.IsInfinity(v.Quantity.Low) || double.IsInfinity(v.Quantity.High),
         new("amount-without-limit", "has no limit"),
-        new("amount-without-limit.remedy", "look for a division by something that can be nothing")) with { HidesValue = true };
+        new("amount-without-limit.remedy", "look for a division by something that can be nothing")) with
+    { HidesValue = true };
 
     private static readonly Question WithoutLeast = WithoutLimit with
     {

@@ -9,7 +9,6 @@ using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using Duration = NodaTime.Duration;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

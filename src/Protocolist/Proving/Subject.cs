@@ -5,7 +5,6 @@ using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Planning;
 
 namespace Protocolist.Proving;
 

@@ -5,7 +5,6 @@ using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Planning;
-using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 

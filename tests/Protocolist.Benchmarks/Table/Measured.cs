@@ -1,10 +1,10 @@
-using Protocolist.Proving;
 using System.Globalization;
 using NodaTime;
 using Protocolist.Benchmarks.Floors;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Sheets;
 using YamlDotNet.Core;

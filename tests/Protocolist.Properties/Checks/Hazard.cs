@@ -6,7 +6,6 @@ using Protocolist.Fluids.Contact;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
-using Protocolist.Vessels;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 

@@ -2,8 +2,8 @@ using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Benches;
 using Protocolist.Formulas;
-using Protocolist.Proving;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Specimens;
 using UnitsNet;
 

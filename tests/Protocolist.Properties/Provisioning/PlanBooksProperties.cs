@@ -3,7 +3,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;

@@ -3,7 +3,6 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Specimens;

@@ -4,7 +4,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
-using Protocolist.Findings;
 using Protocolist.Fluids.Contact;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;

@@ -3,7 +3,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Planning;
 using Protocolist.Plans;

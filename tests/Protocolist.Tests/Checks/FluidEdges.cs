@@ -3,7 +3,6 @@ using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Checks.Cases;

@@ -1,4 +1,3 @@
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using static Protocolist.Tests.Checks.Cases;
 using Volume = UnitsNet.Volume;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches.Stock;
-using Protocolist.Plans;
 using Protocolist.Quantities;
 using static Protocolist.Tests.Checks.Cases;
 using Volume = UnitsNet.Volume;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Fluids.Contact;
-using Protocolist.Plans;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;

@@ -4,12 +4,10 @@ using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Planning.Batching;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using Protocolist.Tests.Planning;
 
 namespace Protocolist.Tests.Hostile;
 

@@ -74,7 +74,8 @@ public partial class DamagedPlanTests(ITestOutputHelper output)
                             table.Remove(key);
                             table.Insert(at, key, was);
                         };
-                    });
+                    }
+                    );
                     foreach (var place in Places(value, $"{path}.{key}")) yield return place;
                 }
 
@@ -93,7 +94,8 @@ public partial class DamagedPlanTests(ITestOutputHelper output)
                             if (text is null) list.Insert(at, was);
                             else list[at] = was;
                         };
-                    });
+                    }
+                    );
                     foreach (var place in Places(list[i], $"{path}[{at}]")) yield return place;
                 }
 

@@ -1,8 +1,7 @@
-using Protocolist.Proving;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
+using Protocolist.Proving;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;

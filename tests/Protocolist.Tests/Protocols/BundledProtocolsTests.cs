@@ -1,13 +1,12 @@
-using Protocolist.Proving;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
-using Protocolist.Planning;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Protocols;

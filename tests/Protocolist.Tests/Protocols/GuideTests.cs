@@ -1,10 +1,9 @@
-using Protocolist.Proving;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Formulas;
-using Protocolist.Planning;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 

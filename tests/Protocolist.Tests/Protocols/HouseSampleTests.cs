@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Reading;

@@ -1,10 +1,7 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Proving;
 using Protocolist.Reading;
-
-using Protocolist.Tests.Planning;
 
 namespace Protocolist.Tests.Proving;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Protocolist.Fluids;
 using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;

@@ -1,4 +1,3 @@
-using Protocolist.Fluids;
 using Protocolist.Fluids.Densities;
 
 namespace Protocolist.Tests.Reference;

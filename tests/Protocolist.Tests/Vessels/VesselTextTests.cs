@@ -1,4 +1,3 @@
-using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
@@ -45,7 +44,11 @@ public class VesselTextTests
 
     private static readonly FitRequest Tight = FitRequest.For(Bodies[0], Fluid.TapWater, VesselUse.Treating) with
     {
-        HeadspaceShare = 0.001, Hottest = Temperature.FromDegreesCelsius(38), Carriers = 1, CarriedFull = true, ShelfBears = Mass.FromKilograms(12),
+        HeadspaceShare = 0.001,
+        Hottest = Temperature.FromDegreesCelsius(38),
+        Carriers = 1,
+        CarriedFull = true,
+        ShelfBears = Mass.FromKilograms(12),
     };
 
     [Fact]
@@ -131,7 +134,10 @@ public class VesselTextTests
     private static Vessel Jar(string id, double diameter, double height) =>
         new(id, id, new VesselShape.Cylinder(Mm(diameter), Mm(height)), VesselMaterial.Glass, 3)
         {
-            Closure = Closure.ScrewLid, Lid = VesselMaterial.Polypropylene, Seal = VesselMaterial.Polyethylene, EmptyMass = Mass.FromKilograms(0.4),
+            Closure = Closure.ScrewLid,
+            Lid = VesselMaterial.Polypropylene,
+            Seal = VesselMaterial.Polyethylene,
+            EmptyMass = Mass.FromKilograms(0.4),
         };
 
     private static Length Mm(double value) => Length.FromMillimeters(value);

@@ -1,5 +1,4 @@
 using Protocolist.Fluids.Contact;
-using Protocolist.Reading;
 using Protocolist.Vessels;
 using UnitsNet;
 

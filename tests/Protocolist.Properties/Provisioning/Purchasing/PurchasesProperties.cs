@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning.Purchasing;

@@ -38,7 +38,8 @@ public class WasteTests
     {
         var rules = new WasteRules(
             WasteRules.CollectAll.Containers.Add(WasteClass.Formaldehyde, "drum F1"),
-            WasteRules.CollectAll.DrainPermits.Add(WasteClass.RinseWater, "letter of 2026-05-02").Add(WasteClass.Sharps, " ")) { FixativeKeptIn = "jar R2" };
+            WasteRules.CollectAll.DrainPermits.Add(WasteClass.RinseWater, "letter of 2026-05-02").Add(WasteClass.Sharps, " "))
+        { FixativeKeptIn = "jar R2" };
         Assert.Equal(new(WasteWay.CollectedAsHazardous, Message.Text("drum F1")), rules.RouteOf(WasteClass.Formaldehyde));
         Assert.Equal(new(WasteWay.KeptForReuse, Message.Text("jar R2")), rules.RouteOfKept);
         Assert.Equal(new(WasteWay.DrainedWhereAllowed, Message.Text("letter of 2026-05-02")), rules.RouteOf(WasteClass.RinseWater));

@@ -16,9 +16,7 @@ public class StockDayTests
           - {fluid: ethanol 96 %vol, id: e96, on-hand: 2 L, expires: 2027-03-10}
           - {fluid: ethanol 80 %vol, id: e80, on-hand: 2 L}
         vessels:
-          - {vessel: jar, id: jar, count: 2, shape: cylinder, diameter: 10 cm, height: 20 cm, wall: glass, lid: polypropylene, seal: polyethylene, closure: screw lid}
-        vessels-in-use:
-          - {vessel: jar, count: 2, until: 2027-03-20}
+          - {id: jar, inside: {diameter: 10 cm, height: 20 cm}, wall: glass, count: 2, in-use: [{count: 2, until: 2027-03-20}]}
 
         """));
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
 using Protocolist.Planning;
