@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
 using Protocolist.Notation;
-using Protocolist.Plans;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;
