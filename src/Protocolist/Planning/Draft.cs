@@ -15,7 +15,12 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Planning;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
-internal sealed record Draft(BodyMeasure Body, PreparedProtocol Prepared, ImmutableSortedDictionary<string, string> Choices, ImmutableArray<DraftStep> Steps, ImmutableArray<Figure> Figures)
+internal sealed record Draft(
+    BodyMeasure Body,
+    PreparedProtocol Prepared,
+    ImmutableSortedDictionary<string, string> Choices,
+    ImmutableArray<DraftStep> Steps,
+    ImmutableArray<Figure> Figures)
 {
     public Protocol Protocol => Prepared.Protocol;
 
@@ -30,6 +35,16 @@ internal sealed record Progress(Instant? Begun, Instant? Ended);
 /// <param name="Soak">The id of the soak.</param>
 /// <param name="SoaksOn">How long the soak goes on at the least afterwards.</param>
 internal sealed record DuringSoak(string Soak, Duration SoaksOn);
+
+/// <summary>When a step may begin.</summary>
+/// <param name="WaitLeast">The shortest wait after the step before.</param>
+/// <param name="WaitMost">The longest; null where the protocol does not say.</param>
+/// <param name="SinceDeath">The longest time after death; null where the protocol does not say.</param>
+/// <param name="SinceCollection">The longest time after the animal was found or taken; null where the protocol does not say.</param>
+internal sealed record StepLimits(Duration WaitLeast, Duration? WaitMost, Duration? SinceDeath, Duration? SinceCollection)
+{
+    public static StepLimits None { get; } = new(Duration.Zero, null, null, null);
+}
 
 /// <summary>One step in the making.</summary>
 internal sealed record DraftStep(PreparedStage Stage)
@@ -56,10 +71,8 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     public Duration HandsOn { get; init; }
 
-    /// <summary>Shortest and longest wait after the step before.</summary>
-    public Duration WaitLeast { get; init; }
-
-    public Duration? WaitMost { get; init; }
+    /// <summary>When it may begin.</summary>
+    public StepLimits Limits { get; init; } = StepLimits.None;
 
     public Fluid? Fluid { get; init; }
 
@@ -83,9 +96,6 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
 
-    /// <summary>What it needs on the table; set when the plan is provisioned.</summary>
-    public ImmutableArray<StepMaterial> Materials { get; init; } = [];
-
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselChoice.Outcome? NoVessel { get; init; }
 
@@ -96,25 +106,39 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     public ImmutableArray<Instant> Inspections { get; init; } = [];
 
-    /// <summary>The longest time after death at which it may begin; null where the protocol does not say.</summary>
-    public Duration? SinceDeath { get; init; }
-
-    /// <summary>How long after it was found or taken the step begins at the latest.</summary>
-    public Duration? SinceCollection { get; init; }
-
     /// <summary>What the log says of it; null where it says nothing.</summary>
-    public Progress? Progress { get; init; }
+    public Progress? Progress
+    {
+        get => Logged.Progress;
+        init => Logged = Logged with { Progress = value };
+    }
 
     /// <summary>Neither earlier, whatever the windows allow: what was seen or read on the way calls for it.</summary>
-    public Instant? NotBefore { get; init; }
+    public Instant? NotBefore
+    {
+        get => Logged.NotBefore;
+        init => Logged = Logged with { NotBefore = value };
+    }
 
-    public Instant? EndNotBefore { get; init; }
+    public Instant? EndNotBefore
+    {
+        get => Logged.EndNotBefore;
+        init => Logged = Logged with { EndNotBefore = value };
+    }
 
     /// <summary>The soak during which it is done; null for a step that has a turn of its own.</summary>
-    public DuringSoak? During { get; init; }
+    public DuringSoak? During
+    {
+        get => Logged.During;
+        init => Logged = Logged with { During = value };
+    }
 
     /// <summary>The fluid really used, where the log says; it stands in place of what was planned.</summary>
-    public Volume? Used { get; init; }
+    public Volume? Used
+    {
+        get => Logged.Used;
+        init => Logged = Logged with { Used = value };
+    }
 
     /// <summary>Why it differs from the protocol's plan; empty where it does not.</summary>
     public ImmutableArray<Message> Because { get; init; } = [];
@@ -129,4 +153,12 @@ internal sealed record DraftStep(PreparedStage Stage)
     public bool IsCare => Kind is StageKind.Inspect or StageKind.TopUp;
 
     public SourceSpan Span => Stage.Span;
+
+    /// <summary>What comes of a log, kept together: a step is copied often, and most are of plans that nobody has begun.</summary>
+    private StepLog Logged { get; init; } = StepLog.Nothing;
+
+    private sealed record StepLog(Progress? Progress, Instant? NotBefore, Instant? EndNotBefore, DuringSoak? During, Volume? Used)
+    {
+        public static StepLog Nothing { get; } = new(null, null, null, null, null);
+    }
 }

@@ -31,7 +31,7 @@ internal static class ReviewPass
             ImmutableArray.CreateBuilder<Step>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
         foreach (var (drafted, said) in draft.Steps.Zip(cautions))
         {
-            var step = StepWriting.Write(drafted, bench, said);
+            var step = StepWriting.Write(drafted, provisioned, bench, said);
             (drafted.IsCare ? care : reviewed).Add(Reviewed(drafted, step));
             if (!drafted.IsCare) steps.Add(step);
         }

@@ -9,7 +9,7 @@ namespace Protocolist.Planning;
 /// <summary>A drafted step as it stands on the plan.</summary>
 internal static class StepWriting
 {
-    public static Step Write(DraftStep step, Bench bench, ImmutableArray<Message> cautions) => new()
+    public static Step Write(DraftStep step, Provisioned provisioned, Bench bench, ImmutableArray<Message> cautions) => new()
     {
         Id = step.Id,
         Kind = step.Kind,
@@ -32,7 +32,7 @@ internal static class StepWriting
         Liquid = step.Fluid,
         LookFor = step.Stage.LookFor,
         Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
-        Materials = step.Materials,
+        Materials = provisioned.MaterialsOf(step.Id),
         Cautions = cautions,
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,

@@ -24,7 +24,9 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     {
         using var document = JsonDocument.ParseValue(ref reader);
         var value = Of(document.RootElement);
-        return NamesOf(document.RootElement).SequenceEqual(NamesOf(value), StringComparer.Ordinal) ? value : throw new JsonException("Something is missing, or too much.");
+        return NamesOf(document.RootElement).SequenceEqual(NamesOf(value), StringComparer.Ordinal)
+            ? value
+            : throw new JsonException("Something is missing, or too much.");
     }
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options)
@@ -58,7 +60,9 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     protected static decimal InUnit(Amount amount) => amount.Kind == AmountKind.Count ? amount.Units : amount.Units / 1000m;
 
     protected static Amount FromUnit(AmountKind kind, decimal value) =>
-        Math.Abs(value) <= Most ? new(kind, (long)(kind == AmountKind.Count ? value : value * 1000)) : throw new JsonException($"{value} is more than there can be.");
+        Math.Abs(value) <= Most
+            ? new(kind, (long)(kind == AmountKind.Count ? value : value * 1000))
+            : throw new JsonException($"{value} is more than there can be.");
 
     /// <summary>An amount under a name that ends with its unit: <c>packMl</c>.</summary>
     protected static void Write(Utf8JsonWriter json, string name, Amount amount) => json.WriteNumber(name + Suffixes[(int)amount.Kind], InUnit(amount));
@@ -156,7 +160,9 @@ internal sealed class SaltJson : JsonConverter<Fluids.Buffers.Salt>
 internal sealed class WordJson<T> : JsonConverter<T>
     where T : struct, Enum
 {
-    public static T Of(string word) => EnumWords<T>.All.Contains(word) ? EnumWords<T>.Parse(word) : throw new JsonException($"'{word}' is not one of {string.Join(", ", EnumWords<T>.All)}.");
+    public static T Of(string word) => EnumWords<T>.All.Contains(word)
+        ? EnumWords<T>.Parse(word)
+        : throw new JsonException($"'{word}' is not one of {string.Join(", ", EnumWords<T>.All)}.");
 
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Of(reader.GetString() ?? "");
 

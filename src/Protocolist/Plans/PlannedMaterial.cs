@@ -124,6 +124,7 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
     {
         var unit = Array.IndexOf(Units, Text(json, "unit"));
         if (unit < 0) throw new JsonException("A material needs a unit.");
+        MaterialDraw Draw(JsonElement draw) => new(Word<MaterialOrigin>(draw, "from"), Text(draw, "stock"), Measured(draw, "amount"));
         Amount Measured(JsonElement of, string name) => FromUnit((AmountKind)unit, Decimal(of, name));
         var used = new PlannedMaterial(
             Text(json, "id"), Said(json, "name"), Word<MaterialKind>(json, "kind"),
@@ -133,7 +134,7 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
             Unusable = Measured(json, "unusable"),
             Reserve = Measured(json, "reserve"),
             Uses = Count(json, "uses"),
-            Draws = [.. Part(json, "draws").EnumerateArray().Select(d => new MaterialDraw(Word<MaterialOrigin>(d, "from"), Text(d, "stock"), Measured(d, "amount")))],
+            Draws = [.. Part(json, "draws").EnumerateArray().Select(Draw)],
             For = Texts(json, "for"),
         };
     }

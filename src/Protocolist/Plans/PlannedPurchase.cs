@@ -38,5 +38,9 @@ internal sealed class PlannedPurchaseJson : ObjectJson<PlannedPurchase>
     }
 
     protected override PlannedPurchase Of(JsonElement json) =>
-        new(Said(json, "item"), AmountOf(json, "pack"), Whole(json, "count"), MoneyOf(json, "price"), Whole(json, "leadDays")) { Id = Text(json, "id"), For = Texts(json, "for") };
+        new(Said(json, "item"), AmountOf(json, "pack"), Whole(json, "count"), MoneyOf(json, "price"), Whole(json, "leadDays"))
+        {
+            Id = Text(json, "id"),
+            For = Texts(json, "for"),
+        };
 }

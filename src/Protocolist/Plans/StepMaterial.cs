@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Notation;
 using UnitsNet;
 
 namespace Protocolist.Plans;
@@ -33,9 +34,11 @@ public sealed record StepMaterial(MaterialOrigin From)
     /// <summary>Of a fluid, how much; as finely as a plan's JSON writes it.</summary>
     public Volume Volume
     {
-        get;
-        init => field = Volume.FromMilliliters(Grid.Round(value.Milliliters));
+        get => Volume.FromMilliliters(Millilitres);
+        init => Millilitres = Grid.Round(value.Milliliters);
     }
+
+    private double Millilitres { get; init; }
 
     /// <summary>Of vessels and things, how many; 0 for a fluid.</summary>
     public long Pieces { get; init; }
@@ -85,11 +88,4 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
         Name = Said(json, "name"),
         Fluid = FluidOf(json, "fluid"),
     };
-}
-
-/// <summary>A name as an id: letters and digits, the rest hyphens.</summary>
-internal static class Slug
-{
-    public static string Of(string name) =>
-        string.Join('-', new string([.. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 }

@@ -20,8 +20,11 @@ internal enum VesselUse
 /// <param name="Use">Treating or keeping.</param>
 internal sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<double, double> Density, VesselUse Use)
 {
-    /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, 3 for keeping (better 5), all common practice.</summary>
-    public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : 3;
+    /// <summary>Least volume of fluid over volume of specimen for keeping, better 5: common practice.</summary>
+    public const double LeastForKeeping = 3;
+
+    /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, which is common practice, and <see cref="LeastForKeeping"/>.</summary>
+    public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : LeastForKeeping;
 
     /// <summary>Room around the body; where not given, by its size.</summary>
     public Clearances? Clearances { get; init; }

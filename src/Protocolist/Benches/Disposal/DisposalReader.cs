@@ -27,7 +27,8 @@ internal static class DisposalReader
         if (bench.Nested("disposal") is not { } table) return prices.ToImmutable();
 
         // The two drums that most places have; a class's own word says it more finely and comes after.
-        if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde) prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
+        if (Price(table, "formaldehyde", isSolid: false, findings) is { } formaldehyde)
+            prices[WasteClass.Formaldehyde] = prices[WasteClass.FormaldehydeAndAlcohol] = formaldehyde;
         if (Price(table, "alcohol", isSolid: false, findings) is { } alcohol) prices[WasteClass.FlammableAlcohol] = prices[WasteClass.DiluteAlcohol] = alcohol;
         foreach (var @class in Enum.GetValues<WasteClass>().Where(c => c != WasteClass.Formaldehyde))
             if (Price(table, EnumWords<WasteClass>.Of(@class), Waste.IsSolid(@class), findings) is { } price) prices[@class] = price;

@@ -12,7 +12,8 @@ namespace Protocolist.Benches.Disposal;
 internal static class WasteReader
 {
     private static readonly Phrase ToTheDrain = new("hazardous-waste-to-the-drain", "the bench sends {class} waste to the drain under '{permit}'");
-    private static readonly Phrase ToTheDrainRemedy = new("hazardous-waste-to-the-drain.remedy", "make sure that the permission covers just this; else collect it");
+    private static readonly Phrase ToTheDrainRemedy = new(
+        "hazardous-waste-to-the-drain.remedy", "make sure that the permission covers just this; else collect it");
     private static readonly Phrase ByHalves = new("container-without-price", "the container for {class} waste needs both what it holds and what it costs full");
     private static readonly Phrase CountedRemedy = new("container-without-price.counted.remedy", "write 'holds: 100' and 'price: 14.00 EUR'");
     private static readonly Phrase PouredRemedy = new("container-without-price.poured.remedy", "write 'holds: 25 L' and 'price: 60.00 EUR'");
@@ -34,7 +35,8 @@ internal static class WasteReader
         return rules;
     }
 
-    private static ImmutableDictionary<WasteClass, string> ByClass(Fields waste, string key, ImmutableDictionary<WasteClass, ContainerPrice>.Builder? prices, List<Finding> findings)
+    private static ImmutableDictionary<WasteClass, string> ByClass(
+        Fields waste, string key, ImmutableDictionary<WasteClass, ContainerPrice>.Builder? prices, List<Finding> findings)
     {
         var named = ImmutableDictionary.CreateBuilder<WasteClass, string>();
         if (waste.Nested(key) is not { } table) return named.ToImmutable();
@@ -52,7 +54,10 @@ internal static class WasteReader
             if (table.Scalar(EnumWords<WasteClass>.Of(@class)) is not { } text) continue;
             if (!string.IsNullOrWhiteSpace(text.Value)) named[@class] = text.Value.Trim();
             if (key == "drains" && @class is WasteClass.Formaldehyde or WasteClass.FormaldehydeAndAlcohol or WasteClass.FlammableAlcohol)
-                findings.Add(Finding.Warning(ToTheDrain.Id, ToTheDrain.With(("class", Waste.Words(@class)), ("permit", text.Value.Trim())), ToTheDrainRemedy, text.Span));
+            {
+                var said = ToTheDrain.With(("class", Waste.Words(@class)), ("permit", text.Value.Trim()));
+                findings.Add(Finding.Warning(ToTheDrain.Id, said, ToTheDrainRemedy, text.Span));
+            }
         }
 
         table.Finish();

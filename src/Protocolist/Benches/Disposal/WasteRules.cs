@@ -36,7 +36,8 @@ public sealed record WasteRules(ImmutableDictionary<WasteClass, string> Containe
     /// <summary>Where waste of a class goes that is not kept.</summary>
     internal WasteRoute RouteOf(WasteClass @class)
     {
-        if (DrainPermits.GetValueOrDefault(@class) is { } permit && !string.IsNullOrWhiteSpace(permit)) return new(WasteWay.DrainedWhereAllowed, Message.Text(permit));
+        if (DrainPermits.GetValueOrDefault(@class) is { } permit && !string.IsNullOrWhiteSpace(permit))
+            return new(WasteWay.DrainedWhereAllowed, Message.Text(permit));
         var way = @class is WasteClass.Sharps or WasteClass.Tissue ? WasteWay.CollectedAsClinical : WasteWay.CollectedAsHazardous;
         return Containers.GetValueOrDefault(@class) is { } container && !string.IsNullOrWhiteSpace(container)
             ? new(way, Message.Text(container))

@@ -18,7 +18,8 @@ public enum AmountKind
 }
 
 /// <summary>How much of a material: a whole number of microlitres, milligrams or pieces, so that stock books balance to the last unit.</summary>
-/// <remarks>Coming from a quantity it is rounded to the nearest unit, which is far below what a bench can measure; rounding up instead would buy a second bottle for the noise of a sum.</remarks>
+/// <remarks>Coming from a quantity it is rounded to the nearest unit, which is far below what a bench can measure; rounding up instead would buy a second
+/// bottle for the noise of a sum.</remarks>
 /// <param name="Kind">Volume, mass or count; two kinds in one operation are a caller's bug and throw.</param>
 /// <param name="Units">Microlitres, milligrams or pieces; negative only in input that is yet to be checked.</param>
 public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<Amount>
@@ -114,5 +115,6 @@ public readonly record struct Amount(AmountKind Kind, long Units) : IComparable<
 
     private static long Whole(double units) => Math.Abs(units) <= MostUnits
         ? (long)Math.Round(units, MidpointRounding.AwayFromZero)
-        : throw new ArgumentOutOfRangeException(nameof(units), units, "No bench holds more than a thousand cubic metres, a thousand tonnes or a million million pieces.");
+        : throw new ArgumentOutOfRangeException(
+            nameof(units), units, "No bench holds more than a thousand cubic metres, a thousand tonnes or a million million pieces.");
 }

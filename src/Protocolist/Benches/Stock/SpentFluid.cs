@@ -23,7 +23,8 @@ public sealed record SpentFluid(double? Ph, bool IsClear)
 
     /// <summary>Why it should not serve again.</summary>
     /// <param name="item">The stock that it describes.</param>
-    /// <returns>Errors <c>spent-fluid-not-clear</c>, <c>spent-fluid-too-acid</c>, <c>spent-fluid-used-up</c>; a warning <c>spent-fluid-ph-unknown</c>.</returns>
+    /// <returns>Errors <c>spent-fluid-not-clear</c>, <c>spent-fluid-too-acid</c>, <c>spent-fluid-used-up</c>; a warning
+    /// <c>spent-fluid-ph-unknown</c>.</returns>
     internal ImmutableArray<Finding> Doubts(StockItem item)
     {
         var (found, stock, uses) = (ImmutableArray.CreateBuilder<Finding>(), Argument.Id("stock", item.Id), (Argument)("uses", item.Uses));

@@ -30,7 +30,7 @@ public sealed record StockItem
     public required string Id { get; init; }
 
     /// <summary>The id as plans write it; fluids, salts, consumables and tools share one such name space.</summary>
-    internal string PlanId => string.Join('-', string.Concat(Id.Select(c => char.IsAsciiLetterOrDigit(c) || c == '.' ? char.ToLowerInvariant(c) : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    internal string PlanId => Slug.Of(Id);
 
     /// <summary>What sort of thing it is.</summary>
     public required StockKind Kind { get; init; }
@@ -44,7 +44,9 @@ public sealed record StockItem
     /// <summary>Of a salt, its water: <c>monohydrate</c>, <c>anhydrous</c>; null where not said.</summary>
     public string? Hydrate { get; init; }
 
-    /// <summary>Of a fixative, its buffer: <c>phosphate</c>, <c>borax</c>, <c>none</c>; null where not said. Fluids of two bufferings are never mixed.</summary>
+    /// <summary>
+    /// Of a fixative, its buffer: <c>phosphate</c>, <c>borax</c>, <c>none</c>; null where not said. Fluids of two bufferings are never mixed.
+    /// </summary>
     public string? Buffering { get; init; }
 
     /// <summary>What is there; zero where it can only be bought.</summary>
@@ -79,7 +81,8 @@ public sealed record StockItem
 
     /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
     /// <param name="on">The day on which it would be used; null where that is not known.</param>
-    /// <returns>Findings at the item's place, each with the property's path, such as <c>packs[1].price</c>, as its subject; empty where nothing is wrong.</returns>
+    /// <returns>Findings at the item's place, each with the property's path, such as <c>packs[1].price</c>, as its subject; empty where nothing is
+    /// wrong.</returns>
     public ImmutableArray<Finding> Validate(LocalDate? on = null) =>
         [.. ValidatorFindings.Of(new StockItemValidator(on), this).Select(f => f with { Where = Where }), .. Spent?.Doubts(this) ?? []];
 

@@ -7,7 +7,8 @@ using Severity = FluentValidation.Severity;
 namespace Protocolist.Benches.Stock;
 
 /// <summary>Checks one <see cref="StockItem"/>: error codes are finding ids, the state of a failure is its remedy.</summary>
-/// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the shelf leaves it out.</remarks>
+/// <remarks>What makes a bottle unusable (expired, strength unknown) is a warning here, because a plan that does not need it may start; drawing from the
+/// shelf leaves it out.</remarks>
 internal sealed class StockItemValidator : AbstractValidator<StockItem>
 {
     private static readonly Phrase NoId = new("stock-without-id", "a stock item has no id");
@@ -47,7 +48,8 @@ internal sealed class StockItemValidator : AbstractValidator<StockItem>
     private static readonly Phrase NegativeLead = new("negative-lead-time", "the pack of {size:amount} arrives {days} days after the order");
     private static readonly Phrase NegativeLeadRemedy = new("negative-lead-time.remedy", "write 0 or more days");
     private static readonly Phrase OtherPack = new("pack-of-another-kind", "a pack of '{stock}' is not measured as its stock of {amount:amount} is");
-    private static readonly Phrase OtherPackRemedy = new("pack-of-another-kind.remedy", "give the stock and its packs all by volume, all by mass or all by number");
+    private static readonly Phrase OtherPackRemedy = new(
+        "pack-of-another-kind.remedy", "give the stock and its packs all by volume, all by mass or all by number");
 
     /// <summary>Makes the validator.</summary>
     /// <param name="day">The day on which the stock would be used; null where that is not known, and only its own dates can be held against each other.</param>

@@ -12,7 +12,9 @@ using UnitsNet;
 
 namespace Protocolist.Planning.Batching;
 
-/// <summary>What many plans need together. It grows with the kinds of fluids and things, not with the plans; its state can be kept and taken up again.</summary>
+/// <summary>
+/// What many plans need together. It grows with the kinds of fluids and things, not with the plans; its state can be kept and taken up again.
+/// </summary>
 /// <remarks>Not safe for several threads at once.</remarks>
 internal sealed class JointNeeds
 {
@@ -40,7 +42,8 @@ internal sealed class JointNeeds
     public JointNeeds(JointNeedsState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        if (state.Litres.Values.Any(l => !(l >= 0 && double.IsFinite(l))) || state.Uses.Values.Concat(state.Vessels.Values).Append(state.ApartMinor).Any(n => n < 0))
+        var counts = state.Uses.Values.Concat(state.Vessels.Values).Append(state.ApartMinor);
+        if (state.Litres.Values.Any(l => !(l >= 0 && double.IsFinite(l))) || counts.Any(n => n < 0))
             throw new ArgumentException("An amount or a count is negative or endless.", nameof(state));
         foreach (var (fluid, amount) in state.Litres) litres[fluid] = amount;
         foreach (var (thing, count) in state.Uses) uses[thing] = count;
@@ -49,7 +52,11 @@ internal sealed class JointNeeds
     }
 
     /// <summary>All that is known so far, to be kept.</summary>
-    public JointNeedsState State => new(litres.ToImmutableSortedDictionary(StringComparer.Ordinal), uses.ToImmutableSortedDictionary(StringComparer.Ordinal), vessels.ToImmutableSortedDictionary(StringComparer.Ordinal), apartMinor);
+    public JointNeedsState State => new(
+        litres.ToImmutableSortedDictionary(StringComparer.Ordinal),
+        uses.ToImmutableSortedDictionary(StringComparer.Ordinal),
+        vessels.ToImmutableSortedDictionary(StringComparer.Ordinal),
+        apartMinor);
 
     /// <summary>Adds one plan.</summary>
     /// <param name="plan">The plan.</param>
@@ -57,7 +64,8 @@ internal sealed class JointNeeds
     {
         ArgumentNullException.ThrowIfNull(plan);
         foreach (var recipe in plan.Recipes) litres[recipe.Fluid.Name] = litres.GetValueOrDefault(recipe.Fluid.Name) + recipe.Volume.Liters;
-        foreach (var thing in plan.Materials.Where(m => m.Kind is MaterialKind.Tool or MaterialKind.Consumable)) uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
+        foreach (var thing in plan.Materials.Where(m => m.Kind is MaterialKind.Tool or MaterialKind.Consumable))
+            uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
         if (plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Materials.FirstOrDefault(m => m.From == MaterialOrigin.Vessel) is { } vessel)
             vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
@@ -100,12 +108,15 @@ internal sealed class JointNeeds
         ];
         List<SundryUse> things =
         [
-            .. uses.Select(u => (Stock: day.Stock.Materials.FirstOrDefault(m => m.Measure == AmountKind.Count && m.Items.Any(i => i.Id == u.Key)), Uses: u.Value))
+            .. uses.Select(u => (Stock: ThingOf(u.Key, day), Uses: u.Value))
                 .Where(u => u.Stock is not null).Select(u => SundryUse.Together(u.Stock!, (u.Uses + rounds - 1) / rounds)),
         ];
         var choice = RecipeChoice.Of(fluids, things, day, ImmutableSortedDictionary<string, string>.Empty, findings);
         return MaterialBooks.Of(choice, things, _ => "all", day, findings).Purchases;
     }
+
+    private static StockMaterial? ThingOf(string id, StockDay day) =>
+        day.Stock.Materials.FirstOrDefault(m => m.Measure == AmountKind.Count && m.Items.Any(i => i.Id == id));
 
     private static PlannedPurchase Times(PlannedPurchase one, long rounds) =>
         one with { Count = (int)Math.Min(int.MaxValue, one.Count * rounds), Price = one.Price is { } price ? price * rounds : null };
@@ -126,7 +137,8 @@ internal sealed class JointNeeds
             if (lacking <= 0 || day.Stock.Bench.Vessels.FirstOrDefault(v => v.Id == id) is not { Price: { } one } vessel) continue;
             var price = day.Stock.Rates.Convert(one);
             if (price is null) findings.Add(day.Stock.Rates.LackingOf(one.Currency, Message.Text(id)));
-            yield return new(Message.Text(vessel.Name), Amount.Of(1), (int)Math.Min(int.MaxValue, lacking), price is null ? null : price * lacking, vessel.LeadDays) { Id = id };
+            var (count, cost) = ((int)Math.Min(int.MaxValue, lacking), price is null ? null : price * lacking);
+            yield return new(Message.Text(vessel.Name), Amount.Of(1), count, cost, vessel.LeadDays) { Id = id };
         }
     }
 

@@ -176,8 +176,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     private static (Duration Least, Duration? Longest) Lag(DraftStep step, DraftStep? before)
     {
         // Out of the fluid already, by the log: then the wait that the protocol allows is all there is.
-        if (before is { IsSoak: true, Progress: null or { Ended: null } } && step.WaitLeast == Duration.Zero) return (Duration.Zero, Duration.Zero);
-        return (step.WaitLeast, step.WaitMost is { } most ? Duration.Max(step.WaitLeast, most) : null);
+        if (before is { IsSoak: true, Progress: null or { Ended: null } } && step.Limits.WaitLeast == Duration.Zero) return (Duration.Zero, Duration.Zero);
+        return (step.Limits.WaitLeast, step.Limits.WaitMost is { } most ? Duration.Max(step.Limits.WaitLeast, most) : null);
     }
 
     /// <summary>A window that is over before the start binds nothing any more; it is told instead.</summary>
@@ -186,9 +186,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     private Instant? Ahead(Instant? end) => end >= from ? end : null;
 
     /// <summary>The end of the time after death within which a step should begin; null where either is not known.</summary>
-    private Instant? DeathEnds(DraftStep step) => step.SinceDeath is { } longest && draft.Body.Specimen.DiedAt is { } died ? died + longest : null;
+    private Instant? DeathEnds(DraftStep step) => step.Limits.SinceDeath is { } longest && draft.Body.Specimen.DiedAt is { } died ? died + longest : null;
 
-    private Instant? CollectionEnds(DraftStep step) => step.SinceCollection is { } longest && Collected is { } collected ? collected + longest : null;
+    private Instant? CollectionEnds(DraftStep step) => step.Limits.SinceCollection is { } longest && Collected is { } collected ? collected + longest : null;
 
     /// <summary>Of the collection only the day is known; its end is the latest that it can have been, so that nothing is called late that may not be.</summary>
     private Instant? Collected => draft.Body.Specimen.FoundOn is { } day ? Zone.AtStartOfDay(day.PlusDays(1)).ToInstant() : null;
@@ -198,8 +198,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         foreach (var step in open)
         {
             if (step.Progress is not null) continue;
-            Tell(TooLongAfterDeath, step, DeathEnds(step), step.SinceDeath);
-            Tell(TooLongAfterCollection, step, CollectionEnds(step), step.SinceCollection);
+            Tell(TooLongAfterDeath, step, DeathEnds(step), step.Limits.SinceDeath);
+            Tell(TooLongAfterCollection, step, CollectionEnds(step), step.Limits.SinceCollection);
         }
 
         void Tell(Phrase phrase, DraftStep step, Instant? end, Duration? longest)

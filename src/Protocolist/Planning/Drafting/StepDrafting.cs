@@ -41,10 +41,7 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
             Least = last is { } l ? Duration.Max(Least(l), Duration.Zero) : handsOn,
             Most = last is { } m ? Most(m) : handsOn,
             HandsOn = handsOn,
-            WaitLeast = Quantity(StageKey.Wait) is { } wait ? Least(wait) : Duration.Zero,
-            WaitMost = Quantity(StageKey.Within) is { } within ? Most(within) : StageDefaults.Within(stage.Kind),
-            SinceDeath = Quantity(StageKey.SinceDeath) is { } death ? Most(death) : null,
-            SinceCollection = Quantity(StageKey.SinceCollection) is { } collection ? Most(collection) : null,
+            Limits = Limits(),
             Fluid = Fluid(),
             Ratio = Quantity(StageKey.Ratio),
             Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
@@ -63,6 +60,16 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
     public QuantityRange? Length(StageKey key) => Quantity(key) is { IsFinite: true, Low: >= 0 } length ? length : null;
 
     public static int Whole(QuantityRange number) => (int)Math.Clamp(Math.Round(number.Middle), 0, 1000);
+
+    private StepLimits Limits()
+    {
+        var wait = Quantity(StageKey.Wait) is { } least ? Least(least) : Duration.Zero;
+        var within = Quantity(StageKey.Within) is { } most ? Most(most) : StageDefaults.Within(stage.Kind);
+        var (death, collection) = (Quantity(StageKey.SinceDeath), Quantity(StageKey.SinceCollection));
+        return wait == Duration.Zero && within is null && death is null && collection is null
+            ? StepLimits.None
+            : new(wait, within, death is { } died ? Most(died) : null, collection is { } found ? Most(found) : null);
+    }
 
     /// <summary>The part of the stage that its kind alone has.</summary>
     private StepWork Work() => stage.Kind switch

@@ -22,7 +22,10 @@ internal readonly record struct CareFluid(Volume? PerYear, Money? Cost)
     private static readonly Phrase UnmeasuredRemedy = new(
         "top-up-not-reckoned.remedy", "weigh it full and a year later, and write it in the bench file as 'loses-a-year: 40 mL'");
 
-    /// <summary>By the house's own measurement, else by what is published of its closure; priced as the keeping fluid of this plan, by the worth of what goes into it.</summary>
+    /// <summary>
+    /// By the house's own measurement, else by what is published of its closure; priced as the keeping fluid of this plan, by the worth of what goes into
+    /// it.
+    /// </summary>
     /// <remarks>
     /// Published losses are of jars of ethanol. They are taken for watery fixative too, which loses less: at 20 °C water has a vapour pressure of 2.3 kPa and
     /// ethanol of 5.8 kPa (usual tables, from memory). Topping up with stronger alcohol than the jar's costs a few hundredths more, which is not reckoned.

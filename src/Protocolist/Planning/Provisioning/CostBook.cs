@@ -18,7 +18,8 @@ internal sealed class CostBook
 
     private static readonly Phrase NoDisposalPriceRemedy = new(
         "disposal-without-price.remedy",
-        "ask who collects it, and state it under 'disposal:' (formaldehyde: 3.20 EUR/L, sharps: 0.20 EUR/piece), or what a full container costs under 'waste: containers:'");
+        "ask who collects it, and state it under 'disposal:' (formaldehyde: 3.20 EUR/L, sharps: 0.20 EUR/piece), "
+        + "or what a full container costs under 'waste: containers:'");
 
     private static readonly Phrase NoRate = new("labour-without-price", "the bench states no rate for hands-on time; labour is reckoned as free");
     private static readonly Phrase NoRateRemedy = new("labour-without-price.remedy", "state a rate, for example '30 EUR/h'");
@@ -56,7 +57,7 @@ internal sealed class CostBook
         {
             LeftOnShelf = Coins(parts.LeftMinor),
             Wear = Coins(wear),
-            DisposalByClass = hasDisposal ? [.. disposal.OrderBy(d => d.Class).Select(d => new DisposalCost(d.Class, Coins(d.Minor)))] : [],
+            DisposalByClass = hasDisposal ? ByClass(disposal, currency) : [],
             Total = Coins(total),
             BySpecimen = Coins(DearestShare(total, Math.Max(1, parts.Specimens))),
             CareLabourByYear = bench.Labour is null ? null : Coins(careLabour),
@@ -69,6 +70,14 @@ internal sealed class CostBook
         Money Coins(long minor) => Money.OfMinor(minor, currency);
     }
 
+    private static ImmutableArray<DisposalCost> ByClass(List<(WasteClass Class, long Minor)> disposal, string currency)
+    {
+        disposal.Sort((one, other) => one.Class.CompareTo(other.Class));
+        var costs = ImmutableArray.CreateBuilder<DisposalCost>(disposal.Count);
+        foreach (var (@class, minor) in disposal) costs.Add(new(@class, Money.OfMinor(minor, currency)));
+        return costs.MoveToImmutable();
+    }
+
     /// <summary>The total shared over a lot of alike specimens, no coin lost: the first ones bear the odd coins.</summary>
     private static long DearestShare(long total, int specimens)
     {
@@ -79,30 +88,34 @@ internal sealed class CostBook
     /// <summary>What it costs to be rid of each class, in the order in which the classes come up; what is kept or drained costs nothing.</summary>
     private List<(WasteClass Class, long Minor)> DisposalOf(ImmutableArray<PlannedWaste> waste)
     {
-        var (bench, sums) = (stock.Bench, new List<(WasteClass Class, Amount Amount)>());
+        var (sums, costs) = (new List<(WasteClass Class, Amount Amount)>(), new List<(WasteClass Class, long Minor)>());
         foreach (var lot in waste)
         {
-            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) continue;
-            if (lot.Class == WasteClass.RinseWater && !bench.DisposalPrices.ContainsKey(lot.Class) && !bench.WasteRules.ContainerPrices.ContainsKey(lot.Class)) continue;
-            var at = sums.FindIndex(s => s.Class == lot.Class && s.Amount.Kind == lot.Amount.Kind);
-            if (at < 0) sums.Add((lot.Class, lot.Amount));
+            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed || (lot.Class == WasteClass.RinseWater && !IsPriced(lot.Class))) continue;
+            var at = 0;
+            while (at < sums.Count && (sums[at].Class != lot.Class || sums[at].Amount.Kind != lot.Amount.Kind)) at++;
+            if (at == sums.Count) sums.Add((lot.Class, lot.Amount));
             else sums[at] = (lot.Class, sums[at].Amount + lot.Amount);
         }
 
-        var (costs, unpriced) = (new List<(WasteClass Class, long Minor)>(sums.Count), new List<Message>());
+        List<Message>? unpriced = null;
         foreach (var (@class, amount) in sums)
         {
             var minor = CostOf(@class, amount);
-            if (minor is null) unpriced.Add(Lot.With(("class", Waste.Words(@class)), amount.Fact("amount")));
-            var at = costs.FindIndex(c => c.Class == @class);
-            if (at < 0) costs.Add((@class, minor ?? 0));
+            if (minor is null) (unpriced ??= []).Add(Lot.With(("class", Waste.Words(@class)), amount.Fact("amount")));
+            var at = 0;
+            while (at < costs.Count && costs[at].Class != @class) at++;
+            if (at == costs.Count) costs.Add((@class, minor ?? 0));
             else costs[at] = (@class, costs[at].Minor + (minor ?? 0));
         }
 
-        if (unpriced.Count > 0)
+        if (unpriced is not null)
             findings.Add(Finding.Note(NoDisposalPrice.Id, NoDisposalPrice.With(Argument.Messages("lots", unpriced)), NoDisposalPriceRemedy));
         return costs;
     }
+
+    private bool IsPriced(WasteClass @class) =>
+        stock.Bench.DisposalPrices.ContainsKey(@class) || stock.Bench.WasteRules.ContainerPrices.ContainsKey(@class);
 
     /// <summary>By the class's own price, else by its container's; null where neither is for such an amount.</summary>
     private long? CostOf(WasteClass @class, Amount amount)
@@ -110,7 +123,9 @@ internal sealed class CostBook
         var cost = stock.Bench.DisposalPrices.GetValueOrDefault(@class) is { } price && price.IsFor(amount.Kind) ? price.For(amount)
             : stock.Bench.WasteRules.ContainerPrices.GetValueOrDefault(@class) is { } container && container.Holds.Kind == amount.Kind ? container.For(amount)
             : null;
-        return cost is null ? null : Minor(cost, Disposal.With(("class", Waste.Words(@class))));
+        return cost is null ? null
+            : stock.Rates.Convert(cost) is { } converted ? converted.Minor
+            : Lacking(cost, Disposal.With(("class", Waste.Words(@class))));
     }
 
     private long WearOf(IReadOnlyList<(StockItem Item, long Uses)> worn)
@@ -126,9 +141,10 @@ internal sealed class CostBook
         return sum;
     }
 
-    private long Minor(Money money, Message what)
+    private long Minor(Money money, Phrase what) => stock.Rates.Convert(money)?.Minor ?? Lacking(money, what);
+
+    private long Lacking(Money money, Message what)
     {
-        if (stock.Rates.Convert(money) is { } converted) return converted.Minor;
         findings.Add(stock.Rates.Lacking(money.Currency, what));
         return 0;
     }

@@ -34,7 +34,9 @@ internal sealed class FluidNeed
 
     public Fluid Fluid { get; }
 
-    /// <summary>Whether it is for lying in alone, and used fixative that may be restored for it is there: for lying in, never for injecting or keeping.</summary>
+    /// <summary>
+    /// Whether it is for lying in alone, and used fixative that may be restored for it is there: for lying in, never for injecting or keeping.
+    /// </summary>
     public bool ForImmersion { get; }
 
     public ImmutableArray<FluidUse> Uses { get; }
@@ -93,5 +95,6 @@ internal sealed class FluidNeed
         return needs;
     }
 
-    private static bool IsForImmersion(DraftStep step, StockDay day) => step.Kind == StageKind.Immerse && step.Fluid!.HasFormaldehyde && day.CanRestore(step.Fluid);
+    private static bool IsForImmersion(DraftStep step, StockDay day) =>
+        step.Kind == StageKind.Immerse && step.Fluid!.HasFormaldehyde && day.CanRestore(step.Fluid);
 }

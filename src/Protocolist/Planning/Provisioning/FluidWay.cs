@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
+using Protocolist.Notation;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;
@@ -60,7 +61,17 @@ internal sealed record Supply(SupplyKind Kind, StockMaterial? Stock = null, Stoc
 /// <summary>A part of a recipe, and the material of the bench that it is taken from.</summary>
 /// <param name="Part">The part.</param>
 /// <param name="Material">The material; null for what the bench does not list.</param>
-internal readonly record struct SuppliedPart(RecipePart Part, StockMaterial? Material);
+internal readonly record struct SuppliedPart(RecipePart Part, StockMaterial? Material)
+{
+    /// <summary>Its id in the plan.</summary>
+    public string Id { get; } = Material?.Id ?? Slug.Of(Part.Name);
+
+    /// <summary>What people call it.</summary>
+    public Message Name { get; } = Material?.Name ?? Message.Text(Part.Name);
+
+    /// <summary>The name in English, by which lists are sorted.</summary>
+    public string Text => Material?.Text ?? Part.Name;
+}
 
 /// <summary>One way to make a fluid, its recipe solved for a litre, or for a certain volume where the shelf is what limits it.</summary>
 /// <param name="Supply">What it is made from.</param>

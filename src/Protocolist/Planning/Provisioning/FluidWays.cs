@@ -12,7 +12,8 @@ namespace Protocolist.Planning.Provisioning;
 /// The ways in which a fluid can be made from a shelf on a day, each with its recipe solved: used fixative restored, ready-made, from each stock, from part
 /// bottles together, with each hydrate of its salts. Immutable.
 /// </summary>
-/// <remarks>Where two ways cost the same the earlier is taken, so the order is: what would be thrown away, what needs no mixing, what needs the fewest bottles.</remarks>
+/// <remarks>Where two ways cost the same the earlier is taken, so the order is: what would be thrown away, what needs no mixing, what needs the fewest
+/// bottles.</remarks>
 internal sealed class FluidWays
 {
     /// <summary>Hydrates are tried in so many combinations at most.</summary>
@@ -83,8 +84,9 @@ internal sealed class FluidWays
         foreach (var one in day.Waters)
         {
             if (one.Material.Fluid != water) continue;
+            var supply = new Supply(SupplyKind.OwnWater, one.Material);
             var recipe = RecipeSolver.Solve(new(water, Litre, []) { At = day.Stock.At }).Value;
-            return recipe is null ? [] : [new(new(SupplyKind.OwnWater, one.Material), [], new(new(SupplyKind.OwnWater, one.Material), Supplied(recipe, [], day), Litre, []))];
+            return recipe is null ? [] : [new(supply, [], new(supply, Supplied(recipe, [], day), Litre, []))];
         }
 
         return [];
@@ -93,12 +95,13 @@ internal sealed class FluidWays
     private static ImmutableArray<Plan> Plans(Fluid fluid, StockDay day)
     {
         var plans = ImmutableArray.CreateBuilder<Plan>();
-        List<StockMaterial> fresh = [.. day.Fluids.Select(m => m.Material).Where(m => !m.Fluid!.IsWater && !m.IsSpent).OrderByDescending(m => m.Fluid == fluid)];
+        var fluids = day.Fluids.Select(m => m.Material).ToList();
+        List<StockMaterial> fresh = [.. fluids.Where(m => !m.Fluid!.IsWater && !m.IsSpent).OrderByDescending(m => m.Fluid == fluid)];
         foreach (var (salts, first, second) in SaltChoices(fluid, day))
         {
             if (fluid.HasFormaldehyde)
             {
-                foreach (var spent in day.Fluids.Select(m => m.Material).Where(m => m.IsSpent && m.Fluid!.Buffering == fluid.Buffering && m.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false }))
+                foreach (var spent in fluids.Where(m => m.Restores(fluid)))
                 {
                     foreach (var strong in fresh.Where(m => m.Fluid!.Substance == Substance.FormaldehydeStock))
                         plans.Add(new(new(SupplyKind.Restored, strong, spent, first, second), salts, null));
@@ -128,7 +131,8 @@ internal sealed class FluidWays
     {
         ImmutableArray<(StockFluid Fluid, StockMaterial Material)> stocks = supply.Kind switch
         {
-            SupplyKind.Restored => [(Share(day, supply, fluid, volume), supply.Spent!), Unlimited(supply.Stock!), .. day.Waters.Select(w => Unlimited(w.Material))],
+            SupplyKind.Restored =>
+                [(Share(day, supply, fluid, volume), supply.Spent!), Unlimited(supply.Stock!), .. day.Waters.Select(w => Unlimited(w.Material))],
             SupplyKind.Stock => [Unlimited(supply.Stock!), .. day.Waters.Select(w => Unlimited(w.Material))],
             SupplyKind.StockAndTap => [Unlimited(supply.Stock!)],
             _ =>
@@ -169,9 +173,13 @@ internal sealed class FluidWays
     private static (StockFluid Fluid, StockMaterial Material) Unlimited(StockMaterial material) => (material.Liquid!, material);
 
     /// <summary>As the recipe solver sees it; limited by what is there where no more can be bought.</summary>
-    private static StockFluid Limited(MaterialOnDay on) => on.Material.CanBeBought ? on.Material.Liquid! : on.Material.Liquid! with { OnHand = on.Usable.Volume };
+    private static StockFluid Limited(MaterialOnDay on) =>
+        on.Material.CanBeBought ? on.Material.Liquid! : on.Material.Liquid! with { OnHand = on.Usable.Volume };
 
-    /// <summary>As much of a used fixative as can be restored without water: x parts of it and 1 - x of the stock give the strength, so x = (stock - target) / (stock - used).</summary>
+    /// <summary>
+    /// As much of a used fixative as can be restored without water: x parts of it and 1 - x of the stock give the strength, so x = (stock - target) /
+    /// (stock - used).
+    /// </summary>
     private static StockFluid Share(StockDay day, Supply supply, Fluid target, Volume volume)
     {
         // A little less than that, because masses and not volumes add up; the solver fills the rest with stock and water.

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Fluids.Mixing;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 
@@ -13,15 +13,15 @@ internal sealed class MaterialBooks
 {
     private readonly StockDay day;
     private readonly List<Finding> findings;
-    private readonly ImmutableArray<PlannedPurchase>.Builder purchases = ImmutableArray.CreateBuilder<PlannedPurchase>();
-    private readonly ImmutableArray<PlannedMaterial>.Builder materials = ImmutableArray.CreateBuilder<PlannedMaterial>();
-    private readonly long[] costs;
-    private readonly long[] used;
+    private readonly ImmutableArray<PlannedPurchase>.Builder purchases = ImmutableArray.CreateBuilder<PlannedPurchase>(4);
+    private readonly ImmutableArray<PlannedMaterial>.Builder materials;
+    private readonly List<(StockMaterial Material, long CostMinor, long Used)> drawn;
 
-    private MaterialBooks(StockDay day, List<Finding> findings)
+    private MaterialBooks(StockDay day, int fluidsAndSalts, int things, List<Finding> findings)
     {
+        materials = ImmutableArray.CreateBuilder<PlannedMaterial>(fluidsAndSalts + things);
+        drawn = new(fluidsAndSalts);
         (this.day, this.findings, Stored) = (day, findings, day.Stock.Stored);
-        (costs, used) = (new long[day.Materials.Length], new long[day.Materials.Length]);
     }
 
     /// <summary>What to buy.</summary>
@@ -50,20 +50,22 @@ internal sealed class MaterialBooks
     /// <param name="findings">Takes <c>stock-without-worth</c> (note) and <c>two-currencies</c> (error).</param>
     public static MaterialBooks Of(RecipeChoice choice, List<SundryUse> sundries, Func<int, string> steps, StockDay day, List<Finding> findings)
     {
-        var (books, first) = (new MaterialBooks(day, findings), findings.Count);
-        foreach (var taken in Taken(choice))
+        var (first, recipes) = (findings.Count, Taken(choice));
+        var books = new MaterialBooks(day, recipes.Count, sundries.Count, findings);
+        foreach (var taken in recipes)
         {
-            if (taken.Material is null) books.Find(taken);
-            else if (taken.Amount.Units > 0) books.Book(taken.Material, taken.Amount.Units, 0, choice.Purchases, taken.Steps, 0);
+            if (taken.Part.Material is not { } material) books.Find(taken);
+            else if (taken.Amount.Units > 0)
+                books.drawn.Add((material, books.Book(material, taken.Amount.Units, 0, choice.Purchases, taken.Steps, 0), taken.Amount.Units));
         }
 
         foreach (var use in sundries)
         {
             if (use.Stock is not { } stock || use.AllUses == 0) continue;
             var usedUp = use.UsedUp;
-            var ids = new string[use.Uses.Count];
-            for (var i = 0; i < ids.Length; i++) ids[i] = steps(use.Uses[i].Step);
-            books.Book(stock, usedUp, use.Needed - usedUp, choice.Purchases, System.Runtime.InteropServices.ImmutableCollectionsMarshal.AsImmutableArray(ids), use.AllUses);
+            var ids = new string[use.Steps];
+            for (var i = 0; i < ids.Length; i++) ids[i] = steps(use[i].Step);
+            books.Book(stock, usedUp, use.Needed - usedUp, choice.Purchases, ImmutableCollectionsMarshal.AsImmutableArray(ids), use.AllUses);
         }
 
         Distinct.From(findings, first);
@@ -81,10 +83,18 @@ internal sealed class MaterialBooks
     }
 
     /// <summary>What so much of a material costs the plan, as its own part of what it uses; 0 where the bench does not list it.</summary>
-    public decimal CostOf(StockMaterial? material, Amount amount) =>
-        material is not null && used[material.Index] > 0 ? (decimal)costs[material.Index] * amount.Units / used[material.Index] : 0;
+    public decimal CostOf(StockMaterial? material, Amount amount)
+    {
+        foreach (var (booked, cost, used) in drawn)
+        {
+            if (booked == material) return (decimal)cost * amount.Units / used;
+        }
 
-    private void Book(StockMaterial material, long amount, long reserve, PurchasePlan plan, ImmutableArray<string> steps, long uses)
+        return 0;
+    }
+
+    /// <summary>Books one material, and says what the used part of it costs, in smallest coins.</summary>
+    private long Book(StockMaterial material, long amount, long reserve, PurchasePlan plan, ImmutableArray<string> steps, long uses)
     {
         var (on, bought) = (day.Materials[material.Index], plan.Purchases[material.Index]);
         foreach (var (pack, count, cost) in bought?.Packs ?? [])
@@ -92,40 +102,41 @@ internal sealed class MaterialBooks
         var booked = on.Book(amount, reserve, bought, uses, steps);
         findings.AddRange(on.Doubts);
         materials.Add(booked.Material);
-        (costs[material.Index], used[material.Index]) = (booked.CostOfUsedMinor, amount);
         CashMinor += booked.CashMinor;
         CostOfUsedMinor += booked.CostOfUsedMinor;
         WorthOfLeftMinor += booked.WorthOfLeftMinor;
         Stored = material.Hazard.AddedTo(Stored, booked.Material.Bought);
+        return booked.CostOfUsedMinor;
     }
 
     /// <summary>What the bench does not list: water comes from the tap or the still; anything else has to be found.</summary>
     private void Find(TakenMaterial taken)
     {
-        var (name, amount, nothing) = (taken.Name, taken.Amount, Amount.Zero(taken.Amount.Kind));
-        var isWater = taken.Part.Fluid is { IsWater: true };
-        if (!isWater) purchases.Add(new(Message.Text(name), amount, 1, null, 0) { Id = Slug.Of(name), For = taken.Steps });
-        var kind = isWater ? MaterialKind.Water : taken.Part.Salt is not null ? MaterialKind.Salt : MaterialKind.Fluid;
-        materials.Add(new(Slug.Of(name), Message.Text(name), kind, nothing, amount, amount, nothing)
+        var ((part, amount, steps), nothing) = (taken, Amount.Zero(taken.Amount.Kind));
+        var isWater = part.Part.Fluid is { IsWater: true };
+        if (!isWater) purchases.Add(new(part.Name, amount, 1, null, 0) { Id = part.Id, For = steps });
+        var kind = isWater ? MaterialKind.Water : part.Part.Salt is not null ? MaterialKind.Salt : MaterialKind.Fluid;
+        materials.Add(new(part.Id, part.Name, kind, nothing, amount, amount, nothing)
         {
             Draws = [new(isWater ? MaterialOrigin.Tap : MaterialOrigin.NotListed, "", amount)],
-            For = taken.Steps,
+            For = steps,
         });
-        Stored = StoredHazard.Of(taken.Part.Fluid).AddedTo(Stored, amount);
+        Stored = StoredHazard.Of(part.Part.Fluid).AddedTo(Stored, amount);
     }
 
     /// <summary>What the recipes take, by name of the material, with the steps that it is for.</summary>
     private static List<TakenMaterial> Taken(RecipeChoice choice)
     {
-        var all = new List<TakenMaterial>();
+        var parts = 0;
+        foreach (var recipe in choice.Recipes) parts += recipe.Way.Parts.Length;
+        var all = new List<TakenMaterial>(parts);
         foreach (var recipe in choice.Recipes)
         {
-            foreach (var (part, material) in recipe.Way.Parts)
+            foreach (var part in recipe.Way.Parts)
             {
-                var (name, place) = (material?.Text ?? part.Name, 0);
-                while (place < all.Count && string.CompareOrdinal(all[place].Name, name) < 0) place++;
-                var amount = recipe.AmountOf(part);
-                if (place == all.Count || all[place].Name != name) all.Insert(place, new(name, material, part, amount, recipe.Need.Steps));
+                var (amount, place) = (recipe.AmountOf(part.Part), 0);
+                while (place < all.Count && string.CompareOrdinal(all[place].Part.Text, part.Text) < 0) place++;
+                if (place == all.Count || all[place].Part.Text != part.Text) all.Insert(place, new(part, amount, recipe.Need.Steps));
                 else all[place] = all[place] with { Amount = all[place].Amount + amount, Steps = Both(all[place].Steps, recipe.Need.Steps) };
             }
         }
@@ -137,5 +148,5 @@ internal sealed class MaterialBooks
         one == other ? one : [.. one, .. other.Where(s => !one.Contains(s))];
 
     /// <summary>What all recipes take of one material.</summary>
-    private readonly record struct TakenMaterial(string Name, StockMaterial? Material, RecipePart Part, Amount Amount, ImmutableArray<string> Steps);
+    private readonly record struct TakenMaterial(SuppliedPart Part, Amount Amount, ImmutableArray<string> Steps);
 }

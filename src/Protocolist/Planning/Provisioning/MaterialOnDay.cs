@@ -23,7 +23,10 @@ internal sealed class MaterialOnDay
     /// <summary>What can be drawn and bought.</summary>
     public required Product Product { get; init; }
 
-    /// <summary>The usable bottles in the order in which they are drawn: opened before full; of the opened the longest open, of the full the soonest to expire; then by id.</summary>
+    /// <summary>
+    /// The usable bottles in the order in which they are drawn: opened before full; of the opened the longest open, of the full the soonest to expire;
+    /// then by id.
+    /// </summary>
     public required ImmutableArray<Bottle> Bottles { get; init; }
 
     /// <summary>On the shelf, but not to be used: expired, of unknown strength, spent.</summary>
@@ -59,7 +62,9 @@ internal sealed class MaterialOnDay
         };
     }
 
-    /// <summary>The books of the material: used + left = on hand + bought, to the last unit; cost of used + worth of left = worth on hand + cash, to the last coin.</summary>
+    /// <summary>
+    /// The books of the material: used + left = on hand + bought, to the last unit; cost of used + worth of left = worth on hand + cash, to the last coin.
+    /// </summary>
     /// <remarks>
     /// Each bottle's worth is rounded to a coin once and then shared between used and left, as is what the packs cost, so that no coin is lost.
     /// </remarks>

@@ -4,7 +4,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Planning.Provisioning.Purchasing;
 using UnitsNet;
@@ -18,6 +17,8 @@ namespace Protocolist.Planning.Provisioning;
 internal sealed class PreparedStock
 {
     private readonly WasteRoute[] routes;
+    private readonly LocalDate[] changes;
+    private readonly Lazy<StockDay>[] days;
 
     private PreparedStock(Bench bench)
     {
@@ -30,6 +31,8 @@ internal sealed class PreparedStock
         routes = [.. Enum.GetValues<WasteClass>().Select(bench.WasteRules.RouteOf)];
         KeptFixative = bench.WasteRules.RouteOfKept;
         Stored = Materials.SelectMany(m => m.Items.Select(i => (m.Hazard, i.OnHand))).Aggregate(StoredTotals.None, (sum, i) => i.Hazard.AddedTo(sum, i.OnHand));
+        changes = [.. LastDays(bench).OfType<LocalDate>().Where(d => d < LocalDate.MaxIsoValue).Select(d => d.PlusDays(1)).Distinct().Order()];
+        days = [.. changes.Prepend(LocalDate.MinIsoValue).Select(from => new Lazy<StockDay>(() => new(this, from)))];
         WithoutRate = [.. Materials.Take(FluidsAndSalts).SelectMany(m => m.Market.WithoutRate)];
     }
 
@@ -65,13 +68,20 @@ internal sealed class PreparedStock
     /// <summary>Prepares a bench.</summary>
     public static PreparedStock Of(Bench bench) => new(bench);
 
-    /// <summary>The bench on a day.</summary>
+    /// <summary>The bench on a day, worked out when it is first asked for.</summary>
     /// <param name="day">The day of use.</param>
-    /// <param name="fluids">Fluids whose recipes are worked out ahead, for a litre; any other is when it is asked for.</param>
-    public StockDay On(LocalDate day, IEnumerable<Fluid>? fluids = null) => new(this, day, fluids ?? []);
+    public StockDay On(LocalDate day)
+    {
+        var at = 0;
+        while (at < changes.Length && changes[at] <= day) at++;
+        return days[at].Value;
+    }
 
     /// <summary>Where waste of a class goes that is not kept.</summary>
     public WasteRoute RouteOf(WasteClass @class) => routes[(int)@class];
+
+    /// <summary>What is usable and free changes on the day after one of these, and on no other.</summary>
+    private static IEnumerable<LocalDate?> LastDays(Bench bench) => [.. bench.Stock.Select(i => i.Expires), .. bench.VesselsInUse.Select(u => u.Until)];
 
     private static string AnyCurrency(Bench bench) => bench.Stock.SelectMany(i => i.Packs).FirstOrDefault(p => p.Price is not null)?.Price!.Currency ?? "EUR";
 }

@@ -20,6 +20,20 @@ internal sealed record Provisioned(
     ImmutableArray<FluidMove> Moves,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>What each step needs on the table, by its id; a step that is not there needs nothing.</summary>
+    public required ImmutableArray<(string Step, ImmutableArray<StepMaterial> Materials)> Tables { get; init; }
+
+    /// <summary>What a step needs on the table.</summary>
+    public ImmutableArray<StepMaterial> MaterialsOf(string step)
+    {
+        foreach (var (id, materials) in Tables)
+        {
+            if (id == step) return materials;
+        }
+
+        return [];
+    }
+
     /// <summary>Every way to make each fluid, and those that were chosen.</summary>
     public required RecipeChoice Choice { get; init; }
 
@@ -60,11 +74,16 @@ internal static class ProvisionPass
         var books = MaterialBooks.Of(choice, sundries, at => steps[at].Id, day, findings);
         VesselPurchases.Book(books, steps, day, findings);
         var waste = WasteBook.Of(needs, choice, sundries, steps, day.Stock, findings);
-        var provisioned = draft with { Steps = Laid(steps, draft.Body, choice, sundries, waste, day) };
+        var provisioned = draft with { Steps = Finished(steps, draft.Body, waste) };
         var careFluid = CareFluid.Of(provisioned, choice, books, day.Stock);
         var costs = CostBook.Of(CostParts.Of(provisioned, books, sundries, waste.Lots, careFluid), day.Stock, findings);
         NotListed(sundries, day, findings);
-        return new(provisioned, Written(choice, day), books.Purchases, books.Materials, costs, waste.Lots, waste.Moves, [.. findings]) { Choice = choice, Stored = books.Stored };
+        return new(provisioned, Written(choice, day), books.Purchases, books.Materials, costs, waste.Lots, waste.Moves, [.. findings])
+        {
+            Tables = StepMaterials.Of(steps, choice, sundries, day),
+            Choice = choice,
+            Stored = books.Stored,
+        };
     }
 
     internal static bool NeedsVessel(DraftStep step) => step.Kind switch
@@ -105,19 +124,17 @@ internal static class ProvisionPass
         return step with { NoVessel = outcome, Volume = step.Used ?? draft.Body.LotVolume.Nominal * Math.Clamp(step.Ratio?.Low ?? 1, 0, 1000) };
     }
 
-    /// <summary>Every step with what it needs on the table, and with what is done in it settled by vessels and stock.</summary>
-    private static ImmutableArray<DraftStep> Laid(
-        ImmutableArray<DraftStep> steps, BodyMeasure body, RecipeChoice choice, List<SundryUse> sundries, WasteBook waste, StockDay day)
+    /// <summary>Every step with what is done in it settled by vessels and stock.</summary>
+    private static ImmutableArray<DraftStep> Finished(ImmutableArray<DraftStep> steps, BodyMeasure body, WasteBook waste)
     {
-        var laid = ImmutableArray.CreateBuilder<DraftStep>(steps.Length);
-        for (var i = 0; i < steps.Length; i++)
+        var finished = ImmutableArray.CreateBuilder<DraftStep>(steps.Length);
+        foreach (var step in steps)
         {
-            var (step, materials) = (steps[i], StepMaterials.Of(steps, i, choice, sundries, day));
             var work = Finished(step.Work, body, steps, waste);
-            laid.Add(materials.IsEmpty && ReferenceEquals(work, step.Work) ? step : step with { Materials = materials, Work = work });
+            finished.Add(ReferenceEquals(work, step.Work) ? step : step with { Work = work });
         }
 
-        return laid.MoveToImmutable();
+        return finished.MoveToImmutable();
     }
 
     /// <summary>Where this bench puts a spent fluid; how the body is held in the vessel that was chosen, and how that is closed.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids.Mixing;
@@ -20,9 +21,10 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
     public PlannedRecipe Written(Temperature at)
     {
         var (times, parts) = (Times(Need, Way), ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length));
-        foreach (var (part, material) in Way.Parts)
+        foreach (var supplied in Way.Parts)
         {
-            parts.Add(new(material?.Name ?? Message.Text(part.Name), part.Volume * times, part.Mass * times, material?.Items[0].Id ?? "")
+            var part = supplied.Part;
+            parts.Add(new(supplied.Name, part.Volume * times, part.Mass * times, supplied.Material?.Items[0].Id ?? "")
             {
                 Fluid = part.Fluid,
                 Salt = part.Salt,
@@ -30,6 +32,14 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
         }
 
         return new(Need.Fluid, Need.Made, parts.MoveToImmutable(), Need.Steps) { ForImmersion = Need.ForImmersion, At = at };
+    }
+
+    /// <summary>What each of the ways takes, to be weighed against the others.</summary>
+    public static Need Asked(FluidNeed need, ImmutableArray<FluidWay> ways)
+    {
+        var demands = ImmutableArray.CreateBuilder<ImmutableArray<Demand>>(ways.Length);
+        foreach (var way in ways) demands.Add(Demands(need, way));
+        return new(demands.MoveToImmutable());
     }
 
     /// <summary>What a way takes of the bench's materials, for as much as is needed; each material once.</summary>
@@ -70,19 +80,21 @@ internal sealed record RecipeChoice(
     /// <param name="day">The bench on the day of use.</param>
     /// <param name="wished">Fluid → what it is to be made from, in words.</param>
     /// <param name="findings">Takes what is to be said.</param>
-    public static RecipeChoice Of(List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    public static RecipeChoice Of(
+        List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
         var first = findings.Count;
-        var (all, recipes) = (ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count), ImmutableArray.CreateBuilder<ChosenRecipe>(needs.Count));
-        var (open, asked) = (new FluidWay[needs.Count][], new List<Need>(needs.Count));
+        var all = ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count);
+        var recipes = ImmutableArray.CreateBuilder<ChosenRecipe>(needs.Count);
+        var (open, asked) = (new ImmutableArray<FluidWay>[needs.Count], new List<Need>(needs.Count));
         UnknownFluids(needs, wished, findings);
         for (var i = 0; i < needs.Count; i++)
         {
             var (need, known) = (needs[i], day.WaysOf(needs[i].Fluid));
             var ways = known.For(need.Made, need.ForImmersion);
             all.Add((need, ways));
-            open[i] = ways.IsEmpty ? Usual(need, known, day, findings) : wished.IsEmpty ? [.. ways] : Wished(need, ways, wished, findings);
-            if (open[i].Length > 0) asked.Add(new([.. open[i].Select(w => ChosenRecipe.Demands(need, w))]));
+            open[i] = ways.IsEmpty ? Usual(need, known, day, findings) : wished.IsEmpty ? ways : Wished(need, ways, wished, findings);
+            if (open[i].Length > 0) asked.Add(ChosenRecipe.Asked(need, open[i]));
         }
 
         findings.AddRange(day.Stock.WithoutRate);
@@ -119,33 +131,33 @@ internal sealed record RecipeChoice(
             findings.AddRange(stock.Market.WithoutRate);
         }
 
-        return Purchasing.Purchases.Choose(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(asked), wanted, day.Products, findings);
+        return Purchasing.Purchases.Choose(CollectionsMarshal.AsSpan(asked), wanted, day.Products, findings);
     }
 
     private static void UnknownFluids(List<FluidNeed> needs, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
-        foreach (var fluid in wished.Keys)
-        {
-            if (!needs.Exists(n => n.Name.ToString() == fluid))
-                findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, [.. needs.Select(n => n.Name.ToString())])));
-        }
+        if (wished.IsEmpty) return;
+        ImmutableArray<string> made = [.. needs.Select(n => n.Name.ToString())];
+        foreach (var fluid in wished.Keys.Where(f => !made.Contains(f)))
+            findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, made)));
     }
 
     /// <summary>The one way that is insisted on; all where it is none of them, with an error.</summary>
-    private static FluidWay[] Wished(FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+    private static ImmutableArray<FluidWay> Wished(
+        FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
-        if (!wished.TryGetValue(need.Name.ToString(), out var words)) return [.. ways];
+        if (!wished.TryGetValue(need.Name.ToString(), out var words)) return ways;
         if (ways.FirstOrDefault(w => w.Supply.Words.ToString() == words) is { } way) return [way];
         findings.Add(Finding.Error(
             "unknown-supply",
             UnknownWay.With(("fluid", need.Name), ("way", words)),
             UnknownWayRemedy.With(Argument.Messages("ways", ways.Select(w => w.Supply.Words)))));
-        return [.. ways];
+        return ways;
     }
 
     /// <summary>The recipe from the stock that is usually at hand, with what the shelf lacks said as a warning.</summary>
     /// <remarks>What it is made from is drawn from the shelf and bought like anything else, as far as the bench lists it.</remarks>
-    private static FluidWay[] Usual(FluidNeed need, FluidWays ways, StockDay day, List<Finding> findings)
+    private static ImmutableArray<FluidWay> Usual(FluidNeed need, FluidWays ways, StockDay day, List<Finding> findings)
     {
         if (need.Fluid.IsWater) return [];
         findings.AddRange(ways.UsualFaults);

@@ -8,7 +8,20 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>What one step needs on the table, each with its id and where it comes from.</summary>
 internal static class StepMaterials
 {
-    public static ImmutableArray<StepMaterial> Of(ImmutableArray<DraftStep> steps, int at, RecipeChoice choice, List<SundryUse> sundries, StockDay day)
+    /// <summary>The steps that need something, in their order.</summary>
+    public static ImmutableArray<(string Step, ImmutableArray<StepMaterial> Materials)> Of(
+        ImmutableArray<DraftStep> steps, RecipeChoice choice, List<SundryUse> sundries, StockDay day)
+    {
+        var tables = ImmutableArray.CreateBuilder<(string, ImmutableArray<StepMaterial>)>(steps.Length);
+        for (var at = 0; at < steps.Length; at++)
+        {
+            if (Of(steps, at, choice, sundries, day) is { IsEmpty: false } materials) tables.Add((steps[at].Id, materials));
+        }
+
+        return tables.DrainToImmutable();
+    }
+
+    private static ImmutableArray<StepMaterial> Of(ImmutableArray<DraftStep> steps, int at, RecipeChoice choice, List<SundryUse> sundries, StockDay day)
     {
         var (step, count) = (steps[at], 0);
         var hasFluid = step is { Fluid: not null, Volume.CubicMeters: > 0 };
@@ -22,8 +35,13 @@ internal static class StepMaterials
         if (count == 0) return [];
         var (materials, next) = (new StepMaterial[count], 0);
         if (hasFluid)
-            materials[next++] = new(IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
-        if (step.Vessel is { Vessel: var vessel }) materials[next++] = new(MaterialOrigin.Vessel) { Name = Message.Text(vessel.Name), Id = vessel.Id, Pieces = 1 };
+        {
+            var from = IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap;
+            materials[next++] = new(from) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
+        }
+
+        if (step.Vessel is { Vessel: var vessel })
+            materials[next++] = new(MaterialOrigin.Vessel) { Name = Message.Text(vessel.Name), Id = vessel.Id, Pieces = 1 };
         foreach (var use in sundries)
         {
             if (use.UsesOf(at) is > 0 and var times)

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
@@ -10,7 +10,10 @@ using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>A prepared bench on one day: what may be used of each material, which vessels are free. Immutable; safe for any number of threads.</summary>
+/// <summary>
+/// A prepared bench from one day on, until something of it goes out of use or comes free: what may be used of each material, which vessels are free, how each
+/// fluid can be made. What it says of a fluid never changes, so that it is safe for any number of threads.
+/// </summary>
 internal sealed class StockDay
 {
     private static readonly Phrase InUse = new("vessel-in-use", "every {vessel} is in use{until}; it is left out");
@@ -19,11 +22,13 @@ internal sealed class StockDay
 
     private readonly MaterialOnDay[] materials;
     private readonly Product[] products;
-    private readonly FrozenDictionary<Fluid, FluidWays> ways;
 
-    internal StockDay(PreparedStock stock, LocalDate day, IEnumerable<Fluid> fluids)
+    /// <summary>Of each fluid that was asked for; a shelf's protocols name some dozens.</summary>
+    private readonly ConcurrentDictionary<Fluid, FluidWays> ways = new();
+
+    internal StockDay(PreparedStock stock, LocalDate day)
     {
-        (Stock, Day) = (stock, day);
+        Stock = stock;
         materials = [.. stock.Materials.Select(m => m.On(day))];
         products = [.. materials.Select(m => m.Product)];
         var atHand = materials.Take(stock.FluidsAndSalts).Where(m => m.IsToBeHad).ToList();
@@ -33,12 +38,9 @@ internal sealed class StockDay
         FreeVessels = PreparedVessel.Of(stock.Bench.FreeVessels(day));
         VesselsForSale = PreparedVessel.Of(stock.Bench.VesselsForSale(day));
         TakenVessels = [.. stock.Bench.Vessels.Where(v => v.Count > 0 && Find(v.Id) is null).Select(v => Taken(v, stock.Bench))];
-        ways = fluids.Distinct().ToFrozenDictionary(f => f, f => FluidWays.Of(f, this));
     }
 
     public PreparedStock Stock { get; }
-
-    public LocalDate Day { get; }
 
     /// <summary>Every material as it is to be had, in the order of the prepared bench.</summary>
     public ReadOnlySpan<MaterialOnDay> Materials => materials;
@@ -66,15 +68,15 @@ internal sealed class StockDay
     /// <summary>The free or buyable vessel of that id; null where there is none.</summary>
     public Vessel? Find(string id) => (FreeVessels.FirstOrDefault(v => v.Vessel.Id == id) ?? VesselsForSale.FirstOrDefault(v => v.Vessel.Id == id))?.Vessel;
 
-    /// <summary>The ways in which a fluid can be made.</summary>
-    public FluidWays WaysOf(Fluid fluid) => ways.TryGetValue(fluid, out var known) ? known : FluidWays.Of(fluid, this);
+    /// <summary>The ways in which a fluid can be made, worked out when it is first asked for.</summary>
+    public FluidWays WaysOf(Fluid fluid) => ways.GetOrAdd(fluid, static (wanted, day) => FluidWays.Of(wanted, day), this);
 
     /// <summary>Whether used fixative of this fluid's buffering stands on the shelf.</summary>
     public bool CanRestore(Fluid fluid)
     {
         foreach (var one in Fluids)
         {
-            if (one.Material is { IsSpent: true, Fluid: { HasFormaldehyde: true, Substance.IsConcentrate: false } spent } && spent.Buffering == fluid.Buffering) return true;
+            if (one.Material.Restores(fluid)) return true;
         }
 
         return false;

@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
+using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 
@@ -16,20 +17,15 @@ internal sealed class StockMaterial
 {
     private static readonly Phrase UsedLot = new("stock-used-lot", "{substance} ({stock}, used {uses} {uses|time|times})");
 
-    private readonly LocalDate[] changes;
-    private readonly MaterialOnDay[] states;
+    private readonly ExchangeRates rates;
 
     private StockMaterial(int index, ImmutableArray<StockItem> items, Message name, Message product, ExchangeRates rates)
     {
-        (Index, Items, Name, Product, Text) = (index, items, name, product, name.ToString());
+        (Index, Items, Name, Product, Text, this.rates) = (index, items, name, product, name.ToString(), rates);
         Packs = [.. items.SelectMany(i => i.Packs).Distinct()];
         CanBeBought = items.Any(i => i.Packs.Any(p => p.CanBeBought));
         MostUses = items.Max(i => i.Uses);
         Market = Market.Of(product, Measure, Packs, rates);
-
-        // What is usable changes on the day after a last day of use, and on no other.
-        changes = [.. items.Select(i => i.Expires).OfType<LocalDate>().Where(d => d < LocalDate.MaxIsoValue).Select(d => d.PlusDays(1)).Distinct().Order()];
-        states = [.. changes.Prepend(LocalDate.MinIsoValue).Select(from => MaterialOnDay.Of(this, from, rates))];
     }
 
     /// <summary>Its place among the bench's materials.</summary>
@@ -76,6 +72,10 @@ internal sealed class StockMaterial
     /// <summary>Whether it has served a specimen before.</summary>
     public bool IsSpent => Items[0].Uses > 0;
 
+    /// <summary>Whether it is used fixative that a fluid may be made from: of the same buffering.</summary>
+    public bool Restores(Fluid fluid) =>
+        IsSpent && Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: false } spent && spent.Buffering == fluid.Buffering;
+
     /// <summary>How often the most used bottle has served.</summary>
     public int MostUses { get; }
 
@@ -83,12 +83,7 @@ internal sealed class StockMaterial
     public bool IsByThePair { get; private init; }
 
     /// <summary>Its shelf on a day.</summary>
-    public MaterialOnDay On(LocalDate day)
-    {
-        var at = 0;
-        while (at < changes.Length && changes[at] <= day) at++;
-        return states[at];
-    }
+    public MaterialOnDay On(LocalDate day) => MaterialOnDay.Of(this, day, rates);
 
     /// <summary>The fluids and salts of a bench by substance, then its consumables and tools by what they are; each in the order of the bench file.</summary>
     public static ImmutableArray<StockMaterial> Of(ImmutableArray<StockItem> stock, ExchangeRates rates)
@@ -106,7 +101,8 @@ internal sealed class StockMaterial
             });
         }
 
-        foreach (var lines in stock.Where(i => i.Kind is StockKind.Consumable or StockKind.Tool && i.OnHand.Kind == AmountKind.Count).GroupBy(i => (i.Substance, i.Kind)))
+        var things = stock.Where(i => i.Kind is StockKind.Consumable or StockKind.Tool && i.OnHand.Kind == AmountKind.Count);
+        foreach (var lines in things.GroupBy(i => (i.Substance, i.Kind)))
         {
             materials.Add(new(materials.Count, [.. lines], Message.Text(lines.Key.Substance), Message.Text(lines.First().Id), rates)
             {
@@ -161,5 +157,6 @@ internal sealed class StockMaterial
         return Fluid.Read($"{word} {written}").Value ?? plain;
     }
 
-    private static string Written(StockItem item) => string.Join(' ', ((string?[])[item.Substance, item.Strength, item.Hydrate]).Where(t => !string.IsNullOrWhiteSpace(t)));
+    private static string Written(StockItem item) =>
+        string.Join(' ', ((string?[])[item.Substance, item.Strength, item.Hydrate]).Where(t => !string.IsNullOrWhiteSpace(t)));
 }

@@ -6,19 +6,27 @@ using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>One thing over the whole plan: the stock that serves it, how often it is used, and what that wears out. Complete when <see cref="Of"/> returns.</summary>
+/// <summary>
+/// One thing over the whole plan: the stock that serves it, how often it is used, and what that wears out. Complete when <see cref="Of"/> returns.
+/// </summary>
 /// <param name="sundry">What the first step that uses it asks for.</param>
 /// <param name="stock">The stock that serves; null where the bench lists none.</param>
 internal sealed class SundryUse(Sundry sundry, StockMaterial? stock)
 {
-    private readonly List<(int Step, long Uses)> uses = [];
+    /// <summary>Most things are used in one step alone.</summary>
+    private (int Step, long Uses) first;
+
+    private List<(int Step, long Uses)>? others;
 
     public Sundry Sundry { get; } = sundry;
 
     public StockMaterial? Stock { get; } = stock;
 
-    /// <summary>Times that a piece is used, by the place of the step.</summary>
-    public IReadOnlyList<(int Step, long Uses)> Uses => uses;
+    /// <summary>In how many steps it is used.</summary>
+    public int Steps { get; private set; }
+
+    /// <summary>The place of one of those steps, and times that a piece is used there.</summary>
+    public (int Step, long Uses) this[int at] => at == 0 ? first : others![at - 1];
 
     public long AllUses { get; private set; }
 
@@ -60,9 +68,9 @@ internal sealed class SundryUse(Sundry sundry, StockMaterial? stock)
     public long UsesOf(int step)
     {
         var sum = 0L;
-        foreach (var (at, times) in uses)
+        for (var i = 0; i < Steps; i++)
         {
-            if (at == step) sum += times;
+            if (this[i].Step == step) sum += this[i].Uses;
         }
 
         return sum;
@@ -72,15 +80,14 @@ internal sealed class SundryUse(Sundry sundry, StockMaterial? stock)
     public static SundryUse Together(StockMaterial stock, long times)
     {
         var use = new SundryUse(default, stock);
-        use.uses.Add((-1, times));
-        use.AllUses = times;
+        use.Add((-1, times));
         return use;
     }
 
     /// <summary>All things of a plan, in the order of their first use.</summary>
     public static List<SundryUse> Of(ImmutableArray<DraftStep> steps, int animals, SundryShelf shelf)
     {
-        var (all, needs) = (new List<SundryUse>(), new List<SundryNeed>());
+        var (all, needs) = (new List<SundryUse>(steps.Length), new List<SundryNeed>(8));
         for (var step = 0; step < steps.Length; step++)
         {
             if (steps[step].IsCare) continue;
@@ -107,7 +114,13 @@ internal sealed class SundryUse(Sundry sundry, StockMaterial? stock)
     private void Add(int step, long times)
     {
         var pieces = Stock is { IsByThePair: true } ? (times + 1) / 2 : times;
-        uses.Add((step, pieces));
-        AllUses += pieces;
+        Add((step, pieces));
+    }
+
+    private void Add((int Step, long Uses) use)
+    {
+        if (Steps++ == 0) first = use;
+        else (others ??= new(4)).Add(use);
+        AllUses += use.Uses;
     }
 }

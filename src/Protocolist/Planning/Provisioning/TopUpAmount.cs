@@ -10,7 +10,9 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>What the final vessel loses, and what to have ready for topping it up.</summary>
 internal static class TopUpAmount
 {
-    /// <summary>A jar is topped up when a tenth is gone: the project's choice, before the body stands out and while the strength can still be restored.</summary>
+    /// <summary>
+    /// A jar is topped up when a tenth is gone: the project's choice, before the body stands out and while the strength can still be restored.
+    /// </summary>
     private const double Lost = 0.1;
 
     private const double Humidity = 0.5; // a usual room
@@ -23,7 +25,8 @@ internal static class TopUpAmount
 
     private static readonly Phrase Stronger = new(
         "top-up.stronger",
-        "what is left may have sunk to {left:0} %vol; {first}add {add} of ethanol {strength:0} %vol, or what the reading calls for (Raoult's law with activity, worst case)");
+        "what is left may have sunk to {left:0} %vol; {first}add {add} of ethanol {strength:0} %vol, "
+        + "or what the reading calls for (Raoult's law with activity, worst case)");
 
     private static readonly Phrase DrawOff = new("top-up.draw-off", "draw off {volume}, then ");
 

@@ -13,7 +13,9 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>Which vessel a step uses and how it is filled.</summary>
 internal static class VesselChoice
 {
-    /// <summary>Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.</summary>
+    /// <summary>
+    /// Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.
+    /// </summary>
     private const double CoiledFrom = 14;
 
     /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
@@ -46,7 +48,7 @@ internal static class VesselChoice
     {
         var fluid = step.Fluid ?? Fluid.TapWater;
         var use = step.Stage.Kind == StageKind.House ? VesselUse.Keeping : VesselUse.Treating;
-        var request = FitRequest.For(Posed(step, body), fluid, use) with
+        return new(Posed(step, body), fluid, fluid.DensityAt, use)
         {
             FilledAt = bench.Temperatures.Room,
             Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
@@ -54,12 +56,11 @@ internal static class VesselChoice
             Carriers = Math.Clamp(bench.People, 1, 2), // a third pair of hands finds no hold on a vessel
             ShelfBears = use == VesselUse.Keeping ? bench.ShelfBears : null,
             BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
+            LeastRatio = step.Ratio is { } ratio ? Math.Clamp(ratio.Low, 0, 1000) : use == VesselUse.Treating ? 1 : FitRequest.LeastForKeeping,
+            Clearances = step.Work is HouseWork { OverSpecimen: { } over }
+                ? Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) }
+                : null,
         };
-        if (step.Ratio is { } ratio) request = request with { LeastRatio = Math.Clamp(ratio.Low, 0, 1000) };
-        else if (use == VesselUse.Treating) request = request with { LeastRatio = 1 };
-        return step.Work is HouseWork { OverSpecimen: { } over }
-            ? request with { Clearances = Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) } }
-            : request;
     }
 
     private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)

@@ -7,7 +7,9 @@ using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;
 
-/// <summary>Vessels of the catalogue that steps use: bought once each, for cash; the one that the specimen stays in is used up, a tub stays on the shelf.</summary>
+/// <summary>
+/// Vessels of the catalogue that steps use: bought once each, for cash; the one that the specimen stays in is used up, a tub stays on the shelf.
+/// </summary>
 internal static class VesselPurchases
 {
     public static void Book(MaterialBooks books, ImmutableArray<DraftStep> steps, StockDay day, List<Finding> findings)
@@ -15,7 +17,8 @@ internal static class VesselPurchases
         if (day.VesselsForSale.Count == 0) return;
         for (var i = 0; i < steps.Length; i++)
         {
-            if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i || !day.VesselsForSale.Any(v => v.Vessel.Id == fitted.Vessel.Id)) continue;
+            if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i) continue;
+            if (!day.VesselsForSale.Any(v => v.Vessel.Id == fitted.Vessel.Id)) continue;
             Book(books, fitted.Vessel, [.. steps.Where(s => s.Vessel?.Vessel.Id == fitted.Vessel.Id)], day, findings);
         }
     }

@@ -28,7 +28,8 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
 
     private static readonly Phrase KeptRemedy = new(
         "fixative-kept.remedy",
-        "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; it goes only into fixative of the same buffering");
+        "before it serves again see that it is clear, measure its pH (6.5 or more) and enter it as stock with its uses; "
+        + "it goes only into fixative of the same buffering");
 
     /// <summary>Routes everything.</summary>
     /// <param name="needs">The fluids.</param>
@@ -37,11 +38,11 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
     /// <param name="steps">The steps with their fluids and volumes.</param>
     /// <param name="stock">The bench.</param>
     /// <param name="findings">Takes notes: what is kept, what is drained, and for what there is no container.</param>
-    public static WasteBook Of(List<FluidNeed> needs, RecipeChoice choice, List<SundryUse> sundries, ImmutableArray<DraftStep> steps, PreparedStock stock, List<Finding> findings)
+    public static WasteBook Of(
+        List<FluidNeed> needs, RecipeChoice choice, List<SundryUse> sundries, ImmutableArray<DraftStep> steps, PreparedStock stock, List<Finding> findings)
     {
-        var first = findings.Count;
-        var (lots, moves) = (ImmutableArray.CreateBuilder<PlannedWaste>(2 * steps.Length), ImmutableArray.CreateBuilder<FluidMove>(2 * steps.Length));
-        var unnamed = 0;
+        var (first, unnamed) = (findings.Count, 0);
+        var (lots, moves) = (ImmutableArray.CreateBuilder<PlannedWaste>(steps.Length), ImmutableArray.CreateBuilder<FluidMove>(steps.Length));
         foreach (var need in needs)
         {
             var recipe = choice.RecipeOf(need);
@@ -66,13 +67,18 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
 
         foreach (var need in needs)
         {
-            if (!need.Fluid.IsWater) Add(new(need.Fluid.WasteClass, Amount.Of(need.Dead), default, default, "") { Fluid = need.Fluid, ForImmersion = need.ForImmersion });
+            if (!need.Fluid.IsWater) Pour(need, need.Fluid.WasteClass, need.Dead, "", served: 0);
         }
 
         foreach (var use in sundries)
         {
             if (use.Waste is not { } @class || use.Wear is not { LastsUses: 1 }) continue;
-            foreach (var (at, pieces) in use.Uses) Add(new(@class, Amount.Of(pieces), default, default, steps[at].Id) { What = use.Name });
+            for (var i = 0; i < use.Steps; i++)
+            {
+                var (at, pieces) = use[i];
+                var amount = Amount.Of(pieces);
+                if (RouteOf(@class, amount, served: 0) is { } route) Add(new(@class, amount, route.Way, route.Destination, steps[at].Id) { What = use.Name });
+            }
         }
 
         if (unnamed != 0 && !stock.Bench.Stock.IsEmpty)
@@ -88,19 +94,31 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         {
             if (step.Kind is StageKind.Inject) return new(FluidPlaceKind.Body);
             if (step.Kind is StageKind.House) return new(FluidPlaceKind.FinalVessel);
-            var lot = new PlannedWaste(ClassOf(steps, at), Amount.Of(volume), default, default, step.Id) { Fluid = need.Fluid, ForImmersion = need.ForImmersion };
-            return Add(lot, Keeps(step, served, stock) ? served : 0) is { } to ? new(FluidPlaceKind.Waste, Destination: to) : new(FluidPlaceKind.TooLittle);
+            return Pour(need, ClassOf(steps, at), volume, step.Id, Keeps(step, served, stock) ? served : 0) is { } to
+                ? new(FluidPlaceKind.Waste, Destination: to.Destination)
+                : new(FluidPlaceKind.TooLittle);
         }
 
-        Message? Add(PlannedWaste lot, int served = 0)
+        WasteRoute? Pour(FluidNeed need, WasteClass @class, UnitsNet.Volume volume, string step, int served)
         {
-            if (lot.Amount.Units == 0) return null;
-            var route = served > 0 ? stock.KeptFixative! : stock.RouteOf(lot.Class);
-            if (!route.IsNamed) unnamed |= 1 << (int)lot.Class;
-            lot = lot with { Way = route.Way, Destination = route.Destination, Uses = served };
+            var amount = Amount.Of(volume);
+            if (RouteOf(@class, amount, served) is not { } route) return null;
+            Add(new(@class, amount, route.Way, route.Destination, step) { Fluid = need.Fluid, ForImmersion = need.ForImmersion, Uses = served });
+            return route;
+        }
+
+        WasteRoute? RouteOf(WasteClass @class, Amount amount, int served)
+        {
+            if (amount.Units == 0) return null;
+            var route = served > 0 ? stock.KeptFixative! : stock.RouteOf(@class);
+            if (!route.IsNamed) unnamed |= 1 << (int)@class;
+            return route;
+        }
+
+        void Add(PlannedWaste lot)
+        {
             lots.Add(lot);
-            if (route.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) findings.Add(NoteOf(lot, stock));
-            return route.Destination;
+            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) findings.Add(NoteOf(lot, stock));
         }
     }
 
@@ -142,7 +160,9 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         return most;
     }
 
-    /// <summary>The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.</summary>
+    /// <summary>
+    /// The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.
+    /// </summary>
     private static bool IsAfterFormaldehyde(ImmutableArray<DraftStep> steps, int at)
     {
         for (var i = at - 1; i >= 0; i--)

@@ -13,13 +13,18 @@ internal static class WishedVessel
     private static readonly Phrase NotFree = new("wished-vessel-not-free", "no '{vessel}' is free, and none can be bought");
     private static readonly Phrase NotFreeRemedy = new("wished-vessel-not-free.remedy", "take another, start later, or give it a price in the bench file");
     private static readonly Phrase DoesNotFit = new("wished-vessel-does-not-fit", "'{vessel}' does not do for '{step}': {why:; }");
-    private static readonly Phrase DoesNotFitRemedy = new("wished-vessel-does-not-fit.remedy", "leave the choice to the planner, or see which ones do with 'compare'");
+    private static readonly Phrase DoesNotFitRemedy = new(
+        "wished-vessel-does-not-fit.remedy", "leave the choice to the planner, or see which ones do with 'compare'");
 
     /// <summary>The step's wished vessel and how it is filled; null where nothing is wished, or it cannot be.</summary>
     public static FittedVessel? For(DraftStep step, PlanWishes wishes, Draft draft, StockDay day) =>
-        wishes.Vessels.TryGetValue(step.Id, out var id) && day.Find(id) is { } vessel ? VesselChoice.Try(step, draft.Body, day.Stock.Bench, vessel).Fitted : null;
+        wishes.Vessels.TryGetValue(step.Id, out var id) && day.Find(id) is { } vessel
+            ? VesselChoice.Try(step, draft.Body, day.Stock.Bench, vessel).Fitted
+            : null;
 
-    /// <summary>Wishes that come to nothing, each with the reason: the planner's own choice stands in their place, and the plan must not start unseen.</summary>
+    /// <summary>
+    /// Wishes that come to nothing, each with the reason: the planner's own choice stands in their place, and the plan must not start unseen.
+    /// </summary>
     public static void Unmet(PlanWishes wishes, ImmutableArray<DraftStep> steps, Draft draft, StockDay day, List<Finding> findings)
     {
         foreach (var (stepId, id) in wishes.Vessels)

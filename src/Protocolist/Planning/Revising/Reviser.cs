@@ -57,8 +57,8 @@ internal static class Reviser
 
         var wishes = plan.Wishes ?? PlanWishes.None;
         var day = prepared.On(start.Date);
-        var basis = ProvisionPass.Run(draft, day, wishes).Draft;
-        var effects = LogEffects.Of(basis, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices)));
+        var basis = ProvisionPass.Run(draft, day, wishes);
+        var effects = LogEffects.Of(basis.Draft, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices)));
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
@@ -70,7 +70,7 @@ internal static class Reviser
             EarliestStart = start,
             Wishes = plan.Wishes,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
-            Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, bench),
+            Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, basis, bench),
         };
         return new(Carry.Over(plan, anew), [.. Mismatches(plan, isShelved ? null : shelved, bench), .. unfit, .. anew.Findings]);
     }

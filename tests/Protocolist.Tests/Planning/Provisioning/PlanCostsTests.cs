@@ -1,3 +1,4 @@
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;

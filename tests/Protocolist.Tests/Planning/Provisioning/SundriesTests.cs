@@ -1,5 +1,6 @@
 using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
+using Protocolist.Notation;
 using Protocolist.Planning;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;

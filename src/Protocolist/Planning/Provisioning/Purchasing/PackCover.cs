@@ -37,11 +37,14 @@ internal static class PackCover
     /// <summary>16 MB of table; some milliseconds.</summary>
     internal const long MostCells = 1 << 21;
 
+    /// <summary>So many sizes are worked on without taking memory.</summary>
+    private const int FewSizes = 16;
+
     /// <summary>Solves it.</summary>
     /// <param name="sizes">The sizes; an empty list covers nothing but a demand of 0.</param>
     /// <param name="demand">Units wanted; 0 or less needs nothing.</param>
     /// <returns>The cheapest cover, or null when there is a demand and no size.</returns>
-    public static Cover? Cheapest(SizeAndCost[] sizes, long demand)
+    public static Cover? Cheapest(ReadOnlySpan<SizeAndCost> sizes, long demand)
     {
         var counts = new long[sizes.Length];
         if (demand <= 0) return new(ImmutableCollectionsMarshal.AsImmutableArray(counts), 0, 0, 1);
@@ -61,43 +64,19 @@ internal static class PackCover
         return new(ImmutableCollectionsMarshal.AsImmutableArray(counts), cost, total, step);
     }
 
-    /// <summary>Indexes by falling size, without those that another one beats: as large or larger and cheaper, or the same twice.</summary>
-    private static List<int> Useful(SizeAndCost[] sizes)
+    /// <summary>Solves in steps of so many units, or says that the table would be too large.</summary>
+    /// <remarks>Sizes below one step are left out; at the latest when all are below ten, the period is short.</remarks>
+    private static bool TrySolve(ReadOnlySpan<SizeAndCost> sizes, long demand, long step, long[] counts)
     {
-        var order = new List<int>(sizes.Length);
-        for (var i = 0; i < sizes.Length; i++)
-        {
-            if (sizes[i].Size <= 0) continue;
-            var place = order.Count;
-            while (place > 0 && IsBefore(sizes[i], sizes[order[place - 1]])) place--;
-            order.Insert(place, i);
-        }
-
-        var (kept, cheapestAbove) = (0, long.MaxValue);
-        for (var at = 0; at < order.Count; at++)
-        {
-            var i = order[at];
-            var sameSize = kept > 0 && sizes[order[kept - 1]].Size == sizes[i].Size;
-            if (!sameSize && sizes[i].Cost <= cheapestAbove) order[kept++] = i;
-            cheapestAbove = Math.Min(cheapestAbove, sizes[i].Cost);
-        }
-
-        order.RemoveRange(kept, order.Count - kept);
-        return order;
-    }
-
-    private static bool IsBefore(SizeAndCost one, SizeAndCost other) => one.Size > other.Size || (one.Size == other.Size && one.Cost < other.Cost);
-
-    /// <summary>Solves in steps of so many units, or says that the table would be too large. Sizes below one step are left out; at the latest when all are below ten, the period is short.</summary>
-    private static bool TrySolve(SizeAndCost[] sizes, long demand, long step, long[] counts)
-    {
-        var inSteps = new SizeAndCost[sizes.Length];
-        for (var i = 0; i < sizes.Length; i++) inSteps[i] = sizes[i] with { Size = sizes[i].Size / step };
-        var useful = Useful(inSteps);
+        var isFew = sizes.Length <= FewSizes;
+        Span<SizeAndCost> scaled = isFew ? stackalloc SizeAndCost[sizes.Length] : new SizeAndCost[sizes.Length];
+        Span<int> places = isFew ? stackalloc int[sizes.Length] : new int[sizes.Length];
+        var useful = Useful(sizes, step, scaled, places);
+        scaled = scaled[..useful];
+        places = places[..useful];
         var divisor = 0L;
-        foreach (var i in useful) divisor = Gcd(divisor, inSteps[i].Size);
-        var scaled = new SizeAndCost[useful.Count];
-        for (var i = 0; i < scaled.Length; i++) scaled[i] = inSteps[useful[i]] with { Size = inSteps[useful[i]].Size / divisor };
+        foreach (var (size, _) in scaled) divisor = Gcd(divisor, size);
+        foreach (ref var one in scaled) one = one with { Size = one.Size / divisor };
         var target = CeilingOf(CeilingOf(demand, step), divisor);
 
         var best = BestUnitPrice(scaled);
@@ -105,13 +84,42 @@ internal static class PackCover
         var cells = target - ahead * scaled[best].Size + 1;
         if (cells > MostCells) return false;
 
-        counts[useful[best]] = ahead;
-        Fill(scaled, (int)cells, i => counts[useful[i]]++);
+        counts[places[best]] = ahead;
+        Fill(scaled, (int)cells, places, counts);
         return true;
     }
 
+    /// <summary>
+    /// The sizes in steps, falling, each with its place; without those that another one beats: as large or larger and cheaper, or the same twice.
+    /// </summary>
+    private static int Useful(ReadOnlySpan<SizeAndCost> sizes, long step, Span<SizeAndCost> useful, Span<int> places)
+    {
+        var count = 0;
+        for (var i = 0; i < sizes.Length; i++)
+        {
+            var one = sizes[i] with { Size = sizes[i].Size / step };
+            if (one.Size <= 0) continue;
+            var place = count++;
+            for (; place > 0 && IsBefore(one, useful[place - 1]); place--) (useful[place], places[place]) = (useful[place - 1], places[place - 1]);
+            (useful[place], places[place]) = (one, i);
+        }
+
+        var (kept, cheapestAbove) = (0, long.MaxValue);
+        for (var at = 0; at < count; at++)
+        {
+            var one = useful[at];
+            var sameSize = kept > 0 && useful[kept - 1].Size == one.Size;
+            if (!sameSize && one.Cost <= cheapestAbove) (useful[kept], places[kept++]) = (one, places[at]);
+            cheapestAbove = Math.Min(cheapestAbove, one.Cost);
+        }
+
+        return kept;
+    }
+
+    private static bool IsBefore(SizeAndCost one, SizeAndCost other) => one.Size > other.Size || (one.Size == other.Size && one.Cost < other.Cost);
+
     /// <summary>The best unit price, the largest among equals, so that trading others for it never costs more nor needs more packs.</summary>
-    private static int BestUnitPrice(SizeAndCost[] sizes)
+    private static int BestUnitPrice(ReadOnlySpan<SizeAndCost> sizes)
     {
         var best = 0;
         for (var i = 1; i < sizes.Length; i++)
@@ -124,7 +132,7 @@ internal static class PackCover
     /// make a multiple of the best pack would be traded for best packs; and the best packs alone cost less than one pack above the demand at
     /// the best unit price, which is all that the others' higher unit price may eat.
     /// </summary>
-    private static Int128 OthersAtMost(SizeAndCost[] sizes, int best)
+    private static Int128 OthersAtMost(ReadOnlySpan<SizeAndCost> sizes, int best)
     {
         var (s, c) = sizes[best];
         Int128 sum = 0;
@@ -140,30 +148,35 @@ internal static class PackCover
         return sum;
     }
 
-    private static void Fill(SizeAndCost[] sizes, int cells, Action<int> take)
+    private static void Fill(ReadOnlySpan<SizeAndCost> sizes, int cells, ReadOnlySpan<int> places, long[] counts)
     {
-        // Key = cost * costPlace + total * totalPlace + packs; each place is wider than the largest value below it.
-        var smallest = sizes.Min(s => s.Size);
-        var largest = sizes.Max(s => s.Size);
+        // Key = cost * costPlace + total * totalPlace + packs; each place is wider than the largest value below it. The sizes fall.
+        var (smallest, largest, leastCost, dearest) = (sizes[^1].Size, sizes[0].Size, Int128.MaxValue, 0L);
+        foreach (var (size, cost) in sizes)
+        {
+            leastCost = Int128.Min(leastCost, cost * ((Int128)(cells + size - 1) / size));
+            dearest = Math.Max(dearest, cost);
+        }
+
         Int128 mostPacks = (cells + smallest - 1) / smallest + 1;
         Int128 totalPlace = mostPacks + 1;
         var costPlace = ((Int128)cells + largest) * totalPlace + totalPlace;
-        var keys = sizes.Select(s => s.Cost * costPlace + s.Size * totalPlace + 1).ToArray();
-        var mostCost = sizes.Min(s => s.Cost * ((Int128)(cells + s.Size - 1) / s.Size)) + sizes.Max(s => s.Cost);
-        if ((mostCost + 1) * costPlace * 2 < long.MaxValue) Fill(sizes, [.. keys.Select(k => (long)k)], cells, take);
-        else Fill(sizes, keys, cells, take);
+        if ((leastCost + dearest + 1) * costPlace * 2 < long.MaxValue) Fill<long>(sizes, costPlace, totalPlace, cells, places, counts);
+        else Fill<Int128>(sizes, costPlace, totalPlace, cells, places, counts);
     }
 
-    private static void Fill<T>(SizeAndCost[] sizes, T[] keys, int cells, Action<int> take)
-        where T : struct, IBinaryInteger<T>, IMinMaxValue<T>
+    private static void Fill<T>(ReadOnlySpan<SizeAndCost> sizes, Int128 costPlace, Int128 totalPlace, int cells, ReadOnlySpan<int> places, long[] counts)
+        where T : unmanaged, IBinaryInteger<T>, IMinMaxValue<T>
     {
+        Span<T> keys = sizes.Length <= FewSizes ? stackalloc T[sizes.Length] : new T[sizes.Length];
+        for (var i = 0; i < keys.Length; i++) keys[i] = T.CreateChecked(sizes[i].Cost * costPlace + sizes[i].Size * totalPlace + 1);
         var rented = ArrayPool<T>.Shared.Rent(cells);
         try
         {
             var table = rented.AsSpan(0, cells);
             table.Fill(T.MaxValue);
             table[0] = T.Zero;
-            var smallest = (int)Math.Min(sizes.Min(s => s.Size), cells);
+            var smallest = (int)Math.Min(sizes[^1].Size, cells);
             // Within a block no wider than the smallest size, every cell looks back to before the block: a whole block is one run of minima.
             for (var start = 1; start < cells; start += smallest)
             {
@@ -175,7 +188,7 @@ internal static class PackCover
             {
                 var i = 0;
                 while (table[(int)at] != keys[i] + table[(int)Math.Max(0, at - sizes[i].Size)]) i++;
-                take(i);
+                counts[places[i]]++;
                 at -= sizes[i].Size;
             }
         }
@@ -187,7 +200,7 @@ internal static class PackCover
 
     /// <summary>Lowers each cell of a block to key + the cell one size before it, or to the key alone where that lies at or before 0.</summary>
     private static void Relax<T>(Span<T> table, Span<T> block, long from, T key)
-        where T : struct, IBinaryInteger<T>
+        where T : unmanaged, IBinaryInteger<T>
     {
         var alone = (int)Math.Clamp(-from, 0, block.Length);
         for (var j = 0; j < alone; j++) block[j] = T.Min(block[j], key);

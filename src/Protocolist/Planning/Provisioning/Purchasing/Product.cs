@@ -4,7 +4,9 @@ using Protocolist.Findings;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;
 
-/// <summary>A material that can be drawn from the shelf and bought: one substance of one strength (and, of a salt, one hydrate), or one sort of thing.</summary>
+/// <summary>
+/// A material that can be drawn from the shelf and bought: one substance of one strength (and, of a salt, one hydrate), or one sort of thing.
+/// </summary>
 /// <param name="Name">What people call it.</param>
 /// <param name="OnHand">What is usable of it on the shelf; its kind is the kind of all amounts of this product.</param>
 /// <param name="Market">What it can be bought in.</param>
@@ -24,14 +26,12 @@ internal readonly record struct Demand(int Product, long Units);
 internal readonly record struct Need(ImmutableArray<ImmutableArray<Demand>> Ways)
 {
     /// <summary>Of each product, the most that one of the ways takes.</summary>
-    public long[] MostOf(int products)
+    /// <param name="most">Takes it, by product.</param>
+    public void MostOf(Span<long> most)
     {
-        var most = new long[products];
         foreach (var way in Ways)
         {
             foreach (var (product, units) in way) most[product] = Math.Max(most[product], units);
         }
-
-        return most;
     }
 }

@@ -36,22 +36,22 @@ internal static class Purchases
     /// the exact optimum: least cost, least surplus, fewest packs, more of the largest.
     /// </summary>
     /// <param name="needs">The needs; each with one way or more.</param>
-    /// <param name="wanted">Of each product, what is wanted whatever way is chosen; 0 or more.</param>
+    /// <param name="wanted">Of each product, what is wanted whatever way is chosen; 0 or more. Becomes the plan's own.</param>
     /// <param name="products">Every product that a way names.</param>
     /// <param name="findings">
     /// Takes <c>lacking-and-not-for-sale</c> (warning), <c>packs-in-wider-steps</c> (note), <c>ways-not-all-compared</c> (note: so many needs and ways that the
     /// search ended early with the best so far).
     /// </param>
-    public static PurchasePlan Choose(ReadOnlySpan<Need> needs, ReadOnlySpan<long> wanted, ReadOnlySpan<Product> products, List<Finding> findings)
+    public static PurchasePlan Choose(ReadOnlySpan<Need> needs, long[] wanted, ReadOnlySpan<Product> products, List<Finding> findings)
     {
-        var (totals, ways, open) = (wanted.ToArray(), new int[needs.Length], 0);
+        var (totals, ways, open) = (wanted, new int[needs.Length], 0);
         foreach (var need in needs)
         {
             if (need.Ways.Length > 1) open++;
             else Add(need.Ways[0], totals);
         }
 
-        var endedEarly = open > 0 && !ShelfHoldsAnyWay(needs, totals, products) && new WaySearch(needs, products, totals, ways).Run();
+        var endedEarly = open > 0 && new WaySearch(needs, products, totals, ways).Run();
         for (var i = 0; i < needs.Length; i++)
         {
             if (needs[i].Ways.Length > 1) Add(needs[i].Ways[ways[i]], totals);
@@ -60,31 +60,15 @@ internal static class Purchases
         var purchases = new Purchase?[products.Length];
         for (var i = 0; i < purchases.Length; i++) purchases[i] = PurchaseOf(products[i], products[i].LackingOf(totals[i]), findings);
         if (endedEarly) findings.Add(Finding.Note("ways-not-all-compared", NotAll.With(("needs", needs.Length)), NotAllRemedy));
-        return new(ImmutableCollectionsMarshal.AsImmutableArray(ways), ImmutableCollectionsMarshal.AsImmutableArray(totals), ImmutableCollectionsMarshal.AsImmutableArray(purchases));
+        return new(
+            ImmutableCollectionsMarshal.AsImmutableArray(ways),
+            ImmutableCollectionsMarshal.AsImmutableArray(totals),
+            ImmutableCollectionsMarshal.AsImmutableArray(purchases));
     }
 
     private static void Add(ImmutableArray<Demand> way, long[] totals)
     {
         foreach (var demand in way) totals[demand.Product] += demand.Units;
-    }
-
-    /// <summary>Whether nothing need be bought whatever way is taken, so that the first of each is as good as any.</summary>
-    private static bool ShelfHoldsAnyWay(ReadOnlySpan<Need> needs, long[] totals, ReadOnlySpan<Product> products)
-    {
-        var most = totals.AsSpan().ToArray();
-        foreach (var need in needs)
-        {
-            if (need.Ways.Length <= 1) continue;
-            var own = need.MostOf(products.Length);
-            for (var i = 0; i < most.Length; i++) most[i] += own[i];
-        }
-
-        for (var i = 0; i < most.Length; i++)
-        {
-            if (products[i].LackingOf(most[i]) > 0 && most[i] > totals[i]) return false;
-        }
-
-        return true;
     }
 
     private static Purchase? PurchaseOf(Product product, long lacking, List<Finding> findings)
@@ -104,7 +88,7 @@ internal static class Purchases
             findings.Add(Finding.Note(WiderSteps.Id, WiderSteps.With(("product", product.Name), step), WiderStepsRemedy));
         }
 
-        var packs = ImmutableArray.CreateBuilder<PackCount>();
+        var packs = ImmutableArray.CreateBuilder<PackCount>(cover.Counts.Length);
         for (var i = 0; i < cover.Counts.Length; i++)
         {
             var (pack, price) = product.Market.Offers[i];
@@ -114,6 +98,6 @@ internal static class Purchases
             packs.Insert(at, new(pack, cover.Counts[i], price * cover.Counts[i]));
         }
 
-        return new(packs.ToImmutable(), (long)cover.Total, (long)cover.Cost);
+        return new(packs.DrainToImmutable(), (long)cover.Total, (long)cover.Cost);
     }
 }

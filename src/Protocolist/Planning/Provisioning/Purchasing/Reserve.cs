@@ -4,7 +4,8 @@ namespace Protocolist.Planning.Provisioning.Purchasing;
 
 /// <summary>What is set aside beyond the amount a step asks for. Stated on the plan; a bench may set its own.</summary>
 /// <param name="SpillShare">Kept ready for spills and short measure, as a part of the amount, 0 to 1. It stays on the shelf unless it is needed.</param>
-/// <param name="DeadVolumeUnits">What stays behind in jugs, hoses and syringes each time a material is drawn on: microlitres or milligrams. It is lost, so it counts as used. Pieces have none.</param>
+/// <param name="DeadVolumeUnits">What stays behind in jugs, hoses and syringes each time a material is drawn on: microlitres or milligrams. It is lost, so
+/// it counts as used. Pieces have none.</param>
 internal sealed record Reserve(decimal SpillShare, long DeadVolumeUnits)
 {
     /// <summary>5 % and 20 mL (20 g): common practice, from memory; no published figure is claimed.</summary>

@@ -5,7 +5,10 @@ using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;
 
-/// <summary>What stock is worth in the plan's currency: at its stated price by unit, else at the lowest among its packs; and what is to be said where nothing tells.</summary>
+/// <summary>
+/// What stock is worth in the plan's currency: at its stated price by unit, else at the lowest among its packs; and what is to be said where nothing
+/// tells.
+/// </summary>
 /// <param name="Minor">Smallest coins; 0 where nobody knows.</param>
 /// <param name="Doubt">A note <c>stock-without-worth</c> or an error <c>two-currencies</c>; null where it is known.</param>
 internal readonly record struct StockWorth(long Minor, Finding? Doubt)
@@ -28,7 +31,17 @@ internal readonly record struct StockWorth(long Minor, Finding? Doubt)
             : Without(item);
     }
 
-    private static Pack? Best(StockItem item) => item.Packs.Where(p => p.CanBeBought && p.Size.Kind == item.OnHand.Kind).MinBy(p => p.Price!.Amount / p.Size.Units);
+    private static Pack? Best(StockItem item)
+    {
+        Pack? best = null;
+        foreach (var pack in item.Packs)
+        {
+            if (!pack.CanBeBought || pack.Size.Kind != item.OnHand.Kind) continue;
+            if (best is null || pack.Price!.Amount / pack.Size.Units < best.Price!.Amount / best.Size.Units) best = pack;
+        }
+
+        return best;
+    }
 
     private static StockWorth Converted(Money money, StockItem item, ExchangeRates rates) => rates.Convert(money) is { } converted
         ? new(converted.Minor, null)

@@ -9,9 +9,11 @@ namespace Protocolist.Planning.Provisioning.Purchasing;
 /// <param name="Packs">The number of packs.</param>
 internal readonly record struct Outlay(int Shortfalls, long Cost, decimal SurplusWorth, long Packs) : IComparable<Outlay>
 {
-    public static Outlay operator +(Outlay a, Outlay b) => new(a.Shortfalls + b.Shortfalls, a.Cost + b.Cost, a.SurplusWorth + b.SurplusWorth, a.Packs + b.Packs);
+    public static Outlay operator +(Outlay a, Outlay b) =>
+        new(a.Shortfalls + b.Shortfalls, a.Cost + b.Cost, a.SurplusWorth + b.SurplusWorth, a.Packs + b.Packs);
 
-    public static Outlay operator -(Outlay a, Outlay b) => new(a.Shortfalls - b.Shortfalls, a.Cost - b.Cost, a.SurplusWorth - b.SurplusWorth, a.Packs - b.Packs);
+    public static Outlay operator -(Outlay a, Outlay b) =>
+        new(a.Shortfalls - b.Shortfalls, a.Cost - b.Cost, a.SurplusWorth - b.SurplusWorth, a.Packs - b.Packs);
 
     public int CompareTo(Outlay other) => (Shortfalls, Cost, SurplusWorth, Packs).CompareTo((other.Shortfalls, other.Cost, other.SurplusWorth, other.Packs));
 
@@ -21,14 +23,19 @@ internal readonly record struct Outlay(int Shortfalls, long Cost, decimal Surplu
 
 /// <summary>Depth-first search over the ways with bounding: what is bought for some of the needs never becomes cheaper by adding another.</summary>
 /// <remarks>Needs that compete for no product are searched apart, so that their combinations add up instead of multiplying.</remarks>
-internal sealed class WaySearch
+internal ref struct WaySearch
 {
-    private readonly Need[] open;
-    private readonly int[] places;
-    private readonly Product[] products;
+    /// <summary>So many ways are put in order without taking memory.</summary>
+    private const int FewWays = 16;
+
+    /// <summary>So many amounts, of each need by product, likewise.</summary>
+    private const int FewCells = 256;
+
+    private readonly ReadOnlySpan<Need> needs;
+    private readonly ReadOnlySpan<Product> products;
     private readonly long[] totals;
     private readonly int[] best;
-    private readonly Dictionary<(int Product, long Lacking), Outlay> known = [];
+    private readonly Dictionary<(int Product, long Lacking), Outlay>? known;
     private int[] group = [];
     private int[] current = [];
     private int[]? bestOfGroup;
@@ -40,18 +47,15 @@ internal sealed class WaySearch
     /// <param name="needs">All needs.</param>
     /// <param name="products">The products.</param>
     /// <param name="wanted">Of each product, what is wanted in any case; the same again when the search is over.</param>
-    /// <param name="best">Takes the way of each need.</param>
+    /// <param name="best">Takes the way of each need; as it is, the first, where the shelf holds whatever is taken.</param>
     public WaySearch(ReadOnlySpan<Need> needs, ReadOnlySpan<Product> products, long[] wanted, int[] best)
     {
-        var (some, at) = (new List<Need>(), new List<int>());
-        for (var i = 0; i < needs.Length; i++)
-        {
-            if (needs[i].Ways.Length <= 1) continue;
-            some.Add(needs[i]);
-            at.Add(i);
-        }
+        this.needs = needs;
+        this.products = products;
+        (totals, this.best) = (wanted, best);
 
-        (open, places, this.products, totals, this.best) = ([.. some], [.. at], products.ToArray(), wanted, best);
+        // What one need alone wants is hardly asked for twice.
+        known = needs.Length > 1 ? [] : null;
     }
 
     /// <summary>Searches; says whether it ended early with the best so far.</summary>
@@ -61,32 +65,55 @@ internal sealed class WaySearch
         {
             (group, current, bestOfGroup, nodes) = (together, new int[together.Length], null, 0);
             Visit(0, default);
-            for (var i = 0; i < group.Length; i++) best[places[group[i]]] = bestOfGroup![i];
+            for (var i = 0; i < group.Length; i++) best[group[i]] = bestOfGroup![i];
         }
 
         return endedEarly;
     }
 
-    /// <summary>Needs grouped so that no product which might run short on the shelf is wanted by two groups.</summary>
+    /// <summary>
+    /// The needs with several ways that may run short on the shelf, grouped so that no product which might run short is wanted by two groups.
+    /// </summary>
     private List<int[]> Competing()
     {
-        var (groupOf, most) = (new int[open.Length], new long[open.Length][]);
-        for (var n = 0; n < open.Length; n++) (groupOf[n], most[n]) = (n, open[n].MostOf(products.Length));
+        var (groupOf, cells) = (new int[needs.Length], needs.Length * products.Length);
+        Span<long> most = cells <= FewCells ? stackalloc long[cells] : new long[cells];
+        groupOf.AsSpan().Fill(-1);
+        for (var n = 0; n < needs.Length; n++)
+        {
+            if (needs[n].Ways.Length > 1) needs[n].MostOf(most.Slice(n * products.Length, products.Length));
+        }
+
         for (var product = 0; product < products.Length; product++)
         {
             var sum = totals[product];
-            foreach (var of in most) sum += of[product];
+            for (var n = 0; n < needs.Length; n++) sum += most[(n * products.Length) + product];
             if (products[product].LackingOf(sum) == 0) continue;
             var first = -1;
-            for (var n = 0; n < open.Length; n++)
+            for (var n = 0; n < needs.Length; n++)
             {
-                if (most[n][product] == 0) continue;
+                if (most[(n * products.Length) + product] == 0) continue;
+                if (groupOf[n] < 0) groupOf[n] = n;
                 if (first < 0) first = n;
                 else Join(groupOf, groupOf[first], groupOf[n]);
             }
         }
 
-        return [.. Enumerable.Range(0, open.Length).GroupBy(n => groupOf[n]).Select(g => g.ToArray())];
+        var groups = new List<int[]>();
+        for (var of = 0; of < groupOf.Length; of++)
+        {
+            if (groupOf[of] == of) groups.Add([.. MembersOf(of, groupOf)]);
+        }
+
+        return groups;
+    }
+
+    private static IEnumerable<int> MembersOf(int group, int[] groupOf)
+    {
+        for (var n = 0; n < groupOf.Length; n++)
+        {
+            if (groupOf[n] == group) yield return n;
+        }
     }
 
     private static void Join(int[] groupOf, int one, int other)
@@ -108,14 +135,14 @@ internal sealed class WaySearch
         }
 
         // Cheapest first: the first leaf reached is then a good one, which bounds the rest and serves if the search must end early.
-        var ways = open[group[at]].Ways;
-        var outlays = new (Outlay Outlay, int Way)[ways.Length];
+        var ways = needs[group[at]].Ways;
+        Span<(Outlay Outlay, int Way)> outlays = ways.Length <= FewWays ? stackalloc (Outlay, int)[ways.Length] : new (Outlay, int)[ways.Length];
         for (var way = 0; way < ways.Length; way++) outlays[way] = (sofar + Added(ways[way]), way);
-        Array.Sort(outlays);
+        outlays.Sort();
         foreach (var (outlay, way) in outlays)
         {
             if (bestOfGroup is not null && outlay.IsBeyond(bestOutlay)) break;
-            if (bestOfGroup is not null && (++nodes > Purchases.MostNodes || known.Count > Purchases.MostCovers))
+            if (bestOfGroup is not null && (++nodes > Purchases.MostNodes || known?.Count > Purchases.MostCovers))
             {
                 endedEarly = true;
                 return;
@@ -140,8 +167,16 @@ internal sealed class WaySearch
     {
         var lacking = products[product].LackingOf(wanted);
         if (lacking == 0) return default;
-        if (known.TryGetValue((product, lacking), out var outlay)) return outlay;
-        return known[(product, lacking)] = products[product].Market.Cheapest(lacking) is not { } cover ? new(1, 0, 0, 0)
-            : new(0, (long)cover.Cost, (decimal)cover.Cost * ((decimal)cover.Total - lacking) / Math.Max(1, (decimal)cover.Total), cover.Counts.Sum());
+        if (known is null) return OutlayOf(product, lacking);
+        if (!known.TryGetValue((product, lacking), out var outlay)) known[(product, lacking)] = outlay = OutlayOf(product, lacking);
+        return outlay;
+    }
+
+    private readonly Outlay OutlayOf(int product, long lacking)
+    {
+        if (products[product].Market.Cheapest(lacking) is not { } cover) return new(1, 0, 0, 0);
+        var packs = 0L;
+        foreach (var count in cover.Counts) packs += count;
+        return new(0, (long)cover.Cost, (decimal)cover.Cost * ((decimal)cover.Total - lacking) / Math.Max(1, (decimal)cover.Total), packs);
     }
 }
