@@ -15,6 +15,9 @@ internal sealed record FormulaScope(
     /// <summary>The place of each name in a table of values, so that nothing is looked up by its name while a plan is made; a name without a place is asked for by name.</summary>
     public IReadOnlyDictionary<string, int> Slots { get; init; } = ImmutableDictionary<string, int>.Empty;
 
+    /// <summary>The words that a word-valued formula can really come to.</summary>
+    public ImmutableArray<string> Needed(Formula by) => by.Root is NameNode name ? Selectable.GetValueOrDefault(name.Name, by.Type.Words) : by.Type.Words;
+
     /// <summary>A name of this scope at a place of a formula.</summary>
     public NameNode NodeOf(string name, FormulaType type, int offset, int length) => new(name, type, offset, length) { Slot = Slots.GetValueOrDefault(name, -1) };
 

@@ -99,7 +99,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     {
         var cases = ImmutableArray.CreateBuilder<(string, Expression)>();
         var sound = true;
-        var needed = by.Root is NameNode name ? scope.Selectable.GetValueOrDefault(name.Name, by.Type.Words) : by.Type.Words;
+        var needed = scope.Needed(by);
         foreach (var word in by.Type.Words)
         {
             if (fields.Entry(word) is not { } entry)

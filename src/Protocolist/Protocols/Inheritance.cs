@@ -42,7 +42,8 @@ internal static class Inheritance
         return own;
     }
 
-    private static ImmutableArray<DocumentNode> Items(DocumentNode node) => node is SequenceNode list ? list.Items : [node];
+    /// <summary>The items of a list; a single value counts as a list of one.</summary>
+    public static ImmutableArray<DocumentNode> Items(DocumentNode node) => node is SequenceNode list ? list.Items : [node];
 
     /// <summary>Entries of the basis in their order with the new values in place, then what is new.</summary>
     private static MappingNode Override(MappingNode basis, MappingNode own) => new(

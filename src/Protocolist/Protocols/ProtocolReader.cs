@@ -14,7 +14,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
     private static readonly Phrase DuplicateOption = new("duplicate-option", "'{key}' can be chosen twice");
     private static readonly Phrase DuplicateOptionRemedy = new("duplicate-option.remedy", "keep one of them");
 
-    public Checked<Protocol> Read(MappingNode root, string file, ImmutableDictionary<string, ImmutableArray<string>> options)
+    public Checked<Protocol> Read(MappingNode root, string file, ImmutableDictionary<string, ImmutableArray<string>> options, Inherited? inherited = null)
     {
         var findings = new List<Finding>();
         var fields = new Fields(root, Named.Protocol, findings);
@@ -30,15 +30,18 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         var choices = Choices(fields, findings);
         var names = new Dictionary<string, FormulaType>(SpecimenScope.Types, StringComparer.Ordinal);
         foreach (var choice in choices) names["choice." + choice.Name] = FormulaType.OneOf(options.GetValueOrDefault(choice.Name, choice.Options));
-        var slots = new Dictionary<string, int>(StringComparer.Ordinal);
+
+        // What a source says is part of what is inherited.
+        if (inherited is not null && inherited.Protocol.Sources.Any(s => sources.GetValueOrDefault(s.Key) != s.Value)) inherited = null;
+        var slots = new Dictionary<string, int>(inherited?.Protocol.Scope.Slots ?? ImmutableDictionary<string, int>.Empty, StringComparer.Ordinal);
         foreach (var name in SpecimenScope.Names.Select(n => n.Name).Concat(choices.Select(c => "choice." + c.Name))) slots.TryAdd(name, slots.Count);
         var scope = new FormulaScope(names, functions)
         {
             Slots = slots,
             Selectable = choices.ToImmutableDictionary(c => "choice." + c.Name, c => c.Options, StringComparer.Ordinal),
         };
-        var (values, failed) = Values(fields, scope, names, slots, book, findings);
-        var stages = new StageReader(new(scope, findings), book, findings).Read(fields.List("stages"));
+        var (values, failed) = Values(fields, scope, names, slots, book, inherited, findings);
+        var stages = new StageReader(new(scope, findings), book, inherited, findings).Read(fields.List("stages"));
         var house = new HouseCheckReader(book, findings);
         var checks = house.Checks(fields, scope, stages);
         var severities = HouseCheckReader.Severities(fields);
@@ -121,7 +124,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
     }
 
     private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(
-        Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, Dictionary<string, int> slots, SourceBook book, List<Finding> findings)
+        Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, Dictionary<string, int> slots, SourceBook book, Inherited? inherited, List<Finding> findings)
     {
         if (fields.Nested("values") is not { } table) return ([], []);
         var values = ImmutableArray.CreateBuilder<ValueDefinition>();
@@ -130,6 +133,13 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         {
             var name = entry.Key.Value;
             if (!Names.IsKebab(name)) findings.Add(Names.NotKebab(Named.ValueName, entry.Key));
+            if (inherited?.Value(entry, scope) is { } known)
+            {
+                names[name] = known.Expression.Type;
+                values.Add(known);
+                continue;
+            }
+
             if (new ExpressionReader(scope, findings).Read(entry.Value, Named.Key(name), null) is not { } expression)
             {
                 failed.Add(name);

@@ -10,15 +10,6 @@ public sealed class Shelf
 {
     private static readonly Phrase UnknownProtocol = new("unknown-protocol", "there is no protocol '{id}' on the shelf");
     private static readonly Phrase OverriddenProtocol = new("overridden-protocol", "'{id}' takes the place of the one in {file}");
-    private static readonly Phrase CircularExtends = new("circular-extends", "'{wanted}' extends itself, and there is no other '{wanted}' below it");
-    private static readonly Phrase CircularExtendsRemedy = new("circular-extends.remedy", "remove 'extends', or name another protocol");
-    private static readonly Phrase NothingToExtend = new("unknown-protocol.extended", "there is no protocol '{wanted}' to extend");
-    private static readonly Phrase CircularChain = new("circular-extends.chain", "'{protocol}' extends itself by way of {others:', }");
-    private static readonly Phrase CircularChainRemedy = new("circular-extends.chain.remedy", "remove one 'extends'");
-    private static readonly Phrase ExtendsTooDeep = new("extends-too-deep", "'{protocol}' extends more than {longest-line} protocols in a line");
-    private static readonly Phrase ExtendsTooDeepRemedy = new("extends-too-deep.remedy", "flatten the line");
-
-    private const int LongestLine = 8;
 
     private static readonly Lazy<Shelf> TheBundled = new(() => Over([BundledProtocols.Layer], []));
 
@@ -30,7 +21,7 @@ public sealed class Shelf
         Shelved = [.. shelved.OrderBy(p => p.Id, StringComparer.Ordinal)];
         Findings = findings;
         _byId = Shelved.ToFrozenDictionary(p => p.Id, StringComparer.Ordinal);
-        _protocols = new(() => [.. AllCores.Each(Shelved, s => s.Protocol)]);
+        _protocols = new(() => [.. Shelved.Select(s => s.Protocol)]);
     }
 
     /// <summary>Every protocol that could be read, by id in alphabetical order; those that only others extend too. A bundled one is read when it is first needed, here at the latest.</summary>
@@ -55,7 +46,7 @@ public sealed class Shelf
     public static Shelf BundledWith(params IReadOnlyList<IReadOnlyList<SourceText>> houseFolders)
     {
         ArgumentNullException.ThrowIfNull(houseFolders);
-        return OverBundled([.. houseFolders.Select(f => AllCores.Each(f, ReadText.Of))]);
+        return OverBundled([.. houseFolders.Select(f => f.Select(ReadText.Of))]);
     }
 
     /// <summary>A shelf of these folders only.</summary>
@@ -64,7 +55,7 @@ public sealed class Shelf
     public static Shelf Of(params IReadOnlyList<IReadOnlyList<SourceText>> folders)
     {
         ArgumentNullException.ThrowIfNull(folders);
-        return OfRead([.. folders.Select(f => AllCores.Each(f, ReadText.Of))]);
+        return OfRead([.. folders.Select(f => f.Select(ReadText.Of))]);
     }
 
     /// <summary>The same, over texts that were read already.</summary>
@@ -83,18 +74,16 @@ public sealed class Shelf
 
     private static Shelf Over(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
     {
-        var reader = new ProtocolReader(FormulaLibrary.ByName);
+        var lines = new ProtocolLines(layers);
         var indexed = new List<Shelved>();
-        var others = new List<(ProtocolHeader Header, int Depth)>();
+        var others = new List<(string Id, int Depth)>();
         foreach (var (id, depth) in Topmost(layers, findings))
         {
-            if (IndexOf(id, depth, layers) is { } known)
-                indexed.Add(new(id, known.File, known.Class, new Lazy<Protocol>(() => ReadOne(layers[depth][id], depth, layers, reader).Value!)));
-            else
-                others.Add((layers[depth][id], depth));
+            if (IndexOf(id, depth, layers) is { } known) indexed.Add(new(id, known.File, known.Class, new Lazy<Protocol>(() => lines.Read(id, depth).Value!)));
+            else others.Add((id, depth));
         }
 
-        var read = AllCores.Each(others, top => ReadOne(top.Header, top.Depth, layers, reader));
+        var read = others.ConvertAll(top => lines.Read(top.Id, top.Depth));
         findings.AddRange(read.SelectMany(r => r.Findings));
         return new(indexed.Concat(read.Select(r => r.Value).OfType<Protocol>().Select(p => new Shelved(p))), [.. InOrder(findings)]);
     }
@@ -114,17 +103,6 @@ public sealed class Shelf
     public Finding NotFound(string id) =>
         Finding.Error("unknown-protocol", UnknownProtocol.With(("id", id)), Suggestion.For(id, [.. _byId.Keys]));
 
-    /// <summary>A protocol with all that it extends merged into it; null where that, or a file on the way, could not be read.</summary>
-    private static Checked<Protocol> ReadOne(ProtocolHeader header, int depth, ImmutableArray<ShelfLayer> layers, ProtocolReader reader)
-    {
-        var findings = new List<Finding>();
-        if (Line(header, depth, layers, findings) is not { } line) return new(null, [.. findings]);
-        var merged = line.Select(h => h.Root).Aggregate((basis, own) => Inheritance.Merge(basis, own, findings));
-        var read = reader.Read(merged, header.Span.File, Inheritance.Options(line.Select(h => h.Root)));
-        var protocol = read.HasErrors || !line.TrueForAll(h => h.IsSound) ? null : read.Value! with { Texts = [.. line.Select(h => h.Source)], Extends = [.. line.SkipLast(1).Reverse().Select(h => h.Id)] };
-        return new(protocol, [.. findings, .. read.Findings]);
-    }
-
     private static IEnumerable<(string Id, int Depth)> Topmost(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
     {
         foreach (var id in layers.SelectMany(l => l.Ids).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList())
@@ -134,44 +112,6 @@ public sealed class Shelf
                 findings.Add(Finding.Note("overridden-protocol", OverriddenProtocol.With(("id", id), ("file", layers[under][id].Span.File)), where: layers[depths[^1]][id].Span));
             yield return (id, depths[^1]);
         }
-    }
-
-    /// <summary>A protocol and all that it extends, the farthest first; null where that cannot be found.</summary>
-    private static List<ProtocolHeader>? Line(ProtocolHeader header, int depth, ImmutableArray<ShelfLayer> layers, List<Finding> findings)
-    {
-        var line = new List<ProtocolHeader> { header };
-        var seen = new HashSet<(string, int)> { (header.Id, depth) };
-        while (line[^1].Extends is { } wanted)
-        {
-            // A house protocol may extend the one of its own id that it takes the place of.
-            var from = wanted == line[^1].Id ? depth - 1 : layers.Length - 1;
-            while (from >= 0 && !layers[from].Contains(wanted)) from--;
-            if (from < 0)
-            {
-                findings.Add(wanted == line[^1].Id
-                    ? Finding.Error("circular-extends", CircularExtends.With(("wanted", wanted)), CircularExtendsRemedy, line[^1].ExtendsSpan)
-                    : Finding.Error("unknown-protocol", NothingToExtend.With(("wanted", wanted)), Suggestion.For(wanted, [.. layers.SelectMany(l => l.Ids).Distinct()]), line[^1].ExtendsSpan));
-                return null;
-            }
-
-            if (!seen.Add((wanted, from)))
-            {
-                findings.Add(Finding.Error("circular-extends", CircularChain.With(("protocol", header.Id), Argument.Ids("others", line.Skip(1).Select(h => h.Id))), CircularChainRemedy, line[^1].ExtendsSpan));
-                return null;
-            }
-
-            if (line.Count >= LongestLine)
-            {
-                findings.Add(Finding.Error("extends-too-deep", ExtendsTooDeep.With(("protocol", header.Id), ("longest-line", LongestLine)), ExtendsTooDeepRemedy, header.ExtendsSpan));
-                return null;
-            }
-
-            depth = from;
-            line.Add(layers[from][wanted]);
-        }
-
-        line.Reverse();
-        return line;
     }
 
     /// <summary>A fault in a file that many extend is one fault.</summary>

@@ -7,7 +7,7 @@ using Protocolist.Reading;
 namespace Protocolist.Protocols;
 
 /// <summary>Reads the stages of a protocol by the grammar's table.</summary>
-internal sealed class StageReader(ExpressionReader expressions, SourceBook sources, List<Finding> findings)
+internal sealed class StageReader(ExpressionReader expressions, SourceBook sources, Inherited? inherited, List<Finding> findings)
 {
     private static readonly Phrase DuplicateStage = new("duplicate-stage", "two stages are called '{stage}'");
     private static readonly Phrase DuplicateStageRemedy = new("duplicate-stage.remedy", "give one of them another id");
@@ -31,12 +31,13 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
 
     private StageDefinition? Stage(DocumentNode item)
     {
+        if (item is MappingNode node && inherited?.Stage(node, expressions.Scope) is { } known) return known;
         if (Fields.Of(item, Named.Stage, findings) is not { } fields) return null;
         if (fields.Required("stage") is not { } word) return null;
         if (StageGrammar.Find(word.Value) is not { } shape)
         {
-            var known = Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]);
-            findings.Add(Finding.Error("unknown-stage-kind", UnknownStageKind.With(("word", word.Value)), known, word.Span));
+            var nearest = Suggestion.For(word.Value, [.. StageGrammar.Kinds.Select(k => k.Word)]);
+            findings.Add(Finding.Error("unknown-stage-kind", UnknownStageKind.With(("word", word.Value)), nearest, word.Span));
             return null;
         }
 
@@ -55,7 +56,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
                 continue;
             }
 
-            if (Setting(setting, entry, id.Value) is { } read) settings.Add(read);
+            if ((inherited?.Setting(id.Value, shape.Kind, entry, expressions.Scope) ?? Setting(setting, entry, id.Value)) is { } read) settings.Add(read);
         }
 
         named.Finish(RenamedKeys.OfStages);

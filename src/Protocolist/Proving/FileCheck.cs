@@ -36,10 +36,9 @@ public static class FileCheck
     {
         var findings = new List<Finding>();
         var protocols = new List<ReadText>();
-        SourceText[] given = [.. sources];
-        var read = AllCores.Each(given, ReadText.Of);
-        foreach (var (source, text) in given.Zip(read))
+        foreach (var source in sources)
         {
+            var text = ReadText.Of(source);
             switch (KindOf(text))
             {
                 case "specimen":
