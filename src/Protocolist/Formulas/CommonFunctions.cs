@@ -38,7 +38,12 @@ internal static class CommonFunctions
         summary,
         [new("a", null), new("b", null)],
         types => AllAlike(types),
-        values => FormulaValue.Of(values.Skip(1).Aggregate(values[0].Quantity, (a, b) => fold(a, b.Quantity))))
+        values =>
+        {
+            var all = values[0].Quantity;
+            for (var i = 1; i < values.Length; i++) all = fold(all, values[i].Quantity);
+            return FormulaValue.Of(all);
+        })
     {
         Repeats = true,
     };

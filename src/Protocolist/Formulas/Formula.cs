@@ -33,14 +33,21 @@ internal sealed record Formula(string Text, FormulaNode Root)
         return fault is null && root is not null ? new Formula(text, root) : null;
     }
 
+    private static ImmutableArray<FormulaNode> NodesOf(FormulaNode root)
+    {
+        var nodes = ImmutableArray.CreateBuilder<FormulaNode>();
+        root.AddTo(nodes);
+        return nodes.DrainToImmutable();
+    }
+
     public FormulaValue Evaluate(FormulaInputs inputs) => FormulaEvaluator.Evaluate(Root, inputs);
 
+    /// <summary>Every part of it, in the order of reading.</summary>
+    public ImmutableArray<FormulaNode> Nodes { get; } = NodesOf(Root);
+
     /// <summary>Every name the formula looks up, in order of first use.</summary>
-    public ImmutableArray<string> Names() => [.. NamesIn(Root).Distinct(StringComparer.Ordinal)];
+    public IEnumerable<string> Names() => Nodes.OfType<NameNode>().Select(n => n.Name).Distinct(StringComparer.Ordinal);
 
     /// <summary>Why it has its value: the tree of its parts with theirs. Built only when asked for.</summary>
     public Reason Explain(FormulaInputs inputs) => Reason.For(Text, Root, inputs);
-
-    private static IEnumerable<string> NamesIn(FormulaNode node) =>
-        node is NameNode name ? [name.Name] : node.Parts.SelectMany(NamesIn);
 }

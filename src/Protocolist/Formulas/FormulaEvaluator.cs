@@ -17,9 +17,21 @@ internal sealed record FormulaInputs(Func<string, FormulaValue> Find, bool OverA
 
     /// <summary>Values by their places, for one specimen; the caller fills the table as it goes.</summary>
     public FormulaInputs(FormulaValue[] slots)
-        : this(Nowhere) => _slots = slots;
+        : this(slots, Nowhere)
+    {
+    }
 
-    public FormulaValue Of(NameNode name) => _slots is not null && name.Slot >= 0 ? _slots[name.Slot] : Find(name.Name);
+    /// <summary>Values by their places; one that is not there yet is found by its name, and kept.</summary>
+    public FormulaInputs(FormulaValue[] slots, Func<string, FormulaValue> find, bool overAll = false)
+        : this(find, overAll) => _slots = slots;
+
+    public FormulaValue Of(NameNode name)
+    {
+        if (_slots is null || name.Slot < 0) return Find(name.Name);
+        ref var value = ref _slots[name.Slot];
+        if (value.IsNothing) value = Find(name.Name);
+        return value;
+    }
 }
 
 /// <summary>Walks a formula. Total: every formula that loaded has a value, whatever the inputs.</summary>

@@ -9,6 +9,13 @@ internal abstract record FormulaNode(FormulaType Type, int Offset, int Length)
 {
     /// <summary>The parts a reader sees inside it, left to right.</summary>
     public virtual ImmutableArray<FormulaNode> Parts => [];
+
+    /// <summary>Adds it and all parts within it, in the order of reading.</summary>
+    public void AddTo(ImmutableArray<FormulaNode>.Builder all)
+    {
+        all.Add(this);
+        foreach (var part in Parts) part.AddTo(all);
+    }
 }
 
 internal sealed record LiteralNode(Literal Literal, QuantityRange Value, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length);

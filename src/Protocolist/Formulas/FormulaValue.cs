@@ -27,6 +27,9 @@ internal readonly record struct FormulaValue
 
     public static FormulaValue Of(Truth truth) => new(FormulaKind.Truth, default, "", truth);
 
+    /// <summary>Whether it is <c>default</c>: a place that nobody filled.</summary>
+    public bool IsNothing => Word is null;
+
     public override string ToString() => Kind switch
     {
         FormulaKind.Quantity => Measurable.Text(Quantity),

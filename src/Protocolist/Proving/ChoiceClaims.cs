@@ -17,7 +17,7 @@ internal sealed class ChoiceClaims(Subject subject)
     public IEnumerable<Finding> Findings()
     {
         var protocol = subject.Protocol;
-        var run = subject.Routes.SelectMany(r => r.Stages).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+        var run = subject.Routes.Select(r => r.Stages).Distinct().SelectMany(s => s).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
 
         // A condition that came by way of 'extends' may speak of options that this class leaves out.
         foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
@@ -53,8 +53,8 @@ internal sealed class ChoiceClaims(Subject subject)
         for (var later = 1; later < choice.Options.Length; later++)
         {
             var option = choice.Options[later];
-            var of = subject.Words.Where(w => w.Words[name] == option).ToList();
-            var twin = choice.Options.Take(later).FirstOrDefault(o => of.TrueForAll(w => Same(w, new(w.Words.SetItem(name, o)), stages)));
+            var of = subject.Words.Where(w => w.Find(name) == option).ToList();
+            var twin = choice.Options.Take(later).FirstOrDefault(o => of.TrueForAll(w => Same(w, w.With(name, o), stages)));
             if (twin is null) continue;
             var message = SameSteps.With(("option", option), ("twin", twin), Argument.Id("choice", choice.Name));
             yield return Finding.Warning("options-alike", message, Differ, subject.PlaceOf(choice.Name, option));

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -40,14 +39,14 @@ internal static class ClassBounds
         return (measure, new(Math.Clamp(limit.Low, least, most), Math.Clamp(limit.High, least, most), dimension));
     }
 
-    /// <summary>Name → bounds; null where the class limits nothing that leads to a size.</summary>
-    public static ImmutableDictionary<string, QuantityRange>? Of(SpecimenClass taxon, TaxonGroup group)
+    /// <summary>Name → bounds over a class, or a part of it.</summary>
+    /// <param name="taxon">The class.</param>
+    /// <param name="group">Its group.</param>
+    /// <param name="small">Its smallest specimen.</param>
+    /// <param name="large">Its largest.</param>
+    public static IReadOnlyDictionary<string, QuantityRange> Of(SpecimenClass taxon, TaxonGroup group, BodyMeasure small, BodyMeasure large)
     {
-        var (measure, stretch) = MainMeasure(taxon);
-        var small = Measure(measure, stretch.Low, group);
-        var large = Measure(measure, stretch.High, group);
-        if (small is null || large is null) return null;
-        var bounds = ImmutableDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
+        var bounds = new Dictionary<string, QuantityRange>(StringComparer.Ordinal);
         Add("specimen.mass", small.Mass.Low.Kilograms, large.Mass.High.Kilograms, Dimension.OfMass, taxon.Limits.GetValueOrDefault("mass"));
         Add("specimen.volume", small.Volume.Low.CubicMeters, large.Volume.High.CubicMeters, Dimension.OfVolume, taxon.Limits.GetValueOrDefault("volume"));
         Add("specimen.length", small.Length.Low.Meters / Spread, large.Length.High.Meters * Spread, Dimension.OfLength, taxon.Limits.GetValueOrDefault("length"));
@@ -56,7 +55,7 @@ internal static class ClassBounds
         bounds["specimen.lot-mass"] = new(bounds["specimen.mass"].Low, bounds["specimen.mass"].High * MostAnimals, Dimension.OfMass);
         bounds["specimen.count"] = new(1, MostAnimals, Dimension.None);
         bounds["specimen.water-share"] = new(group.WaterFraction.Low, group.WaterFraction.High, Dimension.None);
-        return bounds.ToImmutable();
+        return bounds;
 
         void Add(string name, double low, double high, Dimension dimension, QuantityRange limit)
         {

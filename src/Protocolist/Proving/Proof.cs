@@ -26,29 +26,40 @@ internal readonly record struct Answer(Verdict Verdict, BodyMeasure? Body = null
 /// <summary>Settles whether a value can be at fault for some specimen: by bounds, else by a witness, else by halving the stretch and asking again.</summary>
 /// <param name="Subject">The protocol and its class.</param>
 /// <param name="Expression">The value in question.</param>
-/// <param name="MayFault">Whether bounds leave room for the fault.</param>
-/// <param name="IsFault">Whether one specimen's value is at fault.</param>
-/// <param name="WitnessesOnly">Whether bounds say nothing on this question: it is then asked of the stretch's specimens alone.</param>
-internal sealed record Proof(Subject Subject, Expression Expression, Func<Case, FormulaValue, bool> MayFault, Func<Case, BodyMeasure, FormulaValue, bool> IsFault, bool WitnessesOnly = false)
+/// <param name="Question">What it could get wrong.</param>
+/// <param name="Words">The combination of words.</param>
+/// <param name="Benches">On how many of the benches it is tried.</param>
+internal readonly record struct Proof(Subject Subject, Expression Expression, Question Question, WordCase Words, int Benches)
 {
-    /// <summary>Asks of a stretch and one combination of words.</summary>
-    public Answer Ask(ClassPart part, WordCase words, bool dependsOnBench)
+    /// <summary>Asks of a stretch.</summary>
+    public Answer Ask(ClassPart part)
     {
-        var over = Subject.Over(part, words);
-        if (!WitnessesOnly && !MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
+        if (!Question.WitnessesOnly)
+        {
+            var over = Subject.Over(part, Words);
+            if (!Question.MayFault(over, over.Evaluate(Expression))) return new(Verdict.Never);
+        }
+
         for (var witness = 0; witness < part.Witnesses.Length; witness++)
         {
-            for (var bench = 0; bench < (dependsOnBench ? Subject.Benches.Length : 1); bench++)
+            for (var bench = 0; bench < Benches; bench++)
             {
-                var at = Subject.At(part, witness, words, bench);
+                var at = Subject.At(part, witness, Words, bench);
                 var value = at.Evaluate(Expression);
-                if (IsFault(at, part.Witnesses[witness], value)) return new(Verdict.Witnessed, part.Witnesses[witness], value);
+                if (Question.IsFault(at, part.Witnesses[witness], value)) return new(Verdict.Witnessed, part.Witnesses[witness], value);
             }
         }
 
-        if (WitnessesOnly) return new(Verdict.Never);
+        if (Question.WitnessesOnly) return new(Verdict.Never);
         if (part.Halves.IsEmpty) return new(Verdict.Open);
-        var answers = part.Halves.Select(h => Ask(h, words, dependsOnBench)).ToList();
-        return answers.FirstOrDefault(a => a.Verdict == Verdict.Witnessed, answers.FirstOrDefault(a => a.Verdict == Verdict.Open));
+        var open = default(Answer);
+        foreach (var half in part.Halves)
+        {
+            var answer = Ask(half);
+            if (answer.Verdict == Verdict.Witnessed) return answer;
+            if (answer.Verdict == Verdict.Open) open = answer;
+        }
+
+        return open;
     }
 }

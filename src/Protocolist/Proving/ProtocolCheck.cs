@@ -56,7 +56,5 @@ internal static class ProtocolCheck
     }
 
     /// <summary>A formula without a number of its own needs no source of its own.</summary>
-    private static bool IsOnlyNames(Expression expression) => expression is FormulaExpression { Formula: var formula } && !HasNumber(formula.Root);
-
-    private static bool HasNumber(FormulaNode node) => node is LiteralNode || node.Parts.Any(HasNumber);
+    private static bool IsOnlyNames(Expression expression) => expression is FormulaExpression { Formula: var formula } && !formula.Nodes.Any(n => n is LiteralNode);
 }

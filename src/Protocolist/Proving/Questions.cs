@@ -163,18 +163,11 @@ internal static class Questions
 
     /// <summary>Whether the author wrote 'at least' or 'at most' and meant it.</summary>
     private static bool IsOpen(Expression expression, Subject subject) =>
-        Formulas(expression).Any(f => HasOpen(f.Root))
+        Formulas(expression).Any(f => f.Nodes.Any(n => n is OpenRangeNode))
         || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
 
-    private static bool HasOpen(FormulaNode node) => node is OpenRangeNode || node.Parts.Any(HasOpen);
-
-    private static IEnumerable<PairNode> Ranges(Expression expression) => Formulas(expression).SelectMany(f => Ranges(f.Root));
-
-    private static IEnumerable<PairNode> Ranges(FormulaNode node)
-    {
-        if (node is PairNode { Operation: Operation.Range } pair && !(pair.Left is LiteralNode && pair.Right is LiteralNode)) yield return pair;
-        foreach (var inner in node.Parts.SelectMany(Ranges)) yield return inner;
-    }
+    private static IEnumerable<PairNode> Ranges(Expression expression) =>
+        Formulas(expression).SelectMany(f => f.Nodes).OfType<PairNode>().Where(p => p.Operation == Operation.Range && !(p.Left is LiteralNode && p.Right is LiteralNode));
 
     private static IEnumerable<Formula> Formulas(Expression expression) => expression switch
     {

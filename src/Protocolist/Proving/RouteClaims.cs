@@ -68,20 +68,17 @@ internal sealed class RouteClaims(Subject subject)
     public IEnumerable<Finding> Findings()
     {
         var nowhere = new List<Route>();
-        var distinct = subject.Routes.GroupBy(r => (r.Words, string.Join('|', r.Stages.Select(s => s.Id)))).ToList();
+        var distinct = subject.Routes.GroupBy(r => (r.Words, r.Stages)).ToList();
         foreach (var route in distinct.Select(g => g.MaxBy(r => r.Part.Stretch.High)!))
         {
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
             var at = subject.At(route.Part, route.Part.Witnesses.Length - 1, route.Words, 0);
-            var steps = new List<(StageDefinition Stage, Fluid Fluid)>();
-            foreach (var stage in route.Stages)
-            {
-                if ((stage.Kind == StageKind.Inject || Climb.Counts(stage.Kind)) && FluidOf(stage, at) is { } fluid) steps.Add((stage, fluid));
-            }
+            var fluids = route.Stages.Where(s => s.Expression("fluid") is not null).Select(s => (Stage: s, Fluid: FluidOf(s.Expression("fluid")!, at))).ToList();
 
             // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
-            if (route.Stages.Any(s => s.Expression("fluid") is not null && FluidOf(s, at) is null)) continue;
-            var who = subject.Describe(body, route.Words, _choices);
+            if (fluids.Exists(f => f.Fluid is null)) continue;
+            var steps = fluids.FindAll(f => f.Stage.Kind == StageKind.Inject || Climb.Counts(f.Stage.Kind)).ConvertAll(f => (f.Stage, f.Fluid!));
+            Message who() => subject.Describe(body, route.Words, _choices);
             foreach (var finding in Unfit(steps, at).Concat(Climbing(steps, who)).Concat(Mixed(steps, who))) yield return finding;
             if (!steps.Any(s => s.Stage.Kind == StageKind.House)) nowhere.Add(route);
             else if (TooShort(route, steps, body, at, who) is { } tooShort) yield return tooShort;
@@ -90,9 +87,8 @@ internal sealed class RouteClaims(Subject subject)
         foreach (var finding in Nowhere(nowhere)) yield return finding;
     }
 
-    private Fluid? FluidOf(StageDefinition stage, Case at)
+    private Fluid? FluidOf(Expression expression, Case at)
     {
-        if (stage.Expression("fluid") is not { } expression) return null;
         var name = at.Evaluate(expression).Word;
         return _fluids.TryGetValue(name, out var known) ? known : _fluids[name] = Fluid.Read(name, expression.Span).Value;
     }
@@ -111,7 +107,7 @@ internal sealed class RouteClaims(Subject subject)
             yield return Finding.Error(AcidOnLime.Id, message, NotAcid, PlaceOf(stage));
         }
 
-        var dissolving = steps.Find(s => SpiculesInFormalin.Suffers(group, s.Fluid, s.Stage.Kind == StageKind.House, Lasts(s.Stage, at)));
+        var dissolving = steps.Find(s => group.IsSpiculate && SpiculesInFormalin.Suffers(group, s.Fluid, s.Stage.Kind == StageKind.House, Lasts(s.Stage, at)));
         if (dissolving is { Stage: { } fixing } && fixing.Text("note") is null)
         {
             var message = Dissolving.With(Argument.Id("stage", fixing.Id), ("fluid", dissolving.Fluid.Name), name);
@@ -125,7 +121,7 @@ internal sealed class RouteClaims(Subject subject)
         }
     }
 
-    private static IEnumerable<Finding> Climbing(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
+    private static IEnumerable<Finding> Climbing(List<(StageDefinition Stage, Fluid Fluid)> steps, Func<Message> who)
     {
         var body = default(Ascent);
         foreach (var (stage, fluid) in steps)
@@ -136,12 +132,12 @@ internal sealed class RouteClaims(Subject subject)
 
             // A body that goes unfixed into alcohol is told of in its plan.
             if (!rise.IsTooBig || !body.WasFixed || stage.Text("note") is not null) continue;
-            var message = TooBig.With(Argument.Id("stage", stage.Id), ("from", rise.From), ("to", rise.To), ("who", who), ("usual", rise.Usual));
+            var message = TooBig.With(Argument.Id("stage", stage.Id), ("from", rise.From), ("to", rise.To), ("who", who()), ("usual", rise.Usual));
             yield return Finding.Warning(Climb.Id, message, Between, PlaceOf(stage));
         }
     }
 
-    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, Message who)
+    private static IEnumerable<Finding> Mixed(List<(StageDefinition Stage, Fluid Fluid)> steps, Func<Message> who)
     {
         var first = steps.Find(s => s.Fluid.HasFormaldehyde);
         if (first.Stage is null || steps.Find(s => OneBuffering.Clash(first.Fluid, s.Fluid)) is not { Stage: { } other } odd) yield break;
@@ -150,12 +146,12 @@ internal sealed class RouteClaims(Subject subject)
             ("fluid", odd.Fluid.Name),
             Argument.Id("first", first.Stage.Id),
             ("first-fluid", first.Fluid.Name),
-            ("who", who));
+            ("who", who()));
         yield return Finding.Error(OneBuffering.Id, message, OneThroughout, PlaceOf(other));
     }
 
     /// <summary>Only bodies left whole and taken out of formalin: needle and knife shorten the way, and in formalin fixation goes on.</summary>
-    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, Message who)
+    private static Finding? TooShort(Route route, List<(StageDefinition Stage, Fluid Fluid)> steps, BodyMeasure body, Case at, Func<Message> who)
     {
         var soaks = steps.FindAll(s => s.Stage.Kind == StageKind.Immerse);
         if (soaks.Count == 0 || !soaks[0].Fluid.HasFormaldehyde || steps[^1].Fluid.HasFormaldehyde || soaks[0].Stage.Text("note") is not null) return null;
@@ -166,7 +162,7 @@ internal sealed class RouteClaims(Subject subject)
         var message = EndsEarly.With(
             Argument.Ids("stages", soaks.Select(s => s.Stage.Id)),
             Argument.Of("least", least, Dimension.OfTime),
-            ("who", who),
+            ("who", who()),
             ("needed", Duration.FromHours(model.Time.LowHours)),
             ("depth", Length.FromMillimeters(model.Slowest.DepthMm)));
         return Finding.Warning(FixationTime.Id, message, Longer, soaks[0].Stage.Expression("last")!.Span);
@@ -184,8 +180,8 @@ internal sealed class RouteClaims(Subject subject)
             var name = "choice." + choice.Name;
             foreach (var option in choice.Options)
             {
-                var leads = subject.Words.Where(w => w.Words[name] == option).All(w => routes.Any(r => r.Words == w));
-                if (!leads || routes.Select(r => r.Words.Words[name]).Distinct(StringComparer.Ordinal).Count() == choice.Options.Length) continue;
+                var leads = subject.Words.Where(w => w.Find(name) == option).All(w => routes.Exists(r => r.Words == w));
+                if (!leads || routes.Select(r => r.Words.Find(name)).Distinct(StringComparer.Ordinal).Count() == choice.Options.Length) continue;
                 var message = OptionLeadsNowhere.With(Argument.Id("choice", choice.Name), ("option", option));
                 yield return Finding.Error("leads-nowhere", message, RunOrRemove, subject.PlaceOf(choice.Name, option));
                 yield break;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Proving;
@@ -67,7 +68,7 @@ internal static class ShelfCheck
         if (a.Class.Limits.Any(l => b.Class.Limits.TryGetValue(l.Key, out var limit) && (limit.Low >= l.Value.High || l.Value.Low >= limit.High))) return null;
         if (a.Class.Words.Any(w => b.Class.Words.TryGetValue(w.Key, out var words) && !words.Intersect(w.Value).Any())) return null;
         var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((x, y) => x.Intersect(y)).First(), StringComparer.Ordinal);
-        var traits = new WordCase(words.ToImmutableSortedDictionary(w => "specimen." + w.Key, w => w.Value, StringComparer.Ordinal));
+        var traits = words.ToImmutableSortedDictionary(StringComparer.Ordinal);
         return bodies.Of(a, traits).Concat(bodies.Of(b, traits)).FirstOrDefault(body => bodies.Index.Of(a.Id).Fits(body) && bodies.Index.Of(b.Id).Fits(body));
     }
 
@@ -79,9 +80,9 @@ internal static class ShelfCheck
         private readonly Dictionary<(string Id, string Traits), List<BodyMeasure>> made = [];
 
         /// <summary>Those that no class of a nearer group or with more limits serves: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
-        public List<BodyMeasure> Of(Shelved protocol, WordCase traits)
+        public List<BodyMeasure> Of(Shelved protocol, ImmutableSortedDictionary<string, string> traits)
         {
-            var key = (protocol.Id, string.Join(' ', traits.Words));
+            var key = (protocol.Id, string.Join(' ', traits));
             if (made.TryGetValue(key, out var bodies)) return bodies;
             var rank = SelectPass.Rank(protocol.Class);
             var above = index.ForLine(group).Where(c => SelectPass.Rank(c.Class).CompareTo(rank) > 0).ToList();
@@ -89,10 +90,20 @@ internal static class ShelfCheck
             return made[key] =
             [
                 .. Enumerable.Range(0, 8).Select(i => ClassBounds.Measure(measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0), group)).OfType<BodyMeasure>()
-                    .Select(body => Case.With(body, traits)).Where(body => !above.Exists(c => c.Fits(body))),
+                    .Select(body => With(body, traits)).Where(body => !above.Exists(c => c.Fits(body))),
             ];
         }
     }
+
+    /// <summary>The same body with traits by their keys.</summary>
+    private static BodyMeasure With(BodyMeasure body, ImmutableSortedDictionary<string, string> traits) => body with
+    {
+        Specimen = body.Specimen with { LifeStage = Trait<LifeStage>(traits, "life-stage"), IntendedUse = Trait<IntendedUse>(traits, "intended-use") },
+    };
+
+    private static T? Trait<T>(ImmutableSortedDictionary<string, string> traits, string name)
+        where T : struct, Enum =>
+        traits.TryGetValue(name, out var word) && word != SpecimenScope.Unknown ? EnumWords<T>.Parse(word) : null;
 
     private static IEnumerable<Finding> Gaps(List<Shelved> classes, TaxonGroup group, ClassIndex index, IReadOnlySet<string> files)
     {

@@ -15,15 +15,15 @@ internal sealed class Subject
     private static readonly Phrase WithTraits = new("proof.with-traits", "{who} with {traits: and }");
 
     private readonly Dictionary<Expression, IReadOnlySet<string>> _rests = new(ReferenceEqualityComparer.Instance);
-    private readonly Dictionary<(ClassPart, WordCase), Case> _overs = [];
-    private readonly Dictionary<(ClassPart, int, WordCase, int), Case> _ats = [];
+    private readonly Dictionary<(int Part, int Words), Case> _overs = [];
+    private readonly Dictionary<(int Part, int Witness, int Words, int Bench), Case> _ats = [];
 
     private Subject(Protocol protocol, TaxonGroup group, ClassPart whole)
     {
         (Protocol, Group, Whole) = (protocol, group, whole);
         Definitions = protocol.Values.ToFrozenDictionary(v => v.Name, StringComparer.Ordinal);
         Words = WordCase.Of(protocol);
-        Routes = [.. Words.SelectMany(w => Route.Of(this, w, whole))];
+        Routes = new Routing(this).Routes();
     }
 
     /// <summary>A usual bench first, so that the witness is an everyday one; then the coldest and the warmest that people work at.</summary>
@@ -53,14 +53,14 @@ internal sealed class Subject
     /// <summary>Bounds over a stretch; kept, so that all that is asked of it shares its named values.</summary>
     public Case Over(ClassPart part, WordCase words)
     {
-        if (_overs.TryGetValue((part, words), out var known)) return known;
-        return _overs[(part, words)] = Case.Over(this, part, words);
+        if (_overs.TryGetValue((part.Number, words.Number), out var known)) return known;
+        return _overs[(part.Number, words.Number)] = Case.Over(this, part, words);
     }
 
     /// <summary>One witness of a stretch on one of the benches; kept likewise.</summary>
     public Case At(ClassPart part, int witness, WordCase words, int bench)
     {
-        var key = (part, witness, words, bench);
+        var key = (part.Number, witness, words.Number, bench);
         if (_ats.TryGetValue(key, out var known)) return known;
         return _ats[key] = Case.At(this, part.Witnesses[witness], words, Benches[bench]);
     }

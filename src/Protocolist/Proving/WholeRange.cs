@@ -24,7 +24,6 @@ internal sealed class WholeRange(Subject subject)
     private static readonly Phrase Simpler = new("undecided.remedy", "a simpler formula, or a narrower class, can be decided");
 
     private readonly HashSet<(string, SourceSpan)> _said = [];
-    private readonly Dictionary<StageDefinition, ImmutableArray<Asked>> _asked = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What could go wrong.</summary>
     /// <param name="strict">Whether to say what could not be decided.</param>
@@ -32,7 +31,7 @@ internal sealed class WholeRange(Subject subject)
     {
         var values = subject.Protocol.Values
             .Where(v => v.Expression.Type.Kind == FormulaKind.Quantity)
-            .Select(v => new Asked(subject, null, "", Value.With(Argument.Id("name", v.Name)), v.Expression))
+            .Select(v => new Asked(subject, null, "", () => Value.With(Argument.Id("name", v.Name)), v.Expression))
             .ToList();
         foreach (var words in subject.Words)
         {
@@ -43,31 +42,27 @@ internal sealed class WholeRange(Subject subject)
             }
         }
 
+        var ofStage = new Dictionary<StageDefinition, ImmutableArray<Asked>>(ReferenceEqualityComparer.Instance);
+        var ofRoute = new Dictionary<ImmutableArray<StageDefinition>, ImmutableArray<Asked>>();
         foreach (var route in subject.Routes)
         {
-            foreach (var stage in route.Stages)
+            if (!ofRoute.TryGetValue(route.Stages, out var settings)) settings = ofRoute[route.Stages] = [.. route.Stages.SelectMany(s => AskedOf(s, ofStage))];
+            foreach (var setting in settings)
             {
-                if (!_asked.TryGetValue(stage, out var settings)) settings = _asked[stage] = [.. AskedOf(stage)];
-                foreach (var setting in settings)
-                {
-                    if (!setting.IsNew(route.Part, route.Words)) continue;
-                    foreach (var finding in Ask(setting, route.Part, route.Words, strict)) yield return finding;
-                }
+                if (!setting.IsNew(route.Part, route.Words)) continue;
+                foreach (var finding in Ask(setting, route.Part, route.Words, strict)) yield return finding;
             }
         }
     }
 
-    private IEnumerable<Asked> AskedOf(StageDefinition stage) =>
-        from setting in stage.Settings
-        from part in Parts(setting, stage)
-        where part.Expression.Type.Kind == FormulaKind.Quantity
-        select new Asked(subject, stage, part.Key, part.What, part.Expression);
+    private ImmutableArray<Asked> AskedOf(StageDefinition stage, Dictionary<StageDefinition, ImmutableArray<Asked>> known) =>
+        known.TryGetValue(stage, out var asked) ? asked : known[stage] = [.. stage.Settings.SelectMany(s => AskedOf(s, stage))];
 
-    private static IEnumerable<(string Key, Message What, Expression Expression)> Parts(Setting setting, StageDefinition stage) => setting switch
+    private IEnumerable<Asked> AskedOf(Setting setting, StageDefinition stage) => setting switch
     {
-        ExpressionSetting s => [(s.Key, OfStage.With(Argument.Id("key", s.Key), Argument.Id("stage", stage.Id)), s.Expression)],
-        SitesSetting s => s.Sites.Select(x => (s.Key, Site.With(Argument.Id("region", x.Region), Argument.Id("stage", stage.Id)), x.PerSite)),
-        WatchSetting s => [(s.Key, WatchEvery.With(Argument.Id("stage", stage.Id)), s.Every)],
+        ExpressionSetting { Expression.Type.Kind: FormulaKind.Quantity } s => [new(subject, stage, s.Key, () => OfStage.With(Argument.Id("key", s.Key), Argument.Id("stage", stage.Id)), s.Expression)],
+        SitesSetting s => s.Sites.Select(x => new Asked(subject, stage, s.Key, () => Site.With(Argument.Id("region", x.Region), Argument.Id("stage", stage.Id)), x.PerSite)),
+        WatchSetting s => [new(subject, stage, s.Key, () => WatchEvery.With(Argument.Id("stage", stage.Id)), s.Every)],
         _ => [],
     };
 
@@ -76,8 +71,7 @@ internal sealed class WholeRange(Subject subject)
         foreach (var question in asked.Questions)
         {
             if (_said.Contains((question.Id, asked.Expression.Span))) continue;
-            var proof = new Proof(subject, asked.Expression, question.MayFault, question.IsFault, question.WitnessesOnly);
-            var answer = proof.Ask(part, words, asked.DependsOnBench);
+            var answer = new Proof(subject, asked.Expression, question, words, asked.DependsOnBench ? Subject.Benches.Length : 1).Ask(part);
             if (Say(question, answer, asked, words, strict) is not { } finding) continue;
             _said.Add((question.Id, asked.Expression.Span));
             yield return finding;
