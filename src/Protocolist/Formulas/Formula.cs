@@ -33,20 +33,15 @@ internal sealed record Formula(string Text, FormulaNode Root)
         return fault is null && root is not null ? new Formula(text, root) : null;
     }
 
-    private static ImmutableArray<FormulaNode> NodesOf(FormulaNode root)
-    {
-        var nodes = ImmutableArray.CreateBuilder<FormulaNode>();
-        root.AddTo(nodes);
-        return nodes.DrainToImmutable();
-    }
-
     public FormulaValue Evaluate(FormulaInputs inputs) => FormulaEvaluator.Evaluate(Root, inputs);
 
-    /// <summary>Every part of it, in the order of reading.</summary>
-    public ImmutableArray<FormulaNode> Nodes { get; } = NodesOf(Root);
+    private readonly ImmutableArray<string> _names = [.. Root.All().OfType<NameNode>().Select(n => n.Name).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Every name the formula looks up, in order of first use.</summary>
-    public IEnumerable<string> Names() => Nodes.OfType<NameNode>().Select(n => n.Name).Distinct(StringComparer.Ordinal);
+    public ImmutableArray<string> Names() => _names;
+
+    /// <summary>Every part of it, in the order of reading.</summary>
+    public ImmutableArray<FormulaNode> Nodes { get; } = Root.All();
 
     /// <summary>Why it has its value: the tree of its parts with theirs. Built only when asked for.</summary>
     public Reason Explain(FormulaInputs inputs) => Reason.For(Text, Root, inputs);

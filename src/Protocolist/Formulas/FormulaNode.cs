@@ -10,8 +10,16 @@ internal abstract record FormulaNode(FormulaType Type, int Offset, int Length)
     /// <summary>The parts a reader sees inside it, left to right.</summary>
     public virtual ImmutableArray<FormulaNode> Parts => [];
 
-    /// <summary>Adds it and all parts within it, in the order of reading.</summary>
-    public void AddTo(ImmutableArray<FormulaNode>.Builder all)
+    /// <summary>It and all parts within it, in the order of reading.</summary>
+    public ImmutableArray<FormulaNode> All()
+    {
+        if (this is LiteralNode or WordNode or NameNode) return [this];
+        var all = ImmutableArray.CreateBuilder<FormulaNode>();
+        AddTo(all);
+        return all.DrainToImmutable();
+    }
+
+    private void AddTo(ImmutableArray<FormulaNode>.Builder all)
     {
         all.Add(this);
         foreach (var part in Parts) part.AddTo(all);

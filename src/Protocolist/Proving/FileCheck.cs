@@ -63,7 +63,8 @@ public static class FileCheck
             findings.AddRange(shelf.Findings.Where(f => names.Contains(f.Where.File)));
 
             // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
-            var proved = shelf.Shelved.Where(s => names.Contains(s.File)).Select(s => s.Protocol).Where(isToBeProved).SelectMany(p => ProtocolCheck.Of(p, strict));
+            var fluids = new FluidWords();
+            var proved = shelf.Shelved.Where(s => names.Contains(s.File)).Select(s => s.Protocol).Where(isToBeProved).SelectMany(p => ProtocolCheck.Of(p, strict, fluids));
             findings.AddRange(proved.Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }

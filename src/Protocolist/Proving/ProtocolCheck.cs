@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
@@ -14,13 +13,16 @@ internal static class ProtocolCheck
     private static readonly Phrase UnsourcedRemedy = new("unsourced.remedy", "add 'source:', be it 'common practice' or 'from memory'");
     private static readonly Phrase UnsourcedStage = new("unsourced.stage", "the stage '{stage}' has no source");
 
-    public static IEnumerable<Finding> Of(Protocol protocol, bool strict)
+    /// <param name="protocol">The protocol.</param>
+    /// <param name="strict">Whether to say what could not be decided and what has no source.</param>
+    /// <param name="fluids">Fluids by the words that protocols use for them.</param>
+    public static IEnumerable<Finding> Of(Protocol protocol, bool strict, FluidWords fluids)
     {
         foreach (var finding in Checks.SeverityChanges.Faults(protocol)) yield return finding;
-        foreach (var finding in FluidNames(protocol).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
+        foreach (var finding in FluidNames(protocol, fluids).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
         if (Subject.Of(protocol) is { } subject)
         {
-            var proved = Regions(subject).Concat(new WholeRange(subject).Findings(strict)).Concat(new RouteClaims(subject).Findings()).Concat(new ChoiceClaims(subject).Findings());
+            var proved = Regions(subject).Concat(new WholeRange(subject).Findings(strict)).Concat(new RouteClaims(subject, fluids).Findings()).Concat(new ChoiceClaims(subject).Findings());
             foreach (var finding in proved.DistinctBy(f => (f.Id, f.Where))) yield return finding;
         }
 
@@ -29,12 +31,12 @@ internal static class ProtocolCheck
     }
 
     /// <summary>Every fluid that any choice can lead to must be one that the chemistry knows.</summary>
-    private static IEnumerable<Finding> FluidNames(Protocol protocol) =>
+    private static IEnumerable<Finding> FluidNames(Protocol protocol, FluidWords fluids) =>
         from stage in protocol.Stages
         where stage.Expression("fluid") is not null
         from name in PreparedProtocol.FluidWordsOf(stage.Expression("fluid")!, protocol)
-        from finding in Fluid.Read(name, stage.Expression("fluid")!.Span).Findings
-        select finding;
+        from finding in fluids.Read(name).Findings
+        select finding with { Where = stage.Expression("fluid")!.Span };
 
     /// <summary>Body regions that the class's group does not have.</summary>
     private static IEnumerable<Finding> Regions(Subject subject) =>

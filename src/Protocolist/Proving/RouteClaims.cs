@@ -16,7 +16,7 @@ namespace Protocolist.Proving;
 /// What the order of stages could get wrong on some route: fluids unfit for the group, alcohol in too big a step, nothing to keep the specimen in, fixation
 /// too short.
 /// </summary>
-internal sealed class RouteClaims(Subject subject)
+internal sealed class RouteClaims(Subject subject, FluidWords words)
 {
     private static readonly Phrase Acid = new("acid-on-calcareous.route", "'{stage}' puts {fluid}, which turns acid, on {group:a}, which has {lime} of lime");
     private static readonly Phrase Shell = new("acid-on-calcareous.route-shell", "a shell or skeleton");
@@ -62,7 +62,6 @@ internal sealed class RouteClaims(Subject subject)
     private static readonly Phrase Somebody = new("leads-nowhere.somebody", "some specimen of the class");
     private static readonly Phrase AddHouse = new("leads-nowhere.remedy", "add a stage 'house' with the fluid that it is kept in");
 
-    private readonly Dictionary<string, Fluid?> _fluids = new(StringComparer.Ordinal);
     private readonly ImmutableHashSet<string> _choices = [.. subject.Protocol.Choices.Select(c => "choice." + c.Name)];
 
     public IEnumerable<Finding> Findings()
@@ -73,7 +72,7 @@ internal sealed class RouteClaims(Subject subject)
         {
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
             var at = subject.At(route.Part, route.Part.Witnesses.Length - 1, route.Words, 0);
-            var fluids = route.Stages.Where(s => s.Expression("fluid") is not null).Select(s => (Stage: s, Fluid: FluidOf(s.Expression("fluid")!, at))).ToList();
+            var fluids = route.Stages.Where(s => s.Expression("fluid") is not null).Select(s => (Stage: s, Fluid: words.Read(at.Evaluate(s.Expression("fluid")!).Word).Value)).ToList();
 
             // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
             if (fluids.Exists(f => f.Fluid is null)) continue;
@@ -85,12 +84,6 @@ internal sealed class RouteClaims(Subject subject)
         }
 
         foreach (var finding in Nowhere(nowhere)) yield return finding;
-    }
-
-    private Fluid? FluidOf(Expression expression, Case at)
-    {
-        var name = at.Evaluate(expression).Word;
-        return _fluids.TryGetValue(name, out var known) ? known : _fluids[name] = Fluid.Read(name, expression.Span).Value;
     }
 
     private static SourceSpan PlaceOf(StageDefinition stage) => stage.Expression("fluid")!.Span;

@@ -83,6 +83,7 @@ internal sealed class WholeRange(Subject subject)
 
     private Finding? Say(Question question, Answer answer, Asked asked, WordCase words, bool strict)
     {
+        if (answer.Verdict == Verdict.Never) return null;
         Argument what = ("what", asked.What), says = ("says", question.Says);
         if (answer.Verdict == Verdict.Witnessed)
         {
