@@ -34,7 +34,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : around.Files.Read(benchFile, OfBench, findings);
         var (texts, unread) = around.Files.HouseFolders(folders ?? []);
         findings.AddRange(unread);
-        var shelf = Protocols.Shelf.BundledWith(texts);
+        var shelf = Shelf.BundledWith(texts);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
         return new(bench, shelf, StartOf(start, bench, findings))
         {

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using Protocolist.Benches.Opening;
 using Protocolist.Planning;

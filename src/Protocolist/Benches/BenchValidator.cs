@@ -2,6 +2,7 @@ using FluentValidation;
 using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
@@ -119,7 +120,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             .Says("bad-rate", (_, r) => BadRate.With(("rate", Invariant($"{r.Value}"))), BadRateRemedy);
         RuleForEach(b => b.DisposalPrices).Custom((price, context) =>
         {
-            if (DisposalReader.Misfit(EnumWords<WasteClass>.Of(price.Key), Disposal.Waste.IsSolid(price.Key), price.Value) is { } fault)
+            if (DisposalReader.Misfit(EnumWords<WasteClass>.Of(price.Key), Benches.Waste.IsSolid(price.Key), price.Value) is { } fault)
                 context.AddFailure(ValidatorFindings.Failure(fault, context.PropertyPath));
         });
     }

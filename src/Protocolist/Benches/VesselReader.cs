@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Contact;

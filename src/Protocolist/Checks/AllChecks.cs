@@ -10,8 +10,9 @@ using Protocolist.Checks.Time;
 using Protocolist.Checks.Vessels;
 using Protocolist.Findings;
 using Protocolist.Plans;
+using Protocolist.Checks;
 
-namespace Protocolist.Checks;
+namespace Protocolist;
 
 /// <summary>Every check, each in a file of its own.</summary>
 public static class AllChecks

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Checks;
 
-namespace Protocolist.Checks;
+namespace Protocolist;
 
 /// <summary>A check as the list of checks shows it.</summary>
 /// <param name="Id">The id of its findings.</param>

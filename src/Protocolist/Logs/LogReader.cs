@@ -3,8 +3,9 @@ using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
+using Protocolist.Logs;
 
-namespace Protocolist.Logs;
+namespace Protocolist;
 
 /// <summary>Reads log files.</summary>
 public static class LogReader

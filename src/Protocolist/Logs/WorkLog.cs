@@ -4,8 +4,9 @@ using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
+using Protocolist.Logs;
 
-namespace Protocolist.Logs;
+namespace Protocolist;
 
 /// <summary>What really happened to one specimen, entry by entry as it was written down. Immutable; safe to share between threads.</summary>
 /// <param name="Specimen">The specimen's number.</param>

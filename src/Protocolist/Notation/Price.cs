@@ -3,8 +3,9 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
+using Protocolist.Notation;
 
-namespace Protocolist.Notation;
+namespace Protocolist.Quantities;
 
 /// <summary>Money for a quantity of something: <c>12.50 EUR/L</c>, <c>30 EUR/h</c>. Never a floating number.</summary>
 /// <remarks>The rate may be finer than the smallest coin (<c>0.0125 EUR/mL</c>); the money it comes to is rounded to it, halves away from zero.</remarks>

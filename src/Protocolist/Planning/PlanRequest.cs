@@ -5,8 +5,9 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Reading;
 using Protocolist.Specimens;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning;
+namespace Protocolist;
 
 /// <summary>Everything a plan is made from. The same request always gives the same plan.</summary>
 /// <param name="Specimen">The dead animal, or the lot of alike ones.</param>

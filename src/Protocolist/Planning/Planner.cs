@@ -11,8 +11,9 @@ using Protocolist.Planning.Revising;
 using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Planning;
 
-namespace Protocolist.Planning;
+namespace Protocolist;
 
 /// <summary>Turns specimens into plans by the protocols of a shelf: measure, select, draft, provision, date, review. Made once; safe to use from any number of threads.</summary>
 public sealed class Planner

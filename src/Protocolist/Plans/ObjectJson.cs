@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Buffers;
 using System.Collections.Immutable;
 using System.Text.Json;

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;

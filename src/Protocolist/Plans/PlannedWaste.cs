@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches.Disposal;

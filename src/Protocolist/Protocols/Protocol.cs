@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Reading;
+using Protocolist.Protocols;
 
-namespace Protocolist.Protocols;
+namespace Protocolist;
 
 /// <summary>How one taxon-size class is preserved: a protocol file with all it inherits, every formula checked. Immutable.</summary>
 public sealed record Protocol

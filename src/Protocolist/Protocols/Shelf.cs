@@ -2,8 +2,9 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Reading;
+using Protocolist.Protocols;
 
-namespace Protocolist.Protocols;
+namespace Protocolist;
 
 /// <summary>All protocols at hand: the bundled ones, and house folders laid over them. Immutable; safe to share between threads.</summary>
 public sealed class Shelf

@@ -1,4 +1,6 @@
-namespace Protocolist.Protocols;
+using Protocolist.Protocols;
+
+namespace Protocolist;
 
 /// <summary>The kinds of work a protocol is made of, in the trade's own words.</summary>
 public enum StageKind

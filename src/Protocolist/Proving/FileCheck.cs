@@ -6,8 +6,9 @@ using Protocolist.Logs;
 using Protocolist.Protocols;
 using Protocolist.Reading;
 using Protocolist.Specimens;
+using Protocolist.Proving;
 
-namespace Protocolist.Proving;
+namespace Protocolist;
 
 /// <summary>Checks files of every kind together: protocols against the bundled shelf, their worked examples, specimens, benches.</summary>
 public static class FileCheck

@@ -1,7 +1,7 @@
 using Protocolist.Findings;
 using Protocolist.Reading;
 
-namespace Protocolist.Wording;
+namespace Protocolist;
 
 /// <summary>
 /// A catalogue of phrases in another language, as a YAML file: <c>format: 1</c>, <c>language:</c> a tag such as <c>de</c> (BCP 47), and <c>phrases:</c> with the text of each

@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;

@@ -1,3 +1,5 @@
+using Protocolist.Fluids;
+using Protocolist.Quantities;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;

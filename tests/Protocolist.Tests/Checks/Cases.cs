@@ -4,6 +4,7 @@ using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;

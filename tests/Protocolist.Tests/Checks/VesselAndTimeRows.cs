@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;

@@ -1,4 +1,5 @@
 using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Vessels;
 using UnitsNet;
 

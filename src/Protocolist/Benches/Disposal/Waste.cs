@@ -1,8 +1,10 @@
+using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
+using Protocolist.Benches.Disposal;
 
-namespace Protocolist.Benches.Disposal;
+namespace Protocolist.Benches;
 
 /// <summary>What becomes of waste.</summary>
 public enum WasteWay

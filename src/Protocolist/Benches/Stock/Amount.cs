@@ -1,8 +1,9 @@
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
+using Protocolist.Benches.Stock;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>What an <see cref="Amount"/> is counted in.</summary>
 public enum AmountKind

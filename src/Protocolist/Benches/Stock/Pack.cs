@@ -1,6 +1,7 @@
 using Protocolist.Quantities;
+using Protocolist.Benches.Stock;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>One size in which a material can be bought.</summary>
 /// <param name="Size">What one pack holds; above zero.</param>

@@ -1,10 +1,12 @@
+using Protocolist.Quantities;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Notation;
 using Protocolist.Reading;
+using Protocolist.Benches.Stock;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>What sort of thing a stock item is.</summary>
 public enum StockKind

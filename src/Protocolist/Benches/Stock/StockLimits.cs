@@ -1,6 +1,7 @@
 using FluentValidation;
 using Protocolist.Findings;
 using Protocolist.Notation;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Stock;

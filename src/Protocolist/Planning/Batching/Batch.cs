@@ -1,3 +1,4 @@
+using Protocolist.Planning;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
@@ -5,8 +6,9 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
+using Protocolist.Planning.Batching;
 
-namespace Protocolist.Planning.Batching;
+namespace Protocolist;
 
 /// <summary>What all rows of a batch share.</summary>
 /// <param name="Planner">What makes the plans.</param>
@@ -54,7 +56,7 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public Duration HandsOn => Plan is null ? Duration.Zero : Plan.Steps.Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
 
     /// <summary>The vessel it ends in; null where none was chosen.</summary>
-    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Vessel;
+    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Vessel;
 
     /// <summary>What the plan costs; null where the bench has no prices.</summary>
     public Money? Total => Plan?.Costs.Total;
@@ -194,7 +196,7 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Planning.Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
             plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
+using Protocolist.Planning.Comparing;
 
-namespace Protocolist.Planning.Comparing;
+namespace Protocolist;
 
 /// <summary>One way to go about it and what it comes to. Lower is better in every number.</summary>
 public sealed record ComparedWay

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Planning.Comparing;
 
-namespace Protocolist.Planning.Comparing;
+namespace Protocolist;
 
 /// <summary>All lawful ways to preserve one specimen side by side: the choices of its protocol, the vessels that hold it, the stock that serves.</summary>
 /// <param name="SpecimenId">The specimen.</param>

@@ -1,3 +1,5 @@
+using Protocolist.Benches;
+using Protocolist.Fluids;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Disposal;

@@ -1,3 +1,5 @@
+using Protocolist.Benches;
+using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;

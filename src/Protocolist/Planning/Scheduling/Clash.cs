@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Protocolist.Benches.Opening;

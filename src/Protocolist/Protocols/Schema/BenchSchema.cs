@@ -1,3 +1,4 @@
+using Protocolist.Fluids;
 using System.Text.Json.Nodes;
 using Protocolist.Fluids.Contact;
 using Protocolist.Reading;

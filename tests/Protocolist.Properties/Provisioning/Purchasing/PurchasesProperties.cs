@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;

@@ -1,6 +1,8 @@
 using Protocolist.Benches.Disposal;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Benches.Disposal;

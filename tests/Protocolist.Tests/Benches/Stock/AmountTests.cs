@@ -1,4 +1,5 @@
 using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using UnitsNet;
 
 namespace Protocolist.Tests.Benches.Stock;

@@ -1,3 +1,5 @@
+using Protocolist.Benches;
+using Protocolist.Fluids;
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches.Disposal;

@@ -1,4 +1,5 @@
 using Protocolist.Benches.Disposal;
+using Protocolist.Benches;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 

@@ -1,4 +1,5 @@
 using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Fluids;
 using Protocolist.Notation;
 using Protocolist.Planning;

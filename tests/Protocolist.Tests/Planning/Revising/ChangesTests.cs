@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches.Stock;
@@ -144,5 +145,5 @@ public class ChangesTests
     }
 
     private static PlannedPurchase Bought(string item, double litres, int count) =>
-        new(Protocolist.Findings.Message.Text(item), Protocolist.Benches.Stock.Amount.Of(UnitsNet.Volume.FromLiters(litres)), count, null, 0);
+        new(Protocolist.Findings.Message.Text(item), Amount.Of(UnitsNet.Volume.FromLiters(litres)), count, null, 0);
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 using Protocolist.Planning.Scheduling;
 using static Protocolist.Tests.Planning.Scheduling.Station;
 

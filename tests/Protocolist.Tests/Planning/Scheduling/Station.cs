@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 
 namespace Protocolist.Tests.Planning.Scheduling;
 

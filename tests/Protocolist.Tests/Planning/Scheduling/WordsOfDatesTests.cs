@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Globalization;
 using System.Text;
 using NodaTime;

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Protocolist.Benches.Stock;

@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
