@@ -4,7 +4,6 @@ using FsCheck.Fluent;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
 

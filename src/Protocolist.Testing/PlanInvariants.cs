@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
-using Protocolist.Protocols;
 using Protocolist.Testing.Invariants;
 
 namespace Protocolist.Testing;

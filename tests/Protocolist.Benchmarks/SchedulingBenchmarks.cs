@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Benchmarks;

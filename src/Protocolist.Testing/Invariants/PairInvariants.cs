@@ -1,6 +1,5 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
-using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 using Protocolist.Planning;
 using Protocolist.Plans;
 

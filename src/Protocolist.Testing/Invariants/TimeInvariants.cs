@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing.Invariants;
 

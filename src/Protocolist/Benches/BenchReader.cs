@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;

@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Reading;
 

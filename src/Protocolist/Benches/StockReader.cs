@@ -1,4 +1,3 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Globalization;
 using Protocolist.Benches.Stock;

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Protocolist.Checks;
 using Protocolist.Checks.Body;
 using Protocolist.Checks.Fluids;
 using Protocolist.Checks.Labels;
@@ -10,7 +11,6 @@ using Protocolist.Checks.Time;
 using Protocolist.Checks.Vessels;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Checks;
 
 namespace Protocolist;
 

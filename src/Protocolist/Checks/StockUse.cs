@@ -1,4 +1,3 @@
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
 
 namespace Protocolist.Checks;

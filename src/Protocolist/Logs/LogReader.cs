@@ -1,9 +1,9 @@
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
-using Protocolist.Logs;
 
 namespace Protocolist;
 

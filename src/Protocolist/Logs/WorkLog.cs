@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
-using Protocolist.Logs;
 
 namespace Protocolist;
 

@@ -1,9 +1,8 @@
 using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Quantities;
-using UnitsNet;
 using Protocolist.Notation;
+using UnitsNet;
 
 namespace Protocolist.Quantities;
 

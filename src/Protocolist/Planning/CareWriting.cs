@@ -5,7 +5,6 @@ using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 

@@ -4,7 +4,6 @@ using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using Protocolist.Planning;
 
 namespace Protocolist;
 

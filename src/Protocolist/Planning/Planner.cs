@@ -3,15 +3,13 @@ using System.Collections.Immutable;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Logs;
-using Protocolist.Planning.Comparing;
+using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Revising;
 using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Planning;
 
 namespace Protocolist;
 

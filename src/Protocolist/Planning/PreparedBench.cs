@@ -4,7 +4,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Planning;
 
 namespace Protocolist;
 

@@ -5,7 +5,6 @@ using Protocolist.Findings;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning;
 

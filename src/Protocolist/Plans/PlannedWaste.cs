@@ -1,11 +1,8 @@
-using Protocolist.Benches;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Plans;
 

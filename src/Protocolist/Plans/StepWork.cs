@@ -1,9 +1,7 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;

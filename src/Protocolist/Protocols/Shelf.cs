@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Reading;
 using Protocolist.Protocols;
+using Protocolist.Reading;
 
 namespace Protocolist;
 

@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Specimens;
-using Protocolist.Proving;
 
 namespace Protocolist;
 

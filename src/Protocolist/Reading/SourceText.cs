@@ -1,6 +1,5 @@
 using System.Text;
 using Protocolist.Findings;
-using Protocolist.Reading;
 
 namespace Protocolist;
 

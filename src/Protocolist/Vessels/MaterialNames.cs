@@ -1,6 +1,6 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Reading;
 

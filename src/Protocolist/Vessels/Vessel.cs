@@ -1,7 +1,6 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;

@@ -1,8 +1,8 @@
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;

@@ -1,6 +1,6 @@
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Properties.Scheduling;

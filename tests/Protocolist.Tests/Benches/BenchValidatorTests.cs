@@ -1,14 +1,14 @@
-using Protocolist.Fluids;
-using Protocolist.Quantities;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Opening;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
+using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;

@@ -1,6 +1,6 @@
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;

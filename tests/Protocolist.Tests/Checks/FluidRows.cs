@@ -1,5 +1,5 @@
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;

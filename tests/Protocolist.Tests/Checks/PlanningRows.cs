@@ -1,7 +1,7 @@
 using Protocolist.Benches;
 using Protocolist.Checks;
-using Protocolist.Fluids.Contact;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;

@@ -1,11 +1,11 @@
 using NodaTime;
-using Protocolist.Fluids.Contact;
+using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;
 using Length = UnitsNet.Length;
-using Protocolist.Findings;
 
 namespace Protocolist.Tests.Checks;
 

@@ -1,5 +1,5 @@
-using Protocolist.Fluids.Contact;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using UnitsNet;
 

@@ -1,10 +1,8 @@
-using Protocolist.Fluids;
-using Protocolist.Quantities;
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
-using Protocolist.Notation;
+using Protocolist.Fluids;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Disposal;

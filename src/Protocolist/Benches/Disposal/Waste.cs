@@ -1,8 +1,6 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
-using Protocolist.Benches.Disposal;
+using Protocolist.Fluids;
 
 namespace Protocolist.Benches;
 

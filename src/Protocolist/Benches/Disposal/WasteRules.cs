@@ -1,10 +1,7 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
-using Protocolist.Benches.Disposal;
 
 namespace Protocolist.Benches;
 

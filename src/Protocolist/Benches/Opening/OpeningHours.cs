@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Findings;
 using Protocolist.Benches.Opening;
+using Protocolist.Findings;
 
 namespace Protocolist.Benches;
 

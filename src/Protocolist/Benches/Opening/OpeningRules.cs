@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Benches.Opening;
 
 namespace Protocolist.Benches;
 

@@ -1,7 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
-using Protocolist.Benches.Stock;
 
 namespace Protocolist.Benches;
 

@@ -1,5 +1,4 @@
 using Protocolist.Quantities;
-using Protocolist.Benches.Stock;
 
 namespace Protocolist.Benches;
 

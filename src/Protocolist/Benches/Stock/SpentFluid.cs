@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Benches.Stock;
 
 namespace Protocolist.Benches;
 

@@ -1,10 +1,10 @@
-using Protocolist.Quantities;
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Notation;
+using Protocolist.Quantities;
 using Protocolist.Reading;
-using Protocolist.Benches.Stock;
 
 namespace Protocolist.Benches;
 

@@ -1,6 +1,5 @@
 using FluentValidation;
 using Protocolist.Findings;
-using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 

@@ -1,4 +1,3 @@
-using Protocolist.Benches.Stock;
 
 namespace Protocolist.Benches;
 

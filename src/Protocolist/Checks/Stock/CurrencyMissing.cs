@@ -1,6 +1,5 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;

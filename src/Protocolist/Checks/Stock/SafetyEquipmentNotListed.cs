@@ -1,7 +1,6 @@
-using Protocolist.Benches;
 using System.Buffers;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;

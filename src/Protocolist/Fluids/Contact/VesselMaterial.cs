@@ -1,4 +1,3 @@
-using Protocolist.Fluids.Contact;
 
 namespace Protocolist.Fluids;
 

@@ -1,4 +1,3 @@
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Fluids;
 

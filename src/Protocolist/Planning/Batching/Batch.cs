@@ -1,12 +1,11 @@
-using Protocolist.Planning;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning;
+using Protocolist.Planning.Batching;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
-using Protocolist.Planning.Batching;
 
 namespace Protocolist;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
-using Protocolist.Planning.Comparing;
 
 namespace Protocolist;
 

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Planning.Comparing;
+using Protocolist.Plans;
 
 namespace Protocolist;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Comparing;
 

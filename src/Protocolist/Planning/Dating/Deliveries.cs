@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;

@@ -1,7 +1,6 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;

@@ -6,7 +6,6 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Dating;
 

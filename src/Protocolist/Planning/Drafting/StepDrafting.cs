@@ -2,7 +2,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;

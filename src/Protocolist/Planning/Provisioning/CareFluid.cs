@@ -1,7 +1,5 @@
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;

@@ -1,11 +1,8 @@
-using Protocolist.Benches;
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Quantities;

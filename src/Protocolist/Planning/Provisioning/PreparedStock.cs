@@ -1,11 +1,9 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;
 using UnitsNet;
 

@@ -3,7 +3,6 @@ using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
 

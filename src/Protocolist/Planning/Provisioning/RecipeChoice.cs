@@ -1,7 +1,6 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids.Mixing;
 using Protocolist.Planning.Provisioning.Purchasing;

@@ -1,7 +1,6 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;

@@ -1,4 +1,3 @@
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Fluids;

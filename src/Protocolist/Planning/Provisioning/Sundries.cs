@@ -1,7 +1,6 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 
 namespace Protocolist.Planning.Provisioning;
 

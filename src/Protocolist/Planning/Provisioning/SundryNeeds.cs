@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Provisioning;
 

@@ -1,9 +1,7 @@
-using Protocolist.Benches;
-using Protocolist.Fluids;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,7 +1,6 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 using UnitsNet;
 

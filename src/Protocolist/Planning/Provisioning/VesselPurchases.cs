@@ -1,9 +1,7 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;

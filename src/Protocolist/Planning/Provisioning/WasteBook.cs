@@ -1,12 +1,8 @@
-using Protocolist.Benches;
-using Protocolist.Fluids;
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Provisioning;
 

@@ -1,4 +1,3 @@
-using Protocolist.Protocols;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;

@@ -1,7 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Logs;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;

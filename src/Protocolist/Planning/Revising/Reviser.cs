@@ -6,8 +6,6 @@ using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Revising;

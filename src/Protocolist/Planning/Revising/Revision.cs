@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Plans;
-using Protocolist.Planning.Revising;
 
 namespace Protocolist;
 

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Logs;
 using Protocolist.Protocols;
 using UnitsNet;
 using Duration = NodaTime.Duration;

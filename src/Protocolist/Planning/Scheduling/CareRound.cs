@@ -1,7 +1,6 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;

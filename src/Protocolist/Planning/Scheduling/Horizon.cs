@@ -1,6 +1,6 @@
-using Protocolist.Benches;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 

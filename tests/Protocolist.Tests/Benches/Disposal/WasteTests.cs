@@ -1,8 +1,8 @@
-using Protocolist.Benches.Disposal;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Safety;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Benches.Disposal;

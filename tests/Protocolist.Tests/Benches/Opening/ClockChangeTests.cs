@@ -1,6 +1,6 @@
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Benches;
+using Protocolist.Benches.Opening;
 
 namespace Protocolist.Tests.Benches.Opening;
 

@@ -1,6 +1,6 @@
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Specimens;
 using Protocolist.Tests.Planning.Revising;
 

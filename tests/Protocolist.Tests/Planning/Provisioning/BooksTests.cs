@@ -1,9 +1,9 @@
-using Protocolist.Benches;
-using Protocolist.Fluids;
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;

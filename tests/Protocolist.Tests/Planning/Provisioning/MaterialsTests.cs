@@ -1,5 +1,5 @@
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Plans;

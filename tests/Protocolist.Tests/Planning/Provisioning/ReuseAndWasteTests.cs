@@ -1,5 +1,5 @@
-using Protocolist.Benches.Disposal;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 

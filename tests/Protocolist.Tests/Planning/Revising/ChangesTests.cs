@@ -1,6 +1,6 @@
-using Protocolist.Benches;
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Logs;
 using Protocolist.Planning;

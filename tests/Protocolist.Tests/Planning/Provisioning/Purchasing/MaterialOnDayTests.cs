@@ -1,6 +1,6 @@
 using NodaTime;
-using Protocolist.Benches.Stock;
 using Protocolist.Benches;
+using Protocolist.Benches.Stock;
 using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;

@@ -1,4 +1,3 @@
-using Protocolist.Fluids;
 using System.Collections.Immutable;
 using System.Text;
 using NodaTime;
@@ -6,6 +5,7 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning.Provisioning;
