@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;

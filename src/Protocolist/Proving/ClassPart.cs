@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -74,7 +75,7 @@ internal sealed class ClassPart
     private BodyMeasure? Specimen(double size)
     {
         var body = ClassBounds.Measure(_measure, size, _group);
-        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, Planning.Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
+        return body is not null && _taxon.Limits.All(l => l.Key == _measure || SpecimenClass.Within(l.Value, SpecimenValues.Measure(body, "specimen." + l.Key).Middle)) ? body : null;
     }
 
     /// <summary>A specimen's size in the main measure, as a person would give it.</summary>

@@ -35,7 +35,7 @@ internal static class ReviewCases
     /// <summary>Plans over the bundled protocols with up to eight things wrong with them.</summary>
     public static Arbitrary<ReviewCase> Spoilt { get; } = Arb.From(
         from made in PlanCases.Over(Bundled).Generator
-        let review = made.Planner.Make(made.Request).Review
+        let review = made.Planner.Pipeline.Make(made.Request).Review
         where review is not null
         from spoilers in Gen.Elements(Spoilers.ToArray()).SelectMany(one => one).ListOf()
         select spoilers.Take(8).Aggregate(review, (plan, spoil) => spoil(plan)));

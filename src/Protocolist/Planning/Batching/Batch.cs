@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
+using Protocolist.Planning.Selecting;
 using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Plans;
@@ -98,7 +101,7 @@ public sealed class Batch
     /// <param name="file">Its name, for findings.</param>
     /// <param name="request">Shelf, bench, start and choices.</param>
     /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of <see cref="BatchRequest.Validate"/>.</returns>
-    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Make(asked) is var made ? (made.Plan, made.Draft) : default);
+    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Pipeline.Make(asked) is var made ? (made.Plan, made.Draft) : default);
 
     /// <summary>The same, with another planner.</summary>
     internal static Checked<Batch> Open(TextReader csv, string file, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
@@ -195,7 +198,7 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Planning.Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && SelectPass.Run(body, request.Planner.Pipeline.Classes).Value is { } protocol)
             plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 

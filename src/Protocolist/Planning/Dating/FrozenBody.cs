@@ -1,5 +1,6 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

@@ -4,6 +4,7 @@ using NodaTime.TimeZones;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 

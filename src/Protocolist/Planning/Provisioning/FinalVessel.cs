@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using Protocolist.Vessels;

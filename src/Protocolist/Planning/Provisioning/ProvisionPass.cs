@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using UnitsNet;

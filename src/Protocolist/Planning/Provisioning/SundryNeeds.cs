@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

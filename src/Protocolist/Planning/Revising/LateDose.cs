@@ -1,3 +1,4 @@
+using Protocolist.Planning.Drafting;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;

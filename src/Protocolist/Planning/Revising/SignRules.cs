@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using UnitsNet;
 using Duration = NodaTime.Duration;

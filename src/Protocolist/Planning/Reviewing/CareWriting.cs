@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>What comes after sealing: the protocol's own rounds, and the usual ones where it has none, dated from the day the vessel is closed.</summary>
 internal static class CareWriting
