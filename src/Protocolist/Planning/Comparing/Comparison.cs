@@ -14,7 +14,7 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
 {
     private static readonly Phrase OneAtATime = new(
         "one-at-a-time",
-        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time against the pipeline's own way, A");
+        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A");
     private static readonly Phrase OneAtATimeRemedy = new("one-at-a-time.remedy", "settle some with --choose, --vessel or --supply to see the rest combined");
     private static readonly Phrase WaysNotAllCompared = new("ways-not-all-compared", "{count} ways are too many; the first {most-ways} are compared");
     private static readonly Phrase WaysNotAllComparedRemedy = new("ways-not-all-compared.remedy", "settle some with --choose, --vessel or --supply");
@@ -24,7 +24,7 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
 
     /// <summary>
     /// So many ways are combined freely: each vessel and each stock with each choice. Beyond it the choices are combined with one another, and vessels and
-    /// stock vary one at a time against the pipeline's own way. The project's choice: what still fits on a few pages.
+    /// stock vary one at a time against the planner's own way. The project's choice: what still fits on a few pages.
     /// </summary>
     public const int MostCombined = 36;
 
