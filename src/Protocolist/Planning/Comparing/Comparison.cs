@@ -9,7 +9,7 @@ namespace Protocolist;
 /// <summary>All lawful ways to preserve one specimen side by side: the choices of its protocol, the vessels that hold it, the stock that serves.</summary>
 /// <param name="SpecimenId">The specimen.</param>
 /// <param name="Protocol">The protocol that serves it.</param>
-/// <param name="Ways">The pipeline's own way first; then by choices, in the order of the protocol's options, then by vessel and stock.</param>
+/// <param name="Ways">The planner's own way first; then by choices, in the order of the protocol's options, then by vessel and stock.</param>
 public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, ImmutableArray<ComparedWay> Ways)
 {
     private static readonly Phrase OneAtATime = new(
