@@ -55,7 +55,8 @@ public sealed class PlanCase
     [
         "--- specimen",
         SpecimenFile.Text + "--- bench",
-        BenchFile.Text + $"--- start {Request.Start:uuuu-MM-dd'T'HH:mm}, choices {string.Join(", ", Request.Choices.Select(c => $"{c.Key}={c.Value}"))}, turn {Turn}",
+        BenchFile.Text
+            + $"--- start {Request.Start:uuuu-MM-dd'T'HH:mm}, choices {string.Join(", ", Request.Choices.Select(c => $"{c.Key}={c.Value}"))}, turn {Turn}",
         Made.Value is { } plan ? $"--- planned by {plan.Protocol.Id}" : $"--- no plan: {string.Join("; ", Made.Findings)}",
     ]);
 
