@@ -54,7 +54,8 @@ internal static class CommandLine
         catch (Exception fault)
         {
             Tell(
-                $"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; please report it with the files, and with what {Exits.FaultDetails} prints");
+                $"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; "
+                + $"please report it with the files, and with what {Exits.FaultDetails} prints");
             foreach (var line in words.Contains(Exits.FaultDetails) ? fault.ToString().Split('\n') : []) Tell(line);
             return Exits.Fault;
         }

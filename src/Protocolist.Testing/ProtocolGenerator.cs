@@ -87,7 +87,8 @@ public static class ProtocolGenerator
             maybe[1] ? "{stage: sample, id: record, how: Weigh and photograph it.}" : null,
             maybe[2] ? "{stage: slit, id: cuts, places: [abdomen], length: 12 mm}" : null,
             maybe[3] && isFormalin ? "{stage: inject, id: inject, fluid: choice.fixative, dose: 80 mL/kg * specimen.lot-mass}" : null,
-            $"{{stage: immerse, id: fix, fluid: choice.fixative, ratio: {Quoted(ratio[0])}, last: {Quoted(last[0])}, changes: {changes.ToString(CultureInfo.InvariantCulture)}{watch}}}",
+            $"{{stage: immerse, id: fix, fluid: choice.fixative, ratio: {Quoted(ratio[0])}, last: {Quoted(last[0])}, "
+            + $"changes: {changes.ToString(CultureInfo.InvariantCulture)}{watch}}}",
             isFormalin || maybe[4] ? $"{{stage: wash, id: wash, fluid: tap water, ratio: {Quoted(ratio[1])}, last: {Quoted(last[1])}}}" : null,
             maybe[5] ? $"{{stage: bath, id: bath-30, fluid: {keeper.Split(' ')[0]} 30 %vol, ratio: {Quoted(ratio[2])}, last: {Quoted(last[2])}}}" : null,
             maybe[6] ? $"{{stage: bath, id: bath-50, fluid: {keeper.Split(' ')[0]} 50 %vol, ratio: {Quoted(ratio[3])}, last: {Quoted(last[3])}}}" : null,

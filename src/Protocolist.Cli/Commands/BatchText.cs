@@ -27,7 +27,8 @@ internal static class BatchText
         if (row.Plan is not { } plan) return text.Append("not planned: ").Append(string.Join("; ", Errors(row).Select(f => f.Message))).ToString();
         text.Append(
             CultureInfo.InvariantCulture,
-            $"{plan.Protocol.Id}, {(row.Startable ? "may start" : "DO NOT START")}, {Day(plan.Start)} to {Day(plan.End)}, {row.HandsOn.TotalHours:0.0} h hands-on");
+            $"{plan.Protocol.Id}, {(row.Startable ? "may start" : "DO NOT START")}, {Day(plan.Start)} to {Day(plan.End)}, "
+            + $"{row.HandsOn.TotalHours:0.0} h hands-on");
         if (row.FinalVessel is { } vessel) text.Append(", ").Append(vessel);
         if (row.Total is { } total) text.Append(", ").Append(total);
         text.Append(CultureInfo.InvariantCulture, $", {Counts.Of(row.Count(Severity.Error), "error")}, {Counts.Of(row.Count(Severity.Warning), "warning")}");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Protocolist.Findings;
 using Protocolist.Planning.Comparing;
@@ -18,8 +19,10 @@ internal static class CompareText
         Add(text, $"{comparison.SpecimenId}: {comparison.Protocol.Title} ({comparison.Protocol.Id}, revision {comparison.Protocol.Revision})");
         Add(
             text,
-            Invariant(
-                $"{ways.Length} {(ways.Length == 1 ? "way" : "ways")}, {ways.Count(w => w.DominatedBy is not null)} of them dominated: another is as good in every number and better in one. A is what the planner takes by itself. Numbers are not all: read the remarks and what was found"));
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{ways.Length} {(ways.Length == 1 ? "way" : "ways")}, {ways.Count(w => w.DominatedBy is not null)} of them dominated: another is as good "
+                + $"in every number and better in one. A is what the planner takes by itself. Numbers are not all: read the remarks and what was found"));
         foreach (var finding in findings) Add(text, finding.ToString());
         text.Append('\n');
         foreach (var way in ways) Add(text, $"{way.Name.PadRight(2)} {What(way, ways)}", "   ");
@@ -80,9 +83,11 @@ internal static class CompareText
         foreach (var group in found)
         {
             var example = group.First().Finding;
+            var names = Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count);
+            var alike = group.Select(f => f.Finding.Message.ToString()).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "";
             Add(
                 text,
-                $"{Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count)}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message.ToString()}{(group.Select(f => f.Finding.Message.ToString()).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "")}",
+                $"{names}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message}{alike}",
                 "  ");
         }
     }

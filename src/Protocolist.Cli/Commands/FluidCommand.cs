@@ -64,8 +64,10 @@ internal static class FluidCommand
         var lines = new List<string>
         {
             fluid.Name,
-            Invariant(
-                $"  density        {fluid.DensityAt(at).KilogramsPerCubicMeter.ToString($"F{Decimals(fluid)}", CultureInfo.InvariantCulture)} kg/m3 at {at.DegreesCelsius:0.##} degC, within {fluid.DensityDoubt(at).KilogramsPerCubicMeter:0.0#}"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"  density        {fluid.DensityAt(at).KilogramsPerCubicMeter.ToString($"F{Decimals(fluid)}", CultureInfo.InvariantCulture)} kg/m3 "
+                + $"at {at.DegreesCelsius:0.##} degC, within {fluid.DensityDoubt(at).KilogramsPerCubicMeter:0.0#}"),
         };
         if (fluid.VolumePercent is { } volumePercent)
         {
@@ -77,8 +79,10 @@ internal static class FluidCommand
         if (fluid.HasFormaldehyde)
         {
             lines.Add(
-                Invariant(
-                    $"  formaldehyde   {fluid.FormaldehydeGramsPerLitre:0.0} g/L = {fluid.FormaldehydeGramsPerLitre / 10:0.0#} % w/v = {fluid.FormaldehydeMassPercent:0.0#} %mass = {fluid.FormaldehydeMolPerLitre:0.00} mol/L"));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  formaldehyde   {fluid.FormaldehydeGramsPerLitre:0.0} g/L = {fluid.FormaldehydeGramsPerLitre / 10:0.0#} % w/v = "
+                    + $"{fluid.FormaldehydeMassPercent:0.0#} %mass = {fluid.FormaldehydeMolPerLitre:0.00} mol/L"));
             lines.Add(Invariant($"  methanol       {fluid.MethanolMassPercent:0.0} %mass"));
         }
 

@@ -39,7 +39,8 @@ internal static class PairInvariants
         {
             // Injection is rounded site by site to what a syringe shows.
             if (heavy.Step(step.Id)?.Volume is { } more && more.Milliliters < step.Volume!.Value.Milliliters * (1 - 1e-9) - 1e-6)
-                yield return $"'{step.Id}' takes {step.Volume.Value.Milliliters} mL for {mass.Grams} g, and {more.Milliliters} mL for {heavier.Specimen.Mass!.Value.Grams} g";
+                yield return $"'{step.Id}' takes {step.Volume.Value.Milliliters} mL for {mass.Grams} g, "
+                    + $"and {more.Milliliters} mL for {heavier.Specimen.Mass!.Value.Grams} g";
         }
     }
 
