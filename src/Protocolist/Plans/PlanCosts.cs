@@ -1,3 +1,4 @@
+using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Protocolist.Benches;

@@ -1,3 +1,4 @@
+using Protocolist.Benches.Disposal;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches;

@@ -2,6 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
@@ -78,10 +79,10 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
         StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => Word(StageKey.Running) == "yes" ? SoakWork.Running : SoakWork.Standing,
         StageKind.Hold => new HoldWork(Quantity(StageKey.Temperature)),
         StageKind.House => new HouseWork(Length(StageKey.BelowBrim), Length(StageKey.OverSpecimen)),
-        StageKind.Mount => new MountWork(Word(StageKey.On)),
-        StageKind.Seal => new SealWork(Word(StageKey.Closure), Quantity(StageKey.Renew)),
-        StageKind.Label => new LabelWork(stage.Fields, Word(StageKey.WrittenWith)),
-        StageKind.Discard => new DiscardWork(stage.Of, Word(StageKey.To)),
+        StageKind.Mount => new MountWork(Support.Find(Word(StageKey.On))),
+        StageKind.Seal => new SealWork(Sealing.Find(Word(StageKey.Closure)), Quantity(StageKey.Renew)),
+        StageKind.Label => new LabelWork(stage.Fields, LabelMedium.Find(Word(StageKey.WrittenWith))),
+        StageKind.Discard => new DiscardWork(stage.Of, SpentTo.Find(Word(StageKey.To))),
         StageKind.Inspect or StageKind.TopUp => new CareWork(Quantity(StageKey.After), Quantity(StageKey.Every)),
         _ => PlainWork.Instance,
     };
