@@ -5,6 +5,7 @@ using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
+using Protocolist;
 using UnitsNet;
 
 var specimen = new Specimen

@@ -21,7 +21,11 @@ internal static class CommandLine
         FluidCommand.Build(),
         StrengthCommand.Build(),
         TankCommand.Build(),
-        new Option<bool>(Exits.FaultDetails) { Description = "After an unforeseen fault of the program: all that is known of it, for a report.", Recursive = true },
+        new Option<bool>(Exits.FaultDetails)
+        {
+            Description = "After an unforeseen fault of the program: all that is known of it, for a report.",
+            Recursive = true,
+        },
     };
 
     // An argument that begins with @ is a name like any other, not a file of arguments.
@@ -49,7 +53,9 @@ internal static class CommandLine
         }
         catch (Exception fault)
         {
-            Tell($"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; please report it with the files, and with what {Exits.FaultDetails} prints");
+            Tell(
+                $"protocolist: an unforeseen fault of the program, not of yours, in: {string.Join(' ', words)}; "
+                + $"please report it with the files, and with what {Exits.FaultDetails} prints");
             foreach (var line in words.Contains(Exits.FaultDetails) ? fault.ToString().Split('\n') : []) Tell(line);
             return Exits.Fault;
         }

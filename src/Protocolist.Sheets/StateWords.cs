@@ -1,5 +1,4 @@
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Sheets;
 

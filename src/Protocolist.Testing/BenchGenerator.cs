@@ -4,10 +4,15 @@ using FsCheck.Fluent;
 
 namespace Protocolist.Testing;
 
-/// <summary>Generates bench files: zones on both sides of the clock changes, short and long weeks, full and empty shelves, jars and tubs. All of it invented.</summary>
+/// <summary>
+/// Generates bench files: zones on both sides of the clock changes, short and long weeks, full and empty shelves, jars and tubs. All of it invented.
+/// </summary>
 public static class BenchGenerator
 {
-    private static readonly string[] Zones = ["UTC", "Atlantic/Azores", "Europe/Berlin", "America/St_Johns", "Asia/Kathmandu", "Australia/Lord_Howe", "Pacific/Apia"];
+    private static readonly string[] Zones =
+    [
+        "UTC", "Atlantic/Azores", "Europe/Berlin", "America/St_Johns", "Asia/Kathmandu", "Australia/Lord_Howe", "Pacific/Apia",
+    ];
 
     private static readonly string[][] Weeks =
     [
@@ -61,14 +66,18 @@ public static class BenchGenerator
             .. List("closed:", closed.Take(6).Select(Fortnight)),
             new("holidays: [12-25, 01-01]"),
             new($"temperatures: {{room: {room.ToString(CultureInfo.InvariantCulture)} degC, cold: 4 degC, coldest: 8 degC, hottest: 30 degC}}"),
-            .. prices ? [new("currency: EUR", IsNeeded: true), new("labour: 18 EUR/h"), new("disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L}")] : (SketchEntry[])[],
+            .. prices
+                ? [new("currency: EUR", IsNeeded: true), new("labour: 18 EUR/h"), new("disposal: {formaldehyde: 3.20 EUR/L, alcohol: 1.10 EUR/L}")]
+                : (SketchEntry[])[],
             .. List("stock:", stock.Where(i => i.Length > 0)),
             .. List("vessels:", vessels.Select(v => $"  - {v}")),
         ]),
         s => s.Shrink());
 
     /// <summary>Bench files with a few characters wrong.</summary>
-    public static Arbitrary<string> NearlyValid { get; } = Arb.From(from file in Valid.Generator from damaged in Damage.Of(file.Text) select damaged, Damage.Shrink);
+    public static Arbitrary<string> NearlyValid { get; } = Arb.From(
+        from file in Valid.Generator from damaged in Damage.Of(file.Text) select damaged,
+        Damage.Shrink);
 
     private static SketchEntry[] List(string head, IEnumerable<string> items) => [.. items.Take(1).Select(_ => new SketchEntry(head) { Items = [.. items] })];
 

@@ -6,7 +6,11 @@ namespace Protocolist.Testing;
 /// <summary>Makes a good text nearly good: a few characters cut out, doubled, swapped or put in.</summary>
 internal static class Damage
 {
-    private static readonly string[] Insertions = ["(", ")", "\"", "-", "+", "/", "*", ",", ".", " ", "to", "at least ", "not ", "is ", "±", "%", "e", "1", "kg", "ß", "−", "\t", "\n", "\u00A0", "\uD83D"];
+    private static readonly string[] Insertions =
+    [
+        "(", ")", "\"", "-", "+", "/", "*", ",", ".", " ", "to", "at least ", "not ", "is ", "±", "%", "e", "1", "kg", "ß", "−", "\t", "\n",
+        "\u00A0", "\uD83D",
+    ];
 
     /// <summary>One to three damages to a text.</summary>
     public static Gen<string> Of(string text) =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Reading;
 
 namespace Protocolist.Testing;
 

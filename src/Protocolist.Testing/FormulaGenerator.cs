@@ -36,7 +36,11 @@ public static class FormulaGenerator
     {
         ArgumentNullException.ThrowIfNull(vocabulary);
         var depth = Gen.Choose(0, 4);
-        var quantity = from d in depth from kind in Gen.Elements<(Dimension Dimension, ImmutableArray<string>)>(Kinds) from sketch in Quantity(vocabulary, kind.Dimension, d) select sketch;
+        var quantity =
+            from d in depth
+            from kind in Gen.Elements<(Dimension Dimension, ImmutableArray<string>)>(Kinds)
+            from sketch in Quantity(vocabulary, kind.Dimension, d)
+            select sketch;
         var condition = from d in depth from sketch in Condition(vocabulary, d) select sketch;
         return Arb.From(Gen.Frequency((4, quantity), (1, condition)).Where(s => s.Text.Length <= 600), s => s.Shrink());
     }
@@ -61,10 +65,17 @@ public static class FormulaGenerator
             from name in Gen.Elements("low", "high", "middle") from part in Alike() select Make(dimension, Binding.Atom, [part], p => $"{name}({p[0]})"),
             from condition in Condition(words, depth - 1) from sides in pair
             select Make(dimension, Binding.Atom, [condition, sides.Item1, sides.Item2], p => $"choose({p[0]}, {p[1]}, {p[2]})"),
-            from word in Gen.Elements("at least", "at most") from part in Alike() select Make(dimension, Binding.Range, [part], p => $"{word} {p[0].Inside(Binding.Sum)}"),
+
+                from word in Gen.Elements("at least", "at most")
+                from part in Alike()
+                select Make(dimension, Binding.Range, [part], p => $"{word} {p[0].Inside(Binding.Sum)}"),
 
             // Two plain numbers would have to stand in order.
-            pair.Select(s => Make(dimension, Binding.Range, [s.Item1, s.Item2], p => p[0].IsLiteral ? $"low({p[0]}) to {p[1].Inside(Binding.Sum)}" : $"{p[0].Inside(Binding.Sum)} to {p[1].Inside(Binding.Sum)}")),
+            pair.Select(s => Make(
+                dimension,
+                Binding.Range,
+                [s.Item1, s.Item2],
+                p => p[0].IsLiteral ? $"low({p[0]}) to {p[1].Inside(Binding.Sum)}" : $"{p[0].Inside(Binding.Sum)} to {p[1].Inside(Binding.Sum)}")),
         };
         if (dimension != Dimension.OfTemperature) shapes.AddRange(Arithmetic(words, dimension, depth, pair));
         return Gen.OneOf(shapes);
@@ -75,7 +86,11 @@ public static class FormulaGenerator
         yield return pair.Select(s => Make(dimension, Binding.Sum, [s.Item1, s.Item2], p => $"{p[0].Inside(Binding.Sum)} + {p[1].Inside(Binding.Product)}"));
 
         // A small plain number minus a large one is refused as a range written with a dash, unless in brackets.
-        yield return pair.Select(s => Make(dimension, Binding.Sum, [s.Item1, s.Item2], p => p[1].IsLiteral ? $"{p[0].Inside(Binding.Sum)} - ({p[1]})" : $"{p[0].Inside(Binding.Sum)} - {p[1].Inside(Binding.Product)}"));
+        yield return pair.Select(s => Make(
+            dimension,
+            Binding.Sum,
+            [s.Item1, s.Item2],
+            p => p[1].IsLiteral ? $"{p[0].Inside(Binding.Sum)} - ({p[1]})" : $"{p[0].Inside(Binding.Sum)} - {p[1].Inside(Binding.Product)}"));
         yield return pair.Select(s => Make(dimension, Binding.Range, [s.Item1, s.Item2], p => $"({p[0]}) ± {p[1].Inside(Binding.Sum)}"));
         yield return Quantity(words, dimension, depth - 1).Select(s => Make(dimension, Binding.Atom, [s], p => $"-({p[0]})"));
         yield return Call("round-up", pair);
@@ -87,7 +102,11 @@ public static class FormulaGenerator
             yield return Quantity(words, power, depth - 1).Select(s => Make(dimension, Binding.Atom, [s], p => $"{name}({p[0]})"));
         }
 
-        var factors = (from a in Kinds from b in Kinds where a.Dimension.Temperature == 0 && b.Dimension.Temperature == 0 select (A: a.Dimension, B: b.Dimension)).ToArray();
+        var factors = (
+            from a in Kinds
+            from b in Kinds
+            where a.Dimension.Temperature == 0 && b.Dimension.Temperature == 0
+            select (A: a.Dimension, B: b.Dimension)).ToArray();
         yield return Factors('*', factors.Where(f => f.A * f.B == dimension));
         yield return Factors('/', factors.Where(f => f.A / f.B == dimension));
 
@@ -125,7 +144,10 @@ public static class FormulaGenerator
     private static Gen<FormulaSketch> Leaf(FormulaVocabulary words, Dimension dimension)
     {
         var units = Kinds.First(k => k.Dimension == dimension).Units;
-        var literal = from number in Number from unit in Gen.Elements<string>(units) select Make(dimension, Binding.Atom, [], _ => unit.Length == 0 ? number : $"{number} {unit}");
+        var literal =
+            from number in Number
+            from unit in Gen.Elements<string>(units)
+            select Make(dimension, Binding.Atom, [], _ => unit.Length == 0 ? number : $"{number} {unit}");
         var range = from low in Gen.Choose(0, 50)
                     from more in Gen.Choose(0, 50)
                     from unit in Gen.Elements<string>(units)
@@ -137,6 +159,10 @@ public static class FormulaGenerator
     private static Gen<FormulaSketch> Call(string name, Gen<(FormulaSketch, FormulaSketch)> pair) =>
         pair.Select(s => Make(s.Item1.Dimension, Binding.Atom, [s.Item1, s.Item2], p => $"{name}({p[0]}, {p[1]})"));
 
-    private static FormulaSketch Make(Dimension? dimension, Binding binding, ImmutableArray<FormulaSketch> parts, Func<ImmutableArray<FormulaSketch>, string> write) =>
+    private static FormulaSketch Make(
+        Dimension? dimension,
+        Binding binding,
+        ImmutableArray<FormulaSketch> parts,
+        Func<ImmutableArray<FormulaSketch>, string> write) =>
         new(dimension, binding, parts, write);
 }

@@ -4,18 +4,23 @@ using FsCheck.Fluent;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
 
-/// <summary>Generates logs of what may really happen to a plan: late and slow work, steps left out or not written down, signs, readings, other amounts. All of it in an order of time that can be.</summary>
+/// <summary>
+/// Generates logs of what may really happen to a plan: late and slow work, steps left out or not written down, signs, readings, other amounts. All of it
+/// in an order of time that can be.
+/// </summary>
 public static class LogGenerator
 {
     private const int Dice = 16;
 
     private static readonly OffsetDateTimePattern Moment = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mmo<G>");
 
-    private static readonly string[] Signs = ["soft", "bloated", "floating", "bloody", "cloudy", "oily", "smelling", "dry", "shrunken", "slipping", "weak", "acid"];
+    private static readonly string[] Signs =
+    [
+        "soft", "bloated", "floating", "bloody", "cloudy", "oily", "smelling", "dry", "shrunken", "slipping", "weak", "acid",
+    ];
 
     private static readonly string[] Places = ["", "abdomen", "left side", "head"];
 
@@ -25,7 +30,13 @@ public static class LogGenerator
     public static Gen<FileSketch> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return After(plan, new("log.yaml", new SketchEntry("format: 1", IsNeeded: true), new($"log: \"{plan.Specimen.Id}\"", IsNeeded: true), new("entries:", IsNeeded: true)));
+        return After(
+            plan,
+            new(
+                "log.yaml",
+                new SketchEntry("format: 1", IsNeeded: true),
+                new($"log: \"{plan.Specimen.Id}\"", IsNeeded: true),
+                new("entries:", IsNeeded: true)));
     }
 
     /// <summary>Logs that go on from an earlier one: remedies that a revision called for are done, and the next steps.</summary>
@@ -38,7 +49,12 @@ public static class LogGenerator
         ArgumentNullException.ThrowIfNull(earlier);
 
         // By their ends: a remedy is over before the soak in which it is done.
-        List<Step> open = [.. plan.Steps.Where(s => s is { Start: not null, End: not null, State: StepState.Planned or StepState.Begun }).OrderBy(s => s.End!.Value.ToInstant())];
+        List<Step> open =
+        [
+            .. plan.Steps
+                .Where(s => s is { Start: not null, End: not null, State: StepState.Planned or StepState.Begun })
+                .OrderBy(s => s.End!.Value.ToInstant()),
+        ];
         if (open.Count == 0 || (plan.LoggedUntil ?? plan.Start) is not { } since) return Gen.Constant(earlier);
         var zone = DateTimeZoneProviders.Tzdb[plan.Zone];
         return
@@ -81,7 +97,8 @@ public static class LogGenerator
         string Text(Instant at) => Moment.Format(at.InZone(zone).ToOffsetDateTime());
     }
 
-    private static SketchEntry Entry(Step step, params string[] parts) => new($"  - {{{string.Join(", ", parts.Where(p => p.Length > 0).Prepend($"step: {step.Id}"))}}}");
+    private static SketchEntry Entry(Step step, params string[] parts) =>
+        new($"  - {{{string.Join(", ", parts.Where(p => p.Length > 0).Prepend($"step: {step.Id}"))}}}");
 
     private static string Seen(int die)
     {

@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Testing;
@@ -57,7 +55,8 @@ public sealed class PlanCase
     [
         "--- specimen",
         SpecimenFile.Text + "--- bench",
-        BenchFile.Text + $"--- start {Request.Start:uuuu-MM-dd'T'HH:mm}, choices {string.Join(", ", Request.Choices.Select(c => $"{c.Key}={c.Value}"))}, turn {Turn}",
+        BenchFile.Text
+            + $"--- start {Request.Start:uuuu-MM-dd'T'HH:mm}, choices {string.Join(", ", Request.Choices.Select(c => $"{c.Key}={c.Value}"))}, turn {Turn}",
         Made.Value is { } plan ? $"--- planned by {plan.Protocol.Id}" : $"--- no plan: {string.Join("; ", Made.Findings)}",
     ]);
 

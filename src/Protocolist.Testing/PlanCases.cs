@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
-using Protocolist.Planning;
 using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
@@ -64,6 +63,11 @@ public static class PlanCases
         if (from.Request.Start != noon) yield return With(from, start: noon);
     }
 
-    private static PlanCase With(PlanCase from, FileSketch? specimen = null, FileSketch? bench = null, ImmutableSortedDictionary<string, string>? choices = null, LocalDateTime? start = null) =>
+    private static PlanCase With(
+        PlanCase from,
+        FileSketch? specimen = null,
+        FileSketch? bench = null,
+        ImmutableSortedDictionary<string, string>? choices = null,
+        LocalDateTime? start = null) =>
         new(specimen ?? from.SpecimenFile, bench ?? from.BenchFile, from.Planner, start ?? from.Request.Start, choices ?? from.Request.Choices, from.Turn);
 }

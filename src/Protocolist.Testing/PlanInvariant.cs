@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
-using Protocolist.Protocols;
 using Protocolist.Testing.Invariants;
 
 namespace Protocolist.Testing;
@@ -30,7 +29,8 @@ public static class PlanInvariants
     /// <param name="id">Its id.</param>
     /// <returns>The invariant.</returns>
     /// <exception cref="ArgumentException">There is none of that id.</exception>
-    public static PlanInvariant Find(string id) => All.FirstOrDefault(i => i.Id == id) ?? throw new ArgumentException($"There is no invariant '{id}'.", nameof(id));
+    public static PlanInvariant Find(string id) =>
+        All.FirstOrDefault(i => i.Id == id) ?? throw new ArgumentException($"There is no invariant '{id}'.", nameof(id));
 
     /// <summary>All invariants as one property; a case that breaks any of them shrinks as one.</summary>
     /// <param name="cases">The cases.</param>

@@ -9,11 +9,14 @@ using UnitsNet;
 
 namespace Protocolist.Testing;
 
-/// <summary>Generates specimen files for the classes of a shelf: every protocol gets its share, sizes are spread evenly over each class by their logarithm.</summary>
+/// <summary>
+/// Generates specimen files for the classes of a shelf: every protocol gets its share, sizes are spread evenly over each class by their logarithm.
+/// </summary>
 public static class SpecimenGenerator
 {
     /// <summary>What stands in for an end that a class leaves open. Only to have something to draw from.</summary>
-    private static readonly ImmutableSortedDictionary<string, (double Low, double High)> OpenEnds = ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal,
+    private static readonly ImmutableSortedDictionary<string, (double Low, double High)> OpenEnds =
+        ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal,
     [
         KeyValuePair.Create("half-thickness", (0.5e-3, 0.15)),
         KeyValuePair.Create("length", (5e-3, 1.5)),

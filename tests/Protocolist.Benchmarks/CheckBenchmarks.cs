@@ -57,7 +57,7 @@ public class CheckBenchmarks
     private static ReviewCase Case(Specimen specimen, Shelf shelf)
     {
         var bench = BenchReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml")), DateTimeZoneProviders.Tzdb).Value!;
-        return new Planner(shelf).Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0))).Review!;
+        return new Planner(shelf).Pipeline.Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0))).Review!;
     }
 
     private static Specimen Fish => new()

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
@@ -58,6 +59,6 @@ public class DatingBenchmarks
     private Provisioned Provision()
     {
         var specimen = SpecimenReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "specimens", "harbour-otter.yaml"))).Value!;
-        return new Planner(Shelf.Bundled()).Make(new(specimen, _bench, Start)).Provisioned!;
+        return new Planner(Shelf.Bundled()).Pipeline.Make(new(specimen, _bench, Start)).Provisioned!;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using Protocolist.Benchmarks.Table;
+using Protocolist.Planning.Measuring;
 using Protocolist.Planning;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
@@ -22,7 +23,7 @@ public class ProvisionBenchmarks
     {
         var planner = new Planner(Shelf.Bundled());
         var body = MeasurePass.Run(Fixture.LargeMammal).Value!;
-        var protocol = planner.Prepared(SelectPass.Run(body, planner.Classes).Value!);
+        var protocol = planner.Pipeline.Prepared(SelectPass.Run(body, planner.Pipeline.Classes).Value!);
         draft = DraftPass.Run(body, protocol, Fixture.Bench, ImmutableSortedDictionary<string, string>.Empty).Value!;
     }
 

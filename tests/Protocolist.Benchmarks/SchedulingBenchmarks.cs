@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 

@@ -12,7 +12,7 @@ namespace Protocolist.Benchmarks;
 [WarmupCount(80)]
 public class ShelfBenchmarks
 {
-    private readonly Reading.SourceText[] _sources = [.. BundledProtocols.Sources()];
+    private readonly SourceText[] _sources = [.. BundledProtocols.Sources()];
 
     [Benchmark(Baseline = true)]
     public int YamlEvents()

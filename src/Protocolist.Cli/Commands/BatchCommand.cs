@@ -24,15 +24,24 @@ internal static class BatchCommand
         "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped");
     private static readonly Phrase OtherInputsRemedy = new("other-inputs.remedy", "begin anew without --resume");
 
-    private static readonly Argument<string> Table = new("SPECIMENS.csv") { Description = "The specimens, one a row; columns by name, terms of Darwin Core understood." };
+    private static readonly Argument<string> Table = new("SPECIMENS.csv")
+    {
+        Description = "The specimens, one a row; columns by name, terms of Darwin Core understood.",
+    };
     private static readonly Option<string?> BenchFile = SharedOptions.BenchFile();
     private static readonly Option<string[]> Folders = SharedOptions.HouseFolders();
     private static readonly Option<string?> Start = SharedOptions.StartOption();
     private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice for every protocol that leaves it");
     private static readonly Option<bool> Json = new("--json") { Description = "One line of JSON a row." };
-    private static readonly Option<string?> Out = new("--out") { Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv (with --json PREFIX.shopping.json too) and PREFIX.progress.json." };
+    private static readonly Option<string?> Out = new("--out")
+    {
+        Description = "Write PREFIX.rows.csv, PREFIX.shopping.csv (with --json PREFIX.shopping.json too) and PREFIX.progress.json.",
+    };
     private static readonly Option<bool> Resume = new("--resume") { Description = "Go on where PREFIX.progress.json ends. Needs --out." };
-    private static readonly Option<bool> Schedule = new("--schedule") { Description = $"Date all plans on one bench, into PREFIX.schedule.csv; at most {JointSchedule.MostPlans} plans. Needs --out." };
+    private static readonly Option<bool> Schedule = new("--schedule")
+    {
+        Description = $"Date all plans on one bench, into PREFIX.schedule.csv; at most {JointSchedule.MostPlans} plans. Needs --out.",
+    };
 
     public static Command Build()
     {
@@ -69,13 +78,21 @@ internal static class BatchCommand
         var digest = BatchProgress.Digest([startText, batch.HeadingDigest, .. inputs.Texts, .. choices.Select(c => $"{c.Key}={c.Value}")]);
         if (done is not null && done.Inputs != digest)
             return around.Unread([Finding.Error(OtherInputs.Id, OtherInputs, OtherInputsRemedy)]);
-        if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal) return around.Unread([refusal]);
-        var kept = prefix is null ? null : done is null ? RowsFile.Begin(files.At(prefix)) : RowsFile.GoOn(files.At(prefix), done.RowsFileBytes, done.RowsFileDigest);
+        if (prefix is not null && PathsOf(prefix, json, schedule).Select(files.Refusal).FirstOrDefault(r => r is not null) is { } refusal)
+            return around.Unread([refusal]);
+        var kept = prefix is null
+            ? null
+            : done is null ? RowsFile.Begin(files.At(prefix)) : RowsFile.GoOn(files.At(prefix), done.RowsFileBytes, done.RowsFileDigest);
         if (kept is { Value: null }) return around.Unread(kept.Findings);
         using var rows = kept?.Value;
         if (done is null) rows?.Add(BatchText.Heading);
         else if (batch.PassOver(rows!.LastCells().Take(done.Rows)) is { } edited) return around.Unread([edited]);
-        var output = new BatchOutput(around, prefix, rows, json, done ?? new(BatchProgress.CurrentFormat, startText, digest, 0, 0, 0, "", new JointNeeds().State));
+        var output = new BatchOutput(
+            around,
+            prefix,
+            rows,
+            json,
+            done ?? new(BatchProgress.CurrentFormat, startText, digest, 0, 0, 0, "", new JointNeeds().State));
 
         using var stop = new StopSignals();
         using var dated = schedule ? new ScheduleFile(around, prefix!, bench, start) : null;
@@ -144,7 +161,8 @@ internal static class BatchCommand
         {
             var dated = schedule.Add(row);
             foreach (var finding in dated.Findings.Where(f => f.Severity != Severity.Note)) error.WriteLine($"{row.SpecimenId}: {finding}");
-            foreach (var step in dated.Value ?? []) CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
+            foreach (var step in dated.Value ?? [])
+                CsvWriter.WriteRow(writer, [step.SpecimenId, step.StepId, step.Title, BatchText.Moment(step.Start), BatchText.Moment(step.End)]);
         }
 
         public void Keep()

@@ -40,7 +40,9 @@ internal sealed class BatchOutput(Surroundings around, string? prefix, RowsFile?
     {
         if (prefix is null || rows is null) return null;
         var digest = rows.Flush();
-        return around.Files.Write(BatchProgress.PathOf(prefix), (first with { Rows = Rows, RowsWithErrors = RowsWithErrors, RowsFileBytes = rows.Length, RowsFileDigest = digest, Needs = Needs.State }).Text());
+        return around.Files.Write(
+            BatchProgress.PathOf(prefix),
+            (first with { Rows = Rows, RowsWithErrors = RowsWithErrors, RowsFileBytes = rows.Length, RowsFileDigest = digest, Needs = Needs.State }).Text());
     }
 
     /// <summary>Ends the line on which rows were counted.</summary>

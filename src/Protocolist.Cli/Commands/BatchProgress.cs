@@ -18,7 +18,16 @@ namespace Protocolist.Cli.Commands;
 /// <param name="RowsFileDigest">A digest of those bytes.</param>
 /// <param name="Needs">What they need together.</param>
 /// <param name="Seal">A digest of all the rest, by which a record that was changed by hand is known.</param>
-internal sealed record BatchProgress(int Format, string Start, string Inputs, int Rows, int RowsWithErrors, long RowsFileBytes, string RowsFileDigest, JointNeedsState Needs, string Seal = "")
+internal sealed record BatchProgress(
+    int Format,
+    string Start,
+    string Inputs,
+    int Rows,
+    int RowsWithErrors,
+    long RowsFileBytes,
+    string RowsFileDigest,
+    JointNeedsState Needs,
+    string Seal = "")
 {
     private static readonly Phrase Bad = new("bad-progress", "this record of a batch was changed, or is of another version of the program");
     private static readonly Phrase BadRemedy = new("bad-progress.remedy", "begin anew without --resume, and leave the record as it is written");

@@ -14,14 +14,21 @@ internal static class BatchText
 {
     private static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static string[] Heading { get; } = ["row", "line", "specimen", "protocol", "startable", "start", "end", "hands-on minutes", "vessel", "cost", "currency", "errors", "warnings", "faults", "digest"];
+    public static string[] Heading { get; } =
+    [
+        "row", "line", "specimen", "protocol", "startable", "start", "end", "hands-on minutes", "vessel", "cost", "currency", "errors", "warnings",
+        "faults", "digest",
+    ];
 
     public static string Line(BatchRow row)
     {
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"{row.Number} {(row.SpecimenId.Length > 0 ? row.SpecimenId : "(no number)")}: ");
         if (row.Plan is not { } plan) return text.Append("not planned: ").Append(string.Join("; ", Errors(row).Select(f => f.Message))).ToString();
-        text.Append(CultureInfo.InvariantCulture, $"{plan.Protocol.Id}, {(row.Startable ? "may start" : "DO NOT START")}, {Day(plan.Start)} to {Day(plan.End)}, {row.HandsOn.TotalHours:0.0} h hands-on");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{plan.Protocol.Id}, {(row.Startable ? "may start" : "DO NOT START")}, {Day(plan.Start)} to {Day(plan.End)}, "
+            + $"{row.HandsOn.TotalHours:0.0} h hands-on");
         if (row.FinalVessel is { } vessel) text.Append(", ").Append(vessel);
         if (row.Total is { } total) text.Append(", ").Append(total);
         text.Append(CultureInfo.InvariantCulture, $", {Counts.Of(row.Count(Severity.Error), "error")}, {Counts.Of(row.Count(Severity.Warning), "warning")}");
@@ -30,9 +37,21 @@ internal static class BatchText
 
     public static IEnumerable<string> Cells(BatchRow row) =>
     [
-        Invariant($"{row.Number}"), Invariant($"{row.Line}"), row.SpecimenId, row.Plan?.Protocol.Id ?? "", row.Startable ? "yes" : "no", Moment(row.Plan?.Start), Moment(row.Plan?.End),
-        Invariant($"{row.HandsOn.TotalMinutes:0}"), row.FinalVessel ?? "", row.Total?.Amount.ToString(CultureInfo.InvariantCulture) ?? "", row.Total?.Currency ?? "",
-        Invariant($"{row.Count(Severity.Error)}"), Invariant($"{row.Count(Severity.Warning)}"), string.Join("; ", Errors(row).Select(f => f.ToString())), row.Digest,
+        Invariant($"{row.Number}"),
+        Invariant($"{row.Line}"),
+        row.SpecimenId,
+        row.Plan?.Protocol.Id ?? "",
+        row.Startable ? "yes" : "no",
+        Moment(row.Plan?.Start),
+        Moment(row.Plan?.End),
+        Invariant($"{row.HandsOn.TotalMinutes:0}"),
+        row.FinalVessel ?? "",
+        row.Total?.Amount.ToString(CultureInfo.InvariantCulture) ?? "",
+        row.Total?.Currency ?? "",
+        Invariant($"{row.Count(Severity.Error)}"),
+        Invariant($"{row.Count(Severity.Warning)}"),
+        string.Join("; ", Errors(row).Select(f => f.ToString())),
+        row.Digest,
     ];
 
     public static string Json(BatchRow row)

@@ -13,9 +13,16 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>check PATH…</c>: what is wrong with protocols, specimens and benches, before any animal is at stake.</summary>
 internal static class CheckCommand
 {
-    private static readonly Argument<string[]> Paths = new("PATH") { Description = "Files and folders; each folder is laid over the bundled protocols.", Arity = ArgumentArity.OneOrMore };
+    private static readonly Argument<string[]> Paths = new("PATH")
+    {
+        Description = "Files and folders; each folder is laid over the bundled protocols.",
+        Arity = ArgumentArity.OneOrMore,
+    };
     private static readonly Option<bool> Strict = new("--strict") { Description = "Warnings count as errors, and numbers without a source are listed." };
-    private static readonly Option<bool> ProveAll = new("--prove-all") { Description = "Prove those protocols too that came with the program and are unchanged." };
+    private static readonly Option<bool> ProveAll = new("--prove-all")
+    {
+        Description = "Prove those protocols too that came with the program and are unchanged.",
+    };
     private static readonly Option<bool> Json = new("--json") { Description = "Findings as JSON." };
 
     public static Command Build()
@@ -49,7 +56,8 @@ internal static class CheckCommand
     private static void WriteText(List<SourceText> sources, List<Finding> findings, TextWriter output)
     {
         Told.Of(findings).Write(output);
-        output.WriteLine($"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
+        output.WriteLine(
+            $"{Counts.Of(sources.Count, "file")} checked: {Of(Severity.Error, "error")}, {Of(Severity.Warning, "warning")}, {Of(Severity.Note, "note")}");
 
         string Of(Severity severity, string thing) => Counts.Of(findings.Count(f => f.Severity == severity), thing);
     }

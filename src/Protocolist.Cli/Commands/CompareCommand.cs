@@ -19,7 +19,10 @@ internal static class CompareCommand
 
     public static Command Build()
     {
-        var command = new Command("compare", "Sets the lawful ways for a specimen side by side: choices, vessels, stock.") { SpecimenFile, BenchFile, Folders, Start, Choose, Vessel, Supply, Json };
+        var command = new Command("compare", "Sets the lawful ways for a specimen side by side: choices, vessels, stock.")
+        {
+            SpecimenFile, BenchFile, Folders, Start, Choose, Vessel, Supply, Json,
+        };
         command.SetAction(Run);
         return command;
     }

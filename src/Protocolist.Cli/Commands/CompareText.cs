@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Protocolist.Findings;
 using Protocolist.Planning.Comparing;
@@ -16,18 +17,27 @@ internal static class CompareText
         var text = new StringBuilder();
         var ways = comparison.Ways;
         Add(text, $"{comparison.SpecimenId}: {comparison.Protocol.Title} ({comparison.Protocol.Id}, revision {comparison.Protocol.Revision})");
-        Add(text, Invariant($"{ways.Length} {(ways.Length == 1 ? "way" : "ways")}, {ways.Count(w => w.DominatedBy is not null)} of them dominated: another is as good in every number and better in one. A is what the planner takes by itself. Numbers are not all: read the remarks and what was found"));
+        Add(
+            text,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{ways.Length} {(ways.Length == 1 ? "way" : "ways")}, {ways.Count(w => w.DominatedBy is not null)} of them dominated: another is as good "
+                + $"in every number and better in one. A is what the planner takes by itself. Numbers are not all: read the remarks and what was found"));
         foreach (var finding in findings) Add(text, finding.ToString());
         text.Append('\n');
         foreach (var way in ways) Add(text, $"{way.Name.PadRight(2)} {What(way, ways)}", "   ");
         foreach (var some in ways.Chunk(Columns)) Table(text.Append('\n'), some);
         text.Append("\nShrinkage and colour\n");
-        foreach (var remark in ways.SelectMany(w => w.Remarks).Distinct(StringComparer.Ordinal)) Add(text, $"{Names(ways.Where(w => w.Remarks.Contains(remark)), ways.Length)}: {remark}", "  ");
+        foreach (var remark in ways.SelectMany(w => w.Remarks).Distinct(StringComparer.Ordinal))
+            Add(text, $"{Names(ways.Where(w => w.Remarks.Contains(remark)), ways.Length)}: {remark}", "  ");
         Found(text, ways);
         return text.ToString();
     }
 
-    /// <summary>The first way is told whole. Another set of choices is told by them, vessels and stock being the planner's own; a way that insists on something by that.</summary>
+    /// <summary>
+    /// The first way is told whole. Another set of choices is told by them, vessels and stock being the planner's own; a way that insists on something by
+    /// that.
+    /// </summary>
     private static string What(ComparedWay way, IReadOnlyList<ComparedWay> ways)
     {
         var choices = string.Join(", ", way.Choices.Select(c => $"{c.Key}: {c.Value}"));
@@ -64,12 +74,21 @@ internal static class CompareText
     /// <summary>Errors and warnings, each once by its id, with the ways that have it; in the words of the first.</summary>
     private static void Found(StringBuilder text, IReadOnlyList<ComparedWay> ways)
     {
-        var found = ways.SelectMany(w => w.Findings.Select(f => (Way: w, Finding: f))).GroupBy(f => (f.Finding.Severity, f.Finding.Id)).OrderByDescending(g => g.Key.Severity).ToList();
+        var found = ways
+            .SelectMany(w => w.Findings.Select(f => (Way: w, Finding: f)))
+            .GroupBy(f => (f.Finding.Severity, f.Finding.Id))
+            .OrderByDescending(g => g.Key.Severity)
+            .ToList();
         if (found.Count > 0) text.Append("\nErrors and warnings\n");
         foreach (var group in found)
         {
             var example = group.First().Finding;
-            Add(text, $"{Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count)}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message.ToString()}{(group.Select(f => f.Finding.Message.ToString()).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "")}", "  ");
+            var names = Names(group.Select(f => f.Way).DistinctBy(w => w.Name), ways.Count);
+            var alike = group.Select(f => f.Finding.Message.ToString()).Distinct(StringComparer.Ordinal).Skip(1).Any() ? " (and alike)" : "";
+            Add(
+                text,
+                $"{names}: {example.Severity.ToString().ToLowerInvariant()} {example.Id}: {example.Message}{alike}",
+                "  ");
         }
     }
 
@@ -79,7 +98,8 @@ internal static class CompareText
         return names.Count == all ? "all" : string.Join(' ', names);
     }
 
-    private static string Litres(double litres) => litres switch { 0 => "0", < 0.1 => Invariant($"{litres:0.000}"), < 10 => Invariant($"{litres:0.00}"), _ => Invariant($"{litres:0.0}") };
+    private static string Litres(double litres) =>
+        litres switch { 0 => "0", < 0.1 => Invariant($"{litres:0.000}"), < 10 => Invariant($"{litres:0.00}"), _ => Invariant($"{litres:0.0}") };
 
     /// <summary>A line of at most so many characters; what goes on is indented.</summary>
     private static void Add(StringBuilder text, string line, string indent = "  ")

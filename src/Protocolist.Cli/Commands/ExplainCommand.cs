@@ -9,7 +9,10 @@ namespace Protocolist.Cli.Commands;
 internal static class ExplainCommand
 {
     private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "A plan written by 'plan --format json'." };
-    private static readonly Argument<string> FigureId = new("FIGURE") { Description = "A figure's id, such as fix.last, or a finding's, such as wash-too-short." };
+    private static readonly Argument<string> FigureId = new("FIGURE")
+    {
+        Description = "A figure's id, such as fix.last, or a finding's, such as wash-too-short.",
+    };
 
     public static Command Build()
     {

@@ -26,7 +26,10 @@ internal static class FluidCommand
             var fluid = input.Fluid(parsed.GetValue(name)!);
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             if (fluid is not null && !input.HasFailed && !Covered(fluid, temperature))
-                input.Fail(Finding.Error(OutOfRange.Id, OutOfRange.With(("at", temperature)), OutOfRangeRemedy.With(("low", fluid.Substance.LowestCelsius), ("high", fluid.Substance.HighestCelsius))));
+                input.Fail(Finding.Error(
+                    OutOfRange.Id,
+                    OutOfRange.With(("at", temperature)),
+                    OutOfRangeRemedy.With(("low", fluid.Substance.LowestCelsius), ("high", fluid.Substance.HighestCelsius))));
             if (fluid is null || input.HasFailed) return Exits.Unusable;
             foreach (var remark in input.Remarks) parsed.InvocationConfiguration.Error.WriteLine(remark);
             parsed.InvocationConfiguration.Output.Write((parsed.GetValue(json) ? Json(fluid, temperature) : Text(fluid, temperature)) + "\n");
@@ -61,7 +64,10 @@ internal static class FluidCommand
         var lines = new List<string>
         {
             fluid.Name,
-            Invariant($"  density        {fluid.DensityAt(at).KilogramsPerCubicMeter.ToString($"F{Decimals(fluid)}", CultureInfo.InvariantCulture)} kg/m3 at {at.DegreesCelsius:0.##} degC, within {fluid.DensityDoubt(at).KilogramsPerCubicMeter:0.0#}"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"  density        {fluid.DensityAt(at).KilogramsPerCubicMeter.ToString($"F{Decimals(fluid)}", CultureInfo.InvariantCulture)} kg/m3 "
+                + $"at {at.DegreesCelsius:0.##} degC, within {fluid.DensityDoubt(at).KilogramsPerCubicMeter:0.0#}"),
         };
         if (fluid.VolumePercent is { } volumePercent)
         {
@@ -72,7 +78,11 @@ internal static class FluidCommand
 
         if (fluid.HasFormaldehyde)
         {
-            lines.Add(Invariant($"  formaldehyde   {fluid.FormaldehydeGramsPerLitre:0.0} g/L = {fluid.FormaldehydeGramsPerLitre / 10:0.0#} % w/v = {fluid.FormaldehydeMassPercent:0.0#} %mass = {fluid.FormaldehydeMolPerLitre:0.00} mol/L"));
+            lines.Add(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  formaldehyde   {fluid.FormaldehydeGramsPerLitre:0.0} g/L = {fluid.FormaldehydeGramsPerLitre / 10:0.0#} % w/v = "
+                    + $"{fluid.FormaldehydeMassPercent:0.0#} %mass = {fluid.FormaldehydeMolPerLitre:0.00} mol/L"));
             lines.Add(Invariant($"  methanol       {fluid.MethanolMassPercent:0.0} %mass"));
         }
 
@@ -80,7 +90,9 @@ internal static class FluidCommand
         {
             var profile = BufferGuide.Of(fluid.Buffering);
             var predicted = BufferDiagnosis.PredictedPh(fluid, at);
-            lines.Add(predicted is { } ph ? Invariant($"  pH             {ph:0.0}, within {BufferDiagnosis.PhDoubt:0.0}") : Invariant($"  pH             usually {profile.PhLow:0.0} to {profile.PhHigh:0.0}"));
+            lines.Add(predicted is { } ph
+                ? Invariant($"  pH             {ph:0.0}, within {BufferDiagnosis.PhDoubt:0.0}")
+                : Invariant($"  pH             usually {profile.PhLow:0.0} to {profile.PhHigh:0.0}"));
             lines.Add($"  buffering      {Word(fluid.Buffering)}: {profile.Can}");
             lines.Add($"                 but: {profile.Cannot}");
         }
@@ -89,7 +101,8 @@ internal static class FluidCommand
         if (hazards.FlashPoint is { } flash) lines.Add(Invariant($"  flash point    {flash.DegreesCelsius:0} degC, within {hazards.FlashPointDoubt:0} K"));
         if (hazards.SignalWord.Length > 0) lines.Add($"  hazards        {hazards.SignalWord}: {string.Join(" ", hazards.Statements)}");
         if (hazards.Transport.Length > 0) lines.Add($"  transport      {hazards.Transport}");
-        foreach (var limit in hazards.Limits) lines.Add(Invariant($"  air            {limit.Substance} {limit.Ppm:0.###} ppm {Word(limit.Kind)} ({limit.Authority}, {limit.Year})"));
+        foreach (var limit in hazards.Limits)
+            lines.Add(Invariant($"  air            {limit.Substance} {limit.Ppm:0.###} ppm {Word(limit.Kind)} ({limit.Authority}, {limit.Year})"));
         if (hazards.SignalWord.Length > 0) lines.Add("  The product's own safety data sheet and your local rules prevail.");
         return string.Join('\n', lines);
     }

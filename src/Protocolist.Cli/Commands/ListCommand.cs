@@ -10,8 +10,16 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>list</c>: what there is, one id a line first; <c>show</c> has the page of each protocol and check.</summary>
 internal static class ListCommand
 {
-    private static readonly Argument<string> What = new("WHAT") { Description = "protocols, checks, fluids or groups.", DefaultValueFactory = _ => "protocols" };
-    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Argument<string> What = new("WHAT")
+    {
+        Description = "protocols, checks, fluids or groups.",
+        DefaultValueFactory = _ => "protocols",
+    };
+    private static readonly Option<string[]> HouseFolders = new("--protocols")
+    {
+        Description = "A folder of house protocols, laid over the bundled ones; may be repeated.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
 
     public static Command Build()
     {
@@ -28,10 +36,12 @@ internal static class ListCommand
         if (unread.Any(f => f.Severity == Severity.Error)) return around.Unread(unread);
         IEnumerable<(string Id, string About)> rows = options.GetValue(What) switch
         {
-            "checks" => AllChecks.Descriptions.Select(c => (c.Id, $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
+            "checks" => AllChecks.Descriptions.Select(c => (c.Id,
+                $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
             "fluids" => Fluid.Examples.Select(f => (f, "")),
             "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name.ToString())),
-            _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id, $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
+            _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id,
+                $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
         };
         var listed = rows.ToList();
         var width = listed.Max(r => r.Id.Length);

@@ -19,7 +19,9 @@ internal static class MixCommand
         var volume = new Option<string>("--volume") { Description = "how much of it, such as '1 L'", Required = true, HelpName = "Q" };
         var from = new Option<string[]>("--from")
         {
-            Description = "a stock, such as 'ethanol 96 %vol'; with an amount 'ethanol 62 %vol = 500 mL', all of which goes in with '= all 500 mL'; or a salt, such as 'Na2HPO4.7H2O'",
+            Description =
+                "a stock, such as 'ethanol 96 %vol'; with an amount 'ethanol 62 %vol = 500 mL', all of which goes in with '= all 500 mL'; or "
+                    + "a salt, such as 'Na2HPO4.7H2O'",
             HelpName = "STOCK",
         };
         var at = FluidInput.At();
@@ -116,7 +118,10 @@ internal static class MixCommand
             foreach (var part in recipe.Parts) lines.Add($"  {part.Name.PadRight(width)}  {part.Amount}");
             lines.Add(Capital(recipe.MakeUp.ToString()) + ".");
             if (recipe.AddWater is { IsEmpty: false } add) lines.Add($"Or {add}.");
-            if (recipe.Contraction.Milliliters >= 0.005 * recipe.Volume.Milliliters) lines.Add(FormattableString.Invariant($"The mixture contracts by {recipe.Contraction / recipe.Volume * 100:0.0} %: the volumes do not add up, and that is right."));
+            if (recipe.Contraction.Milliliters >= 0.005 * recipe.Volume.Milliliters)
+                lines.Add(
+                    FormattableString.Invariant(
+                        $"The mixture contracts by {recipe.Contraction / recipe.Volume * 100:0.0} %: the volumes do not add up, and that is right."));
         }
 
         if (result.Value is { } made) lines.AddRange(Cautions(made));
@@ -126,8 +131,10 @@ internal static class MixCommand
 
     private static IEnumerable<string> Cautions(Recipe recipe)
     {
-        if (recipe.Target.HasFormaldehyde) yield return "Formaldehyde is poisonous and causes cancer: fume cupboard or open air, gloves, goggles. Your local rules prevail.";
-        if (recipe.Parts.Any(p => p.Salt == Salts.SodiumHydroxide)) yield return "Sodium hydroxide burns skin and eyes: add it slowly to water, never water to it.";
+        if (recipe.Target.HasFormaldehyde)
+            yield return "Formaldehyde is poisonous and causes cancer: fume cupboard or open air, gloves, goggles. Your local rules prevail.";
+        if (recipe.Parts.Any(p => p.Salt == Salts.SodiumHydroxide))
+            yield return "Sodium hydroxide burns skin and eyes: add it slowly to water, never water to it.";
         if (recipe.Target is { IsAlcohol: true, IsFlammable: true }) yield return "Flammable: no flame or spark, air the room. Your local rules prevail.";
     }
 

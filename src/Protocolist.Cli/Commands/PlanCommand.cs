@@ -20,8 +20,15 @@ internal static class PlanCommand
     private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice that the protocol leaves");
     private static readonly Option<string[]> Vessel = SharedOptions.VesselOption();
     private static readonly Option<string[]> Supply = SharedOptions.SupplyOption();
-    private static readonly Option<string?> By = new("--by") { Description = "Plan backwards: all is over on the morning of this day, as 2027-06-01, and a note says when to begin at the latest." };
-    private static readonly Option<string> Format = new("--format") { Description = "text, json, html (a page to print), ics (a calendar) or csv (one row a step).", DefaultValueFactory = _ => "text" };
+    private static readonly Option<string?> By = new("--by")
+    {
+        Description = "Plan backwards: all is over on the morning of this day, as 2027-06-01, and a note says when to begin at the latest.",
+    };
+    private static readonly Option<string> Format = new("--format")
+    {
+        Description = "text, json, html (a page to print), ics (a calendar) or csv (one row a step).",
+        DefaultValueFactory = _ => "text",
+    };
     private static readonly Option<bool> Json = new("--json") { Description = "Short for --format json." };
     private static readonly Option<string?> Out = new("--out") { Description = "Write to this file instead of standard output." };
 
@@ -43,7 +50,8 @@ internal static class PlanCommand
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
         var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
         if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
-        if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
+        if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error))
+            return around.Unread(findings);
         var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
         var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));

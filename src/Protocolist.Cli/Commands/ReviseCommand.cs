@@ -24,14 +24,30 @@ internal static class ReviseCommand
     private static readonly Argument<string> PlanFile = new("PLAN.json") { Description = "The plan, as 'plan --format json' or an earlier revision wrote it." };
     private static readonly Argument<string> LogFile = new("LOG.yaml") { Description = "The whole log so far." };
     private static readonly Option<string?> BenchFile = new("--bench") { Description = "The bench that the plan was made for." };
-    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
-    private static readonly Option<string> Format = new("--format") { Description = "changes (what changed and why), text, json, html, ics or csv.", DefaultValueFactory = _ => "changes" };
-    private static readonly Option<string?> Out = new("--out") { Description = "Write the revised plan to this file, as JSON unless --format says otherwise; another file than PLAN.json, which stays as the record of what was meant." };
+    private static readonly Option<string[]> HouseFolders = new("--protocols")
+    {
+        Description = "A folder of house protocols, laid over the bundled ones; may be repeated.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+    private static readonly Option<string> Format = new("--format")
+    {
+        Description = "changes (what changed and why), text, json, html, ics or csv.",
+        DefaultValueFactory = _ => "changes",
+    };
+    private static readonly Option<string?> Out = new("--out")
+    {
+        Description =
+            "Write the revised plan to this file, as JSON unless --format says otherwise; another file than PLAN.json, which stays as the "
+                + "record of what was meant.",
+    };
 
     public static Command Build()
     {
         Format.AcceptOnlyFromAmong(["changes", .. PlanOutput.Formats]);
-        var command = new Command("revise", "Plans again after what really happened, and says what changed and why.") { PlanFile, LogFile, BenchFile, HouseFolders, Format, Out };
+        var command = new Command("revise", "Plans again after what really happened, and says what changed and why.")
+        {
+            PlanFile, LogFile, BenchFile, HouseFolders, Format, Out,
+        };
         command.SetAction(Run);
         return command;
     }
@@ -49,7 +65,9 @@ internal static class ReviseCommand
                 return PlanJson.Read(text);
             },
             findings);
-        var bench = options.GetValue(BenchFile) is { } file ? around.Files.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings) : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
+        var bench = options.GetValue(BenchFile) is { } file
+            ? around.Files.Read(file, s => BenchReader.Read(s, DateTimeZoneProviders.Tzdb), findings)
+            : plan is null ? null : Bench.Empty(ZoneOf(plan, zoneAt, findings));
         if (plan is { Bench.Length: > 0 } && options.GetValue(BenchFile) is null)
             findings.Add(Finding.Error(BenchMissing.Id, BenchMissing.With(("bench", plan.Bench)), BenchMissingRemedy));
         var (folders, unread) = around.Files.HouseFolders(options.GetValue(HouseFolders) ?? []);
@@ -82,7 +100,8 @@ internal static class ReviseCommand
     private static DateTimeZone ZoneOf(Plan plan, SourceSpan where, List<Finding> findings)
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone) is { } zone) return zone;
-        if (!findings.Exists(f => f.Id == "unknown-zone")) findings.Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", plan.Zone)), UnknownZoneRemedy, where));
+        if (!findings.Exists(f => f.Id == "unknown-zone"))
+            findings.Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", plan.Zone)), UnknownZoneRemedy, where));
         return DateTimeZone.Utc;
     }
 

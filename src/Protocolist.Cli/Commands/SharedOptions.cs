@@ -21,9 +21,11 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
 
     public static Option<string?> BenchFile() => new("--bench") { Description = "The bench: stock, vessels, hours, zone." };
 
-    public static Option<string[]> HouseFolders() => new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    public static Option<string[]> HouseFolders() =>
+        new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
 
-    public static Option<string?> StartOption() => new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
+    public static Option<string?> StartOption() =>
+        new("--start") { Description = "The earliest start on the bench's clocks, as 2027-03-01T09:00; now, if not given." };
 
     /// <summary>The texts that bench and shelf were read from, and what of the shelf comes with the program.</summary>
     public IEnumerable<string> Texts { get; private init; } = [];
@@ -34,7 +36,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         var bench = benchFile is null ? Benches.Bench.Empty(DateTimeZone.Utc) : around.Files.Read(benchFile, OfBench, findings);
         var (texts, unread) = around.Files.HouseFolders(folders ?? []);
         findings.AddRange(unread);
-        var shelf = Protocols.Shelf.BundledWith(texts);
+        var shelf = Shelf.BundledWith(texts);
         findings.AddRange(shelf.Findings.Where(f => f.Severity == Severity.Error));
         return new(bench, shelf, StartOf(start, bench, findings))
         {
@@ -52,11 +54,18 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         }
     }
 
-    public static Option<string[]> ChooseOption(string what) => new("--choose") { Description = $"{what}, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    public static Option<string[]> ChooseOption(string what) =>
+        new("--choose") { Description = $"{what}, as keeping=ethanol; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
 
-    public static Option<string[]> VesselOption() => new("--vessel") { Description = "A vessel that a step is to use, as house=jar-4; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    public static Option<string[]> VesselOption() =>
+        new("--vessel") { Description = "A vessel that a step is to use, as house=jar-4; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
 
-    public static Option<string[]> SupplyOption() => new("--supply") { Description = "What a fluid is to be made from, in the words of 'compare', as \"ethanol 70 %vol=ethanol 96 %vol\"; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    public static Option<string[]> SupplyOption() =>
+        new("--supply")
+        {
+            Description = "What a fluid is to be made from, in the words of 'compare', as \"ethanol 70 %vol=ethanol 96 %vol\"; may be repeated.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
 
     /// <summary>Pairs as <c>keeping=ethanol</c>; what is none is a finding.</summary>
     public static ImmutableSortedDictionary<string, string> Pairs(string[]? given, string fault, string example, List<Finding> findings)
@@ -72,7 +81,8 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         return pairs.ToImmutable();
     }
 
-    public static ImmutableSortedDictionary<string, string> Choices(string[]? given, List<Finding> findings) => Pairs(given, "bad-choice", "--choose keeping=ethanol", findings);
+    public static ImmutableSortedDictionary<string, string> Choices(string[]? given, List<Finding> findings) =>
+        Pairs(given, "bad-choice", "--choose keeping=ethanol", findings);
 
     public static PlanWishes Wishes(string[]? vessels, string[]? supplies, List<Finding> findings) => new()
     {

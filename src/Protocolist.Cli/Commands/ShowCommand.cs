@@ -5,11 +5,17 @@ using Protocolist.Protocols;
 
 namespace Protocolist.Cli.Commands;
 
-/// <summary><c>show ID</c>: one protocol with all it inherits, each value with the file and line it came from; or one check with its limits and its source.</summary>
+/// <summary>
+/// <c>show ID</c>: one protocol with all it inherits, each value with the file and line it came from; or one check with its limits and its source.
+/// </summary>
 internal static class ShowCommand
 {
     private static readonly Argument<string> Id = new("ID") { Description = "The id of a protocol or of a check." };
-    private static readonly Option<string[]> HouseFolders = new("--protocols") { Description = "A folder of house protocols, laid over the bundled ones; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Option<string[]> HouseFolders = new("--protocols")
+    {
+        Description = "A folder of house protocols, laid over the bundled ones; may be repeated.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
 
     public static Command Build()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.CommandLine;
 using Protocolist.Findings;
 using Protocolist.Fluids;
@@ -42,7 +43,10 @@ internal static class StrengthCommand
                     writer.Number("volumePercent", strength.VolumePercent, decimals);
                     writer.Number("massPercent", strength.MassPercent, decimals);
                 })
-                : FormattableString.Invariant($"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, {strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error")) + "\n");
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{parsed.GetValue(alcohol)!.ToLowerInvariant()} {strength.VolumePercent:0.0} %vol (20 degC), {strength.MassPercent:0.0} %mass, "
+                    + $"{strength.GramsPer100Millilitres:0.0} g/100 mL; within {strength.VolumePercentDoubt:0.0} %vol and the reading's own error")) + "\n");
             return Exits.Done;
         });
         return command;

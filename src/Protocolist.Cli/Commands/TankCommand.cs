@@ -20,7 +20,11 @@ internal static class TankCommand
         var width = Side("--width", "Inside width.");
         var depth = Side("--depth", "Depth of the fluid.");
         var fluid = new Option<string>("--fluid") { Description = "The fluid, such as 'ethanol 70 %vol'.", DefaultValueFactory = _ => "water" };
-        var top = new Option<string>("--top") { Description = "free: rimless; framed: a frame or braces hold the upper edge.", DefaultValueFactory = _ => "free" };
+        var top = new Option<string>("--top")
+        {
+            Description = "free: rimless; framed: a frame or braces hold the upper edge.",
+            DefaultValueFactory = _ => "free",
+        };
         top.AcceptOnlyFromAmong("free", "framed");
         var json = new Option<bool>("--json") { Description = "Write JSON." };
         var command = new Command("tank", "Pane thickness, stress, deflection and mass of a glass tank.") { length, width, depth, fluid, top, json };

@@ -31,7 +31,14 @@ internal sealed record TankReport(
         Math.Round(tank.Force.Newtons, 1),
         Math.Round(tank.FluidMass.Kilograms, 1),
         Round(tank.TotalMass?.Kilograms, 1),
-        [.. findings.Select(f => new Remark(f.Id, f.Severity.ToString().ToLowerInvariant(), f.Message.ToString(), f.Remedy.ToString(), f.Where.IsKnown ? f.Where.ToString() : null))]);
+        [
+            .. findings.Select(f => new Remark(
+                f.Id,
+                f.Severity.ToString().ToLowerInvariant(),
+                f.Message.ToString(),
+                f.Remedy.ToString(),
+                f.Where.IsKnown ? f.Where.ToString() : null)),
+        ]);
 
     public string ToJson() => JsonSerializer.Serialize(this, TankReportJson.Readable.TankReport);
 

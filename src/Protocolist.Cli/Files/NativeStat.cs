@@ -63,7 +63,9 @@ internal static partial class NativeStat
         {
             using var handle = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             Span<byte> record = stackalloc byte[52];
-            return WindowsFacts(handle, record) ? new(FileSort.Plain, new(Number(record[28..], 4), (Number(record[44..], 4) << 32) | Number(record[48..], 4))) : null;
+            return WindowsFacts(handle, record)
+                ? new(FileSort.Plain, new(Number(record[28..], 4), (Number(record[44..], 4) << 32) | Number(record[48..], 4)))
+                : null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

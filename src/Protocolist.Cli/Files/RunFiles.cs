@@ -5,7 +5,9 @@ using Protocolist.Reading;
 
 namespace Protocolist.Cli.Files;
 
-/// <summary>The files of one run: what it reads is remembered, so that nothing that it writes takes the place of an input. A file that cannot be used is a finding.</summary>
+/// <summary>
+/// The files of one run: what it reads is remembered, so that nothing that it writes takes the place of an input. A file that cannot be used is a finding.
+/// </summary>
 internal sealed class RunFiles(string folder, Func<Stream> standardInput)
 {
     private static readonly Phrase NoFileNamed = new("file.none-named", "no file is named");
@@ -134,7 +136,8 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
                 if (there.Sort == FileSort.Folder) return Unwritable(path, TargetIsFolder.With(("path", path)));
                 if (there.Sort == FileSort.Link) return Unwritable(path, IsLink.With(("path", path)), IsLinkRemedy);
                 if (there.Sort == FileSort.Other) return Unwritable(path, IsDevice.With(("path", path)), IsDeviceRemedy);
-                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(At(path)))) return Unwritable(path, IsInput.With(("path", path)));
+                if (there.Id is { } id ? inputs.Contains(id) : inputPaths.Contains(Path.GetFullPath(At(path))))
+                    return Unwritable(path, IsInput.With(("path", path)));
             }
 
             var above = Path.GetDirectoryName(Path.GetFullPath(At(path)));
@@ -171,7 +174,9 @@ internal sealed class RunFiles(string folder, Func<Stream> standardInput)
 
     private static bool IsOfFiles(Exception fault) => fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 
-    private static Finding Unreadable(string path, Message why, Message remedy = default) => Finding.Error("unreadable-file", why, remedy.IsEmpty ? CheckPath : remedy, new SourceSpan(path, 0, 0, 0, 0));
+    private static Finding Unreadable(string path, Message why, Message remedy = default) =>
+        Finding.Error("unreadable-file", why, remedy.IsEmpty ? CheckPath : remedy, new SourceSpan(path, 0, 0, 0, 0));
 
-    private static Finding Unwritable(string path, Message why, Message remedy = default) => Finding.Error("unwritable-file", why, remedy.IsEmpty ? NameAnother : remedy, new SourceSpan(path, 0, 0, 0, 0));
+    private static Finding Unwritable(string path, Message why, Message remedy = default) =>
+        Finding.Error("unwritable-file", why, remedy.IsEmpty ? NameAnother : remedy, new SourceSpan(path, 0, 0, 0, 0));
 }

@@ -23,7 +23,10 @@ internal sealed class YamlFolder
 
     private YamlFolder(string root) => this.root = root;
 
-    /// <summary>The paths from the folder on, by name; and findings: <c>unreadable-folder</c>, <c>too-many-files</c>, <c>nothing-found</c> (errors), <c>link-leads-back</c> (warning).</summary>
+    /// <summary>
+    /// The paths from the folder on, by name; and findings: <c>unreadable-folder</c>, <c>too-many-files</c>, <c>nothing-found</c> (errors),
+    /// <c>link-leads-back</c> (warning).
+    /// </summary>
     /// <param name="root">Where the folder lies.</param>
     /// <param name="name">What it is called in findings.</param>
     public static (List<string> Files, List<Finding> Findings) Walk(string root, string name)
@@ -54,7 +57,11 @@ internal sealed class YamlFolder
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            findings.Add(Finding.Error(NotReadable.Id, fault is UnauthorizedAccessException ? NotReadable : Message.Text(fault.Message), NotReadableRemedy, At(name)));
+            findings.Add(Finding.Error(
+                NotReadable.Id,
+                fault is UnauthorizedAccessException ? NotReadable : Message.Text(fault.Message),
+                NotReadableRemedy,
+                At(name)));
             entries = [];
         }
 
@@ -62,7 +69,8 @@ internal sealed class YamlFolder
         {
             var path = Path.GetFileName(entry);
             if (Directory.Exists(entry)) Enter(entry, Path.Combine(name, path), within);
-            else if (path.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase)) files.Add(Path.GetRelativePath(root, entry));
+            else if (path.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase))
+                files.Add(Path.GetRelativePath(root, entry));
         }
 
         if (id is { } done) within.Remove(done);

@@ -55,13 +55,18 @@ internal static class FluidInvariants
             var made = recipes.Sum(r => r.Volume.Milliliters);
             var taken = Sum(plan.Fluids.Where(m => !IsStep(m.From) && m.Fluid == recipes.Key));
             if (!Same(taken, made)) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
-            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
+            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key)))
+                yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
         }
     }
 
     private static IEnumerable<string> TwoEnds(Plan plan) =>
         from move in plan.Fluids
-        where IsNowhere(move, move.From) || IsNowhere(move, move.To) || move.From == move.To || move.Volume.Milliliters < 0 || !double.IsFinite(move.Volume.Milliliters)
+        where IsNowhere(move, move.From)
+            || IsNowhere(move, move.To)
+            || move.From == move.To
+            || move.Volume.Milliliters < 0
+            || !double.IsFinite(move.Volume.Milliliters)
         select $"{move.Volume.Milliliters} mL of {move.Fluid} go from '{move.Words(move.From)}' to '{move.Words(move.To)}'";
 
     private static bool IsNowhere(FluidMove move, FluidPlace end) => string.IsNullOrWhiteSpace(move.Words(end).ToString());
@@ -73,7 +78,8 @@ internal static class FluidInvariants
             if (string.IsNullOrWhiteSpace(waste.Destination.ToString())) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
             if (waste is not { Fluid: { } fluid, Step.Length: > 0 }) continue;
             var (poured, wasted) = (plan.Fluids.Where(m => m.From.Step == waste.Step && m.Fluid == fluid).ToList(), waste.Amount.Volume.Milliliters);
-            if (poured.Count > 0 && !Same(Sum(poured), wasted)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
+            if (poured.Count > 0 && !Same(Sum(poured), wasted))
+                yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
         }
     }
 
@@ -84,19 +90,24 @@ internal static class FluidInvariants
             var regions = step.Sites.Sum(s => s.Total.Milliliters);
 
             // Region by region the last site takes a rounding of a hundredth part; a syringe shows no more.
-            if (Math.Abs(regions - step.Volume!.Value.Milliliters) > 0.01 * regions + Slack) yield return $"'{step.Id}' injects {step.Volume.Value.Milliliters} mL, and its regions take {regions} mL";
-            foreach (var site in step.Sites.Where(s => s.Sites < 1 || s.PerSite.Milliliters <= 0)) yield return $"'{step.Id}' has {site.Sites} sites of {site.PerSite.Milliliters} mL in {site.Region}";
+            if (Math.Abs(regions - step.Volume!.Value.Milliliters) > 0.01 * regions + Slack)
+                yield return $"'{step.Id}' injects {step.Volume.Value.Milliliters} mL, and its regions take {regions} mL";
+            foreach (var site in step.Sites.Where(s => s.Sites < 1 || s.PerSite.Milliliters <= 0))
+                yield return $"'{step.Id}' has {site.Sites} sites of {site.PerSite.Milliliters} mL in {site.Region}";
         }
     }
 
     private static IEnumerable<string> NotNegative(Plan plan)
     {
-        foreach (var cost in ((string Name, Quantities.Money? Sum)[])[("cash", plan.Costs.Cash), ("used", plan.Costs.Used), ("labour", plan.Costs.Labour), ("disposal", plan.Costs.Disposal)])
+        foreach (var cost in ((string Name, Quantities.Money? Sum)[])[
+            ("cash", plan.Costs.Cash), ("used", plan.Costs.Used), ("labour", plan.Costs.Labour), ("disposal", plan.Costs.Disposal),
+        ])
         {
             if (cost.Sum is { Minor: < 0 }) yield return $"the cost '{cost.Name}' is {cost.Sum}";
         }
 
-        foreach (var purchase in plan.Purchases.Where(p => p.Count < 1 || p.Price is { Minor: < 0 })) yield return $"{purchase.Count} packs of {purchase.Item} are bought";
+        foreach (var purchase in plan.Purchases.Where(p => p.Count < 1 || p.Price is { Minor: < 0 }))
+            yield return $"{purchase.Count} packs of {purchase.Item} are bought";
         foreach (var (recipe, part) in plan.Recipes.SelectMany(r => r.Parts.Select(p => (r, p))))
         {
             if (part.Volume is { Milliliters: < 0 } || part.Mass.Grams < 0) yield return $"{recipe.Fluid} takes {part.Volume} {part.Mass} of {part.Name}";

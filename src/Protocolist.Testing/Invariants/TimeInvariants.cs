@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing.Invariants;
 
@@ -40,7 +39,8 @@ internal static class TimeInvariants
 
             // Dates are whole minutes, so a least of 90.5 min lasts 91.
             if (lasts < step.Least) yield return $"'{step.Id}' lasts {lasts}, and at least {step.Least} is wanted";
-            if (step.Most is { } most && lasts >= Duration.Max(most, step.Least) + Duration.FromMinutes(1)) yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
+            if (step.Most is { } most && lasts >= Duration.Max(most, step.Least) + Duration.FromMinutes(1))
+                yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
         }
     }
 
@@ -50,7 +50,8 @@ internal static class TimeInvariants
         foreach (var step in Dated(plan).Where(s => s.HandsOn > Duration.Zero))
         {
             var (from, to) = (step.Start!.Value.ToInstant(), step.Start!.Value.ToInstant() + step.HandsOn);
-            if (opening.Between(from, to).Total != to - from) yield return $"the {step.HandsOn} of '{step.Id}' from {step.Start} are not all within opening hours";
+            if (opening.Between(from, to).Total != to - from)
+                yield return $"the {step.HandsOn} of '{step.Id}' from {step.Start} are not all within opening hours";
         }
     }
 
@@ -64,7 +65,8 @@ internal static class TimeInvariants
             foreach (var visit in visits)
             {
                 if (visit < step.Start!.Value.ToInstant() || visit > step.End!.Value.ToInstant()) yield return $"a visit at {visit} lies outside '{step.Id}'";
-                if (opening.Between(visit, visit + Duration.FromMinutes(1)).Total == Duration.Zero) yield return $"nobody is there for the visit of '{step.Id}' at {visit}";
+                if (opening.Between(visit, visit + Duration.FromMinutes(1)).Total == Duration.Zero)
+                    yield return $"nobody is there for the visit of '{step.Id}' at {visit}";
             }
         }
     }
@@ -78,9 +80,11 @@ internal static class TimeInvariants
         var asked = zone.AtLeniently(planCase.Request.Start);
 
         // In an hour that comes twice, either may be meant.
-        if (plan.Start is { } start && start.ToInstant() < asked.ToInstant() - Duration.FromHours(1)) yield return $"the plan begins {start}, and was not to begin before {asked}";
+        if (plan.Start is { } start && start.ToInstant() < asked.ToInstant() - Duration.FromHours(1))
+            yield return $"the plan begins {start}, and was not to begin before {asked}";
         if (plan.Zone != zone.Id) yield return $"the plan is on the clocks of {plan.Zone}, the bench on those of {zone.Id}";
-        foreach (var step in dated.Where(s => zone.GetUtcOffset(s.Start!.Value.ToInstant()) != s.Start!.Value.Offset)) yield return $"'{step.Id}' begins at an offset that {zone.Id} does not have then";
+        foreach (var step in dated.Where(s => zone.GetUtcOffset(s.Start!.Value.ToInstant()) != s.Start!.Value.Offset))
+            yield return $"'{step.Id}' begins at an offset that {zone.Id} does not have then";
     }
 
     private static IEnumerable<string> Care(Plan plan)

@@ -15,11 +15,17 @@ internal static partial class WritingInvariants
     public static ImmutableArray<PlanInvariant> All { get; } =
     [
         PlanInvariant.OfPlan("json-reads-back", "a plan read back from its JSON equals itself, and is written as the same bytes", ReadsBack),
-        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (plan, c) => Differ(PlanJson.Write(plan), PlanJson.Write(c.Planner.Plan(c.Request).Value!), "planned again")),
+        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (
+            plan,
+            c) => Differ(PlanJson.Write(plan), PlanJson.Write(c.Planner.Plan(c.Request).Value!), "planned again")),
         PlanInvariant.OfPlan("same-in-any-culture", "no culture of the machine changes a byte", InAnyCulture),
         PlanInvariant.OfPlan("numbers-can-be-measured", "no number that a person reads has more than seven figures", Measurable),
         PlanInvariant.OfPlan("text-is-clean", "no line that a person reads is empty, or holds a control character or an unfinished sentence", Clean),
-        PlanInvariant.OfPlan("label-names-the-specimen", "the label begins with the specimen's number", (plan, c) => plan.Label is [var first, ..] && first.Contains(c.Request.Specimen.Id, StringComparison.Ordinal) ? [] : [$"the label begins '{plan.Label.FirstOrDefault()}'"]),
+        PlanInvariant.OfPlan("label-names-the-specimen", "the label begins with the specimen's number", (
+            plan,
+            c) => plan.Label is [var first, ..] && first.Contains(c.Request.Specimen.Id, StringComparison.Ordinal)
+                ? []
+                : [$"the label begins '{plan.Label.FirstOrDefault()}'"]),
     ];
 
     /// <summary>Eight figures or more around a decimal point. Seven are let pass: regulations are numbered so.</summary>
@@ -44,7 +50,13 @@ internal static partial class WritingInvariants
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (other, other);
 
             // Files are read again too.
-            var again = new PlanCase(planCase.SpecimenFile, planCase.BenchFile, planCase.Planner, planCase.Request.Start, planCase.Request.Choices, planCase.Turn);
+            var again = new PlanCase(
+                planCase.SpecimenFile,
+                planCase.BenchFile,
+                planCase.Planner,
+                planCase.Request.Start,
+                planCase.Request.Choices,
+                planCase.Turn);
             return [.. Differ(written, PlanJson.Write(again.Made.Value!), $"planned under '{other.Name}'")];
         }
         finally
@@ -63,7 +75,10 @@ internal static partial class WritingInvariants
 
     private static IEnumerable<string> Lines(Plan plan) =>
     [
-        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[.. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()), .. s.Materials.Select(m => m.HowMuch.ToString())]),
+        .. plan.Steps.SelectMany(s => (IEnumerable<string>)[
+            .. ((IEnumerable<Message>)[s.Title, .. s.Instructions, .. s.LookFor, .. s.Cautions]).Select(m => m.ToString()),
+            .. s.Materials.Select(m => m.HowMuch.ToString()),
+        ]),
         .. plan.Recipes.SelectMany(r => r.Method).Select(m => m.ToString()),
         .. plan.Purchases.Select(p => p.Pack.ToString()),
         .. plan.Figures.Select(f => f.Value),
@@ -74,6 +89,11 @@ internal static partial class WritingInvariants
     private static IEnumerable<string> Measurable(Plan plan) => Lines(plan).Where(l => TooFine.IsMatch(l)).Select(l => $"nobody can measure '{l}'");
 
     private static IEnumerable<string> Clean(Plan plan) => Lines(plan)
-        .Where(l => string.IsNullOrWhiteSpace(l) || l.Any(char.IsControl) || l.Contains("NaN", StringComparison.Ordinal) || l.Contains('∞', StringComparison.Ordinal) || l.Contains("Infinity", StringComparison.Ordinal) || l.Contains("  ", StringComparison.Ordinal))
+        .Where(l => string.IsNullOrWhiteSpace(l)
+            || l.Any(char.IsControl)
+            || l.Contains("NaN", StringComparison.Ordinal)
+            || l.Contains('∞', StringComparison.Ordinal)
+            || l.Contains("Infinity", StringComparison.Ordinal)
+            || l.Contains("  ", StringComparison.Ordinal))
         .Select(l => $"this is no line for a person: '{l}'");
 }

@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Opening;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
-using Protocolist.Notation;
+using Protocolist.Fluids;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Vessels;
 using UnitsNet;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -27,7 +26,8 @@ public static class BenchReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, Named.Bench, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Bench, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings))
+            return new(null, [.. findings]);
         var name = fields.Required("bench");
         var zone = Zone(fields, zones, findings);
         var opening = HoursReader.Read(fields, zone ?? DateTimeZone.Utc, findings);
@@ -76,7 +76,11 @@ public static class BenchReader
     {
         if (fields.Required("zone") is not { } id) return null;
         if (zones.GetZoneOrNull(id.Value) is { } zone) return zone;
-        findings.Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", id.Value)), Suggestion.Nearest(id.Value, zones.Ids) is { } near ? Suggestion.Of(near) : UnknownZoneRemedy, id.Span));
+        findings.Add(Finding.Error(
+            "unknown-zone",
+            UnknownZone.With(("zone", id.Value)),
+            Suggestion.Nearest(id.Value, zones.Ids) is { } near ? Suggestion.Of(near) : UnknownZoneRemedy,
+            id.Span));
         return null;
     }
 

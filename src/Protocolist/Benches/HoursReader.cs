@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Reading;
 
@@ -43,7 +42,11 @@ internal static class HoursReader
     }
 
     /// <summary>The place of what the opening check names by its number, such as <c>weekly[2]</c>.</summary>
-    private static SourceSpan Place(string subject, List<(WeeklyOpening Opening, SourceSpan Span)> weekly, List<(ClosedDays Days, SourceSpan Span)> closed, SourceSpan otherwise)
+    private static SourceSpan Place(
+        string subject,
+        List<(WeeklyOpening Opening, SourceSpan Span)> weekly,
+        List<(ClosedDays Days, SourceSpan Span)> closed,
+        SourceSpan otherwise)
     {
         var bracket = subject.IndexOf('[', StringComparison.Ordinal);
         if (bracket < 0 || !int.TryParse(subject.AsSpan(bracket + 1).TrimEnd(']'), out var index)) return otherwise;

@@ -44,7 +44,7 @@ internal static class StockReader
     public static Price? Price(Fields fields, string key, List<Finding> findings)
     {
         if (fields.Scalar(key) is not { } scalar) return null;
-        var price = Notation.Price.Read(scalar.Value, scalar.Span);
+        var price = Quantities.Price.Read(scalar.Value, scalar.Span);
         findings.AddRange(price.Findings);
         return price.Value;
     }
@@ -84,7 +84,7 @@ internal static class StockReader
             Strength = fields.Scalar("strength")?.Value,
             Hydrate = fields.Scalar("hydrate")?.Value,
             Buffering = fields.Scalar("buffering")?.Value,
-            OnHand = Amount(fields, "on-hand", amountKind, findings) ?? Stock.Amount.Zero(amountKind),
+            OnHand = Amount(fields, "on-hand", amountKind, findings) ?? Benches.Amount.Zero(amountKind),
             OpenedOn = fields.Date("opened"),
             Expires = fields.Date("expires"),
             Uses = fields.Whole("uses", 0, 1000) ?? 0,
@@ -154,9 +154,9 @@ internal static class StockReader
 
         return kind switch
         {
-            AmountKind.Volume => Stock.Amount.Of(Volume.FromCubicMeters(range.Low)),
-            AmountKind.Mass => Stock.Amount.Of(Mass.FromKilograms(range.Low)),
-            _ => Stock.Amount.Of((long)range.Low),
+            AmountKind.Volume => Benches.Amount.Of(Volume.FromCubicMeters(range.Low)),
+            AmountKind.Mass => Benches.Amount.Of(Mass.FromKilograms(range.Low)),
+            _ => Benches.Amount.Of((long)range.Low),
         };
     }
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;
@@ -27,7 +27,12 @@ internal static class VesselReader
             var id = fields.Required("id");
             var inside = Inside(fields, findings);
             var name = fields.Scalar("name");
-            var vessel = new Vessel(id?.Value ?? "", name?.Value ?? id?.Value ?? "", inside ?? new VesselShape.Cylinder(Length.Zero, Length.Zero), fields.Choice<VesselMaterial>("wall") ?? VesselMaterial.Unknown, fields.Whole("count", 0, 100_000) ?? 1)
+            var vessel = new Vessel(
+                id?.Value ?? "",
+                name?.Value ?? id?.Value ?? "",
+                inside ?? new VesselShape.Cylinder(Length.Zero, Length.Zero),
+                fields.Choice<VesselMaterial>("wall") ?? VesselMaterial.Unknown,
+                fields.Whole("count", 0, 100_000) ?? 1)
             {
                 Capacity = fields.Quantity("capacity", Dimension.OfVolume) is { } capacity ? Volume.FromCubicMeters(capacity.Middle) : null,
                 Closure = fields.Choice<Closure>("closure") ?? Closure.LooseLid,

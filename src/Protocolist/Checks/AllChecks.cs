@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Protocolist.Checks;
 using Protocolist.Checks.Body;
 using Protocolist.Checks.Fluids;
 using Protocolist.Checks.Labels;
@@ -11,7 +12,7 @@ using Protocolist.Checks.Vessels;
 using Protocolist.Findings;
 using Protocolist.Plans;
 
-namespace Protocolist.Checks;
+namespace Protocolist;
 
 /// <summary>Every check, each in a file of its own.</summary>
 public static class AllChecks

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 
-namespace Protocolist.Checks;
+namespace Protocolist;
 
 /// <summary>A check as the list of checks shows it.</summary>
 /// <param name="Id">The id of its findings.</param>

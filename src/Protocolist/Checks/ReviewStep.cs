@@ -45,8 +45,8 @@ internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
     /// <summary>Volume of fluid over the volume of the body, one filling; null where there is no volume.</summary>
     public double? RatioTo(Volume body) => Vessel?.Ratio ?? (Step.Volume is { } volume && body > Volume.Zero ? volume / body : null);
 
-    /// <summary>What the protocol closes the vessel with; empty where it does not say.</summary>
-    public string Closure => (Work as SealWork)?.Closure ?? "";
+    /// <summary>What the protocol closes the vessel with; null where it does not say.</summary>
+    public Sealing? Sealing => (Work as SealWork)?.With;
 
     private static Duration TimeOf(Step step) => step is { Start: { } start, End: { } end } ? end.ToInstant() - start.ToInstant() : step.Least;
 }

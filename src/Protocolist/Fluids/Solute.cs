@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids.Buffers;
-using Protocolist.Fluids.Safety;
 using Protocolist.Fluids.Substances;
 
 namespace Protocolist.Fluids;

@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids.Contact;
 using Protocolist.Fluids.Mixing;
 using Protocolist.Fluids.Names;
-using Protocolist.Fluids.Safety;
 using Protocolist.Fluids.Substances;
 
 namespace Protocolist.Fluids;

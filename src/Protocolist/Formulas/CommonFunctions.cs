@@ -17,7 +17,12 @@ internal static class CommonFunctions
         Root("cube-root", "The cube root; the argument's dimension must be a cube, such as a volume.", 3, CubeRoot),
         Step("round-up", "The next whole multiple of a step at or above a quantity.", Math.Ceiling),
         Step("round-down", "The next whole multiple of a step at or below a quantity.", Math.Floor),
-        new("choose", "The second argument where the condition holds, else the third.", [new("condition", FormulaType.Truth), new("then", null), new("otherwise", null)], ChooseType, Choose),
+        new(
+            "choose",
+            "The second argument where the condition holds, else the third.",
+            [new("condition", FormulaType.Truth), new("then", null), new("otherwise", null)],
+            ChooseType,
+            Choose),
     ];
 
     /// <summary>

@@ -60,7 +60,8 @@ internal enum Operation
     Or,
 }
 
-internal sealed record PairNode(Operation Operation, FormulaNode Left, FormulaNode Right, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length)
+internal sealed record PairNode(Operation Operation, FormulaNode Left, FormulaNode Right, FormulaType Type, int Offset, int Length)
+    : FormulaNode(Type, Offset, Length)
 {
     public override ImmutableArray<FormulaNode> Parts => [Left, Right];
 }
@@ -76,7 +77,8 @@ internal sealed record OpenRangeNode(bool AtLeast, FormulaNode Bound, FormulaTyp
     public override ImmutableArray<FormulaNode> Parts => [Bound];
 }
 
-internal sealed record CallNode(FormulaFunction Function, ImmutableArray<FormulaNode> Arguments, FormulaType Type, int Offset, int Length) : FormulaNode(Type, Offset, Length)
+internal sealed record CallNode(FormulaFunction Function, ImmutableArray<FormulaNode> Arguments, FormulaType Type, int Offset, int Length)
+    : FormulaNode(Type, Offset, Length)
 {
     public override ImmutableArray<FormulaNode> Parts => Arguments;
 }

@@ -34,7 +34,9 @@ internal sealed partial class FormulaParser
         var first = text[start];
         if (char.IsAsciiDigit(first) || first == '.') return Number();
         if (first == '"') return Quoted();
-        return char.IsLetter(first) ? Named() : Fail("unexpected-text", UnexpectedText.With(("text", QuantityText.Word(text, start))), UnexpectedTextRemedy, start, 1);
+        return char.IsLetter(first)
+            ? Named()
+            : Fail("unexpected-text", UnexpectedText.With(("text", QuantityText.Word(text, start))), UnexpectedTextRemedy, start, 1);
     }
 
     private FormulaNode? Group(int start)
@@ -111,13 +113,26 @@ internal sealed partial class FormulaParser
     {
         var parameter = index < function.Parameters.Length ? function.Parameters[index] : function.Repeats ? function.Parameters[^1] : null;
         if (parameter is null)
-            return Fail("too-many-arguments", TooManyArguments.With(("function", function.Name), ("length", Count(function.Parameters.Length))), TooManyArgumentsRemedy.With(("signature", function.Signature)), Math.Min(_scan.At, text.Length - 1), 1);
+            return Fail(
+                "too-many-arguments",
+                TooManyArguments.With(("function", function.Name), ("length", Count(function.Parameters.Length))),
+                TooManyArgumentsRemedy.With(("signature", function.Signature)),
+                Math.Min(_scan.At, text.Length - 1),
+                1);
         if (parameter.Type is { Kind: FormulaKind.Word } words) return WordOf(words, parameter.Name);
         var argument = Either();
         if (argument is null || parameter.Type is not { } wanted) return argument;
         return argument.Type.Kind == wanted.Kind && argument.Type.Dimension == wanted.Dimension
             ? argument
-            : Fail("wrong-dimension", WrongParameter.With(("parameter", parameter.Name), ("function", function.Name), ("wanted", wanted.ToString()), ("type", argument.Type.ToString())), TooManyArgumentsRemedy.With(("signature", function.Signature)), argument);
+            : Fail(
+                "wrong-dimension",
+                WrongParameter.With(
+                    ("parameter", parameter.Name),
+                    ("function", function.Name),
+                    ("wanted", wanted.ToString()),
+                    ("type", argument.Type.ToString())),
+                TooManyArgumentsRemedy.With(("signature", function.Signature)),
+                argument);
     }
 
     private FormulaNode? Typed(FormulaFunction function, ImmutableArray<FormulaNode> arguments, int start)
@@ -125,14 +140,25 @@ internal sealed partial class FormulaParser
         var length = _scan.LastEnd() - start;
         var needed = function.Parameters.Count(p => !p.Optional);
         if (arguments.Length < needed)
-            return Fail("too-few-arguments", TooFewArguments.With(("function", function.Name), ("needed", Count(needed))), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
+            return Fail(
+                "too-few-arguments",
+                TooFewArguments.With(("function", function.Name), ("needed", Count(needed))),
+                TooManyArgumentsRemedy.With(("signature", function.Signature)),
+                start,
+                length);
         var (type, misfit) = function.ResultType([.. arguments.Select(a => a.Type)]);
         return misfit is null
             ? new CallNode(function, arguments, type, start, length)
-            : Fail("wrong-dimension", Misfit.With(("function", function.Name), ("misfit", misfit)), TooManyArgumentsRemedy.With(("signature", function.Signature)), start, length);
+            : Fail(
+                "wrong-dimension",
+                Misfit.With(("function", function.Name), ("misfit", misfit)),
+                TooManyArgumentsRemedy.With(("signature", function.Signature)),
+                start,
+                length);
     }
 
-    private static string Count(int arguments) => arguments switch { 0 => "no arguments", 1 => "one argument", _ => string.Create(CultureInfo.InvariantCulture, $"{arguments} arguments") };
+    private static string Count(int arguments) =>
+        arguments switch { 0 => "no arguments", 1 => "one argument", _ => string.Create(CultureInfo.InvariantCulture, $"{arguments} arguments") };
 
     private string? NameAt(int at)
     {

@@ -51,7 +51,11 @@ internal sealed partial class FormulaParser
     {
         if (!IsQuantity(left) || !IsQuantity(right)) return false;
         if (left.Type.Dimension == right.Type.Dimension) return true;
-        Fail("unlike-quantities", UnlikeQuantities.With(("verb", verb), ("type", left.Type.ToString()), ("type-2", right.Type.ToString())), UnlikeQuantitiesRemedy, right);
+        Fail(
+            "unlike-quantities",
+            UnlikeQuantities.With(("verb", verb), ("type", left.Type.ToString()), ("type-2", right.Type.ToString())),
+            UnlikeQuantitiesRemedy,
+            right);
         return false;
     }
 

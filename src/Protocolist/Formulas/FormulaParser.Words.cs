@@ -33,7 +33,8 @@ internal sealed partial class FormulaParser
         }
 
         // A name of a word-valued thing may stand where a word may, when no word of that spelling exists.
-        if (!type.Words.Contains(word) && scope.Names.TryGetValue(word, out var named) && named.Kind == FormulaKind.Word) return scope.NodeOf(word, named, start, word.Length);
+        if (!type.Words.Contains(word) && scope.Names.TryGetValue(word, out var named) && named.Kind == FormulaKind.Word)
+            return scope.NodeOf(word, named, start, word.Length);
         return Known(word, type, what, start, word.Length);
     }
 

@@ -19,7 +19,8 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
     private static readonly Phrase NotComparableRemedy = new("not-comparable.remedy", "words are compared with 'is' and 'is not'");
     private static readonly Phrase ReversedRange = new("reversed-range", "the range runs backwards");
     private static readonly Phrase ReversedRangeRemedy = new("reversed-range.order.remedy", "put the lower end first");
-    private static readonly Phrase ToleranceOfTemperature = new("temperature-arithmetic.tolerance", "a tolerance of temperature cannot be told from a temperature");
+    private static readonly Phrase ToleranceOfTemperature = new(
+        "temperature-arithmetic.tolerance", "a tolerance of temperature cannot be told from a temperature");
     private static readonly Phrase ToleranceOfTemperatureRemedy = new("temperature-arithmetic.tolerance.remedy", "write the range as 'a to b'");
     private static readonly Phrase BoundNotAQuantity = new("not-a-quantity.bound", "a bound must be a quantity, and this is {type}");
     private static readonly Phrase BoundNotAQuantityRemedy = new("not-a-quantity.bound.remedy", "give a quantity");
@@ -75,7 +76,12 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         if (Comparator() is not { } operation) return left;
         if (Range() is not { } right) return null;
         if (new[] { left, right }.Any(side => side.Type.Kind != FormulaKind.Quantity))
-            return Fail("not-comparable", NotComparable.With(("type", left.Type.ToString()), ("type-2", right.Type.ToString())), NotComparableRemedy, left.Offset, EndOf(right) - left.Offset);
+            return Fail(
+                "not-comparable",
+                NotComparable.With(("type", left.Type.ToString()), ("type-2", right.Type.ToString())),
+                NotComparableRemedy,
+                left.Offset,
+                EndOf(right) - left.Offset);
         return Alike(left, right, "compare") ? Pair(operation, left, right, FormulaType.Truth) : null;
     }
 
@@ -85,7 +91,9 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         var atLeast = _scan.TryWords("at", "least");
         if (atLeast || _scan.TryWords("at", "most")) return OpenRange(atLeast, start);
         if (Sum() is not { } left) return null;
-        var operation = _scan.TryWord("to") ? Operation.Range : _scan.TrySymbol("±") || _scan.TrySymbol("+/-") || _scan.TrySymbol("+-") ? Operation.Tolerance : (Operation?)null;
+        var operation = _scan.TryWord("to")
+            ? Operation.Range
+            : _scan.TrySymbol("±") || _scan.TrySymbol("+/-") || _scan.TrySymbol("+-") ? Operation.Tolerance : (Operation?)null;
         if (operation is null) return left;
         if (Sum() is not { } right) return null;
         left = ShareUnit(left, right);
@@ -130,7 +138,12 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
             if (!IsQuantity(left) || !IsQuantity(right) || !NoTemperature(left) || !NoTemperature(right)) return null;
             var dimension = operation == Operation.Divide ? left.Type.Dimension / right.Type.Dimension : left.Type.Dimension * right.Type.Dimension;
             if (!dimension.IsWithinReason)
-                return Fail("unreasonable-dimension", UnreasonableDimension.With(("dimension", dimension.ToString())), UnreasonableDimensionRemedy, left.Offset, EndOf(right) - left.Offset);
+                return Fail(
+                    "unreasonable-dimension",
+                    UnreasonableDimension.With(("dimension", dimension.ToString())),
+                    UnreasonableDimensionRemedy,
+                    left.Offset,
+                    EndOf(right) - left.Offset);
             left = Pair(operation, left, right, FormulaType.Of(dimension));
         }
 
@@ -166,7 +179,11 @@ internal sealed partial class FormulaParser(string text, FormulaScope scope)
         foreach (var side in (ReadOnlySpan<FormulaNode>)[left, right])
         {
             if (side.Type.Kind != FormulaKind.Truth)
-                return Fail("not-a-condition", JoinsConditions.With(("word", operation.ToString().ToLowerInvariant()), ("type", side.Type.ToString())), NotAConditionRemedy, side);
+                return Fail(
+                    "not-a-condition",
+                    JoinsConditions.With(("word", operation.ToString().ToLowerInvariant()), ("type", side.Type.ToString())),
+                    NotAConditionRemedy,
+                    side);
         }
 
         return Pair(operation, left, right, FormulaType.Truth);

@@ -12,7 +12,8 @@ internal static class LogCheck
     private static readonly Phrase UnknownStep = new("unknown-step", "the plan has no step '{step}'");
     private static readonly Phrase TimeOutsidePlan = new("time-outside-plan", "'{step}' lies at {first:minute}, before the animal died at {died:minute} (UTC)");
     private static readonly Phrase TimeOutsidePlanRemedy = new("time-outside-plan.remedy", "correct the time, or 'died-at' of the specimen");
-    private static readonly Phrase YearsFromPlan = new("time-outside-plan.years", "'{step}' lies at {last:minute} (UTC), years from the plan, which begins {start:minute}");
+    private static readonly Phrase YearsFromPlan = new(
+        "time-outside-plan.years", "'{step}' lies at {last:minute} (UTC), years from the plan, which begins {start:minute}");
     private static readonly Phrase YearsFromPlanRemedy = new("time-outside-plan.years.remedy", "check the year");
 
     /// <summary>A log that runs on for longer than any plan is a year mistyped. The project's choice.</summary>
@@ -29,7 +30,11 @@ internal static class LogCheck
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(steps);
         if (!string.Equals(log.Specimen, plan.Specimen.Id, StringComparison.Ordinal))
-            yield return Finding.Error("log-of-another-specimen", LogOfAnotherSpecimen.With(("specimen", log.Specimen), ("plan", plan.Specimen.Id)), LogOfAnotherSpecimenRemedy, log.Entries.IsEmpty ? default : log.Entries[0].Where);
+            yield return Finding.Error(
+                "log-of-another-specimen",
+                LogOfAnotherSpecimen.With(("specimen", log.Specimen), ("plan", plan.Specimen.Id)),
+                LogOfAnotherSpecimenRemedy,
+                log.Entries.IsEmpty ? default : log.Entries[0].Where);
         foreach (var entry in log.Entries)
         {
             if (!steps.Contains(entry.Step))
@@ -42,9 +47,17 @@ internal static class LogCheck
     {
         if ((entry.Begun ?? entry.Moment) is not { } first || entry.Moment is not { } last) return null;
         if (plan.Specimen.DiedAt is { } died && first < died)
-            return Finding.Error("time-outside-plan", TimeOutsidePlan.With(("step", entry.Step), Argument.At("first", first, DateTimeZone.Utc), Argument.At("died", died, DateTimeZone.Utc)), TimeOutsidePlanRemedy, entry.Where);
+            return Finding.Error(
+                "time-outside-plan",
+                TimeOutsidePlan.With(("step", entry.Step), Argument.At("first", first, DateTimeZone.Utc), Argument.At("died", died, DateTimeZone.Utc)),
+                TimeOutsidePlanRemedy,
+                entry.Where);
         return plan.Start?.ToInstant() is { } start && (last > start + Longest || first < start - Longest)
-            ? Finding.Error("time-outside-plan", YearsFromPlan.With(("step", entry.Step), Argument.At("last", last, DateTimeZone.Utc), Argument.At("start", start, DateTimeZone.Utc)), YearsFromPlanRemedy, entry.Where)
+            ? Finding.Error(
+                "time-outside-plan",
+                YearsFromPlan.With(("step", entry.Step), Argument.At("last", last, DateTimeZone.Utc), Argument.At("start", start, DateTimeZone.Utc)),
+                YearsFromPlanRemedy,
+                entry.Where)
             : null;
     }
 }

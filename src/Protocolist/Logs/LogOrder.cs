@@ -15,7 +15,8 @@ internal static class LogOrder
     private static readonly Phrase EntrySaysNothingRemedy = new("entry-says-nothing.remedy", "add 'begun', 'at' or 'done', or 'skipped' with the reason");
     private static readonly Phrase EntriesOutOfOrder = new("entries-out-of-order", "'{step}' at {at:minute} stands after '{before}' at {before-at:minute}");
     private static readonly Phrase EntriesOutOfOrderRemedy = new("entries-out-of-order.remedy", "put the entries in order of time, or correct the time");
-    private static readonly Phrase LaterThanWritten = new("entries-out-of-order.written", "'{step}' at {last:minute} is later than the log was written, {written:minute}");
+    private static readonly Phrase LaterThanWritten = new(
+        "entries-out-of-order.written", "'{step}' at {last:minute} is later than the log was written, {written:minute}");
     private static readonly Phrase LaterThanWrittenRemedy = new("entries-out-of-order.written.remedy", "correct 'written' or the entry");
     private static readonly Phrase GivenTwice = new("entry-contradicts-itself.twice", "'{step}' has '{key}' {at:minute} and again {again:minute}");
     private static readonly Phrase KeepOne = new("entry-contradicts-itself.keep-one.remedy", "keep one of them");
@@ -38,11 +39,23 @@ internal static class LogOrder
     private static IEnumerable<Finding> Entry(LogEntry entry, DateTimeZone zone)
     {
         if (entry.Begun > entry.Done)
-            yield return Finding.Error("done-before-begun", DoneBeforeBegun.With(("step", entry.Step), At("done", entry.Done, zone), At("begun", entry.Begun, zone)), DoneBeforeBegunRemedy, entry.Where);
+            yield return Finding.Error(
+                "done-before-begun",
+                DoneBeforeBegun.With(("step", entry.Step), At("done", entry.Done, zone), At("begun", entry.Begun, zone)),
+                DoneBeforeBegunRemedy,
+                entry.Where);
         if (entry.At is { } at && ((entry.Begun is { } begun && at < begun) || (entry.Done is { } done && at > done)))
-            yield return Finding.Error("looked-outside-step", LookedOutsideStep.With(At("at", at, zone), ("step", entry.Step)), DoneBeforeBegunRemedy, entry.Where);
+            yield return Finding.Error(
+                "looked-outside-step",
+                LookedOutsideStep.With(At("at", at, zone), ("step", entry.Step)),
+                DoneBeforeBegunRemedy,
+                entry.Where);
         if (entry.Skipped is not null && (entry.Begun is not null || entry.Done is not null))
-            yield return Finding.Error("entry-contradicts-itself", EntryContradictsItself.With(("step", entry.Step)), EntryContradictsItselfRemedy, entry.Where);
+            yield return Finding.Error(
+                "entry-contradicts-itself",
+                EntryContradictsItself.With(("step", entry.Step)),
+                EntryContradictsItselfRemedy,
+                entry.Where);
         if (entry.Skipped is null && entry.Moment is null)
             yield return Finding.Error("entry-says-nothing", EntrySaysNothing.With(("step", entry.Step)), EntrySaysNothingRemedy, entry.Where);
     }
@@ -53,12 +66,20 @@ internal static class LogOrder
         foreach (var entry in log.Entries.Where(e => e.Moment is not null))
         {
             if (before is not null && entry.Moment < before.Moment)
-                yield return Finding.Error("entries-out-of-order", EntriesOutOfOrder.With(("step", entry.Step), At("at", entry.Moment, zone), ("before", before.Step), At("before-at", before.Moment, zone)), EntriesOutOfOrderRemedy, entry.Where);
+                yield return Finding.Error(
+                    "entries-out-of-order",
+                    EntriesOutOfOrder.With(("step", entry.Step), At("at", entry.Moment, zone), ("before", before.Step), At("before-at", before.Moment, zone)),
+                    EntriesOutOfOrderRemedy,
+                    entry.Where);
             else before = entry;
         }
 
         if (log.Written is { } written && before is { Moment: { } last } && last > written)
-            yield return Finding.Error("entries-out-of-order", LaterThanWritten.With(("step", before.Step), At("last", last, zone), At("written", written, zone)), LaterThanWrittenRemedy, before.Where);
+            yield return Finding.Error(
+                "entries-out-of-order",
+                LaterThanWritten.With(("step", before.Step), At("last", last, zone), At("written", written, zone)),
+                LaterThanWrittenRemedy,
+                before.Where);
     }
 
     private static IEnumerable<Finding> Step(List<LogEntry> entries, DateTimeZone zone)
@@ -70,13 +91,25 @@ internal static class LogOrder
         ])
         {
             if (times.Select(t => t.At).Distinct().Count() > 1)
-                return [Finding.Error("entry-contradicts-itself", GivenTwice.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("again", times[1].At, zone)), KeepOne, times[1].Entry.Where)];
+                return [
+                    Finding.Error(
+                        "entry-contradicts-itself",
+                        GivenTwice.With(("step", times[0].Entry.Step), ("key", key), At("at", times[0].At, zone), At("again", times[1].At, zone)),
+                        KeepOne,
+                        times[1].Entry.Where),
+                ];
         }
 
         var begun = entries.Find(e => e.Begun is not null);
         var done = entries.Find(e => e.Done is not null);
         if (begun is not null && done is not null && begun != done && begun.Begun > done.Done)
-            return [Finding.Error("done-before-begun", DoneBeforeBegun.With(("step", done.Step), At("done", done.Done, zone), At("begun", begun.Begun, zone)), DoneBeforeBegunRemedy, done.Where)];
+            return [
+                Finding.Error(
+                    "done-before-begun",
+                    DoneBeforeBegun.With(("step", done.Step), At("done", done.Done, zone), At("begun", begun.Begun, zone)),
+                    DoneBeforeBegunRemedy,
+                    done.Where),
+            ];
         if (entries.Count > 1 && entries.Find(e => e.Skipped is not null) is { } skipped && entries.Exists(e => e.Moment is not null))
             return [Finding.Error("entry-contradicts-itself", LeftOutAndDone.With(("step", skipped.Step)), KeepOne, skipped.Where)];
         return [];

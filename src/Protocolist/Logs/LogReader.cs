@@ -1,10 +1,11 @@
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
 
-namespace Protocolist.Logs;
+namespace Protocolist;
 
 /// <summary>Reads log files.</summary>
 public static class LogReader
@@ -26,7 +27,8 @@ public static class LogReader
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
-        if (document.Value is null || Fields.Of(document.Value, Named.Log, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, Named.Log, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings))
+            return new(null, [.. findings]);
         var times = new LogTimes(zone, findings);
         var specimen = fields.Required("log");
         var written = times.Read(fields, "written");
@@ -38,7 +40,9 @@ public static class LogReader
 
         fields.Finish();
         var log = new WorkLog(specimen?.Value ?? "", [.. entries.Select(e => e.Entry)]) { Written = written };
-        findings.AddRange(specimen is null ? [] : WorkLog.Validator.Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
+        findings.AddRange(specimen is null
+            ? []
+            : WorkLog.Validator.Validate(log).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         findings.AddRange(LogOrder.Check(log, zone));
         return new(specimen is null ? null : log, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
 

@@ -45,12 +45,28 @@ internal static class LogReadings
             else if (!dimensions.Contains(value.Dimension))
             {
                 fields.Findings.Add(value.Dimension == Dimension.None
-                    ? Finding.Error("reading-without-unit", ReadingWithoutUnit.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingWithoutUnitRemedy.With(("example", example)), scalar.Span)
-                    : Finding.Error("wrong-dimension", WrongDimension.With(("key", key), Argument.Texts("dimensions", dimensions.Select(d => d.ToString())), ("scalar", Excerpt.Of(scalar.Value)), ("dimension", value.Dimension.ToString())), WrongDimensionRemedy.With(("example", example)), scalar.Span));
+                    ? Finding.Error(
+                        "reading-without-unit",
+                        ReadingWithoutUnit.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))),
+                        ReadingWithoutUnitRemedy.With(("example", example)),
+                        scalar.Span)
+                    : Finding.Error(
+                        "wrong-dimension",
+                        WrongDimension.With(
+                            ("key", key),
+                            Argument.Texts("dimensions", dimensions.Select(d => d.ToString())),
+                            ("scalar", Excerpt.Of(scalar.Value)),
+                            ("dimension", value.Dimension.ToString())),
+                        WrongDimensionRemedy.With(("example", example)),
+                        scalar.Span));
             }
             else if (!CanBe(what, value))
             {
-                fields.Findings.Add(Finding.Error("reading-impossible", ReadingImpossible.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))), ReadingImpossibleRemedy, scalar.Span));
+                fields.Findings.Add(Finding.Error(
+                    "reading-impossible",
+                    ReadingImpossible.With(("key", key), ("scalar", Excerpt.Of(scalar.Value))),
+                    ReadingImpossibleRemedy,
+                    scalar.Span));
             }
             else
             {

@@ -62,7 +62,11 @@ internal sealed class LogTimes(DateTimeZone zone, List<Finding> findings)
         if (mapping.Count == 1) return mapping.Single().ToInstant();
         var taken = zone.ResolveLocal(local, Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter));
         var what = mapping.Count == 0 ? DoesNotExist : ComesTwice;
-        findings.Add(Finding.Note("clock-change-in-log", ClockChangeInLog.With(("local", local.WithOffset(Offset.Zero)), ("what", what), ("zone", zone.Id), ("taken", taken.ToOffsetDateTime())), ClockChangeInLogRemedy, scalar.Span));
+        findings.Add(Finding.Note(
+            "clock-change-in-log",
+            ClockChangeInLog.With(("local", local.WithOffset(Offset.Zero)), ("what", what), ("zone", zone.Id), ("taken", taken.ToOffsetDateTime())),
+            ClockChangeInLogRemedy,
+            scalar.Span));
         return taken.ToInstant();
     }
 }

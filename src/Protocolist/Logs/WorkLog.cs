@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Logs;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
 
-namespace Protocolist.Logs;
+namespace Protocolist;
 
 /// <summary>What really happened to one specimen, entry by entry as it was written down. Immutable; safe to share between threads.</summary>
 /// <param name="Specimen">The specimen's number.</param>

@@ -34,7 +34,15 @@ internal static class MoneyText
         if (Math.Abs(minor) > Money.MostMinor) return new(null, [NotMoney(text, where)]);
         return minor == decimal.Truncate(minor)
             ? new(Money.OfMinor((long)minor, currency), [])
-            : new(null, [Finding.Error("finer-than-the-smallest-coin", FinerThanTheSmallestCoin.With(("text", text), ("currency", currency), ("decimals", Money.MinorUnits(currency) ?? 0)), FinerThanTheSmallestCoinRemedy.With(("amount", Money.Rounded(amount, currency))), where)]);
+            : new(
+                null,
+                [
+                    Finding.Error(
+                        "finer-than-the-smallest-coin",
+                        FinerThanTheSmallestCoin.With(("text", text), ("currency", currency), ("decimals", Money.MinorUnits(currency) ?? 0)),
+                        FinerThanTheSmallestCoinRemedy.With(("amount", Money.Rounded(amount, currency))),
+                        where),
+                ]);
     }
 
     /// <summary>Splits "number code"; the code is known when there is no finding.</summary>
@@ -43,7 +51,11 @@ internal static class MoneyText
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (words.Length is 0 or > 2 || !TryNumber(words[0], out var amount)) return (0, "", NotMoney(text, where));
         if (words.Length == 1)
-            return (amount, "", Finding.Error("price-without-currency", PriceWithoutCurrency.With(("text", text)), PriceWithoutCurrencyRemedy.With(("words", words[0])), where));
+            return (amount, "", Finding.Error(
+                "price-without-currency",
+                PriceWithoutCurrency.With(("text", text)),
+                PriceWithoutCurrencyRemedy.With(("words", words[0])),
+                where));
         return Money.MinorUnits(words[1]) is null
             ? (amount, "", Finding.Error("unknown-currency", UnknownCurrency.With(("words", words[1])), UnknownCurrencyRemedy, where))
             : (amount, words[1], null);

@@ -1,10 +1,10 @@
 using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Quantities;
+using Protocolist.Notation;
 using UnitsNet;
 
-namespace Protocolist.Notation;
+namespace Protocolist.Quantities;
 
 /// <summary>Money for a quantity of something: <c>12.50 EUR/L</c>, <c>30 EUR/h</c>. Never a floating number.</summary>
 /// <remarks>The rate may be finer than the smallest coin (<c>0.0125 EUR/mL</c>); the money it comes to is rounded to it, halves away from zero.</remarks>
@@ -45,7 +45,8 @@ public sealed record Price
     /// <summary>Reads text such as <c>12.50 EUR/L</c>; units <c>L mL m3 kg g mg piece h min</c>.</summary>
     /// <param name="text">The text.</param>
     /// <param name="where">Its place, for the findings.</param>
-    /// <returns>The price, or findings: those of <see cref="MoneyText.Read"/>, <c>price-without-unit</c>, <c>unknown-price-unit</c>, <c>negative-price</c>.</returns>
+    /// <returns>The price, or findings: those of <see cref="MoneyText.Read"/>, <c>price-without-unit</c>, <c>unknown-price-unit</c>,
+    /// <c>negative-price</c>.</returns>
     public static Checked<Price> Read(string text, SourceSpan where = default)
     {
         var slash = text.IndexOf('/', StringComparison.Ordinal);
@@ -53,7 +54,9 @@ public sealed record Price
         {
             return MoneyText.Split(text, where).Finding is { } wrong
                 ? new(null, [wrong])
-                : new(null, [Finding.Error("price-without-unit", PriceWithoutUnit.With(("text", text)), PriceWithoutUnitRemedy.With(("trim", text.Trim())), where)]);
+                : new(
+                    null,
+                    [Finding.Error("price-without-unit", PriceWithoutUnit.With(("text", text)), PriceWithoutUnitRemedy.With(("trim", text.Trim())), where)]);
         }
 
         var (rate, currency, finding) = MoneyText.Split(text[..slash], where);
@@ -62,7 +65,9 @@ public sealed record Price
         var symbol = text[(slash + 1)..].Trim();
         return Array.IndexOf(Symbols, symbol) is >= 0 and var unit
             ? new(new Price(rate, currency, (PriceUnit)unit), [])
-            : new(null, [Finding.Error("unknown-price-unit", UnknownPriceUnit.With(("symbol", symbol), ("text", text)), Suggestion.For(symbol, Symbols), where)]);
+            : new(
+                null,
+                [Finding.Error("unknown-price-unit", UnknownPriceUnit.With(("symbol", symbol), ("text", text)), Suggestion.For(symbol, Symbols), where)]);
     }
 
     /// <summary>What so much liquid comes to.</summary>

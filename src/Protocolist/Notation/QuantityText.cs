@@ -44,7 +44,12 @@ internal static class QuantityText
         var fault = Read(text, out value);
         if (fault is null && value.Dimension != expected)
         {
-            fault = new("wrong-dimension", WrongDimension.With(("text", Excerpt.Of(text)), ("dimension", value.Dimension.ToString()), ("expected", expected.ToString())), WrongDimensionRemedy, 0, text.Length);
+            fault = new(
+                "wrong-dimension",
+                WrongDimension.With(("text", Excerpt.Of(text)), ("dimension", value.Dimension.ToString()), ("expected", expected.ToString())),
+                WrongDimensionRemedy,
+                0,
+                text.Length);
         }
 
         finding = fault is null ? null : Finding.Error(fault.Id, fault.Message, fault.Remedy, SourceSpan.At("", 1, fault.Offset + 1));
@@ -92,17 +97,29 @@ internal static class QuantityText
         {
             return at < text.Length && char.IsAsciiDigit(text[at])
                 ? new("bad-number", TooLarge, TooLargeRemedy, at, 1)
-                : new("bad-number", at < text.Length ? NotANumber.With(("word", Word(text, at))) : NumberWanted, WriteNumber, at, Math.Max(1, Word(text, at).Length));
+                : new(
+                    "bad-number",
+                    at < text.Length ? NotANumber.With(("word", Word(text, at))) : NumberWanted,
+                    WriteNumber,
+                    at,
+                    Math.Max(1, Word(text, at).Length));
         }
 
         end = at + digits;
-        if (end + 1 < text.Length && text[end] == ',' && char.IsAsciiDigit(text[end + 1])) return new("decimal-comma", DecimalComma, DecimalCommaRemedy, end, 1);
+        if (end + 1 < text.Length && text[end] == ',' && char.IsAsciiDigit(text[end + 1]))
+            return new("decimal-comma", DecimalComma, DecimalCommaRemedy, end, 1);
         var fault = UnitText.Match(text, SkipSpace(text, end), out var unit, out var unitEnd);
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
         if (!(Math.Abs(literal.Si) <= MostSi)) return new("bad-number", TooLarge, TooLargeRemedy, at, digits);
-        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0) return new("below-absolute-zero", BelowAbsoluteZero.With(("temperature", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol}")), BelowAbsoluteZeroRemedy, start, end - start);
+        if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0)
+            return new(
+                "below-absolute-zero",
+                BelowAbsoluteZero.With(("temperature", $"{(sign < 0 ? "-" : "")}{text.Slice(at, digits)} {unit.Symbol}")),
+                BelowAbsoluteZeroRemedy,
+                start,
+                end - start);
         return null;
     }
 

@@ -79,7 +79,8 @@ internal static class UnitText
     }
 
     private static readonly Phrase Write = new("unknown-unit.write", "write '{unit}'");
-    private static readonly Phrase UnitsAre = new("unknown-unit.units", "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like");
+    private static readonly Phrase UnitsAre = new(
+        "unknown-unit.units", "units are written as mL, L, mm, cm, m, g, kg, min, h, d, wk, degC, %vol, mL/kg, g/L and the like");
 
     /// <summary>What to write in place of a word that is no unit.</summary>
     private static Message RemedyFor(string word)

@@ -1,19 +1,20 @@
 using Protocolist.Findings;
+using Protocolist.Protocols;
 using Protocolist.Vessels;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;
 
 /// <summary>Holding the body in its final vessel.</summary>
-/// <param name="On">What the protocol ties it to; empty where it leaves that to the planner.</param>
-internal sealed record MountWork(string On) : StepWork
+/// <param name="On">What the protocol ties it to; null where it leaves that to the planner.</param>
+internal sealed record MountWork(Support? On) : StepWork
 {
     private static readonly Phrase HeldBy = new("mount.held-by", "It is held by: {on}.");
     private static readonly Phrase Reason = new("mount.reason", "{reason:sentence}");
     private static readonly Phrase Needed = new("mount.needed", "Needed: {things}.");
 
     /// <summary>Whether the protocol names what holds it.</summary>
-    public bool IsGiven => On.Length > 0 && On != "nothing";
+    public bool IsGiven => On is not null && On != Support.Nothing;
 
     /// <summary>What suits this body in its vessel; null where neither is known.</summary>
     public Mount? Chosen { get; init; }
@@ -22,7 +23,7 @@ internal sealed record MountWork(string On) : StepWork
     {
         if (IsGiven)
         {
-            yield return HeldBy.With(("on", On));
+            yield return HeldBy.With(("on", On!.Name));
             yield break;
         }
 
@@ -34,9 +35,9 @@ internal sealed record MountWork(string On) : StepWork
 }
 
 /// <summary>Closing the final vessel.</summary>
-/// <param name="Closure">What the protocol closes it with; empty where it does not say.</param>
+/// <param name="With">What the protocol closes it with; null where it does not say.</param>
 /// <param name="Renew">When the closure is renewed.</param>
-internal sealed record SealWork(string Closure, Quantities.QuantityRange? Renew) : StepWork
+internal sealed record SealWork(Sealing? With, Quantities.QuantityRange? Renew) : StepWork
 {
     private static readonly Phrase CloseWith = new("seal.close-with", "Close with: {closure}.");
     private static readonly Phrase Reason = new("seal.reason", "{reason:sentence}");
@@ -50,7 +51,7 @@ internal sealed record SealWork(string Closure, Quantities.QuantityRange? Renew)
     {
         if (Chosen is not { } closing)
         {
-            if (Closure.Length > 0) yield return CloseWith.With(("closure", Closure));
+            if (With is { } sealing) yield return CloseWith.With(("closure", sealing.Name));
             yield break;
         }
 

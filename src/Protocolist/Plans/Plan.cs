@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Plans;

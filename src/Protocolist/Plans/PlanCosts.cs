@@ -1,8 +1,9 @@
+using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
-using Protocolist.Benches.Disposal;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;

@@ -6,7 +6,6 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Reading;
 
 namespace Protocolist.Plans;
 

@@ -1,10 +1,9 @@
+using Protocolist.Benches.Disposal;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Plans;
 

@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Protocols;
 
 namespace Protocolist.Plans;
 

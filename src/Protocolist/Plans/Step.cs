@@ -3,7 +3,6 @@ using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 using UnitsNet;
 using Duration = NodaTime.Duration;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Disposal;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
@@ -56,21 +56,21 @@ internal sealed record HoldWork(QuantityRange? Temperature) : StepWork
 
 /// <summary>Labels.</summary>
 /// <param name="Fields">What they say, in the protocol's words.</param>
-/// <param name="WrittenWith">What the protocol writes them with; empty where it leaves that to custom.</param>
-internal sealed record LabelWork(ImmutableArray<string> Fields, string WrittenWith) : StepWork
+/// <param name="WrittenWith">What the protocol writes them with; null where it leaves that to custom.</param>
+internal sealed record LabelWork(ImmutableArray<string> Fields, LabelMedium? WrittenWith) : StepWork
 {
     private static readonly Phrase Field = new("label.field", "Label: {field}.");
     private static readonly Phrase Media = new("label.media", "One label inside in the fluid, one outside; {medium} on cotton-rag paper.");
     private static readonly Phrase ByCustom = new("label.media.by-custom", "soft pencil or carbon ink");
 
     public override IEnumerable<Message> Instructions(StepFacts step) =>
-        [.. Fields.Select(f => Field.With(("field", f))), Media.With(WrittenWith.Length > 0 ? ("medium", WrittenWith) : ("medium", ByCustom))];
+        [.. Fields.Select(f => Field.With(("field", f))), Media.With(("medium", WrittenWith?.Name ?? ByCustom))];
 }
 
 /// <summary>Seeing to spent fluid.</summary>
 /// <param name="Of">The stage whose fluid it is; empty where the protocol does not say.</param>
-/// <param name="To">Where the protocol sends it; empty where it does not say.</param>
-internal sealed record DiscardWork(string Of, string To) : StepWork
+/// <param name="To">Where the protocol sends it; null where it does not say.</param>
+internal sealed record DiscardWork(string Of, SpentTo? To) : StepWork
 {
     private static readonly Phrase Spent = new("discard", "{of}: {to}.");
     private static readonly Phrase SpentFluid = new("discard.spent-fluid", "The spent fluid");
@@ -80,11 +80,11 @@ internal sealed record DiscardWork(string Of, string To) : StepWork
     public PlannedWaste? Routed { get; init; }
 
     /// <summary>Whether it goes down the drain.</summary>
-    public bool IsDrained => Routed is { } routed ? routed.Way == WasteWay.DrainedWhereAllowed : To == "drained where local rules allow";
+    public bool IsDrained => (Routed?.Way ?? To?.Way) == WasteWay.DrainedWhereAllowed;
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
-        var to = Routed is { } routed ? ByBench.With(("way", routed.WayWords), ("destination", routed.Destination)) : Message.Text(To);
+        var to = Routed is { } routed ? ByBench.With(("way", routed.WayWords), ("destination", routed.Destination)) : To?.Name ?? default(Message);
         return to.IsEmpty ? [] : [Spent.With(Of.Length > 0 ? ("of", Of) : ("of", SpentFluid), ("to", to))];
     }
 }

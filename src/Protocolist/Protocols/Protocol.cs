@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Protocols;
 using Protocolist.Reading;
 
-namespace Protocolist.Protocols;
+namespace Protocolist;
 
 /// <summary>How one taxon-size class is preserved: a protocol file with all it inherits, every formula checked. Immutable.</summary>
 public sealed record Protocol

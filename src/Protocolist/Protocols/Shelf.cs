@@ -1,9 +1,10 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Protocols;
 using Protocolist.Reading;
 
-namespace Protocolist.Protocols;
+namespace Protocolist;
 
 /// <summary>All protocols at hand: the bundled ones, and house folders laid over them. Immutable; safe to share between threads.</summary>
 public sealed class Shelf

@@ -112,7 +112,7 @@ internal static class StageGrammar
             "mount",
             "Tying, weighting or hanging for the final vessel.",
             How,
-            new("on", SettingForm.Word, "What holds it.", default, "nothing", "glass plate", "weight", "thread")),
+            new("on", SettingForm.Word, "What holds it.", default, Support.Words)),
         new(
             StageKind.House,
             "house",
@@ -126,7 +126,7 @@ internal static class StageGrammar
             StageKind.Seal,
             "seal",
             "Closing the final vessel.",
-            new("closure", SettingForm.Word, "What closes it.", default, "screw lid", "snap lid", "tape", "neutral-cure silicone", "ground stopper"),
+            new("closure", SettingForm.Word, "What closes it.", default, Sealing.Words),
             new("renew", SettingForm.Quantity, "When the closure is renewed.", Time),
             How),
         new(
@@ -139,7 +139,7 @@ internal static class StageGrammar
                 SettingForm.Word,
                 "What it is written with.",
                 default,
-                "soft pencil", "carbon ink", "ball-point pen", "felt pen", "thermal print", "inkjet print"),
+                LabelMedium.Words),
             How),
         new(
             StageKind.Inspect,
@@ -160,7 +160,7 @@ internal static class StageGrammar
             "discard",
             "Seeing to spent fluid.",
             new("of", SettingForm.Text, "The id of the stage whose fluid it is."),
-            new("to", SettingForm.Word, "Where it goes.", default, "kept for reuse", "collected as hazardous waste", "drained where local rules allow"),
+            new("to", SettingForm.Word, "Where it goes.", default, SpentTo.Words),
             How),
         new(StageKind.Task, "task", "Anything else.", How, Last),
     ];

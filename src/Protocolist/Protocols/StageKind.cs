@@ -1,4 +1,5 @@
-namespace Protocolist.Protocols;
+
+namespace Protocolist;
 
 /// <summary>The kinds of work a protocol is made of, in the trade's own words.</summary>
 public enum StageKind

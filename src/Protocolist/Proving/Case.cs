@@ -1,5 +1,5 @@
 using Protocolist.Formulas;
-using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -28,7 +29,7 @@ internal static class ClassBounds
 
     /// <summary>A specimen by its size in one measure, as a person would give it.</summary>
     public static Message Describe(BodyMeasure body, string measure, TaxonGroup group) =>
-        OneOfSize.With(("group", group.Name), ("measure", measure.Replace('-', ' ')), ("size", Planning.Drafting.SpecimenValues.Measure(body, "specimen." + measure)));
+        OneOfSize.With(("group", group.Name), ("measure", measure.Replace('-', ' ')), ("size", SpecimenValues.Measure(body, "specimen." + measure)));
 
     /// <summary>The measure that a class is mainly limited by, and from where to where; mass where it limits none.</summary>
     public static (string Measure, QuantityRange Stretch) MainMeasure(SpecimenClass taxon)

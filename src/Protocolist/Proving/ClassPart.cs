@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
@@ -91,7 +92,7 @@ internal sealed class ClassPart
 
         /// <summary>Null where the class does not hold it.</summary>
         public BodyMeasure? Specimen(double size) =>
-            Measured(size) is { } body && taxon.Limits.All(l => l.Key == measure || SpecimenClass.Within(l.Value, Planning.Drafting.SpecimenValues.Measure(body, "specimen." + l.Key).Middle))
+            Measured(size) is { } body && taxon.Limits.All(l => l.Key == measure || SpecimenClass.Within(l.Value, SpecimenValues.Measure(body, "specimen." + l.Key).Middle))
                 ? body
                 : null;
     }

@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Notation;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

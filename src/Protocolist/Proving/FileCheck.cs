@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
 using Protocolist.Protocols;
+using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
-namespace Protocolist.Proving;
+namespace Protocolist;
 
 /// <summary>Checks files of every kind together: protocols against the bundled shelf, their worked examples, specimens, benches.</summary>
 public static class FileCheck

@@ -1,5 +1,6 @@
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Rules;
@@ -88,7 +89,7 @@ internal static class Questions
 
     /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
     private static readonly Question TooLargeADose = Beside(
-        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * Planning.Drafting.SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
+        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
         new("absurd-amount.dose", "is more than half a litre for each kg of animal"),
         new("absurd-amount.dose.remedy", "check the units; 63 to 286 mL/kg is published"));
 

@@ -155,5 +155,7 @@ public readonly record struct Dimension(
 
     /// <summary>Whether every power is within <see cref="HighestPower"/> to either side.</summary>
     internal bool IsWithinReason =>
-        Array.TrueForAll((sbyte[])[Length, Mass, Time, Temperature, Amount, ShareOfVolume, ShareOfMass], power => power is >= -HighestPower and <= HighestPower);
+        Array.TrueForAll(
+            (sbyte[])[Length, Mass, Time, Temperature, Amount, ShareOfVolume, ShareOfMass],
+            power => power is >= -HighestPower and <= HighestPower);
 }

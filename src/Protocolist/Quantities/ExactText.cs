@@ -19,7 +19,9 @@ internal static class ExactText
         var unit = WrittenUnits.Fitting(Math.Max(Math.Abs(range.Low), Math.Abs(range.High)), range.Dimension);
         var (low, high) = (ExactIn(range.Low, unit), ExactIn(range.High, unit));
         var shared = unit.Symbol.Length == 0 ? "" : $" {unit.Symbol}";
-        return low.EndsWith(shared, StringComparison.Ordinal) && high.EndsWith(shared, StringComparison.Ordinal) ? $"{low[..^shared.Length]} to {high}" : $"{low} to {high}";
+        return low.EndsWith(shared, StringComparison.Ordinal) && high.EndsWith(shared, StringComparison.Ordinal)
+            ? $"{low[..^shared.Length]} to {high}"
+            : $"{low} to {high}";
     }
 
     private static string ExactPoint(double si, Dimension dimension) => ExactIn(si, WrittenUnits.Fitting(Math.Abs(si), dimension));

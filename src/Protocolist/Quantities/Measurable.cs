@@ -38,7 +38,13 @@ internal static class Measurable
         [Dimension.OfLength] = [(0.01, Millimetre, 0.1), (1.9995, Millimetre, 1), (double.PositiveInfinity, Metre, 0.01)],
         [Dimension.OfTime] =
         [
-            (119.5, UnitTable.Get("s"), 1), (600, Minute, 0.5), (7170, Minute, 1), (36000, Hour, 0.5), (171000, Hour, 1), (864000, Day, 0.5), (double.PositiveInfinity, Day, 1),
+            (119.5, UnitTable.Get("s"), 1),
+            (600, Minute, 0.5),
+            (7170, Minute, 1),
+            (36000, Hour, 0.5),
+            (171000, Hour, 1),
+            (864000, Day, 0.5),
+            (double.PositiveInfinity, Day, 1),
         ],
         [Dimension.OfTemperature] = [(double.PositiveInfinity, UnitTable.Get("degC"), 0.5)],
         [Dimension.OfShareByVolume] = [(double.PositiveInfinity, UnitTable.Get("%vol"), 0.1)],
@@ -71,7 +77,8 @@ internal static class Measurable
         var high = Number(unit.FromSi(range.High), step, range.Dimension);
 
         // The lower end of a wide range would vanish in the unit of the upper.
-        if (Vanishes(unit.FromSi(range.Low), step, range.Dimension) && Text(range.Low, range.Dimension) is var small && small != Join(high, unit.Symbol)) return $"{small} to {Join(high, unit.Symbol)}";
+        if (Vanishes(unit.FromSi(range.Low), step, range.Dimension) && Text(range.Low, range.Dimension) is var small && small != Join(high, unit.Symbol))
+            return $"{small} to {Join(high, unit.Symbol)}";
         return low == high ? Join(high, unit.Symbol) : $"{low} to {Join(high, unit.Symbol)}";
     }
 

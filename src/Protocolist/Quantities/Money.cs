@@ -5,7 +5,8 @@ using System.Globalization;
 namespace Protocolist.Quantities;
 
 /// <summary>An amount of money in one currency: always a whole number of the currency's smallest unit, never a floating number.</summary>
-/// <remarks>Arithmetic never overflows: beyond a million million million smallest units a sum stays there. It is for one currency only; two currencies in one operation are a caller's bug and throw. Use <see cref="Into"/> with a rate first.</remarks>
+/// <remarks>Arithmetic never overflows: beyond a million million million smallest units a sum stays there. It is for one currency only; two currencies in
+/// one operation are a caller's bug and throw. Use <see cref="Into"/> with a rate first.</remarks>
 public sealed record Money : IComparable<Money>
 {
     /// <summary>The furthest amount from zero, in smallest units: ten million million, so that sums of many cannot overflow.</summary>
@@ -29,7 +30,8 @@ public sealed record Money : IComparable<Money>
     /// <param name="amount">The amount, such as 12.5.</param>
     /// <param name="currency">An ISO 4217 code.</param>
     /// <returns>The money.</returns>
-    /// <exception cref="ArgumentException">The code is not in ISO 4217, or the amount is finer than its smallest unit, or beyond ten million million smallest units.</exception>
+    /// <exception cref="ArgumentException">The code is not in ISO 4217, or the amount is finer than its smallest unit, or beyond ten million million
+    /// smallest units.</exception>
     public static Money Of(decimal amount, string currency)
     {
         var minor = amount * ScaleOf(currency);
@@ -84,7 +86,10 @@ public sealed record Money : IComparable<Money>
         return Rounded(Amount * rate, currency);
     }
 
-    /// <summary>Splits this over parts in proportion to weights, so that the parts add up to exactly this. Units left over by rounding down go to the largest remainders, the earlier part first.</summary>
+    /// <summary>
+    /// Splits this over parts in proportion to weights, so that the parts add up to exactly this. Units left over by rounding down go to the largest
+    /// remainders, the earlier part first.
+    /// </summary>
     /// <param name="weights">0 or more each; where all are 0, the first part takes everything.</param>
     /// <returns>One amount a weight, in their order.</returns>
     /// <exception cref="ArgumentException">There is no weight, or one is negative.</exception>
@@ -151,7 +156,10 @@ public sealed record Money : IComparable<Money>
 /// <summary>The currencies of ISO 4217 (list one, current currencies) and their decimals.</summary>
 internal static class Iso4217
 {
-    /// <summary>Code to decimals. From memory of the maintenance agency's list one as of 2025; funds, metals and testing codes left out, because nothing is bought with them.</summary>
+    /// <summary>
+    /// Code to decimals. From memory of the maintenance agency's list one as of 2025; funds, metals and testing codes left out, because nothing is bought
+    /// with them.
+    /// </summary>
     public static FrozenDictionary<string, int> Decimals { get; } = Table(
         (0, "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF"),
         (3, "BHD IQD JOD KWD LYD OMR TND"),

@@ -1,7 +1,7 @@
 using System.Text;
 using Protocolist.Findings;
 
-namespace Protocolist.Reading;
+namespace Protocolist;
 
 /// <summary>A text with the name it is spoken of by in findings. The library reads no files: whoever calls it does.</summary>
 /// <param name="Name">The file's name as the user gave it.</param>

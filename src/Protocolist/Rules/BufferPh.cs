@@ -1,4 +1,4 @@
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Fluids.Buffers;
 
 namespace Protocolist.Rules;

@@ -1,4 +1,3 @@
-using Protocolist.Protocols;
 
 namespace Protocolist.Rules;
 

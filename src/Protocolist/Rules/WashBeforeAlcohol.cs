@@ -1,5 +1,4 @@
 using Protocolist.Fluids;
-using Protocolist.Protocols;
 
 namespace Protocolist.Rules;
 

@@ -109,7 +109,10 @@ public sealed record Specimen
     /// <summary>Anything else worth keeping with it.</summary>
     public string? Notes { get; init; }
 
-    /// <summary>What can be said of it without knowing its group: values that cannot be, and values that contradict each other; the same, in the same words, as of a file.</summary>
+    /// <summary>
+    /// What can be said of it without knowing its group: values that cannot be, and values that contradict each other; the same, in the same words, as of
+    /// a file.
+    /// </summary>
     /// <returns>Findings, each with the property as its subject, in kebab-case as a specimen file has it; empty where nothing is wrong.</returns>
     public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
 

@@ -100,7 +100,9 @@ public static class SpecimenReader
         OffsetDateTime? at = OffsetDateTimePattern.ExtendedIso.Parse(text) is { Success: true, Value: var toTheSecond } ? toTheSecond
             : ToTheMinute.Parse(text) is { Success: true, Value: var toTheMinute } ? toTheMinute : null;
         if (at is { } moment && Calendar.Has(moment.Date)) return moment.ToInstant();
-        findings.Add(at is { } far ? Calendar.Fault(far.Year, scalar.Span) : Finding.Error("bad-time", NoMoment.With(("text", Excerpt.Of(scalar.Value))), NoMomentRemedy, scalar.Span));
+        findings.Add(at is { } far
+            ? Calendar.Fault(far.Year, scalar.Span)
+            : Finding.Error("bad-time", NoMoment.With(("text", Excerpt.Of(scalar.Value))), NoMomentRemedy, scalar.Span));
         return null;
     }
 }

@@ -7,7 +7,8 @@ namespace Protocolist.Specimens;
 /// <remarks>
 /// Every rule carries a kebab-case error code and, as its state, the remedy. Codes: <c>missing-id</c>, <c>count-below-one</c>,
 /// <c>not-positive</c>, <c>absurd-size</c>, <c>no-measurement</c>, <c>part-longer-than-whole</c>, <c>thickness-over-width</c>,
-/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, those of <see cref="SpecimenLimits"/>, and those of <see cref="TaxonGroups.Resolve(string?, string?)"/>.
+/// <c>girth-against-width</c>, <c>lot-lighter-than-one</c>, <c>died-after-found</c>, those of <see cref="SpecimenLimits"/>, and those of <see
+/// cref="TaxonGroups.Resolve(string?, string?)"/>.
 /// What contradicts itself only for a known group is found by <see cref="BodyMeasure"/>.
 /// </remarks>
 internal sealed class SpecimenValidator : AbstractValidator<Specimen>

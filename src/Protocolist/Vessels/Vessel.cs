@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;

@@ -1,10 +1,11 @@
 using Protocolist.Findings;
 using Protocolist.Reading;
 
-namespace Protocolist.Wording;
+namespace Protocolist;
 
 /// <summary>
-/// A catalogue of phrases in another language, as a YAML file: <c>format: 1</c>, <c>language:</c> a tag such as <c>de</c> (BCP 47), and <c>phrases:</c> with the text of each
+/// A catalogue of phrases in another language, as a YAML file: <c>format: 1</c>, <c>language:</c> a tag such as <c>de</c> (BCP 47), and <c>phrases:</c>
+/// with the text of each
 /// phrase under its id. Named places stand in braces as in the English; their order is free.
 /// </summary>
 public static class Catalogue
@@ -21,7 +22,8 @@ public static class Catalogue
         ArgumentNullException.ThrowIfNull(source);
         var document = DocumentReader.Read(source);
         var findings = document.Findings.ToList();
-        if (document.Value is null || Fields.Of(document.Value, ACatalogue, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
+        if (document.Value is null || Fields.Of(document.Value, ACatalogue, findings) is not { } fields || !FormatVersion.Check(fields, Format, findings))
+            return new(null, [.. findings]);
         var tag = fields.Required("language")?.Value;
         var phrases = new Dictionary<string, string>(StringComparer.Ordinal);
         if (fields.Nested("phrases") is { } table)

@@ -72,7 +72,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a cold store", ["above-flash-point"], plan => At(plan, Math.Min(2, plan.Bench.Temperatures.Room.DegreesCelsius))),
         new("a currency", ["currency-missing"], plan => plan with { Bench = plan.Bench with { Currency = "EUR" } }),
         new("nothing to buy", ["price-missing"], plan => plan with { Plan = plan.Plan with { Purchases = [] } }),
-        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "collected as hazardous waste") })),
+        new("a drum for the spent fluid", ["formalin-to-the-drain"], plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", SpentTo.Find("collected as hazardous waste")) })),
     ];
 
     private static IEnumerable<Hazard> Papers =>
@@ -125,6 +125,6 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     };
 
     private static ReviewCase Labelled(ReviewCase plan) => plan.Without(s => s.Kind == StageKind.Label) is var rest
-        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Message.Text("Label it"), Work = new LabelWork([], "soft pencil") }, StageKind.Label, null)] }
+        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Message.Text("Label it"), Work = new LabelWork([], LabelMedium.Find("soft pencil")) }, StageKind.Label, null)] }
         : plan;
 }

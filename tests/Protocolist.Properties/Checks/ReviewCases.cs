@@ -1,6 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
@@ -34,7 +35,7 @@ internal static class ReviewCases
     /// <summary>Plans over the bundled protocols with up to eight things wrong with them.</summary>
     public static Arbitrary<ReviewCase> Spoilt { get; } = Arb.From(
         from made in PlanCases.Over(Bundled).Generator
-        let review = made.Planner.Make(made.Request).Review
+        let review = made.Planner.Pipeline.Make(made.Request).Review
         where review is not null
         from spoilers in Gen.Elements(Spoilers.ToArray()).SelectMany(one => one).ListOf()
         select spoilers.Take(8).Aggregate(review, (plan, spoil) => spoil(plan)));
@@ -66,15 +67,15 @@ internal static class ReviewCases
         from celsius in Gen.Elements(4, 34) select Change(plan => plan with { Bench = plan.Bench with { Temperatures = plan.Bench.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius), Cold = Temperature.FromDegreesCelsius(celsius / 2.0) } } }),
         Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 2027-04-03"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
         Gen.Constant(Change(plan => plan.Told(s => s with { Where = "Skerry Point, 3/4/27", ScientificName = null }))),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Work = new LabelWork([], "felt pen") }))),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Work = new LabelWork([], LabelMedium.Find("felt pen")) }))),
         from covers in Gen.Elements(Coverage.None, Coverage.Colours, Coverage.Parasites) select Change(plan => plan.Each(s => s.Kind == StageKind.Sample, s => s with { Covers = covers })),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Inject, s => s.In("formaldehyde 10 % w/v")).Told(s => s with { Condition = Condition.Bloated }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Hold, s => s.Lasting(Duration.FromHours(100))).Told(s => s with { Condition = Condition.Thawed }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.House, s => s with { Vessel = s.Vessel is { } v ? v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.001 } : null, Step = s.Step with { HandsOn = Duration.FromHours(30) } }))),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromHours(1)) with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null), Step = s.Step with { Start = null, End = null, Least = Duration.FromHours(1), Instructions = [] } }))),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Seal, s => s.Lasting(Duration.FromHours(1)) with { Work = new Protocolist.Plans.SealWork(Sealing.Silicone, null), Step = s.Step with { Start = null, End = null, Least = Duration.FromHours(1), Instructions = [] } }))),
         Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Recipes = [.. plan.Plan.Recipes, .. plan.Alcohol.Take(1).Select(Watered)] } })),
         Gen.Constant(Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle("forceps") with { Id = "forceps", Kind = StockKind.Tool }] } })),
-        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") }))),
+        Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Discard, s => s with { Work = new Protocolist.Plans.DiscardWork("fix", SpentTo.Find("drained where local rules allow")) }))),
     ];
 
     /// <summary>A great deal of alcohol that is made with tap water.</summary>

@@ -4,6 +4,7 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Notation;
 using Protocolist.Planning;

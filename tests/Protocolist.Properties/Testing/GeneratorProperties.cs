@@ -3,6 +3,7 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Specimens;
@@ -60,7 +61,7 @@ public class GeneratorProperties
     {
         var served = SpecimenGenerator.Valid(Bundled).Generator.Some(30 * Bundled.Protocols.Length, 50)
             .Select(f => BodyMeasure.Of(SpecimenReader.Read(f.Source).Value!).Value).OfType<BodyMeasure>()
-            .Select(b => Protocolist.Planning.Selecting.SelectPass.Run(b, new(Bundled)).Value?.Id).ToHashSet();
+            .Select(b => SelectPass.Run(b, new(Bundled)).Value?.Id).ToHashSet();
 
         Assert.All(Bundled.Protocols.Where(p => p.IsForSpecimens), p => Assert.Contains(p.Id, served));
     }

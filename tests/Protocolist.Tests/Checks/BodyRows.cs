@@ -11,7 +11,7 @@ internal static class BodyRows
         new("out-of-class", () => Good with { Body = Good.Body with { Mass = Good.Body.Mass with { Nominal = UnitsNet.Mass.FromKilograms(101), IsMeasured = true } } }, () => Good),
         new("too-late-after-death", () => Good.Specimen(s => s with { DiedAt = Instant.FromUtc(2027, 2, 26, 6, 0) }), () => Good.Specimen(s => s with { DiedAt = Instant.FromUtc(2027, 2, 27, 6, 0) })),
         new("hold-too-long", () => Good.Lasts("cold", Duration.FromHours(73)), () => Good.Lasts("cold", Duration.FromHours(72))),
-        new("frozen-without-thaw", () => Good.Specimen(s => s with { Condition = Condition.Frozen }), () => Good.Specimen(s => s with { Condition = Condition.Frozen }).Step("cold", s => s with { Kind = Protocolist.Protocols.StageKind.Thaw })),
+        new("frozen-without-thaw", () => Good.Specimen(s => s with { Condition = Condition.Frozen }), () => Good.Specimen(s => s with { Condition = Condition.Frozen }).Step("cold", s => s with { Kind = StageKind.Thaw })),
         new("thawed-is-held", () => Good.Specimen(s => s with { Condition = Condition.Thawed }).Lasts("cold", Duration.FromHours(25)), () => Good.Specimen(s => s with { Condition = Condition.Thawed }).Lasts("cold", Duration.FromHours(24))),
         new("bloated-not-vented", () => Good.Specimen(s => s with { Condition = Condition.Bloated }).Last("slit"), () => Good.Specimen(s => s with { Condition = Condition.Bloated })),
         new("decomposed", () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Good.Specimen(s => s with { Condition = Condition.Thawed })),

@@ -9,7 +9,7 @@ public class BodyWaitsTests
 {
     private const string ClosedWeek = "zone: UTC\nhours: {mon-fri: 08:30 to 18:00, sat: 09:00 to 13:00}\nclosed: [2027-03-29 to 2027-04-02]\ntemperatures: {room: 19 degC, cold: 4 degC}\n";
 
-    private static readonly Protocolist.Protocols.Shelf Simple = Shelf(("simple", "{group: animal}", "stages:\n  - {stage: hold, id: cold, last: at most 12 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h to 96 h}\n"));
+    private static readonly Shelf Simple = Shelf(("simple", "{group: animal}", "stages:\n  - {stage: hold, id: cold, last: at most 12 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h to 96 h}\n"));
 
     [Fact]
     public void A_fresh_body_that_comes_on_the_first_of_four_closed_days_is_warned_of_with_its_numbers()

@@ -3,6 +3,7 @@ using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
 using Protocolist.Planning;
 using Protocolist.Plans;
@@ -93,7 +94,7 @@ internal static class Cases
     {
         var shelf = Shelf.Of([new SourceText("trial.yaml", rules)]);
         Assert.Empty(shelf.Findings.Where(f => f.Severity == Severity.Error));
-        return new Planner(shelf).Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0)), shelf.Protocols[0]).Review!;
+        return new Planner(shelf).Pipeline.Make(new(specimen, bench, new LocalDateTime(2027, 3, 1, 9, 0)), shelf.Protocols[0]).Review!;
     }
 
     public static ReviewCase Step(this ReviewCase plan, string id, Func<ReviewStep, ReviewStep> change) =>

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -44,7 +45,7 @@ internal static class FluidRows
     /// <summary>Phosphate-buffered formalin has pH 6.9 to 7.2, read to 0.3.</summary>
     private static Protocolist.Checks.ReviewCase Read(double ph) => Good.Shelf_holds(Bottle(Formalin) with { Buffering = "phosphate", Spent = new SpentFluid(ph, true) });
 
-    private static Protocolist.Checks.ReviewCase Injected(string fluid) => Good.Fluid("fix", fluid).Step("fix", s => s with { Kind = Protocolist.Protocols.StageKind.Inject });
+    private static Protocolist.Checks.ReviewCase Injected(string fluid) => Good.Fluid("fix", fluid).Step("fix", s => s with { Kind = StageKind.Inject });
 
     private static Protocolist.Checks.ReviewCase ForDna() => Good.Specimen(s => s with { IntendedUse = IntendedUse.TissueForDnaFirst })
         .Step("record", s => s with { Covers = Coverage.Colours | Coverage.Tissue });

@@ -107,7 +107,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Injects(Func<ReviewStep, ReviewStep> change) =>
         Good.On(b => b with { Air = b.Air! with { HasHood = false } }).Step("fix", s => change(s with { Kind = StageKind.Inject }));
 
-    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", "drained where local rules allow") });
+    private static ReviewCase Drained(ReviewCase plan) => plan.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", SpentTo.Find("drained where local rules allow")) });
 
     private static ReviewCase Thrown(string destination) =>
         Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
@@ -124,5 +124,5 @@ internal static class PeopleAndLabelEdges
 
     private static ReviewCase Undated(NodaTime.LocalDate? found) => Good.Specimen(s => s with { FoundOn = found, DiedAt = null });
 
-    private static ReviewCase Writes(string medium) => Good.Step("label", s => s with { Work = new LabelWork([], medium) });
+    private static ReviewCase Writes(string medium) => Good.Step("label", s => s with { Work = new LabelWork([], LabelMedium.Find(medium)) });
 }

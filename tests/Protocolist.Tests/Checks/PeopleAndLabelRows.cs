@@ -48,7 +48,7 @@ internal static class PeopleAndLabelRows
         Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });
 
     private static Protocolist.Checks.ReviewCase Discarded(string to) =>
-        Good.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", to) });
+        Good.Step("spent", s => s with { Work = new Protocolist.Plans.DiscardWork("fix", SpentTo.Find(to)) });
 
     private static Protocolist.Checks.ReviewCase Writes(string medium) => With("id: label, ", $"id: label, written-with: {medium}, ");
 }

@@ -34,8 +34,8 @@ public class ReviewStepTests
     [Fact]
     public void Detail_that_nobody_gave_is_empty_and_so_is_the_advice_for_a_vessel()
     {
-        Assert.Equal("screw lid", Good.Steps.First(s => s.Id == "seal").Closure);
-        Assert.Equal("", Fix.Closure);
+        Assert.Equal(Sealing.ScrewLid, Good.Steps.First(s => s.Id == "seal").Sealing);
+        Assert.Null(Fix.Sealing);
         Assert.True(new ReviewStep(Fix.Step, StageKind.Immerse, null).VesselAdvice.IsEmpty);
     }
 

@@ -53,7 +53,7 @@ internal static class VesselAndTimeEdges
         Notes("closure-contradicts-vessel", ["silicone"], () => Closes("neutral-cure silicone", Closure.WireBail), () => Closes("wax", Closure.WireBail)),
         Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Covers = Protocolist.Protocols.Coverage.Curing })),
         Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2, curesOpen: 23), () => Sealed(2, curesOpen: 24)),
-        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("screw lid", null) })),
+        Warns("no-time-to-cure", ["'seal' seals with silicone"], () => Sealed(2), () => Sealed(2).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Find("screw lid"), null) })),
         Notes("vessel-material-unknown", ["what the wall and the lid of the 2 L jar are made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.ScrewLid), () => Made(VesselMaterial.Unknown, VesselMaterial.Unknown, Closure.Open)),
         Notes("vessel-material-unknown", ["what the wall of the 2 L jar is made of"], () => Made(VesselMaterial.Unknown, VesselMaterial.Polypropylene, Closure.ScrewLid), () => Made(VesselMaterial.Glass, VesselMaterial.Polypropylene, Closure.ScrewLid)),
         Notes("tank-glass-to-measure", ["under a frame"], () => VesselAndTimeRows.Tank(350, null, 2000), () => VesselAndTimeRows.Tank(350, null, 600)),
@@ -119,7 +119,7 @@ internal static class VesselAndTimeEdges
     }
 
     private static ReviewCase Closes(string with, Closure vessel) =>
-        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(with, null) });
+        House(v => v with { Vessel = v.Vessel with { Closure = vessel } }).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Find(with), null) });
 
     private static ReviewCase Made(VesselMaterial wall, VesselMaterial lid, Closure closure) =>
         House(v => v with { Vessel = v.Vessel with { Wall = wall, Lid = lid, Closure = closure } });
@@ -142,7 +142,7 @@ internal static class VesselAndTimeEdges
     {
         var closing = Closing.Choose(Good.House!.Vessel!, Fluid.Ethanol(70), openedAgain: false);
         closing = closing with { Way = closing.Way with { CuresOpen = Duration.FromHours(curesOpen) } };
-        return Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) { Chosen = closing } });
+        return Good.Lasts("seal", Duration.FromHours(hours)).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Find("neutral-cure silicone"), null) { Chosen = closing } });
     }
 
     private static ReviewCase Unwatched(double hours) => Good.Lasts("fix", Duration.FromHours(hours)).Step("fix", s => s with { WatchEvery = null });

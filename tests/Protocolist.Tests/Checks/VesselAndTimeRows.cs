@@ -1,10 +1,12 @@
 using NodaTime;
+using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
+using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using static Protocolist.Tests.Checks.Cases;
 using Length = UnitsNet.Length;
-using Protocolist.Findings;
 
 namespace Protocolist.Tests.Checks;
 
@@ -34,7 +36,7 @@ internal static class VesselAndTimeRows
     private static Protocolist.Checks.ReviewCase House(Func<FittedVessel, FittedVessel> change) => Good.Step("house", s => s with { Vessel = change(s.Vessel!) });
 
     private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
-        Good.Lasts("seal", time).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork("neutral-cure silicone", null) });
+        Good.Lasts("seal", time).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Find("neutral-cure silicone"), null) });
 
     /// <summary>A glass tank of 60 by 30 cm, or longer, filled so deep, with panes so thick.</summary>
     internal static Protocolist.Checks.ReviewCase Tank(double levelMm, double? paneMm, double lengthMm = 600)

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using System.Xml.Linq;
 using Protocolist.Planning;
 using Protocolist.Sheets;
 
@@ -49,6 +50,17 @@ public class PublicTypeTests
     [Fact]
     public void Public_classes_are_sealed_static_or_a_closed_union() =>
         Assert.Empty(Public.Where(t => t is { IsClass: true, IsSealed: false } && !t.GetConstructors(All).All(c => c.IsPrivate || c.IsFamilyAndAssembly || c.IsAssembly || c.IsFamily)).Select(t => t.FullName));
+
+    /// <summary>What ships tells of what a user sees, and of all of it; the compiler holds that it is all there.</summary>
+    [Fact]
+    public void Documentation_tells_of_public_types_only()
+    {
+        var documented = XDocument.Load(Path.ChangeExtension(typeof(Planner).Assembly.Location, ".xml")).Descendants("member")
+            .Select(m => m.Attribute("name")!.Value).Where(n => n.StartsWith("T:", StringComparison.Ordinal)).Select(n => n[2..]);
+
+        Assert.Equal(
+            typeof(Planner).Assembly.GetExportedTypes().Select(t => t.FullName!.Replace('+', '.')).Order(StringComparer.Ordinal), documented.Order(StringComparer.Ordinal));
+    }
 
     private static bool IsMadeByTheCompiler(MemberInfo member) =>
         member.GetCustomAttribute<CompilerGeneratedAttribute>() is not null || member.Name.Contains('<', StringComparison.Ordinal)

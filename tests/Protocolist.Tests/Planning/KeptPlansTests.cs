@@ -84,7 +84,7 @@ public class KeptPlansTests
             {animal}
             """);
         var chosen = choices.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(c => c.Split(": ")).ToImmutableSortedDictionary(c => c[0], c => c[1], StringComparer.Ordinal);
-        var made = new Planner(Protocolist.Protocols.Shelf.Bundled()).Plan(new(specimen, bench == "sample" ? SampleBench() : Bench(bench), Monday) { Choices = chosen });
+        var made = new Planner(Shelf.Bundled()).Plan(new(specimen, bench == "sample" ? SampleBench() : Bench(bench), Monday) { Choices = chosen });
         Assert.True(made.Value is not null, string.Join('\n', made.Findings));
         return made.Value!;
     }

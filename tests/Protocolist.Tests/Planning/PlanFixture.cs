@@ -42,7 +42,7 @@ internal static class PlanFixture
     /// <summary>A shelf of protocols, each given by its id, its class and its stages.</summary>
     public static Shelf Shelf(params (string Id, string For, string Text)[] protocols)
     {
-        var shelf = Protocolist.Protocols.Shelf.Of([[.. protocols.Select(p => new Protocolist.Reading.SourceText($"{p.Id}.yaml", $"format: 1\nprotocol: {p.Id}\nrevision: 1\ntitle: {p.Id}\nfor: {p.For}\n{p.Text}"))]]);
+        var shelf = Protocolist.Shelf.Of([[.. protocols.Select(p => new SourceText($"{p.Id}.yaml", $"format: 1\nprotocol: {p.Id}\nrevision: 1\ntitle: {p.Id}\nfor: {p.For}\n{p.Text}"))]]);
         Assert.True(shelf.Findings.All(f => f.Severity != Severity.Error), string.Join('\n', shelf.Findings));
         return shelf;
     }
@@ -56,11 +56,11 @@ internal static class PlanFixture
     public static Plan Otter(params (string Name, string Option)[] choices)
     {
         var specimen = SpecimenReader.Read(Sample("specimens/harbour-otter.yaml")).Value!;
-        return new Planner(Protocolist.Protocols.Shelf.Bundled()).Plan(new(specimen, SampleBench(), Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
+        return new Planner(Protocolist.Shelf.Bundled()).Plan(new(specimen, SampleBench(), Monday) { Choices = choices.ToImmutableSortedDictionary(c => c.Name, c => c.Option, StringComparer.Ordinal) }).Value!;
     }
 
     /// <summary>The sample bench, read anew.</summary>
     public static Bench SampleBench() => BenchReader.Read(Sample("benches/skerry-point.yaml"), DateTimeZoneProviders.Tzdb).Value!;
 
-    private static Protocolist.Reading.SourceText Sample(string path) => new(path, File.ReadAllText(Repository.File(["samples", .. path.Split('/')])));
+    private static SourceText Sample(string path) => new(path, File.ReadAllText(Repository.File(["samples", .. path.Split('/')])));
 }

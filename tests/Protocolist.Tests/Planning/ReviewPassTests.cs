@@ -8,7 +8,7 @@ public class ReviewPassTests
     [Fact]
     public void Plan_with_an_error_is_complete_and_not_to_be_started()
     {
-        var made = Plan(Mammal("7 kg") with { CollectedBy = null }, Protocolist.Protocols.Shelf.Bundled());
+        var made = Plan(Mammal("7 kg") with { CollectedBy = null }, Shelf.Bundled());
 
         Assert.NotNull(made.Value);
         Assert.False(made.Value.Startable);
@@ -63,7 +63,7 @@ public class ReviewPassTests
         Assert.Contains(plan.Care, c => c.On == closed.PlusDays(28));
     }
 
-    private static readonly Protocolist.Protocols.Shelf Short = Shelf(("short", "{group: mammal}", "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: house, id: house, fluid: formalin 10 %, ratio: 3}\n  - {stage: inspect, id: look, every: 90 d}\n"));
+    private static readonly Shelf Short = Shelf(("short", "{group: mammal}", "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}\n  - {stage: house, id: house, fluid: formalin 10 %, ratio: 3}\n  - {stage: inspect, id: look, every: 90 d}\n"));
 
     [Fact]
     public void Plan_says_what_it_was_made_of_and_between_what_it_lies()
@@ -77,13 +77,13 @@ public class ReviewPassTests
         Assert.Equal(["fix", "house"], plan.Steps.Select(s => s.Id));
         Assert.Null(plan.By);
         Assert.Null(plan.Wishes);
-        Assert.Equal("", new Protocolist.Planning.Planner(Short).Plan(new(Mammal("1 kg"), Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
+        Assert.Equal("", new Planner(Short).Plan(new(Mammal("1 kg"), Protocolist.Benches.Bench.Empty(NodaTime.DateTimeZone.Utc), Monday)).Value!.Bench);
     }
 
     [Fact]
     public void Gravest_findings_come_first_and_none_twice()
     {
-        var findings = Plan(Mammal("7 kg") with { CollectedBy = null }, Protocolist.Protocols.Shelf.Bundled()).Value!.Findings;
+        var findings = Plan(Mammal("7 kg") with { CollectedBy = null }, Shelf.Bundled()).Value!.Findings;
 
         Assert.Equal(findings.OrderByDescending(f => f.Severity).Select(f => f.ToString()), findings.Select(f => f.ToString()));
         Assert.Equal(findings.Length, findings.Select(f => (f.Id, f.Message.ToString(), f.Subject)).Distinct().Count());

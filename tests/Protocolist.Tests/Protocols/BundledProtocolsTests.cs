@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Specimens;
@@ -52,7 +53,7 @@ public class BundledProtocolsTests
     {
         foreach (var example in Shelf.Find(id)!.Examples)
         {
-            var selected = Protocolist.Planning.Selecting.SelectPass.Run(Body(example, id), Index);
+            var selected = SelectPass.Run(Body(example, id), Index);
             Assert.Equal((example.Span, id), (example.Span, selected.Value?.Id ?? string.Join("; ", selected.Findings.Select(f => f.Message.ToString()))));
         }
     }
@@ -99,7 +100,7 @@ public class BundledProtocolsTests
     public void A_size_on_a_boundary_belongs_to_one_class(string group, string size, string id)
     {
         var specimen = SpecimenReader.Read(new("test", $"format: 1\nspecimen: S\ngroup: {group}\n{size}\n")).Value!;
-        var selected = Protocolist.Planning.Selecting.SelectPass.Run(BodyMeasure.Of(specimen).Value!, Index);
+        var selected = SelectPass.Run(BodyMeasure.Of(specimen).Value!, Index);
         Assert.Equal(id, selected.Value?.Id);
     }
 

@@ -1,4 +1,5 @@
 using Protocolist.Notation;
+using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Tests.Quantities;

@@ -1,4 +1,5 @@
 using Protocolist.Fluids;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Rules;
@@ -136,5 +137,5 @@ public class RuleTests
 
     private static Fluid Fluid(string name) => Protocolist.Fluids.Fluid.Read(name).Value!;
 
-    private static BodyMeasure MeasureOf(Mass mass) => Protocolist.Planning.MeasurePass.Run(new() { Id = "x", Group = "bony-fish", Mass = mass }).Value!;
+    private static BodyMeasure MeasureOf(Mass mass) => MeasurePass.Run(new() { Id = "x", Group = "bony-fish", Mass = mass }).Value!;
 }

@@ -48,7 +48,7 @@ public class TextSheetTests
     [Fact]
     public void Plan_with_an_error_says_do_not_start_before_anything_else_to_do()
     {
-        var plan = Plan(Mammal("7 kg") with { Where = null }, Protocolist.Protocols.Shelf.Bundled()).Value!;
+        var plan = Plan(Mammal("7 kg") with { Where = null }, Shelf.Bundled()).Value!;
 
         var sheet = TextSheet.Write(plan);
 

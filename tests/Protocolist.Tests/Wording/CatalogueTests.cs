@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Protocolist.Findings;
 using Protocolist.Tests.Planning.Revising;
-using Protocolist.Wording;
 
 namespace Protocolist.Tests.Wording;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
-using Protocolist.Notation;
+using Protocolist.Fluids;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Disposal;
@@ -39,7 +39,7 @@ internal static class DisposalReader
     private static Price? Price(Fields table, string key, bool isSolid, List<Finding> findings)
     {
         if (table.Scalar(key) is not { } text) return null;
-        var read = Notation.Price.Read(text.Value, text.Span);
+        var read = Quantities.Price.Read(text.Value, text.Span);
         findings.AddRange(read.Findings);
         if (read.Value is not { } price) return null;
         if (Misfit(key, isSolid, price) is not { } fault) return price;

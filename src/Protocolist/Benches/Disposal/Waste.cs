@@ -1,24 +1,8 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 
 namespace Protocolist.Benches.Disposal;
-
-/// <summary>What becomes of waste.</summary>
-public enum WasteWay
-{
-    /// <summary>Kept, labelled, for another specimen.</summary>
-    KeptForReuse,
-
-    /// <summary>Collected as hazardous waste by those licensed for it.</summary>
-    CollectedAsHazardous,
-
-    /// <summary>Collected as sharps or biological waste by those licensed for it.</summary>
-    CollectedAsClinical,
-
-    /// <summary>To the drain under a named local permission, never otherwise.</summary>
-    DrainedWhereAllowed,
-}
 
 /// <summary>The words of waste.</summary>
 internal static class Waste

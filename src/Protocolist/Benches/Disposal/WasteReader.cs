@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Reading;

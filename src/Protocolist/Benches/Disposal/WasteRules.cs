@@ -1,10 +1,10 @@
+using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 
-namespace Protocolist.Benches.Disposal;
+namespace Protocolist.Benches;
 
 /// <summary>What a bench says about its waste. Where it says nothing, everything is collected.</summary>
 /// <param name="Containers">Of a class, the drum or bin it is collected in.</param>

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 
-namespace Protocolist.Benches.Opening;
+namespace Protocolist.Benches;
 
 /// <summary>When somebody can work at the bench: weekly hours, less closed days and holidays, plus extra openings, in one time zone.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using NodaTime;
 
-namespace Protocolist.Benches.Opening;
+namespace Protocolist.Benches;
 
 /// <summary>Hours that come back every week, by the wall clock.</summary>
 /// <param name="Day">The weekday.</param>

@@ -2,7 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Quantities;
 using UnitsNet;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>What an <see cref="Amount"/> is counted in.</summary>
 public enum AmountKind

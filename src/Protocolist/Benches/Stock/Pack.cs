@@ -1,6 +1,6 @@
 using Protocolist.Quantities;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>One size in which a material can be bought.</summary>
 /// <param name="Size">What one pack holds; above zero.</param>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>What was seen of a fixative that has been used and kept for another specimen.</summary>
 /// <param name="Ph">The last reading of pH, null where none was taken.</param>

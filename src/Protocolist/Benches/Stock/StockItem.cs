@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using NodaTime;
+using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Notation;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
-namespace Protocolist.Benches.Stock;
+namespace Protocolist.Benches;
 
 /// <summary>What sort of thing a stock item is.</summary>
 public enum StockKind

@@ -1,6 +1,6 @@
 using FluentValidation;
 using Protocolist.Findings;
-using Protocolist.Notation;
+using Protocolist.Quantities;
 using Protocolist.Reading;
 
 namespace Protocolist.Benches.Stock;

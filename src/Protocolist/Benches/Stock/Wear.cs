@@ -1,4 +1,5 @@
-namespace Protocolist.Benches.Stock;
+
+namespace Protocolist.Benches;
 
 /// <summary>How a thing wears out: a blade after one animal, goggles after some hundred.</summary>
 /// <param name="LastsUses">Uses that one piece lasts; 1 or more.</param>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Protocols;
 using Protocolist.Rules;
 
 namespace Protocolist.Checks.Fluids;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Rules;
 

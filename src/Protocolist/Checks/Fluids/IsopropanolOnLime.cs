@@ -25,7 +25,7 @@ internal static class IsopropanolOnLime
         ImmutableArray<Finding> found = [];
         foreach (var step in plan.Alcohol)
         {
-            if (step.Kind != Protocols.StageKind.House || !LimeInIsopropanol.Suffers(plan.Group, step.Fluid!)) continue;
+            if (step.Kind != StageKind.House || !LimeInIsopropanol.Suffers(plan.Group, step.Fluid!)) continue;
             var least = Argument.Of("least", LimeInIsopropanol.Least / 100, Dimension.OfShareByVolume);
             var message = TooWeak.With(Argument.Id("step", step.Id), ("group", plan.Group.Name), ("fluid", step.Fluid!.Name), least);
             found = found.Add(Finding.Warning(LimeInIsopropanol.Id, message, Ethanol).At(step, "fluid"));

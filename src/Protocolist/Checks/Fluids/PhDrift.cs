@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;

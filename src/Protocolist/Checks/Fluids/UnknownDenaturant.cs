@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Fluids;

@@ -24,8 +24,8 @@ internal static class LabelMedia
         ImmutableArray<Finding> found = [];
         foreach (var step in plan.Steps)
         {
-            if (step.Work is not LabelWork { WrittenWith: not ("" or "soft pencil" or "carbon ink") and var medium }) continue;
-            found = found.Add(Finding.Warning("label-media", WashedOff.With(Argument.Id("step", step.Id), ("medium", medium)), PencilOrInk).At(step));
+            if (step.Work is not LabelWork { WrittenWith: { Lasts: false } medium }) continue;
+            found = found.Add(Finding.Warning("label-media", WashedOff.With(Argument.Id("step", step.Id), ("medium", medium.Name)), PencilOrInk).At(step));
         }
 
         return found;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Vessels.Air;
 
 namespace Protocolist.Checks.People;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Checks.People;
 

@@ -1,6 +1,6 @@
 using System.Buffers;
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Checks.Stock;

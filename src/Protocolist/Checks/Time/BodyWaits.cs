@@ -75,7 +75,8 @@ internal static class BodyWaits
 
     private static IEnumerable<Message> Remedies(ReviewCase plan, Wait wait)
     {
-        if (plan.Specimen.Condition != Condition.Thawed) yield return wait.InAll <= HoursBorne.Chilled ? OnIce : OnIceTooLong.With(("most", HoursBorne.Chilled));
+        if (plan.Specimen.Condition != Condition.Thawed)
+            yield return wait.InAll <= HoursBorne.Chilled ? OnIce : OnIceTooLong.With(("most", HoursBorne.Chilled));
         yield return Freezing.Advice(plan);
         yield return (plan.Bench.Opening.OpensOn(wait.Asked.Date) ? ComeIn : Open).With(("on", wait.Asked.Date));
     }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;
@@ -11,16 +10,6 @@ internal static class ClosureContradictsVessel
     private const string Id = "closure-contradicts-vessel";
     private static readonly Phrase Contradicts = new(Id, "'{step}' closes it with {closing}, and the {vessel} has a closure of another kind: {closure}");
     private static readonly Phrase CloseIt = new("closure-contradicts-vessel.remedy", "close it as it is made to be closed");
-
-    /// <summary>What a plan closes with, and the vessels that are made to be closed so.</summary>
-    private static readonly (string Word, Phrase Closing, Closure[] Fits)[] Pairs =
-    [
-        ("screw lid", new("seal-with.screw-lid", "a screw lid"), [Closure.ScrewLid]),
-        ("snap lid", new("seal-with.snap-lid", "a snap lid"), [Closure.SnapLid]),
-        ("ground stopper", new("seal-with.ground-stopper", "a ground stopper"), [Closure.GroundStopper]),
-        ("tape", new("seal-with.tape", "tape"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
-        ("neutral-cure silicone", new("seal-with.silicone", "neutral-cure silicone"), [Closure.SealedPlate, Closure.Open, Closure.LooseLid]),
-    ];
 
     /// <summary>In the order of <see cref="Closure"/>.</summary>
     private static readonly Phrase[] Closures =
@@ -46,18 +35,10 @@ internal static class ClosureContradictsVessel
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         if (plan.House?.Vessel is not { Vessel: { } vessel } || SealOf(plan) is not { } seal) return [];
-        foreach (var (closes, closing, fits) in Pairs)
-        {
-            if (closes != seal.Closure || fits.Contains(vessel.Closure)) continue;
-            var message = Contradicts.With(
-                Argument.Id("step", seal.Id),
-                ("closing", closing),
-                ("vessel", vessel.Name),
-                ("closure", Closures[(int)vessel.Closure]));
-            return [Finding.Note(Id, message, CloseIt).At(seal, "closure")];
-        }
-
-        return [];
+        if (seal.Sealing is not { } sealing || sealing.Fits.Contains(vessel.Closure)) return [];
+        var message = Contradicts.With(
+            Argument.Id("step", seal.Id), ("closing", sealing.Said), ("vessel", vessel.Name), ("closure", Closures[(int)vessel.Closure]));
+        return [Finding.Note(Id, message, CloseIt).At(seal, "closure")];
     }
 
     private static ReviewStep? SealOf(ReviewCase plan)

@@ -30,7 +30,7 @@ internal static class NoTimeToCure
         ImmutableArray<Finding> found = [];
         foreach (var seal in plan.Steps)
         {
-            if (seal.Work is not SealWork { Closure: "neutral-cure silicone" } work || seal.Lasts >= Cure) continue;
+            if (seal.Work is not SealWork work || work.With != Sealing.Silicone || seal.Lasts >= Cure) continue;
             if (work.Chosen?.Way.CuresOpen >= Cure || (seal.Covers & Coverage.Curing) != 0) continue;
             var message = TooSoon.With(Argument.Id("step", seal.Id), ("time", seal.Lasts), ("cure", Cure));
             found = found.Add(Finding.Warning(Id, message, LetItCure).At(seal, "closure", "last"));

@@ -1,4 +1,5 @@
-namespace Protocolist.Fluids.Contact;
+
+namespace Protocolist.Fluids;
 
 /// <summary>What walls, lids, seals and mounts are made of.</summary>
 public enum VesselMaterial

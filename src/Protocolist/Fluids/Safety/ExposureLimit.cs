@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 
-namespace Protocolist.Fluids.Safety;
+namespace Protocolist.Fluids;
 
 /// <summary>A limit for the air that people breathe, of one authority.</summary>
 /// <param name="Substance">The vapour, by the id of its <see cref="Solute"/>.</param>

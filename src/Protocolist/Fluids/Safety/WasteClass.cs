@@ -1,4 +1,5 @@
-namespace Protocolist.Fluids.Safety;
+
+namespace Protocolist.Fluids;
 
 /// <summary>What sort of waste leaves a plan. Local rules come first; these classes only keep apart what must not be mixed.</summary>
 public enum WasteClass

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Fluids.Densities;
 using Protocolist.Fluids.Names;
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Fluids.Substances;
 

@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids.Contact;
 using Protocolist.Fluids.Densities;
 using Protocolist.Fluids.Mixing;
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Fluids.Substances;
 

@@ -1,12 +1,16 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
+using Protocolist.Planning.Selecting;
+using Protocolist.Planning;
+using Protocolist.Planning.Batching;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 
-namespace Protocolist.Planning.Batching;
+namespace Protocolist;
 
 /// <summary>What all rows of a batch share.</summary>
 /// <param name="Planner">What makes the plans.</param>
@@ -54,7 +58,7 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public Duration HandsOn => Plan is null ? Duration.Zero : Plan.Steps.Aggregate(Duration.Zero, (sum, s) => sum + s.HandsOn);
 
     /// <summary>The vessel it ends in; null where none was chosen.</summary>
-    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Vessel;
+    public string? FinalVessel => Plan?.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Vessel;
 
     /// <summary>What the plan costs; null where the bench has no prices.</summary>
     public Money? Total => Plan?.Costs.Total;
@@ -97,7 +101,7 @@ public sealed class Batch
     /// <param name="file">Its name, for findings.</param>
     /// <param name="request">Shelf, bench, start and choices.</param>
     /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of <see cref="BatchRequest.Validate"/>.</returns>
-    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Make(asked) is var made ? (made.Plan, made.Draft) : default);
+    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Pipeline.Make(asked) is var made ? (made.Plan, made.Draft) : default);
 
     /// <summary>The same, with another planner.</summary>
     internal static Checked<Batch> Open(TextReader csv, string file, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
@@ -194,7 +198,7 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && Selecting.SelectPass.Run(body, request.Planner.Classes).Value is { } protocol)
+        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && SelectPass.Run(body, request.Planner.Pipeline.Classes).Value is { } protocol)
             plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 

@@ -1,12 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;
 

@@ -4,6 +4,7 @@ using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Dating;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Planning.Batching;

@@ -3,7 +3,7 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 
-namespace Protocolist.Planning.Comparing;
+namespace Protocolist;
 
 /// <summary>One way to go about it and what it comes to. Lower is better in every number.</summary>
 public sealed record ComparedWay

@@ -1,9 +1,10 @@
+using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Planning.Comparing;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
-namespace Protocolist.Planning.Comparing;
+namespace Protocolist;
 
 /// <summary>All lawful ways to preserve one specimen side by side: the choices of its protocol, the vessels that hold it, the stock that serves.</summary>
 /// <param name="SpecimenId">The specimen.</param>
@@ -30,12 +31,12 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
     /// <summary>Whether each vessel and stock was combined with each choice, and not varied one at a time.</summary>
     public bool IsCombined { get; init; }
 
-    internal static Checked<Comparison> Of(PlanRequest request, Planner planner)
+    internal static Checked<Comparison> Of(PlanRequest request, Pipeline pipeline)
     {
-        var first = planner.Plan(request);
+        var first = pipeline.Plan(request);
         if (first.Value is not { } plan) return new(null, first.Findings);
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var bases = ByChoice(request, planner, planner.Shelf.Find(plan.Protocol.Id)!, findings);
+        var bases = ByChoice(request, pipeline, pipeline.Shelf.Find(plan.Protocol.Id)!, findings);
         if (bases.Count == 0) return new(null, first.Findings);
         var all = bases.Sum(b => b.Open.Aggregate(1L, (product, d) => Math.Min(product * d.Options.Length, int.MaxValue)));
         var isCombined = all <= MostCombined;
@@ -45,20 +46,20 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         if (requests.Count > MostWays)
             findings.Add(Finding.Note("ways-not-all-compared", WaysNotAllCompared.With(("count", requests.Count), ("most-ways", MostWays)), WaysNotAllComparedRemedy));
         ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
-            .Select(r => (Request: r, Made: Made(r, bases, planner)))
+            .Select(r => (Request: r, Made: Made(r, bases, pipeline)))
             .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
             .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
         return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]) { IsCombined = isCombined }, findings.ToImmutable());
     }
 
-    /// <summary>The plan of each combination of choices, with vessels and stock as the planner takes them.</summary>
-    private static List<Variation> ByChoice(PlanRequest request, Planner planner, Protocol protocol, ImmutableArray<Finding>.Builder findings)
+    /// <summary>The plan of each combination of choices, with vessels and stock as the pipeline takes them.</summary>
+    private static List<Variation> ByChoice(PlanRequest request, Pipeline pipeline, Protocol protocol, ImmutableArray<Finding>.Builder findings)
     {
         var bases = new List<Variation>();
         foreach (var choices in Combinations(protocol, request.Choices).Take(MostWays + 1))
         {
             var chosen = request with { Choices = choices };
-            var made = planner.Make(chosen);
+            var made = pipeline.Make(chosen);
             if (made.Plan.Value is not null) bases.Add(new(chosen, made, [.. Variation.AlternativesOf(chosen, made)]));
             else findings.Add(Finding.Note("choice-cannot-be-planned", CannotBePlanned.With(Argument.Texts("choices", choices.Select(c => $"{c.Key} {c.Value}")), ("why", Why(made)))));
         }
@@ -66,8 +67,8 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         return bases;
     }
 
-    private static MadePlan Made(PlanRequest request, List<Variation> bases, Planner planner) =>
-        bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? planner.Make(request);
+    private static MadePlan Made(PlanRequest request, List<Variation> bases, Pipeline pipeline) =>
+        bases.Find(b => ReferenceEquals(b.Request, request))?.Made ?? pipeline.Make(request);
 
     private static Message Why(MadePlan made) =>
         made.Plan.Findings.FirstOrDefault(f => f.Severity == Severity.Error) is { } error ? error.Message : NoPlan;
@@ -86,7 +87,7 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         return all;
     }
 
-    /// <summary>What a way is: insisting on one thing may bring the planner to another, and two wishes to the same plan.</summary>
+    /// <summary>What a way is: insisting on one thing may bring the pipeline to another, and two wishes to the same plan.</summary>
     private static string Kind(ComparedWay way) => string.Join('\n', way.Choices.Concat(way.Vessels).Concat(way.Supplies));
 
     /// <summary>A to Z, AA to ZZ ...</summary>

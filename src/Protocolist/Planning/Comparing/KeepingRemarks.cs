@@ -11,7 +11,7 @@ internal static class KeepingRemarks
     public static ImmutableArray<string> Of(Plan plan)
     {
         var fluids = plan.Steps.Where(s => s.Fluid is not null).Select(s => Fluid.Read(s.Fluid!).Value).OfType<Fluid>().ToList();
-        var kept = plan.Steps.LastOrDefault(s => s.Kind == Protocols.StageKind.House)?.Fluid is { } name ? Fluid.Read(name).Value : null;
+        var kept = plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid is { } name ? Fluid.Read(name).Value : null;
         return [.. Shrinkage(plan.Specimen, fluids, kept), .. Colour(fluids, kept)];
     }
 

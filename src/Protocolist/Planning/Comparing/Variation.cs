@@ -1,6 +1,7 @@
+using Protocolist.Planning.Making;
 using System.Collections.Immutable;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Comparing;
 

@@ -1,6 +1,8 @@
+using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Comparing;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 

@@ -1,7 +1,7 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;

@@ -1,5 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 
 namespace Protocolist.Planning.Dating;
 

@@ -4,9 +4,9 @@ using NodaTime.TimeZones;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Dating;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Specimens;
 

@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Specimens;
 using UnitsNet;
 

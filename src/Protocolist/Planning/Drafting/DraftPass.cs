@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
+using Protocolist.Planning.Measuring;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

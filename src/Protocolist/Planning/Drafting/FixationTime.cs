@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;

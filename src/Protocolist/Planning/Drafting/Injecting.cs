@@ -1,4 +1,5 @@
 using Protocolist.Formulas;
+using Protocolist.Planning.Measuring;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;

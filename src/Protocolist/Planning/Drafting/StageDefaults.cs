@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Drafting;
 

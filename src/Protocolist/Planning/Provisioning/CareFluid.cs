@@ -1,6 +1,6 @@
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Protocols;
+using Protocolist.Planning.Drafting;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;

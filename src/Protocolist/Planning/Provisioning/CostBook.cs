@@ -1,9 +1,9 @@
+using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Quantities;

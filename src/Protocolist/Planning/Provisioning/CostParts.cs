@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

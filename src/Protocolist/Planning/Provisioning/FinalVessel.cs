@@ -1,6 +1,7 @@
-using System.Collections.Immutable;
-using Protocolist.Plans;
 using Protocolist.Protocols;
+using System.Collections.Immutable;
+using Protocolist.Planning.Drafting;
+using Protocolist.Plans;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 
@@ -32,7 +33,7 @@ internal static class FinalVessel
         if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
 
         // A protocol that seals with silicone means for good; anything else is opened again.
-        var openedAgain = seal.Closure != "neutral-cure silicone";
+        var openedAgain = seal.With != Sealing.Silicone;
         return Closing.Choose(vessel, fluid, openedAgain);
     }
 

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning.Purchasing;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using NodaTime;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;
 using UnitsNet;
 
@@ -25,7 +24,7 @@ internal sealed class PreparedStock
         Bench = bench;
         Rates = new(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
         Materials = StockMaterial.Of(bench.Stock, Rates);
-        FluidsAndSalts = Materials.Count(m => m.Measure != Benches.Stock.AmountKind.Count);
+        FluidsAndSalts = Materials.Count(m => m.Measure != Benches.AmountKind.Count);
         Sundries = new(Materials);
         At = Temperature.FromDegreesCelsius(Math.Clamp(bench.Temperatures.Room.DegreesCelsius, 0, 40));
         routes = [.. Enum.GetValues<WasteClass>().Select(bench.WasteRules.RouteOf)];

@@ -1,4 +1,5 @@
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids.Mixing;
 using Protocolist.Planning.Provisioning.Purchasing;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,4 +1,4 @@
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Fluids;
 using UnitsNet;

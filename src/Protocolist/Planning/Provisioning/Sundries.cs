@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
 
 namespace Protocolist.Planning.Provisioning;
 

@@ -1,6 +1,6 @@
 using NodaTime;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -38,10 +38,10 @@ internal static class SundryNeeds
             case StageKind.Label:
                 Add(SundryKind.Label, 2);
                 break;
-            case StageKind.Mount when step.Work is MountWork { IsGiven: true, On: var on } && Sundries.Named(on) is { } support:
+            case StageKind.Mount when step.Work is MountWork { IsGiven: true, On: { } on } && Sundries.Named(on.Name.English) is { } support:
                 needs.Add(new(support, 1));
                 break;
-            case StageKind.Seal when step.Work is SealWork { Closure: { Length: > 0 } closure } && Sundries.Named(closure) is { } lid:
+            case StageKind.Seal when step.Work is SealWork { With: { } sealing } && Sundries.Named(sealing.Name.English) is { } lid:
                 needs.Add(new(lid, 1));
                 break;
         }

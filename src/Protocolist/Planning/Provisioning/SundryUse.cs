@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,7 +1,7 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Protocols;
+using Protocolist.Planning.Drafting;
 using Protocolist.Vessels;
 using UnitsNet;
 

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;
@@ -21,11 +21,8 @@ internal static class VesselChoice
     /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
     private const double FlatFrom = 4;
 
-    /// <summary>What came of looking for a vessel: the best fit, or every reason against, and what would do.</summary>
-    public sealed record Outcome(FittedVessel? Fitted, NeededVessel? Needed, ImmutableArray<Finding> Reasons);
-
     /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
-    public static Outcome For(DraftStep step, BodyMeasure body, StockDay day)
+    public static VesselOutcome For(DraftStep step, BodyMeasure body, StockDay day)
     {
         var request = Request(step, body, day.Stock.Bench);
         if ((VesselFit.Best(request, day.FreeVessels) ?? VesselFit.Best(request, day.VesselsForSale)) is { } best) return new(best, null, best.Findings);

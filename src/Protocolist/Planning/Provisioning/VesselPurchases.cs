@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,10 +1,10 @@
-using System.Collections.Immutable;
 using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
+using System.Collections.Immutable;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids.Safety;
+using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Provisioning;
 

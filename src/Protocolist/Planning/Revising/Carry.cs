@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Plans;
-using Protocolist.Reading;
 
 namespace Protocolist.Planning.Revising;
 

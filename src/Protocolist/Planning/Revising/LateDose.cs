@@ -1,4 +1,4 @@
-using Protocolist.Protocols;
+using Protocolist.Planning.Drafting;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;

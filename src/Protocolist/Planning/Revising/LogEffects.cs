@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
+using Protocolist.Planning.Drafting;
 
 namespace Protocolist.Planning.Revising;
 

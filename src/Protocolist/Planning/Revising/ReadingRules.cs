@@ -1,7 +1,7 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Logs;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using UnitsNet;

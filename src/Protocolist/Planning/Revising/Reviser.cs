@@ -1,13 +1,14 @@
+using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Planning.Reviewing;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Revising;
@@ -41,12 +42,12 @@ internal static class Reviser
     private static readonly Phrase OtherZone = new("other-zone", "the plan is on the clocks of {plan}, and the bench on those of {bench}");
 
     /// <summary>Revises a plan.</summary>
-    public static Checked<Revision> Revise(Plan plan, WorkLog log, Planner planner, PreparedBench prepared)
+    public static Checked<Revision> Revise(Plan plan, WorkLog log, Pipeline pipeline, PreparedBench prepared)
     {
         var bench = prepared.Bench;
-        var shelved = planner.Shelf.Find(plan.Protocol.Id);
+        var shelved = pipeline.Shelf.Find(plan.Protocol.Id);
         var isShelved = shelved is not null && plan.Protocol.Files.Select(f => f.Text).SequenceEqual(shelved.Texts.Select(t => t.Text), StringComparer.Ordinal);
-        if ((isShelved ? planner.Prepared(shelved!) : Own(plan.Protocol)) is not { } ready)
+        if ((isShelved ? pipeline.Prepared(shelved!) : Own(plan.Protocol)) is not { } ready)
             return new(null, [Finding.Error("plan-protocol-unreadable", PlanProtocolUnreadable, PlanProtocolUnreadableRemedy)]);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
@@ -62,15 +63,18 @@ internal static class Reviser
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
-        var provisioned = ProvisionPass.Run(effects.Draft, day, wishes);
-        var scheduled = SchedulePass.Run(provisioned, bench, prepared.Hours, new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until });
-        var (reviewed, _) = ReviewPass.Run(scheduled, provisioned, bench, [.. measured.Findings, .. drafted.Findings, .. effects.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        var anew = reviewed.Value! with
+        var made = Pipeline.Finish(
+            ProvisionPass.Run(effects.Draft, day, wishes),
+            prepared,
+            new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until },
+            wishes,
+            [.. measured.Findings, .. drafted.Findings, .. effects.Findings]);
+        var reviewed = made.Plan.Value!;
+        var anew = reviewed with
         {
             EarliestStart = start,
-            Wishes = plan.Wishes,
             LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
-            Steps = SkippedSteps.PutBack(reviewed.Value!.Steps, effects.Skipped, basis, bench),
+            Steps = SkippedSteps.PutBack(reviewed.Steps, effects.Skipped, basis, bench),
         };
         return new(Carry.Over(plan, anew), [.. Mismatches(plan, isShelved ? null : shelved, bench), .. unfit, .. anew.Findings]);
     }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Plans;
 
-namespace Protocolist.Planning.Revising;
+namespace Protocolist;
 
 /// <summary>A plan after what really happened.</summary>
 /// <param name="Plan">The plan as it goes on; the very plan that was given where nothing changes.</param>

@@ -1,6 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Logs;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 using UnitsNet;
 using Duration = NodaTime.Duration;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Planning.Reviewing;
 using Protocolist.Plans;
 
 namespace Protocolist.Planning.Revising;

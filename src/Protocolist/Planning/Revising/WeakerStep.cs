@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Revising;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
-using Protocolist.Benches.Opening;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Scheduling;

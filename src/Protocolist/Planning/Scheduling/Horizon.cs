@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 

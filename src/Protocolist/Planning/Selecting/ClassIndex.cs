@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Protocolist.Fluids.Contact;
+using Protocolist.Fluids;
 using Protocolist.Reading;
 using Protocolist.Vessels;
 using static Protocolist.Protocols.Schema.SchemaParts;

@@ -2,8 +2,9 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Protocolist.Protocols.Schema;
 
-namespace Protocolist.Protocols.Schema;
+namespace Protocolist;
 
 /// <summary>JSON Schemas (2020-12) of our YAML files, for editors that complete and check as one types. What a formula says only the check can judge.</summary>
 public static class FileSchemas

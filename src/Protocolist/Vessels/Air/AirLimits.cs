@@ -1,5 +1,4 @@
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 
 namespace Protocolist.Vessels.Air;
 

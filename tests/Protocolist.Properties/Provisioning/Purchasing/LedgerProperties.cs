@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;

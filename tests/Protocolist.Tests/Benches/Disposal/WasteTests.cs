@@ -1,5 +1,7 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Reading;
 

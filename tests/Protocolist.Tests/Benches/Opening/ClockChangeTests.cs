@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 
 namespace Protocolist.Tests.Benches.Opening;

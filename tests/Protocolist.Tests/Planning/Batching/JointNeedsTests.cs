@@ -15,7 +15,7 @@ public class JointNeedsTests
     private static Bench Shelf96(string onHand, string more = "") => Bench("zone: UTC\ncurrency: EUR\nstock:\n  - {fluid: ethanol 96 %vol, id: e96, on-hand: " + onHand + ", packs: [{size: 5 L, price: 40 EUR, lead: 2 d}]}\n  - {consumable: scalpel blade, id: blades, on-hand: 1, packs: [{size: 10, price: 3 EUR, lead: 1 d}]}\n" + more);
 
     private static Plan One(Bench bench) =>
-        new Protocolist.Planning.Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: slit, id: cut}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
+        new Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: slit, id: cut}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
 
     private static JointNeeds Of(Bench bench, int plans)
     {
@@ -204,7 +204,7 @@ public class JointNeedsTests
     public void Tools_are_counted_by_their_uses()
     {
         var bench = Bench("zone: UTC\ncurrency: EUR\nstock:\n  - {tool: \"forceps, pointed\", id: forceps, on-hand: 1, lasts-uses: 10, used-so-far: 0, packs: [{size: 1, price: 7 EUR}]}\n");
-        var plan = new Protocolist.Planning.Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: sample, id: s}\n  - {stage: slit, id: cut}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
+        var plan = new Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: sample, id: s}\n  - {stage: slit, id: cut}\n"))).Plan(new(Mammal("1.03 kg"), bench, Monday)).Value!;
         var uses = plan.Materials.Single(m => m.Kind == MaterialKind.Tool).Uses;
         var needs = new JointNeeds();
         for (var i = 0; i < 25; i++) needs.Add(plan);

@@ -5,7 +5,7 @@ namespace Protocolist.Tests.Planning.Dating;
 
 public class SchedulePassTests
 {
-    private static readonly Protocolist.Protocols.Shelf Simple = Shelf(("simple", "{group: mammal}", """
+    private static readonly Shelf Simple = Shelf(("simple", "{group: mammal}", """
         stages:
           - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h}
           - {stage: house, id: house, fluid: formalin 10 %, ratio: 3}
@@ -78,7 +78,7 @@ public class SchedulePassTests
         Assert.All(plan.Steps.Where(s => s is { Start: not null, Most: not null }), s => Assert.True(s.End!.Value.ToInstant() - s.Start!.Value.ToInstant() <= s.Most!.Value, s.Id));
     }
 
-    private static Protocolist.Protocols.Shelf Watched(string last) => Shelf(("watched", "{group: mammal}", $"stages:\n  - {{stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: {last}, watch: {{every: 2 d, signs: {{soft: re-inject}}}}}}\n"));
+    private static Shelf Watched(string last) => Shelf(("watched", "{group: mammal}", $"stages:\n  - {{stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: {last}, watch: {{every: 2 d, signs: {{soft: re-inject}}}}}}\n"));
 
     /// <summary>Every other day of an open week, and none on the day before the end.</summary>
     [Fact]

@@ -5,7 +5,7 @@ namespace Protocolist.Tests.Planning.Drafting;
 
 public class DraftPassTests
 {
-    private static readonly Protocolist.Protocols.Shelf TwoWays = Shelf(("two-ways", "{group: mammal}", """
+    private static readonly Shelf TwoWays = Shelf(("two-ways", "{group: mammal}", """
         choices:
           keeping: [formalin, ethanol]
         values:

@@ -1,4 +1,5 @@
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;

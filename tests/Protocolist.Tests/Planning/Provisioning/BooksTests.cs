@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Protocols;

@@ -1,5 +1,6 @@
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 
@@ -78,7 +79,7 @@ public class PlanCostsTests
     public void Sharps_are_priced_by_the_piece_and_never_by_the_litre()
     {
         static Checked<Protocolist.Benches.Bench> Read(string price) => Protocolist.Benches.BenchReader.Read(
-            new Protocolist.Reading.SourceText("bench.yaml", $"format: 1\nbench: test\nzone: Atlantic/Azores\ndisposal: {{sharps: {price}}}\n"), NodaTime.DateTimeZoneProviders.Tzdb);
+            new SourceText("bench.yaml", $"format: 1\nbench: test\nzone: Atlantic/Azores\ndisposal: {{sharps: {price}}}\n"), NodaTime.DateTimeZoneProviders.Tzdb);
         Assert.Empty(Read("0.20 EUR/piece").Findings);
         Assert.Equal(["priced-by-another-measure"], Read("0.20 EUR/L").Findings.Select(f => f.Id));
     }

@@ -1,4 +1,6 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
+using Protocolist.Fluids;
 
 namespace Protocolist.Tests.Planning.Provisioning;
 

@@ -1,6 +1,8 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
 using Protocolist.Notation;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
@@ -74,7 +76,7 @@ public class SundriesTests
     [Fact]
     public void Mounting_and_sealing_take_what_they_name()
     {
-        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new MountWork(word) : new SealWork(word, null) };
+        static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new MountWork(Support.Find(word)) : new SealWork(Sealing.Find(word), null) };
         Assert.Equal(["1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
         Assert.Empty(Needs(Named(StageKind.Mount, "on", "nothing")));
         Assert.Empty(Needs(Step(StageKind.Mount)));

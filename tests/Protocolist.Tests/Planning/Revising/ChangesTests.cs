@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Logs;
 using Protocolist.Planning;
@@ -144,5 +145,5 @@ public class ChangesTests
     }
 
     private static PlannedPurchase Bought(string item, double litres, int count) =>
-        new(Protocolist.Findings.Message.Text(item), Protocolist.Benches.Stock.Amount.Of(UnitsNet.Volume.FromLiters(litres)), count, null, 0);
+        new(Protocolist.Findings.Message.Text(item), Amount.Of(UnitsNet.Volume.FromLiters(litres)), count, null, 0);
 }

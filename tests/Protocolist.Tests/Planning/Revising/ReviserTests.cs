@@ -26,7 +26,7 @@ public class ReviserTests
         var seen = $"{Begun}\n  - {{step: fix, at: 2027-03-13T16:00, signs: [soft], place: left hindlimbs}}";
         var revised = SkerryPoint.Revise(plan, seen).Plan;
         var remedy = Assert.Single(revised.Steps, s => s.Id == "fix-re-inject-1");
-        Assert.Equal(Protocolist.Protocols.StageKind.Inject, remedy.Kind);
+        Assert.Equal(StageKind.Inject, remedy.Kind);
         Assert.Equal(plan.Step("fix")!.Fluid, remedy.Fluid);
 
         // Saturday afternoon is closed: Monday is the first that somebody is there.
@@ -150,7 +150,7 @@ public class ReviserTests
         Assert.Equal(Severity.Note, Assert.Single(byNewer.Findings, f => f.Id == "other-protocol-revision").Severity);
 
         // A shelf that has it no more is no hindrance either.
-        var gone = new Planner(Protocolist.Protocols.Shelf.Of()).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench));
+        var gone = new Planner(Shelf.Of()).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench));
         Assert.Equal(PlanJson.Write(byOwn.Value!.Plan), PlanJson.Write(gone.Value!.Plan));
     }
 

@@ -39,7 +39,7 @@ internal static class SkerryPoint
 
     /// <summary>The same bench elsewhere.</summary>
     public static Bench BenchIn(string zone) =>
-        Bench with { Opening = Protocolist.Benches.Opening.OpeningHours.Create(DateTimeZoneProviders.Tzdb[zone], Bench.Opening.Weekly).Value! };
+        Bench with { Opening = Protocolist.Benches.OpeningHours.Create(DateTimeZoneProviders.Tzdb[zone], Bench.Opening.Weekly).Value! };
 
     public static readonly Specimen Otter = Read(SpecimenReader.Read(new("otter.yaml", """
         format: 1

@@ -49,7 +49,7 @@ internal static class Watched
         """));
 
     /// <summary>The shelf after its authors soaked for longer and counted on.</summary>
-    public static Shelf Revised(int revision) => Protocolist.Protocols.Shelf.Of(
+    public static Shelf Revised(int revision) => Shelf.Of(
         [.. Shelf.Find("watched-fish")!.Texts.Select(t => (IReadOnlyList<SourceText>)[new(t.Name, t.Text.Replace("ratio: 10", "ratio: 20").Replace("revision: 1", $"revision: {revision}"))])]);
 
     public static WorkLog LogOf(string entries) => SkerryPoint.Read(SkerryPoint.Log(entries, Fish.Id));

@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Planning.Scheduling;
 using static Protocolist.Tests.Planning.Scheduling.Station;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Scheduling;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;

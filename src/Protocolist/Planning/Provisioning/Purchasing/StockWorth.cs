@@ -1,6 +1,5 @@
-using Protocolist.Benches.Stock;
+using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Notation;
 using Protocolist.Quantities;
 
 namespace Protocolist.Planning.Provisioning.Purchasing;

@@ -1,3 +1,4 @@
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Quantities;

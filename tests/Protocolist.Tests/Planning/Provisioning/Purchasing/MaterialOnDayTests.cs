@@ -1,4 +1,5 @@
 using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Benches.Stock;
 using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;

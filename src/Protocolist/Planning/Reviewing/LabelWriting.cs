@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
-using Protocolist.Protocols;
+using Protocolist.Planning.Drafting;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>What stands on the labels, inside and outside: at least name, date, place and collector. Dates in ISO form.</summary>
 internal static class LabelWriting

@@ -2,7 +2,7 @@ using FluentValidation;
 using NodaTime;
 using Protocolist.Reading;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Making;
 
 /// <summary>What is wrong with a request beside its specimen and its bench, which are asked for themselves.</summary>
 internal sealed class PlanRequestValidator : AbstractValidator<PlanRequest>

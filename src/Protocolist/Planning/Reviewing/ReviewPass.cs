@@ -3,26 +3,27 @@ using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning.Dating;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
     private static readonly Phrase GetOne = new("vessel-needed", "get a vessel that holds it");
 
-    public static (Checked<Plan> Plan, ReviewCase Case) Run(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    public static (Checked<Plan> Plan, ReviewCase Case) Run(
+        Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
-        var review = Case(scheduled, provisioned, bench, found);
+        var review = Case(scheduled, provisioned, bench, wishes, found);
         var findings = Sorted(AllChecks.Review(review));
         return (new(review.Plan with { Findings = findings }, findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>
-    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, ImmutableArray<Finding> found)
+    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
@@ -41,6 +42,7 @@ internal static class ReviewPass
             Protocol = new(draft.Protocol.Id, draft.Protocol.Revision, draft.Protocol.Title, draft.Protocol.File) { Files = draft.Protocol.Texts },
             Specimen = draft.Body.Specimen,
             Choices = draft.Choices,
+            Wishes = wishes.IsEmpty() ? null : wishes,
             Zone = zone.Id,
             Bench = bench.IsGiven ? bench.Name : "",
             EarliestStart = scheduled.Bounds.Start.InZoneLeniently(zone).ToOffsetDateTime(),

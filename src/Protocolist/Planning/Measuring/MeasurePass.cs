@@ -2,7 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Measuring;
 
 /// <summary>First pass: what is known of the body, what follows from it, and what contradicts itself.</summary>
 internal static class MeasurePass

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>A drafted step as it stands on the plan.</summary>
 internal static class StepWriting

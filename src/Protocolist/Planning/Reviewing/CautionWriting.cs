@@ -3,11 +3,11 @@ using System.Runtime.InteropServices;
 using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>Cautions where they matter, once: at the first step that meets the animal, the fluid, the blade or the load.</summary>
 internal static class CautionWriting

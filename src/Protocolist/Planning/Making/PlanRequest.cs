@@ -2,11 +2,13 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Making;
+using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning;
+namespace Protocolist;
 
 /// <summary>Everything a plan is made from. The same request always gives the same plan.</summary>
 /// <param name="Specimen">The dead animal, or the lot of alike ones.</param>

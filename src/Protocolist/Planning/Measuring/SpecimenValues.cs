@@ -5,7 +5,7 @@ using Protocolist.Quantities;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 
-namespace Protocolist.Planning.Drafting;
+namespace Protocolist.Planning.Measuring;
 
 /// <summary>What the names of <see cref="SpecimenScope"/> stand for, for one specimen on one bench. Amounts are planned with nominal measures; their ranges are shown beside.</summary>
 internal static class SpecimenValues

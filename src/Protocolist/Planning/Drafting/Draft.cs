@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Planning.Drafting;
-using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
@@ -12,7 +10,7 @@ using Protocolist.Specimens.Fixation;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Drafting;
 
 /// <summary>A plan in the making: every step with its fluids, amounts and durations, not yet its vessels and dates. Immutable.</summary>
 internal sealed record Draft(
@@ -97,7 +95,7 @@ internal sealed record DraftStep(PreparedStage Stage)
     public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
 
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
-    public VesselChoice.Outcome? NoVessel { get; init; }
+    public VesselOutcome? NoVessel { get; init; }
 
     public ImmutableArray<string> Figures { get; init; } = [];
 

@@ -1,15 +1,16 @@
+using Protocolist.Protocols;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 
-namespace Protocolist.Planning;
+namespace Protocolist.Planning.Reviewing;
 
 /// <summary>What comes after sealing: the protocol's own rounds, and the usual ones where it has none, dated from the day the vessel is closed.</summary>
 internal static class CareWriting
@@ -21,6 +22,7 @@ internal static class CareWriting
     private const int HorizonYears = 10;
 
     private static readonly Phrase Renew = new("care-renew", "renew the {closure}");
+    private static readonly Phrase AnyClosure = new("sealing.any", "closure");
     private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
     private static readonly Phrase TestStrength = new("care-test-strength", "test the strength, all jars or a sample: {strength:0} %vol is wanted");
 
@@ -74,7 +76,7 @@ internal static class CareWriting
     {
         if (step.Work is SealWork { Renew: { } renewed } seal && Months(renewed) is { } renew)
         {
-            var what = Renew.With(("closure", seal.Closure.Length > 0 ? seal.Closure : "closure"));
+            var what = Renew.With(("closure", seal.With?.Name ?? AnyClosure));
             yield return new($"{step.Id}-renew", what, Period.FromMonths(renew), Period.FromMonths(renew), step.Stage.Source) { IsForLid = true };
         }
 
@@ -105,12 +107,9 @@ internal static class CareWriting
     private static ClosingMethod? ClosingOf(Draft draft)
     {
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
-        return (seal.Work as SealWork)?.Chosen?.Way.Method ?? (seal.Work as SealWork)?.Closure switch
-        {
-            "tape" => ClosingMethod.Tape,
-            "screw lid" or "snap lid" => ClosingMethod.OwnLid,
-            _ => (ClosingMethod?)null,
-        };
+        var work = seal.Work as SealWork;
+        return work?.Chosen?.Way.Method
+            ?? (work?.With == Sealing.Tape ? ClosingMethod.Tape : work?.With == Sealing.ScrewLid || work?.With == Sealing.SnapLid ? ClosingMethod.OwnLid : null);
     }
 
     /// <summary>The yearly test in the words of what is kept: strength of alcohol, pH of formalin.</summary>

@@ -5,7 +5,7 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 
-namespace Protocolist.Planning;
+namespace Protocolist;
 
 /// <summary>A bench with all that depends on it alone worked out, ready for any number of plans. Immutable; safe to share between threads.</summary>
 /// <remarks>Prepare a bench once and plan with it many times: a plan then costs a small part of what it costs to prepare.</remarks>

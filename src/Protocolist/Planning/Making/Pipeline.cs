@@ -1,0 +1,73 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Checks;
+using Protocolist.Findings;
+using Protocolist.Planning.Dating;
+using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
+using Protocolist.Planning.Provisioning;
+using Protocolist.Planning.Reviewing;
+using Protocolist.Planning.Selecting;
+using Protocolist.Plans;
+
+namespace Protocolist.Planning.Making;
+
+/// <summary>The passes in their order: measure, select, draft, provision, date, review. Plans, revisions, comparisons and batches all come through here.</summary>
+internal sealed class Pipeline
+{
+    /// <summary>A protocol is prepared when it is first planned with; a process that makes one plan prepares one.</summary>
+    private readonly FrozenDictionary<string, Lazy<PreparedProtocol>> _prepared;
+
+    public Pipeline(Shelf shelf)
+    {
+        (Shelf, Classes) = (shelf, new(shelf));
+        _prepared = shelf.Shelved.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p.Protocol)), StringComparer.Ordinal);
+    }
+
+    public Shelf Shelf { get; }
+
+    /// <summary>The protocols by the groups that they are for.</summary>
+    public ClassIndex Classes { get; }
+
+    /// <summary>A protocol of the shelf, ready to be planned with.</summary>
+    public PreparedProtocol Prepared(Protocol protocol) => _prepared[protocol.Id].Value;
+
+    /// <summary>The plan of a request that can be planned; else why it cannot.</summary>
+    public Checked<Plan> Plan(PlanRequest request) => request.Refusals() is { IsEmpty: false } refusals ? new(null, refusals) : Make(request).Plan;
+
+    /// <summary>The plan with what stands behind it, for whoever has to date it beside others or to weigh it against other ways.</summary>
+    /// <param name="request">Specimen, bench, start and choices.</param>
+    /// <param name="by">The protocol to plan by; null for the one that serves the specimen.</param>
+    public MadePlan Make(PlanRequest request, Protocol? by = null)
+    {
+        var measured = MeasurePass.Run(request.Specimen);
+        if (measured.Value is not { } body) return new(new(null, measured.Findings));
+        var selected = by is null ? SelectPass.Run(body, Classes) : new(by, []);
+        if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
+        var drafted = DraftPass.Run(body, Prepared(protocol), request.Bench.Bench, request.Choices);
+        if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
+        var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), request.Wishes);
+        return Finish(provisioned, request.Bench, new(request.Start) { By = request.By }, request.Wishes, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
+    }
+
+    /// <summary>Dates what is provisioned, and reviews it.</summary>
+    /// <param name="provisioned">The draft with all that it needs.</param>
+    /// <param name="bench">The bench.</param>
+    /// <param name="dates">When it may begin and when it must be done.</param>
+    /// <param name="wishes">What the person insists on.</param>
+    /// <param name="found">What was found before provisioning.</param>
+    public static MadePlan Finish(Provisioned provisioned, PreparedBench bench, DateBounds dates, PlanWishes wishes, ImmutableArray<Finding> found)
+    {
+        var scheduled = SchedulePass.Run(provisioned, bench.Bench, bench.Hours, dates);
+        var reviewed = ReviewPass.Run(scheduled, provisioned, bench.Bench, wishes, [.. found, .. provisioned.Findings, .. scheduled.Findings]);
+        return new(reviewed.Plan, scheduled.Draft, provisioned, reviewed.Case);
+    }
+}
+
+/// <summary>A plan and what stands behind it; the rest is null where there is no plan.</summary>
+/// <param name="Plan">The plan with its findings.</param>
+/// <param name="Draft">The dated draft.</param>
+/// <param name="Provisioned">What provisioning found, with the ways that it did not take.</param>
+/// <param name="Review">All that the checks looked at.</param>
+internal sealed record MadePlan(Checked<Plan> Plan, Draft? Draft = null, Provisioned? Provisioned = null, ReviewCase? Review = null);
