@@ -11,8 +11,8 @@ namespace Protocolist.Cli.Commands;
 /// <summary><c>protocolist fluid NAME [--at T] [--json]</c>: a fluid's properties.</summary>
 internal static class FluidCommand
 {
-    private static readonly Phrase OutOfRange = new("temperature-out-of-range", "{at:0.# degC} is outside the range of the density formula");
-    private static readonly Phrase OutOfRangeRemedy = new("temperature-out-of-range.remedy", "give {low:0} to {high:0} degC");
+    private static readonly Phrase OutOfRange = new("temperature-out-of-range.fluid", "{at:0.# degC} is outside the range of the density formula");
+    private static readonly Phrase OutOfRangeRemedy = new("temperature-out-of-range.fluid.remedy", "give {low:0} to {high:0} degC");
 
     internal static Command Build()
     {
@@ -27,7 +27,7 @@ internal static class FluidCommand
             var temperature = input.Temperature(parsed.GetValue(at), "--at");
             if (fluid is not null && !input.HasFailed && !Covered(fluid, temperature))
                 input.Fail(Finding.Error(
-                    OutOfRange.Id,
+                    "temperature-out-of-range",
                     OutOfRange.With(("at", temperature)),
                     OutOfRangeRemedy.With(("low", fluid.Substance.LowestCelsius), ("high", fluid.Substance.HighestCelsius))));
             if (fluid is null || input.HasFailed) return Exits.Unusable;

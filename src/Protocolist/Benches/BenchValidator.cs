@@ -117,7 +117,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             .Says("bad-rate", (_, r) => BadRate.With(("rate", Invariant($"{r.Value}"))), BadRateRemedy);
         RuleForEach(b => b.DisposalPrices).Custom((price, context) =>
         {
-            if (DisposalReader.Misfit(EnumWords<WasteClass>.Of(price.Key), Waste.IsSolid(price.Key), price.Value) is { } fault)
+            if (DisposalReader.Misfit(EnumWords<WasteClass>.Of(price.Key), Disposal.Waste.IsSolid(price.Key), price.Value) is { } fault)
                 context.AddFailure(ValidatorFindings.Failure(fault, context.PropertyPath));
         });
     }

@@ -8,7 +8,7 @@ namespace Protocolist.Checks.Fluids;
 /// <summary>The same buffering from the first injection to the last top-up.</summary>
 internal static class MixedBuffering
 {
-    private static readonly Phrase Several = new(OneBuffering.Id, "formalin of {count} bufferings meets this body: {kinds:; }");
+    private static readonly Phrase Several = new(OneBuffering.Id, "this body comes into formalin that is buffered in {count} ways: {kinds:; }");
     private static readonly Phrase Buffered = new("mixed-buffering.of", "{buffering} buffered in {steps:'}");
     private static readonly Phrase Unbuffered = new("mixed-buffering.unbuffered", "unbuffered in {steps:'}");
     private static readonly Phrase One = new("mixed-buffering.remedy", "use one buffering from the first injection to the last top-up");

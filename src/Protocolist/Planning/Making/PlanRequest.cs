@@ -11,7 +11,7 @@ using Protocolist.Specimens;
 namespace Protocolist;
 
 /// <summary>Everything a plan is made from. The same request always gives the same plan.</summary>
-/// <param name="Specimen">The dead animal, or the lot of alike ones.</param>
+/// <param name="Specimen">The dead animal, or several of a kind as one lot.</param>
 /// <param name="Bench">The workplace, prepared; its zone is the plan's.</param>
 /// <param name="Start">The earliest moment at which work may begin, on the bench's clocks.</param>
 public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDateTime Start)
@@ -19,7 +19,7 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
     private static readonly PlanRequestValidator Validator = new();
 
     /// <summary>Asks for one plan on a bench that is prepared for it alone. For many plans prepare the bench once.</summary>
-    /// <param name="specimen">The dead animal, or the lot of alike ones.</param>
+    /// <param name="specimen">The dead animal, or several of a kind as one lot.</param>
     /// <param name="bench">The workplace.</param>
     /// <param name="start">The earliest moment at which work may begin.</param>
     public PlanRequest(Specimen specimen, Bench bench, LocalDateTime start)
@@ -27,7 +27,7 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
     {
     }
 
-    /// <summary>The dead animal, or the lot of alike ones.</summary>
+    /// <summary>The dead animal, or several of a kind as one lot.</summary>
     public Specimen Specimen { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
         Specimen ?? throw new ArgumentNullException(nameof(Specimen));
 
