@@ -3,7 +3,6 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Notation;
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
