@@ -104,8 +104,8 @@ public sealed class Planner
             provisioned,
             bench,
             [.. measured.Findings, .. selected.Findings, .. drafted.Findings, .. provisioned.Findings, .. scheduled.Findings]);
-        var plan = reviewed.Plan.Value! with { Wishes = request.Wishes.IsEmpty() ? null : request.Wishes };
-        return new(reviewed.Plan with { Value = plan }, scheduled.Draft, provisioned, reviewed.Case);
+        var made = request.Wishes.IsEmpty() ? reviewed.Plan : reviewed.Plan with { Value = reviewed.Plan.Value! with { Wishes = request.Wishes } };
+        return new(made, scheduled.Draft, provisioned, reviewed.Case);
     }
 }
 
