@@ -41,15 +41,16 @@ public enum ArgumentKind
 public readonly struct Argument : IEquatable<Argument>
 {
     private readonly object? _value;
+    private readonly byte _kind; // fills the word that the seven bytes of a dimension leave open
 
     private Argument(string name, ArgumentKind kind, object? value, double low = 0, double high = 0, Dimension dimension = default) =>
-        (Name, Kind, _value, Low, High, Dimension) = (name, kind, value, low, high, dimension);
+        (Name, _kind, _value, Low, High, Dimension) = (name, (byte)kind, value, low, high, dimension);
 
     /// <summary>The name of the place that it fills.</summary>
     public string Name { get; }
 
     /// <summary>What it is.</summary>
-    public ArgumentKind Kind { get; }
+    public ArgumentKind Kind => (ArgumentKind)_kind;
 
     /// <summary>What a quantity measures.</summary>
     public Dimension Dimension { get; }

@@ -20,6 +20,7 @@ internal static class Template
 
         // A sentence that is a literal has no facts, and what looks like a place in it is its author's.
         if (message.Phrase is { Id.Length: 0 } or { IsWords: true } && ReferenceEquals(template, message.Phrase.English)) return template;
+        if (template == Message.OwnText.English) return message.Find("text") is { } own ? Show(own, "", message, language) : "";
         var text = new StringBuilder(template.Length * 2);
         foreach (var (literal, place) in PartsOf(template))
         {

@@ -22,7 +22,6 @@ public sealed partial record Fluid
     {
         (Substance, Strength, Basis, Buffering, Detail) = (substance, strength, basis, buffering, detail);
         _composition = composition;
-        Name = substance.NameOf(this);
     }
 
     /// <summary>What it is.</summary>
@@ -38,7 +37,7 @@ public sealed partial record Fluid
     public Buffering Buffering { get; }
 
     /// <summary>The name as the trade writes it, in canonical form, such as <c>ethanol 70 %vol</c>. <see cref="Read"/> gives the same fluid back.</summary>
-    public string Name { get; }
+    public string Name => field ??= Substance.NameOf(this);
 
     /// <summary>What its substance tells by a second number: methanol of a stock, % by mass; practical salinity of sea water; 0 else.</summary>
     internal double Detail { get; }

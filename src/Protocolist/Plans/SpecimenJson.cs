@@ -50,13 +50,29 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
     public static Specimen AsKept(Specimen specimen)
     {
         ArgumentNullException.ThrowIfNull(specimen);
-        foreach (var (_, get, with) in Numbers)
+        return specimen with
         {
-            if (get(specimen) is { } number) specimen = with(specimen, Figures(number));
-        }
-
-        return specimen;
+            Mass = Kept(specimen.Mass),
+            LotMass = Kept(specimen.LotMass),
+            DisplacementVolume = specimen.DisplacementVolume is { } volume ? Volume.FromMilliliters(Figures(volume.Milliliters)) : null,
+            Length = Kept(specimen.Length),
+            TotalLength = Kept(specimen.TotalLength),
+            StandardLength = Kept(specimen.StandardLength),
+            SnoutVentLength = Kept(specimen.SnoutVentLength),
+            HeadBodyLength = Kept(specimen.HeadBodyLength),
+            CarapaceLength = Kept(specimen.CarapaceLength),
+            MantleLength = Kept(specimen.MantleLength),
+            DiscWidth = Kept(specimen.DiscWidth),
+            Girth = Kept(specimen.Girth),
+            Width = Kept(specimen.Width),
+            Height = Kept(specimen.Height),
+            Thickness = Kept(specimen.Thickness),
+        };
     }
+
+    private static Mass? Kept(Mass? mass) => mass is { } value ? Mass.FromGrams(Figures(value.Grams)) : null;
+
+    private static Length? Kept(Length? length) => length is { } value ? Millimetres(Figures(value.Millimeters)) : null;
 
     public override Specimen Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -8,13 +9,13 @@ internal static class TextDigest
 {
     public static string Of(IEnumerable<string> texts)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var bytes = new ArrayBufferWriter<byte>(512);
         foreach (var text in texts)
         {
-            hash.AppendData(Encoding.UTF8.GetBytes(text));
-            hash.AppendData([0xFF]); // no byte of UTF-8
+            Encoding.UTF8.GetBytes(text, bytes);
+            bytes.Write<byte>([0xFF]); // no byte of UTF-8
         }
 
-        return Convert.ToHexStringLower(hash.GetHashAndReset().AsSpan(0, 16));
+        return Convert.ToHexStringLower(SHA256.HashData(bytes.WrittenSpan).AsSpan(0, 16));
     }
 }

@@ -14,8 +14,6 @@ internal sealed record BodyMeasure
     private static readonly Phrase NoVolumeRemedy = new("no-measurement.remedy-of-group", "weigh it, or give its {kind}");
     private static readonly Phrase SizeEstimated = new("size-reckoned", "the volume, about {volume:two mL} ({low:two} to {high:two}), is reckoned from {how}");
     private static readonly Phrase SizeEstimatedRemedy = new("size-reckoned.remedy", "weigh the specimen: every amount rests on it");
-    private static readonly Phrase ShareOfWhole = new("how.share-of-whole", "share of the whole");
-    private static readonly Phrase ShareOfThickest = new("how.share-of-thickest", "share of the thickest place");
 
     private static readonly ImmutableArray<string> Unusable = ["not-positive", "count-below-one", "no-measurement", "absurd-size"];
 
@@ -103,7 +101,8 @@ internal sealed record BodyMeasure
             ? volumeMl.Times(weighed.Grams / massG.Nominal)
             : volumeMl.Times(specimen.Count);
         var regions = new RegionMeasure[group.Regions.Length];
-        for (var i = 0; i < regions.Length; i++) regions[i] = Part(group.Regions[i], massG, volumeMl, halfMm);
+        var whole = new BodySpreads(massG, volumeMl, halfMm);
+        for (var i = 0; i < regions.Length; i++) regions[i] = new(group.Regions[i], whole);
         return new()
         {
             Specimen = specimen,
@@ -123,10 +122,4 @@ internal sealed record BodyMeasure
     // Callipers on soft tissue are good to 5 %: judgement.
     private static Spread Side(Length? measured, double perLength, BodyShape shape, in Spread halfMm) =>
         measured is { } m ? Spread.Measured(m.Millimeters, 0.05) : halfMm.Estimated(2 * perLength / shape.ThinnerPerLength);
-
-    private static RegionMeasure Part(BodyRegion region, in Spread massG, in Spread volumeMl, in Spread halfMm) => new(
-        region,
-        massG.Share(region.Share, ShareOfWhole, region.Source).Grams(),
-        volumeMl.Share(region.Share, ShareOfWhole, region.Source).Millilitres(),
-        (region.Thickness == 1 ? halfMm : halfMm.Share(region.Thickness, ShareOfThickest, region.Source)).Millimetres());
 }

@@ -27,7 +27,7 @@ internal static class AlcoholDrift
 
     /// <summary>The strength left when a part of the volume is gone.</summary>
     /// <remarks>
-    /// Worked out with <see cref="Vapour.OverMixture"/>: the two escapes bracket what jars do. PET jars are an exception: water passes their wall
+    /// Worked out with <see cref="Vapour.OverMixture(double, double)"/>: the two escapes bracket what jars do. PET jars are an exception: water passes their wall
     /// faster and the alcohol grows stronger (Canadian Museum of Nature, in a collections mailing list of 2007).
     /// </remarks>
     /// <param name="massFraction">Ethanol by mass at the start, 0.05 to 0.97.</param>
@@ -49,6 +49,7 @@ internal static class AlcoholDrift
         Require(temperatureC is >= 0 and <= 40, nameof(temperatureC), temperatureC);
 
         double ethanol = massFraction, water = 1 - massFraction;
+        double overEthanol = Vapour.Ethanol(temperatureC), overWater = Vapour.Water(temperatureC);
         var target = (1 - lost) / density(massFraction);
         while (true)
         {
@@ -73,11 +74,11 @@ internal static class AlcoholDrift
 
         (double Ethanol, double Water) Loss(double e, double w)
         {
-            var vapour = Vapour.OverMixture(e / (e + w), temperatureC);
+            var vapour = Vapour.OverMixture(e / (e + w), overEthanol, overWater);
             var (forEthanol, forWater) = leak == Leak.Diffusive ? (EthanolInAir, WaterInAir) : (1, 1);
             return (
                 forEthanol * vapour.Ethanol * Vapour.EthanolMolar,
-                forWater * (vapour.Water - humidity * Vapour.Water(temperatureC)) * Vapour.WaterMolar);
+                forWater * (vapour.Water - humidity * overWater) * Vapour.WaterMolar);
         }
     }
 

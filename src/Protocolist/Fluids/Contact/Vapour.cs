@@ -27,15 +27,21 @@ internal static class Vapour
     /// <param name="ethanolMassFraction">Mass of ethanol over mass of fluid, 0 to 1.</param>
     /// <param name="temperatureC">Temperature in °C, 0 to 80.</param>
     /// <returns>The partial pressures in kPa; their sum is what a sealed jar feels.</returns>
-    public static (double Ethanol, double Water) OverMixture(double ethanolMassFraction, double temperatureC)
+    public static (double Ethanol, double Water) OverMixture(double ethanolMassFraction, double temperatureC) =>
+        OverMixture(ethanolMassFraction, Ethanol(temperatureC), Water(temperatureC));
+
+    /// <summary>The same from the pressures over pure ethanol and over water, where many mixtures of one temperature are asked for.</summary>
+    public static (double Ethanol, double Water) OverMixture(double ethanolMassFraction, double pureEthanol, double pureWater)
     {
         double e = ethanolMassFraction / EthanolMolar, w = (1 - ethanolMassFraction) / WaterMolar;
         double x = e / (e + w), y = 1 - x;
         var share = EthanolInWater * x + WaterInEthanol * y;
-        var ethanolActivity = Math.Exp(EthanolInWater * Math.Pow(WaterInEthanol * y / share, 2));
-        var waterActivity = Math.Exp(WaterInEthanol * Math.Pow(EthanolInWater * x / share, 2));
-        return (x * ethanolActivity * Ethanol(temperatureC), y * waterActivity * Water(temperatureC));
+        var ethanolActivity = Math.Exp(EthanolInWater * Square(WaterInEthanol * y / share));
+        var waterActivity = Math.Exp(WaterInEthanol * Square(EthanolInWater * x / share));
+        return (x * ethanolActivity * pureEthanol, y * waterActivity * pureWater);
     }
+
+    private static double Square(double value) => value * value;
 
     private static double Antoine(double a, double b, double c, double temperatureC) =>
         Math.Pow(10, a - b / (c + temperatureC)) * KilopascalsPerMmHg;

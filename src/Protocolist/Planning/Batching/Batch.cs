@@ -151,6 +151,7 @@ public sealed class Batch
         var ahead = Begin(size);
         while (ahead is not null)
         {
+            ((IAsyncResult)ahead).AsyncWaitHandle.WaitOne(); // waits asleep, where the task itself would first spin
             var planned = ahead.GetAwaiter().GetResult();
             size = Math.Min(2 * size, MostInBlock);
             ahead = Begin(size);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
@@ -24,9 +25,9 @@ internal sealed class JointNeeds
     private static readonly Phrase TooFew = new("not-enough-vessels", "{wanted} specimens end in '{vessel}', and {free} are free");
     private static readonly Phrase TooFewRemedy = new("not-enough-vessels.remedy", "get more of them, or let some specimens share a vessel as a lot");
 
-    private readonly SortedDictionary<string, double> litres = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, long> uses = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<string, long> vessels = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, double> litres = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, long> uses = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, long> vessels = new(StringComparer.Ordinal);
     private long apartMinor;
 
     /// <summary>Starts with nothing.</summary>
@@ -61,11 +62,14 @@ internal sealed class JointNeeds
     public void Add(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        foreach (var recipe in plan.Recipes) litres[recipe.Fluid.Name] = litres.GetValueOrDefault(recipe.Fluid.Name) + recipe.Volume.Liters;
-        foreach (var thing in plan.Materials.Where(m => m.Kind is MaterialKind.Tool or MaterialKind.Consumable))
-            uses[thing.Id] = uses.GetValueOrDefault(thing.Id) + thing.Uses;
+        foreach (var recipe in plan.Recipes) CollectionsMarshal.GetValueRefOrAddDefault(litres, recipe.Fluid.Name, out _) += recipe.Volume.Liters;
+        foreach (var thing in plan.Materials)
+        {
+            if (thing.Kind is MaterialKind.Tool or MaterialKind.Consumable) CollectionsMarshal.GetValueRefOrAddDefault(uses, thing.Id, out _) += thing.Uses;
+        }
+
         if (plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Materials.FirstOrDefault(m => m.From == MaterialOrigin.Vessel) is { } vessel)
-            vessels[vessel.Id] = vessels.GetValueOrDefault(vessel.Id) + 1;
+            CollectionsMarshal.GetValueRefOrAddDefault(vessels, vessel.Id, out _)++;
         apartMinor += plan.Costs.Cash?.Minor ?? 0;
     }
 
@@ -76,7 +80,7 @@ internal sealed class JointNeeds
     public JointList List(Bench bench, LocalDate on)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        var rounds = (long)Math.Max(1, Math.Ceiling(litres.Values.DefaultIfEmpty(0).Sum() / MostLitres));
+        var rounds = (long)Math.Max(1, Math.Ceiling(ById(litres).Sum(l => l.Value) / MostLitres));
         var (day, findings) = (PreparedStock.Of(bench).On(on), new List<Finding>());
         Lacking(day, findings);
         if (rounds > 1) findings.Add(Finding.Note(InRounds.Id, InRounds.With(("rounds", rounds)), InRoundsRemedy));
@@ -101,17 +105,19 @@ internal sealed class JointNeeds
     {
         List<FluidNeed> fluids =
         [
-            .. litres.Select(l => (Fluid: Fluid.Read(l.Key).Value, Litres: l.Value)).Where(l => l.Fluid is not null && l.Litres > 0)
+            .. ById(litres).Select(l => (Fluid: Fluid.Read(l.Key).Value, Litres: l.Value)).Where(l => l.Fluid is not null && l.Litres > 0)
                 .Select(l => FluidNeed.Together(l.Fluid!, Volume.FromLiters(l.Litres / rounds))),
         ];
         List<SundryUse> things =
         [
-            .. uses.Select(u => (Stock: ThingOf(u.Key, day), Uses: u.Value))
+            .. ById(uses).Select(u => (Stock: ThingOf(u.Key, day), Uses: u.Value))
                 .Where(u => u.Stock is not null).Select(u => SundryUse.Together(u.Stock!, (u.Uses + rounds - 1) / rounds)),
         ];
         var choice = RecipeChoice.Of(fluids, things, day, ImmutableSortedDictionary<string, string>.Empty, findings);
         return MaterialBooks.Of(choice, things, _ => "all", day, findings).Purchases;
     }
+
+    private static IEnumerable<KeyValuePair<string, T>> ById<T>(Dictionary<string, T> sums) => sums.OrderBy(s => s.Key, StringComparer.Ordinal);
 
     private static StockMaterial? ThingOf(string id, StockDay day) =>
         day.Stock.Materials.FirstOrDefault(m => m.Measure == AmountKind.Count && m.Items.Any(i => i.Id == id));
@@ -129,7 +135,7 @@ internal sealed class JointNeeds
     /// <summary>Final vessels that are wanted beyond the free ones, where they can be bought.</summary>
     private IEnumerable<PlannedPurchase> BoughtVessels(StockDay day, List<Finding> findings)
     {
-        foreach (var (id, wanted) in vessels)
+        foreach (var (id, wanted) in ById(vessels))
         {
             var lacking = wanted - FreeOf(id, day);
             if (lacking <= 0 || day.Stock.Bench.Vessels.FirstOrDefault(v => v.Id == id) is not { Price: { } one } vessel) continue;
@@ -142,7 +148,7 @@ internal sealed class JointNeeds
 
     private void Lacking(StockDay day, List<Finding> findings)
     {
-        foreach (var (id, wanted) in vessels)
+        foreach (var (id, wanted) in ById(vessels))
         {
             var free = FreeOf(id, day);
             if (wanted <= free || day.Stock.Bench.Vessels.Any(v => v.Id == id && v.Price is not null)) continue;

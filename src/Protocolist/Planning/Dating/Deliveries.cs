@@ -50,12 +50,23 @@ internal static class Deliveries
                 var part = step.Vessel?.Vessel.Id == bought.Id ? 1 : Share(step, provisioned.Choice, bought.Id);
                 if (part <= 0) continue;
                 left -= part;
-                if (left >= 0 || open.FindIndex(s => s.Id == step.Id && s.Progress is null) is not (>= 0 and var waiting)) continue;
+                if (left >= 0 || Place(open, step.Id) is not (>= 0 and var waiting)) continue;
                 if (deliveries[waiting] is not { } other || other.At < at) deliveries[waiting] = new(bought.Item, days, at, step.Id);
             }
         }
 
         return deliveries is null || Array.TrueForAll(deliveries, d => d is null) ? [] : [.. deliveries];
+    }
+
+    /// <summary>Where a step that nobody has begun stands among the open ones; below 0 where it does not.</summary>
+    private static int Place(List<DraftStep> open, string step)
+    {
+        for (var i = 0; i < open.Count; i++)
+        {
+            if (open[i].Id == step && open[i].Progress is null) return i;
+        }
+
+        return -1;
     }
 
     /// <summary>The longest wait for a pack of the same material, and whether this is the first of its packs.</summary>

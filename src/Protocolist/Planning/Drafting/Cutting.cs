@@ -36,7 +36,7 @@ internal static class Cutting
         var cuts = ImmutableArray.CreateBuilder<PlannedCut>(places.Length);
         foreach (var place in places)
         {
-            var usual = custom?.Regions.FirstOrDefault(r => r.Region.IsNamed(place));
+            var usual = custom is null ? null : CutsOf(place, custom);
             cuts.Add(new PlannedCut(
                 RegionOf(place, group)?.Name.ToString() ?? place,
                 count > 0 ? count : usual?.Count ?? 0,
@@ -47,6 +47,16 @@ internal static class Cutting
         }
 
         return new(cuts.MoveToImmutable(), custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => stage.Places.IsEmpty || stage.Places.Any(r.Region.IsNamed))] });
+    }
+
+    private static RegionCuts? CutsOf(string place, CutPlan custom)
+    {
+        foreach (var cuts in custom.Regions)
+        {
+            if (cuts.Region.IsNamed(place)) return cuts;
+        }
+
+        return null;
     }
 
     private static BodyRegion? RegionOf(string place, TaxonGroup group)

@@ -44,6 +44,26 @@ internal sealed record StepLimits(Duration WaitLeast, Duration? WaitMost, Durati
     public static StepLimits None { get; } = new(Duration.Zero, null, null, null);
 }
 
+/// <summary>What a protocol asks of a step for one specimen.</summary>
+internal sealed record StepTerms
+{
+    public static StepTerms None { get; } = new();
+
+    public Duration Least { get; init; }
+
+    public Duration? Most { get; init; }
+
+    public Duration HandsOn { get; init; }
+
+    public StepLimits Limits { get; init; } = StepLimits.None;
+
+    public QuantityRange? Ratio { get; init; }
+
+    public int Changes { get; init; }
+
+    public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
+}
+
 /// <summary>One step in the making.</summary>
 internal sealed record DraftStep(PreparedStage Stage)
 {
@@ -58,26 +78,53 @@ internal sealed record DraftStep(PreparedStage Stage)
     public StageKind Kind => Stage.Kind;
 
     /// <summary>What it is called: the protocol's words, or those of a remedy.</summary>
-    public Message Title { get; init; } = Stage.Title;
+    public Message Title
+    {
+        get => Logged.Title ?? Stage.Title;
+        init => Logged = Logged with { Title = value };
+    }
 
     /// <summary>How it is done, in the protocol's words or those of a remedy; empty where neither says more than the work itself.</summary>
-    public Message How { get; init; } = Stage.How;
+    public Message How
+    {
+        get => Logged.How ?? Stage.How;
+        init => Logged = Logged with { How = value };
+    }
 
-    public Duration Least { get; init; }
+    /// <summary>What the protocol asks of this specimen; kept together, because a step is copied often and this seldom changes.</summary>
+    public StepTerms Terms { get; init; } = StepTerms.None;
 
-    public Duration? Most { get; init; }
+    public Duration Least
+    {
+        get => Terms.Least;
+        init => Terms = Terms with { Least = value };
+    }
 
-    public Duration HandsOn { get; init; }
+    public Duration? Most
+    {
+        get => Terms.Most;
+        init => Terms = Terms with { Most = value };
+    }
+
+    public Duration HandsOn
+    {
+        get => Terms.HandsOn;
+        init => Terms = Terms with { HandsOn = value };
+    }
 
     /// <summary>When it may begin.</summary>
-    public StepLimits Limits { get; init; } = StepLimits.None;
+    public StepLimits Limits => Terms.Limits;
 
     public Fluid? Fluid { get; init; }
 
     /// <summary>Wanted volume of fluid for each volume of specimen.</summary>
-    public QuantityRange? Ratio { get; init; }
+    public QuantityRange? Ratio => Terms.Ratio;
 
-    public int Changes { get; init; }
+    public int Changes
+    {
+        get => Terms.Changes;
+        init => Terms = Terms with { Changes = value };
+    }
 
     /// <summary>Fluid for one filling, or injected in all; set by injection here, by the vessel later.</summary>
     public Volume? Volume { get; init; }
@@ -92,7 +139,11 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     public ImmutableArray<PlannedCut> Cuts => Work is CutWork cut ? cut.Cuts : [];
 
-    public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
+    public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch
+    {
+        get => Terms.Watch;
+        init => Terms = Terms with { Watch = value };
+    }
 
     /// <summary>Why no vessel at hand will do, and what would; set where none fits.</summary>
     public VesselOutcome? NoVessel { get; init; }
@@ -155,8 +206,8 @@ internal sealed record DraftStep(PreparedStage Stage)
     /// <summary>What comes of a log, kept together: a step is copied often, and most are of plans that nobody has begun.</summary>
     private StepLog Logged { get; init; } = StepLog.Nothing;
 
-    private sealed record StepLog(Progress? Progress, Instant? NotBefore, Instant? EndNotBefore, DuringSoak? During, Volume? Used)
+    private sealed record StepLog(Message? Title, Message? How, Progress? Progress, Instant? NotBefore, Instant? EndNotBefore, DuringSoak? During, Volume? Used)
     {
-        public static StepLog Nothing { get; } = new(null, null, null, null, null);
+        public static StepLog Nothing { get; } = new(null, null, null, null, null, null, null);
     }
 }

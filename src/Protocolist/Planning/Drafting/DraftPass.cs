@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Formulas;
@@ -25,12 +26,12 @@ internal static class DraftPass
         if (Choose(prepared, wanted, findings) is not { } choices) return new(null, [.. findings]);
         var table = SpecimenValues.Table(prepared.TableSize, body, bench.Temperatures);
         var inputs = new FormulaInputs(table);
-        var figures = new List<Figure>(64);
+        var figures = new List<Figure>(prepared.FigureCount + GivenFigures.Count);
         GivenFigures.AddBody(body, figures);
         foreach (var choice in prepared.Choices)
         {
             var option = choices[choice.Name];
-            table[choice.Slot] = Array.Find([.. choice.Options], o => o.Word == option);
+            table[choice.Slot] = choice.Options[choice.Words.IndexOf(option)];
             figures.Add((wanted.ContainsKey(choice.Name) ? choice.Chosen : choice.ByDefault).Of(table[choice.Slot]));
         }
 
@@ -47,16 +48,15 @@ internal static class DraftPass
         foreach (var stage in prepared.Stages)
         {
             if (stage.When is { } when && when.Evaluate(inputs).Truth == Truth.No) continue;
-            var values = new FormulaValue[stage.Settings.Length];
-            for (var i = 0; i < values.Length; i++)
+            var first = figures.Count;
+            foreach (var setting in stage.Settings)
             {
-                var setting = stage.Settings[i];
-                values[i] = setting.Expression.Evaluate(inputs);
-                if (IsImpossible(values[i])) findings.Add(NotFinite(setting.Origin, Severity.Error));
-                figures.Add(setting.Origin.Of(values[i]));
+                var value = setting.Expression.Evaluate(inputs);
+                if (IsImpossible(value)) findings.Add(NotFinite(setting.Origin, Severity.Error));
+                figures.Add(setting.Origin.Of(value));
             }
 
-            steps.Add(new StepDrafting(stage, values, inputs, body, prepared, findings).Step());
+            steps.Add(new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step());
         }
 
         if (steps.Count == 0)

@@ -18,12 +18,15 @@ internal static class GivenFigures
     private static readonly Phrase Estimated = new("figure.estimated", "estimated; it may be {range}");
 
     private static readonly FigureOrigin LotMass = new("specimen.lot-mass", ["specimen.mass", "specimen.count"], "") { Rule = LotMassRule };
-    private static readonly FigureOrigin Count = new("specimen.count", [], "") { Rule = AsGiven };
+    private static readonly FigureOrigin CountOfAnimals = new("specimen.count", [], "") { Rule = AsGiven };
     private static readonly FigureOrigin RoomTemperature = new("bench.temperature", [], "") { Rule = OfBench };
     private static readonly FigureOrigin ColdTemperature = new("bench.cold", [], "") { Rule = OfBench };
 
     private static readonly ImmutableArray<(string Trait, FigureOrigin Origin)> Traits =
         [.. ((string[])["condition", "life-stage", "intended-use"]).Select(t => (t, new FigureOrigin($"specimen.{t}", [], "") { Rule = AsGiven }))];
+
+    /// <summary>How many there are, with that of the model of fixation.</summary>
+    public static int Count => 12 + Traits.Length;
 
     public static void AddBody(BodyMeasure body, List<Figure> figures)
     {
@@ -33,7 +36,7 @@ internal static class GivenFigures
         figures.Add(Measure(body, "specimen.length", body.Length, l => l.Meters));
         figures.Add(Measure(body, "specimen.half-thickness", body.HalfThickness, l => l.Meters));
         figures.Add(LotMass.Of(SpecimenValues.Measure(body, LotMass.Id)));
-        figures.Add(Count.Of(SpecimenValues.Measure(body, Count.Id)));
+        figures.Add(CountOfAnimals.Of(SpecimenValues.Measure(body, CountOfAnimals.Id)));
         figures.Add(new FigureOrigin("specimen.water-share", [], body.Group.WaterFraction.Source) { Rule = OfGroup.With(Argument.Id("group", body.Group.Id)) }
             .Of(SpecimenValues.Measure(body, "specimen.water-share")));
         foreach (var (trait, origin) in Traits) figures.Add(origin.Of(SpecimenValues.Trait(body.Specimen, trait)));

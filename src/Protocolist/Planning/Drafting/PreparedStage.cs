@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Protocols;
@@ -22,6 +23,8 @@ internal sealed record PreparedStage
 
     private static readonly Phrase Called = new("watch.sign", "{sign} ({meaning}): {action}");
 
+    private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
+
     private readonly ImmutableArray<sbyte> _at;
 
     private PreparedStage(StageDefinition definition, ImmutableArray<PreparedSetting> settings)
@@ -29,6 +32,8 @@ internal sealed record PreparedStage
         (Id, Kind, Source, Span, Settings) = (definition.Id, definition.Kind, definition.Source, definition.Span, settings);
         _at = [.. Words.Select(w => (sbyte)settings.ToList().FindIndex(s => s.Origin.Id == $"{definition.Id}.{w.Word}"))];
         FigureIds = [.. settings.Select(s => s.Origin.Id)];
+        if (!Has(StageKey.Wait) && !Has(StageKey.Within) && !Has(StageKey.SinceDeath) && !Has(StageKey.SinceCollection))
+            UsualLimits = StageDefaults.Within(Kind) is { } within ? new(Duration.Zero, within, null, null) : StepLimits.None;
         When = definition.Expression("when");
         Title = Message.Text(definition.Title);
         How = Message.Text(definition.Text("how") ?? "");
@@ -36,6 +41,7 @@ internal sealed record PreparedStage
         Cautions = [.. definition.Texts("cautions").Select(Message.Text)];
         Watch = definition.Find("watch") as WatchSetting;
         LookFor = [.. definition.Texts("look-for").Select(Message.Text), .. (Watch?.Signs ?? []).Select(s => Told(s.Sign, s.Remedy))];
+        Round = RoundOf(Title);
         Sites = definition.Find("sites") as SitesSetting;
         Places = definition.Texts("places");
         PlacesSpan = definition.Find("places")?.Span ?? Span;
@@ -73,6 +79,12 @@ internal sealed record PreparedStage
     /// <summary>What to look at, and what each sign calls for.</summary>
     public ImmutableArray<Message> LookFor { get; }
 
+    /// <summary>A round of care in words: what is done, and what to look at.</summary>
+    public Message Round { get; }
+
+    /// <summary>When it may begin, where the protocol says nothing of it.</summary>
+    public StepLimits? UsualLimits { get; }
+
     public WatchSetting? Watch { get; }
 
     public SitesSetting? Sites { get; }
@@ -100,6 +112,9 @@ internal sealed record PreparedStage
 
     /// <summary>Whether the stage has a setting.</summary>
     public bool Has(StageKey key) => PlaceOf(key) >= 0;
+
+    /// <summary>The round of a step that is called otherwise.</summary>
+    public Message RoundOf(Message title) => LookFor.IsEmpty ? title : Look.With(("title", title), Argument.Messages("look", LookFor));
 
     private static Message Told(Sign sign, Remedy remedy) => Called.With(("sign", sign.Word), ("meaning", sign.Meaning), ("action", remedy.Meaning));
 }

@@ -12,15 +12,17 @@ namespace Protocolist.Planning.Drafting;
 
 /// <summary>One stage made concrete. Lives for one step only.</summary>
 /// <param name="stage">The stage.</param>
-/// <param name="values">The values of its settings, in their order.</param>
+/// <param name="values">The figures of its settings, in their order.</param>
 /// <param name="inputs">Values for what stands within other settings: sites, watches.</param>
 /// <param name="body">The body.</param>
 /// <param name="protocol">The protocol.</param>
 /// <param name="findings">Takes what is found.</param>
-internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] values, FormulaInputs inputs, BodyMeasure body, PreparedProtocol protocol, List<Finding> findings)
+internal readonly ref struct StepDrafting(PreparedStage stage, ReadOnlySpan<Figure> values, FormulaInputs inputs, BodyMeasure body, PreparedProtocol protocol, List<Finding> findings)
 {
     /// <summary>A century: what no step outlasts, and what keeps every sum of times within the calendar.</summary>
     private const double LongestSeconds = 100 * 365.25 * 86400;
+
+    private readonly ReadOnlySpan<Figure> values = values;
 
     public PreparedStage Stage => stage;
 
@@ -38,23 +40,26 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
         return new DraftStep(stage)
         {
             Figures = stage.FigureIds,
-            Least = last is { } l ? Duration.Max(Least(l), Duration.Zero) : handsOn,
-            Most = last is { } m ? Most(m) : handsOn,
-            HandsOn = handsOn,
-            Limits = Limits(),
+            Terms = new()
+            {
+                Least = last is { } l ? Duration.Max(Least(l), Duration.Zero) : handsOn,
+                Most = last is { } m ? Most(m) : handsOn,
+                HandsOn = handsOn,
+                Limits = Limits(),
+                Ratio = Quantity(StageKey.Ratio),
+                Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
+                Watch = stage.Watch is { } watch ? (Least(watch.Every.Evaluate(inputs).Quantity), watch.Signs) : null,
+            },
             Fluid = Fluid(),
-            Ratio = Quantity(StageKey.Ratio),
-            Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
-            Watch = stage.Watch is { } watch ? (Least(watch.Every.Evaluate(inputs).Quantity), watch.Signs) : null,
             Work = done,
             Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
         };
     }
 
     public QuantityRange? Quantity(StageKey key) =>
-        stage.PlaceOf(key) is >= 0 and var place && values[place].Kind == FormulaKind.Quantity ? values[place].Quantity : null;
+        stage.PlaceOf(key) is >= 0 and var place ? values[place].Quantity : null;
 
-    public string Word(StageKey key) => stage.PlaceOf(key) is >= 0 and var place ? values[place].Word ?? "" : "";
+    public string Word(StageKey key) => stage.PlaceOf(key) is >= 0 and var place ? values[place].Answer.Word ?? "" : "";
 
     /// <summary>A length that is a length: finite, not below nothing.</summary>
     public QuantityRange? Length(StageKey key) => Quantity(key) is { IsFinite: true, Low: >= 0 } length ? length : null;
@@ -63,12 +68,11 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
 
     private StepLimits Limits()
     {
+        if (stage.UsualLimits is { } usual) return usual;
         var wait = Quantity(StageKey.Wait) is { } least ? Least(least) : Duration.Zero;
         var within = Quantity(StageKey.Within) is { } most ? Most(most) : StageDefaults.Within(stage.Kind);
         var (death, collection) = (Quantity(StageKey.SinceDeath), Quantity(StageKey.SinceCollection));
-        return wait == Duration.Zero && within is null && death is null && collection is null
-            ? StepLimits.None
-            : new(wait, within, death is { } died ? Most(died) : null, collection is { } found ? Most(found) : null);
+        return new(wait, within, death is { } died ? Most(died) : null, collection is { } found ? Most(found) : null);
     }
 
     /// <summary>The part of the stage that its kind alone has.</summary>
@@ -90,7 +94,7 @@ internal readonly ref struct StepDrafting(PreparedStage stage, FormulaValue[] va
     private Fluid? Fluid()
     {
         if (stage.PlaceOf(StageKey.Fluid) is not (>= 0 and var place)) return null;
-        var read = protocol.FluidOf(values[place].Word, stage.Settings[place].Expression.Span);
+        var read = protocol.FluidOf(values[place].Answer.Word, stage.Settings[place].Expression.Span);
         foreach (var finding in read.Findings) findings.Add(finding with { Subject = stage.Id });
         return read.Value;
     }

@@ -41,7 +41,10 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
 
     /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and its plan is not to be started.</summary>
     internal ImmutableArray<Finding> Refusals() =>
-        [.. ValidatorFindings.Of(Validator, this).Concat(Specimen.BeyondLimits()).Concat(Bench.Findings).Where(f => f.Severity == Severity.Error)];
+        [.. (IsPlain ? [] : ValidatorFindings.Of(Validator, this)).Concat(Specimen.BeyondLimits()).Concat(Bench.Findings).Where(f => f.Severity == Severity.Error)];
+
+    /// <summary>Whether nothing is asked that the validator has a word for, beside a start that can be.</summary>
+    private bool IsPlain => Calendar.Has(Start.Date) && By is null && Choices.IsEmpty && Wishes.IsEmpty();
 
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
     public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =

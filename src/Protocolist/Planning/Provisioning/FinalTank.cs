@@ -19,6 +19,6 @@ internal static class FinalTank
         var rimless = Design(TankTop.Free);
         return rimless.Value?.LongPane is null ? Design(TankTop.Framed) : rimless;
 
-        Checked<TankDesign> Design(TankTop top) => TankDesigner.Design(TankSpec.For(box.Length, box.Width, fitted.LevelAfter, fluid, top));
+        Checked<TankDesign> Design(TankTop top) => TankDesigner.Panes(TankSpec.For(box.Length, box.Width, fitted.LevelAfter, fluid, top));
     }
 }

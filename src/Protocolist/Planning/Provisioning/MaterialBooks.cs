@@ -100,7 +100,7 @@ internal sealed class MaterialBooks
         foreach (var (pack, count, cost) in bought?.Packs ?? [])
             purchases.Add(new(material.Name, pack.Size, (int)Math.Min(count, int.MaxValue), cost, pack.LeadDays) { Id = material.Id, For = steps });
         var booked = on.Book(amount, reserve, bought, uses, steps);
-        findings.AddRange(on.Doubts);
+        findings.AddRange(on.Doubts.AsSpan());
         materials.Add(booked.Material);
         CashMinor += booked.CashMinor;
         CostOfUsedMinor += booked.CostOfUsedMinor;

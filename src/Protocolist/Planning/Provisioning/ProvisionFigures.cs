@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
@@ -15,35 +16,44 @@ internal static class ProvisionFigures
     private static readonly Phrase Covers = new(
         "volume.covers", "fluid that covers the body {arrangement} in {vessel} and is at least the ratio times its volume: {ratio} : 1");
 
-    public static IEnumerable<Figure> Of(Draft draft) => draft.Steps.Where(s => s.Volume is not null).Select(Volume);
+    /// <summary>The draft's figures, and those of the volumes after them.</summary>
+    public static ImmutableArray<Figure> With(Draft draft)
+    {
+        var volumes = 0;
+        foreach (var step in draft.Steps) volumes += step.Volume is null ? 0 : 1;
+        var figures = ImmutableArray.CreateBuilder<Figure>(draft.Figures.Length + volumes);
+        figures.AddRange(draft.Figures);
+        foreach (var step in draft.Steps)
+        {
+            if (step.Volume is not null) figures.Add(Volume(step));
+        }
+
+        return figures.MoveToImmutable();
+    }
 
     public static string IdOf(DraftStep step) => $"{step.Id}.volume";
 
     private static Figure Volume(DraftStep step)
     {
-        var origin = new FigureOrigin(IdOf(step), [], "") { Where = step.Span };
-        return Explained(step, origin).Of(step.Volume!.Value.CubicMeters, Dimension.OfVolume);
+        return Explained(step, IdOf(step)).Of(step.Volume!.Value.CubicMeters, Dimension.OfVolume);
     }
 
-    private static FigureOrigin Explained(DraftStep step, FigureOrigin origin)
+    private static FigureOrigin Explained(DraftStep step, string id)
     {
         if (step.Work is InjectWork inject)
         {
             // Where the protocol names no dose, the group's own is taken.
             return !step.Stage.Has(Drafting.StageKey.Dose)
-                ? origin with { Rule = UsualDose, Inputs = ["specimen.lot-mass"], Source = inject.Plan?.PublishedDose.Source ?? "" }
-                : origin with { Rule = Dose, Inputs = [$"{step.Id}.dose"], Source = step.Stage.Source };
+                ? new(id, ["specimen.lot-mass"], inject.Plan?.PublishedDose.Source ?? "") { Rule = UsualDose, Where = step.Span }
+                : new(id, [$"{step.Id}.dose"], step.Stage.Source) { Rule = Dose, Where = step.Span };
         }
 
-        return origin with
+        return new(id, step.Ratio is null ? ["specimen.lot-volume"] : [$"{step.Id}.ratio", "specimen.lot-volume"], step.Stage.Source)
         {
             Rule = step.Vessel is { } vessel
                 ? Covers.With(("arrangement", vessel.Arrangement), ("vessel", vessel.Vessel.Name), Argument.Of("ratio", vessel.Ratio, Dimension.None))
                 : ByRatio,
-            Inputs = [.. Ratio(step), "specimen.lot-volume"],
-            Source = step.Stage.Source,
+            Where = step.Span,
         };
     }
-
-    private static string[] Ratio(DraftStep step) => step.Ratio is null ? [] : [$"{step.Id}.ratio"];
 }

@@ -65,7 +65,7 @@ internal static class ProvisionPass
     {
         var findings = new List<Finding>();
         var steps = Housed(draft, day, wishes, findings);
-        findings.AddRange(day.TakenVessels);
+        findings.AddRange(day.TakenVessels.AsSpan());
         if (!wishes.Vessels.IsEmpty) WishedVessel.Unmet(wishes, steps, draft, day, findings);
 
         var sundries = SundryUse.Of(steps, draft.Body.Count, day.Stock.Sundries);

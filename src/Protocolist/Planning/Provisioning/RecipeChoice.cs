@@ -97,7 +97,7 @@ internal sealed record RecipeChoice(
             if (open[i].Length > 0) asked.Add(ChosenRecipe.Asked(need, open[i]));
         }
 
-        findings.AddRange(day.Stock.WithoutRate);
+        findings.AddRange(day.Stock.WithoutRate.AsSpan());
         var purchases = Buy(asked, sundries, day, findings);
         var chosen = 0;
         for (var i = 0; i < needs.Count; i++)
@@ -105,7 +105,7 @@ internal sealed record RecipeChoice(
             if (open[i].Length > 0) recipes.Add(new(needs[i], open[i][purchases.Ways[chosen++]]));
         }
 
-        foreach (var recipe in recipes) findings.AddRange(recipe.Way.Findings);
+        foreach (var recipe in recipes) findings.AddRange(recipe.Way.Findings.AsSpan());
         Distinct.From(findings, first);
         return new(recipes.DrainToImmutable(), all.MoveToImmutable(), purchases);
     }
@@ -128,7 +128,7 @@ internal sealed record RecipeChoice(
         {
             if (use.Stock is not { } stock || use.AllUses == 0) continue;
             wanted[stock.Index] += use.Needed;
-            findings.AddRange(stock.Market.WithoutRate);
+            findings.AddRange(stock.Market.WithoutRate.AsSpan());
         }
 
         return Purchasing.Purchases.Choose(CollectionsMarshal.AsSpan(asked), wanted, day.Products, findings);
@@ -160,7 +160,7 @@ internal sealed record RecipeChoice(
     private static ImmutableArray<FluidWay> Usual(FluidNeed need, FluidWays ways, StockDay day, List<Finding> findings)
     {
         if (need.Fluid.IsWater) return [];
-        findings.AddRange(ways.UsualFaults);
+        findings.AddRange(ways.UsualFaults.AsSpan());
         if (!day.Stock.IsEmpty)
         {
             var severity = ways.Usual is null ? Severity.Error : Severity.Warning;

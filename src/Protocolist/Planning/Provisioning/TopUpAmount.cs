@@ -1,7 +1,9 @@
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Densities;
 using Protocolist.Planning.Drafting;
+using Protocolist.Protocols;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -58,7 +60,7 @@ internal static class TopUpAmount
             Humidity,
             celsius,
             Leak.Breathing,
-            w => Fluid.Ethanol(100 * w, StrengthBasis.Mass).DensityAt(Temperature.FromDegreesCelsius(celsius)).KilogramsPerCubicMeter);
+            w => EthanolWater.Density(w, celsius));
         var strength = Fluid.Ethanol(100 * left, StrengthBasis.Mass).AlcoholVolumePercent;
         var topUp = AlcoholDrift.TopUp(full, full * (1 - Lost), strength, fluid.AlcoholVolumePercent);
         return Stronger.With(

@@ -23,7 +23,6 @@ internal static class CareWriting
 
     private static readonly Phrase Renew = new("care-renew", "renew the {closure}");
     private static readonly Phrase AnyClosure = new("sealing.any", "closure");
-    private static readonly Phrase Look = new("care-look", "{title}: {look:; }");
     private static readonly Phrase TestStrength = new("care-test-strength", "test the strength, all jars or a sample: {strength:0} %vol is wanted");
 
     // 6.5 to 7.5: common practice.
@@ -81,8 +80,7 @@ internal static class CareWriting
         }
 
         if (step.Work is not CareWork care) yield break;
-        var look = step.Stage.LookFor;
-        var round = look.Length > 0 ? Look.With(("title", step.Title), Argument.Messages("look", look)) : step.Title;
+        var round = step.Title == step.Stage.Title ? step.Stage.Round : step.Stage.RoundOf(step.Title);
         var every = Months(care.Every);
         if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
         if (every is { } months) yield return new(step.Id, round, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);

@@ -21,7 +21,7 @@ internal static class CautionWriting
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
     public static ImmutableArray<ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
     {
-        var said = new List<Message>();
+        var (said, stocks) = (new List<Message>(16), new List<Fluid>());
         var cautions = ImmutableArray.CreateBuilder<ImmutableArray<Message>>(draft.Steps.Length);
         for (var i = 0; i < draft.Steps.Length; i++)
         {
@@ -31,7 +31,7 @@ internal static class CautionWriting
             SayAll(step.Stage.Cautions);
             if (step.Fluid is { IsWater: false } fluid && !IsMet(fluid, draft.Steps.AsSpan(0, i)))
             {
-                SayAll(FluidCautions.Of(fluid));
+                SayAll(draft.Prepared.CautionsOf(fluid));
                 Say(FluidCautions.Deference);
             }
 
@@ -42,7 +42,7 @@ internal static class CautionWriting
 
             if (step.Kind is StageKind.Slit or StageKind.Inject) Say(Sharps);
             if (step.Vessel is { } vessel && vessel.TotalMass > Lifting.OnePerson) Say(Heavy.With(("vessel", vessel.Vessel.Name), ("mass", vessel.TotalMass)));
-            cautions.Add([.. CollectionsMarshal.AsSpan(said)[before..]]);
+            cautions.Add(said.Count == before ? [] : [.. CollectionsMarshal.AsSpan(said)[before..]]);
         }
 
         return cautions.MoveToImmutable();
@@ -62,7 +62,9 @@ internal static class CautionWriting
         {
             foreach (var part in recipe.Parts)
             {
-                if (part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock) Say(FluidCautions.OfStock(stock));
+                if (part.Fluid is not { HasFormaldehyde: true, Substance.IsConcentrate: true } stock || stocks.Contains(stock)) continue;
+                stocks.Add(stock);
+                Say(FluidCautions.OfStock(stock));
             }
         }
     }

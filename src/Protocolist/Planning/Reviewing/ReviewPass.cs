@@ -58,7 +58,7 @@ internal static class ReviewPass
             Fluids = provisioned.Moves,
             Label = LabelWriting.Lines(draft, zone),
             Care = CareWriting.Events(draft, bench),
-            Figures = [.. draft.Figures, .. ProvisionFigures.Of(draft)],
+            Figures = ProvisionFigures.With(draft),
         };
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
@@ -32,7 +33,7 @@ internal static class StepWriting
         Fitted = step.Vessel,
         Liquid = step.Fluid,
         LookFor = step.Stage.LookFor,
-        Inspections = [.. step.Inspections.Select(i => i.InZone(bench.Opening.Zone).ToOffsetDateTime())],
+        Inspections = step.Inspections.IsEmpty ? [] : Moments(step.Inspections, bench.Opening.Zone),
         Materials = provisioned.MaterialsOf(step.Id),
         Cautions = cautions,
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
@@ -46,4 +47,11 @@ internal static class StepWriting
         Because = step.Because,
         MostInspections = step.Inspections.Length,
     };
+
+    private static ImmutableArray<OffsetDateTime> Moments(ImmutableArray<Instant> instants, DateTimeZone zone)
+    {
+        var moments = ImmutableArray.CreateBuilder<OffsetDateTime>(instants.Length);
+        foreach (var instant in instants) moments.Add(instant.InZone(zone).ToOffsetDateTime());
+        return moments.MoveToImmutable();
+    }
 }

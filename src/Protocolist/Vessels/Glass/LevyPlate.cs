@@ -16,6 +16,9 @@ internal sealed class LevyPlate
     /// <summary>Odd terms 1, 3, ... 119. Doubling the number moves no coefficient by more than 0.01 %.</summary>
     private const int Terms = 60;
 
+    /// <summary>From here on what a term gives is lost in the last bit of the sum.</summary>
+    private const double Nothing = 1e-20;
+
     /// <summary>How many numbers the waves of a place take, and the terms of a height.</summary>
     public const int WavesLength = 2 * Terms, HeightLength = 3 * Terms;
 
@@ -61,10 +64,12 @@ internal sealed class LevyPlate
     }
 
     /// <summary>What every term gives to the moments at a height, y from 0 at the bottom to 1: along the pane, then up it, then to the twist.</summary>
-    public void TermsAt(double y, Span<double> terms)
+    /// <returns>How many terms are more than nothing, made up to fours.</returns>
+    public int TermsAt(double y, Span<double> terms)
     {
         var (below, above, belowRatio, aboveRatio) = Decay(y);
-        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
+        var i = 0;
+        for (; i < Terms && (i % 4 != 0 || Math.Max(below, above) > Nothing); i++, below *= belowRatio, above *= aboveRatio)
         {
             var a = _wave[i];
             var edge = Edge(i, y, below, above);
@@ -72,6 +77,8 @@ internal sealed class LevyPlate
             terms[Terms + i] = edge.Curvature;
             terms[(2 * Terms) + i] = a * edge.Slope;
         }
+
+        return i;
     }
 
     /// <summary>Deflection in the middle of the pane's length.</summary>
@@ -80,7 +87,7 @@ internal sealed class LevyPlate
         var x = _aspect / 2;
         var sum = Pressure(y) * x * (Cube(_aspect) - 2 * _aspect * x * x + Cube(x)) / 24;
         var (below, above, belowRatio, aboveRatio) = Decay(y);
-        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
+        for (var i = 0; i < Terms && Math.Max(below, above) > Nothing; i++, below *= belowRatio, above *= aboveRatio)
         {
             var value = Edge(i, y, below, above).Value;
             sum += i % 2 == 0 ? value : -value; // the sine of an odd number of right angles
@@ -89,13 +96,13 @@ internal sealed class LevyPlate
         return sum;
     }
 
-    /// <summary>The largest principal bending moment at a place and height, whatever its direction.</summary>
-    public double PrincipalMoment(double x, ReadOnlySpan<double> waves, double y, ReadOnlySpan<double> terms)
+    /// <summary>The largest principal bending moment at a place and height, whatever its direction, from the waves there and so many terms.</summary>
+    public double PrincipalMoment(double x, ReadOnlySpan<double> waves, double y, ReadOnlySpan<double> terms, int count)
     {
         ReadOnlySpan<double> sin = waves[..Terms], cos = waves[Terms..];
-        var xx = -Pressure(y) * x * (_aspect - x) / 2 - Dot(terms[..Terms], sin);
-        var yy = Dot(terms.Slice(Terms, Terms), sin);
-        var xy = _slope * (Cube(_aspect) - 6 * _aspect * x * x + 4 * Cube(x)) / 24 + Dot(terms[(2 * Terms)..], cos);
+        var xx = -Pressure(y) * x * (_aspect - x) / 2 - Dot(terms, sin, count);
+        var yy = Dot(terms[Terms..], sin, count);
+        var xy = _slope * (Cube(_aspect) - 6 * _aspect * x * x + 4 * Cube(x)) / 24 + Dot(terms[(2 * Terms)..], cos, count);
         double mx = -(xx + _poisson * yy), my = -(yy + _poisson * xx), twist = (1 - _poisson) * xy;
         return Math.Abs(mx + my) / 2 + Math.Sqrt((mx - my) * (mx - my) / 4 + twist * twist);
     }
@@ -105,7 +112,7 @@ internal sealed class LevyPlate
     {
         var sum = Pressure(y) * _aspect / 2;
         var (below, above, belowRatio, aboveRatio) = Decay(y);
-        for (var i = 0; i < Terms; i++, below *= belowRatio, above *= aboveRatio)
+        for (var i = 0; i < Terms && Math.Max(below, above) > Nothing; i++, below *= belowRatio, above *= aboveRatio)
         {
             var a = _wave[i];
             var edge = Edge(i, y, below, above);
@@ -120,7 +127,7 @@ internal sealed class LevyPlate
     {
         Span<double> waves = stackalloc double[WavesLength];
         WavesAt(x, waves);
-        return Math.Abs((2 - _poisson) * _slope * x * (_aspect - x) / 2 - Dot(_bottom, waves[..Terms]));
+        return Math.Abs((2 - _poisson) * _slope * x * (_aspect - x) / 2 - Dot(_bottom, waves, Terms));
     }
 
     private double Pressure(double y) => 1 + _slope * y;
@@ -137,12 +144,13 @@ internal sealed class LevyPlate
     {
         var strip = 4 / (a * _aspect * Math.Pow(a, 4));
         var isFramed = top == TankTop.Framed;
+        var across = Math.Exp(-a);
         for (var k = 0; k < 4; k++)
         {
-            rows[0][k] = Shape(k, a, 0, 0);
-            rows[1][k] = Shape(k, a, 0, 2);
-            rows[2][k] = isFramed ? Shape(k, a, 1, 0) : Shape(k, a, 1, 2) - _poisson * Shape(k, a, 1, 0);
-            rows[3][k] = isFramed ? Shape(k, a, 1, 2) : Shape(k, a, 1, 3) - (2 - _poisson) * Shape(k, a, 1, 1);
+            rows[0][k] = Shape(k, a, across, 0, 0);
+            rows[1][k] = Shape(k, a, across, 0, 2);
+            rows[2][k] = isFramed ? Shape(k, a, across, 1, 0) : Shape(k, a, across, 1, 2) - _poisson * Shape(k, a, across, 1, 0);
+            rows[3][k] = isFramed ? Shape(k, a, across, 1, 2) : Shape(k, a, across, 1, 3) - (2 - _poisson) * Shape(k, a, across, 1, 1);
         }
 
         double[] right = isFramed
@@ -165,22 +173,24 @@ internal sealed class LevyPlate
             a * a * a * (-c0 - c1 * (u - 3) + c2 + c3 * (v - 3)));
     }
 
-    /// <summary>Derivatives, divided by a to their order, of e^-u, u e^-u (u = a y) and e^-v, v e^-v (v = a (1 - y)).</summary>
-    private static double Shape(int k, double a, double y, int order)
+    /// <summary>
+    /// Derivatives, divided by a to their order, of e^-u, u e^-u (u = a y) and e^-v, v e^-v (v = a (1 - y)) at the bottom, y = 0, or the top, y = 1;
+    /// <paramref name="across"/> is e^-a.
+    /// </summary>
+    private static double Shape(int k, double a, double across, int y, int order)
     {
         var fromTop = k >= 2;
-        var u = a * (fromTop ? 1 - y : y);
+        var isFar = fromTop == (y == 0);
         var sign = order % 2 == 1 && !fromTop ? -1 : 1;
-        return k % 2 == 0
-            ? sign * Math.Exp(-u)
-            : sign * (u - order) * Math.Exp(-u);
+        var decayed = sign * (isFar ? across : 1);
+        return k % 2 == 0 ? decayed : decayed * ((isFar ? a : 0) - order);
     }
 
     /// <summary>Four by four, and added up in this order on every machine.</summary>
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
+    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b, int count)
     {
         var sum = Vector256<double>.Zero;
-        for (var i = 0; i < Terms; i += 4) sum += Vector256.Create(a.Slice(i, 4)) * Vector256.Create(b.Slice(i, 4));
+        for (var i = 0; i < count; i += 4) sum += Vector256.Create(a.Slice(i, 4)) * Vector256.Create(b.Slice(i, 4));
         return (sum[0] + sum[1]) + (sum[2] + sum[3]);
     }
 

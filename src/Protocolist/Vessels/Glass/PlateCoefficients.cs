@@ -9,19 +9,39 @@ namespace Protocolist.Vessels.Glass;
 /// They are computed by Lévy's series and agree with Roark's Formulas for Stress and Strain (table 11.4, cases 1a and 1d)
 /// and, for a free top, with Timoshenko and Woinowsky-Krieger's plates on three supports.
 /// </remarks>
-/// <param name="Deflection">α: the greatest deflection. Contains 12 (1 - ν²).</param>
-/// <param name="Stress">β: the greatest principal stress, in whatever direction and place. Contains 6.</param>
-/// <param name="SideReaction">The greatest load per length on a side edge, in units of p · H.</param>
-/// <param name="BottomReaction">The greatest load per length on the bottom edge, in units of p · H.</param>
-internal sealed record PlateCoefficients(
-    double Deflection, double Stress, double SideReaction, double BottomReaction)
+internal sealed class PlateCoefficients
 {
     /// <summary>The Poisson number of the published tables. That of real glass, 0.22 to 0.23 (EN 572-1 has 0.2), gives up to 4 % less stress.</summary>
     public const double TabulatedPoisson = 0.3;
 
     private const int Across = 16, Up = 32;
 
-    /// <summary>Computes the coefficients for a wall or a bottom.</summary>
+    // Each is a search over the pane, and most who ask need one or two of them.
+    private readonly Lazy<double> _deflection, _stress, _side, _bottom;
+
+    private PlateCoefficients(double aspect, PaneLoad load, TankTop top, double poisson)
+    {
+        var middle = aspect / 2;
+        var plate = new Lazy<LevyPlate>(() => new(aspect, load, top, poisson));
+        _deflection = new(() => 12 * (1 - poisson * poisson) * Peak(Up, plate.Value.DeflectionInTheMiddle));
+        _stress = new(() => 6 * PeakMoment(plate.Value, middle));
+        _side = new(() => Peak(Up, plate.Value.SideReaction));
+        _bottom = new(() => Peak(Across, x => plate.Value.BottomReaction(x * middle)));
+    }
+
+    /// <summary>α: the greatest deflection. Contains 12 (1 - ν²).</summary>
+    public double Deflection => _deflection.Value;
+
+    /// <summary>β: the greatest principal stress, in whatever direction and place. Contains 6.</summary>
+    public double Stress => _stress.Value;
+
+    /// <summary>The greatest load per length on a side edge, in units of p · H.</summary>
+    public double SideReaction => _side.Value;
+
+    /// <summary>The greatest load per length on the bottom edge, in units of p · H.</summary>
+    public double BottomReaction => _bottom.Value;
+
+    /// <summary>The coefficients for a wall or a bottom.</summary>
     /// <param name="aspect">The pane's length over its height (for a bottom: over its short side); from 0.05 to 20.</param>
     /// <param name="load">Whether the pane is a wall or a bottom.</param>
     /// <param name="top">What holds the upper edge of a wall; a bottom is always held at four edges.</param>
@@ -32,12 +52,7 @@ internal sealed record PlateCoefficients(
     {
         if (!(aspect is >= 0.05 and <= 20)) throw OutOfRange(nameof(aspect), aspect, "0.05 to 20");
         if (!(poisson is >= 0 and <= 0.49)) throw OutOfRange(nameof(poisson), poisson, "0 to 0.49");
-        var plate = new LevyPlate(aspect, load, load == PaneLoad.Uniform ? TankTop.Framed : top, poisson);
-        var middle = aspect / 2;
-        var deflection = Peak(Up, plate.DeflectionInTheMiddle);
-        var side = Peak(Up, plate.SideReaction);
-        var bottom = Peak(Across, x => plate.BottomReaction(x * middle));
-        return new(12 * (1 - poisson * poisson) * deflection, 6 * PeakMoment(plate, middle), side, bottom);
+        return new(aspect, load, load == PaneLoad.Uniform ? TankTop.Framed : top, poisson);
     }
 
     /// <summary>How near the greatest value is searched for, in parts of the pane's height and of half its length: over the pane, and along one line.</summary>
@@ -72,10 +87,10 @@ internal sealed record PlateCoefficients(
         var (best, x, y) = (double.NegativeInfinity, 0.0, 0.0);
         for (var j = 0; j <= Up; j++)
         {
-            plate.TermsAt((double)j / Up, terms);
+            var count = plate.TermsAt((double)j / Up, terms);
             for (var i = 0; i <= Across; i++)
             {
-                var moment = plate.PrincipalMoment(middle * i / Across, WavesOf(i, waves), (double)j / Up, terms);
+                var moment = plate.PrincipalMoment(middle * i / Across, WavesOf(i, waves), (double)j / Up, terms, count);
                 if (moment > best) (best, x, y) = (moment, (double)i / Across, (double)j / Up);
             }
         }
@@ -88,8 +103,8 @@ internal sealed record PlateCoefficients(
             foreach (var (atX, atY) in around)
             {
                 plate.WavesAt(middle * atX, here);
-                plate.TermsAt(atY, terms);
-                var moment = plate.PrincipalMoment(middle * atX, here, atY, terms);
+                var count = plate.TermsAt(atY, terms);
+                var moment = plate.PrincipalMoment(middle * atX, here, atY, terms, count);
                 if (moment > best) (best, x, y) = (moment, atX, atY);
             }
         }
