@@ -7,7 +7,10 @@ using Protocolist.Plans;
 
 namespace Protocolist;
 
-/// <summary>Turns specimens into plans by the protocols of a shelf: measure, select, draft, provision, date, review. Made once; safe to use from any number of threads.</summary>
+/// <summary>
+/// Turns specimens into plans by the protocols of a shelf: measure, select, draft, provision, date, review. Made once; safe to use from any number of
+/// threads.
+/// </summary>
 public sealed class Planner
 {
     /// <summary>Makes a planner.</summary>
@@ -28,7 +31,8 @@ public sealed class Planner
     /// <param name="request">Specimen, bench, start and choices.</param>
     /// <returns>
     /// The plan with all its findings. A plan with an error is returned all the same, marked not to be started. There is no plan,
-    /// only findings, where the specimen cannot be measured or no one protocol serves it, or where a bench, a start or a specimen is given that no plan can be made with
+    /// only findings, where the specimen cannot be measured or no one protocol serves it, or where a bench, a start or a specimen is given that no plan
+    /// can be made with
     /// (<see cref="PlanRequest.Validate"/>).
     /// </returns>
     public Checked<Plan> Plan(PlanRequest request)
@@ -42,9 +46,12 @@ public sealed class Planner
     /// <param name="log">All that happened so far; the whole log each time.</param>
     /// <param name="bench">The workplace as it was at the start of the work.</param>
     /// <returns>
-    /// The revision, by the protocol that the plan carries, with the findings of the new plan; a note <c>other-protocol-revision</c> where the shelf has another of that id, warnings
-    /// <c>other-bench</c> and <c>other-zone</c> where the bench is not that of the plan. No revision but errors where the log does not fit (<see cref="LogCheck"/>), this version cannot
-    /// read the plan's protocol (<c>plan-protocol-unreadable</c>), the plan has no start, or one of the three cannot be what it says (<see cref="WorkLog.Validate"/>,
+    /// The revision, by the protocol that the plan carries, with the findings of the new plan; a note <c>other-protocol-revision</c> where the shelf has
+    /// another of that id, warnings
+    /// <c>other-bench</c> and <c>other-zone</c> where the bench is not that of the plan. No revision but errors where the log does not fit (<see
+    /// cref="LogCheck"/>), this version cannot
+    /// read the plan's protocol (<c>plan-protocol-unreadable</c>), the plan has no start, or one of the three cannot be what it says (<see
+    /// cref="WorkLog.Validate"/>,
     /// <see cref="PreparedBench.Findings"/>).
     /// </returns>
     public Checked<Revision> Revise(Plan plan, WorkLog log, PreparedBench bench)
@@ -60,8 +67,10 @@ public sealed class Planner
     /// <summary>Plans every lawful way to preserve one specimen. What the request has chosen or wishes already stays as it is.</summary>
     /// <param name="request">Specimen, bench, start, and what is settled.</param>
     /// <returns>
-    /// The comparison, or why there is none: as <see cref="Plan"/>. Findings: <c>one-at-a-time</c> (note) beyond <see cref="Comparison.MostCombined"/> combinations,
-    /// <c>ways-not-all-compared</c> (note) beyond <see cref="Comparison.MostWays"/>, <c>choice-cannot-be-planned</c> (note) for choices that no plan can be made of.
+    /// The comparison, or why there is none: as <see cref="Plan"/>. Findings: <c>one-at-a-time</c> (note) beyond <see cref="Comparison.MostCombined"/>
+    /// combinations,
+    /// <c>ways-not-all-compared</c> (note) beyond <see cref="Comparison.MostWays"/>, <c>choice-cannot-be-planned</c> (note) for choices that no plan can
+    /// be made of.
     /// </returns>
     public Checked<Comparison> Compare(PlanRequest request)
     {

@@ -64,7 +64,11 @@ internal static class BandReader
 
         if (range.Dimension != dimension)
         {
-            findings.Add(Finding.Error("wrong-dimension", WrongDimension.With(("text", text), ("dimension", range.Dimension.ToString()), ("by", dimension.ToString())), WrongDimensionRemedy, key.Span));
+            findings.Add(Finding.Error(
+                "wrong-dimension",
+                WrongDimension.With(("text", text), ("dimension", range.Dimension.ToString()), ("by", dimension.ToString())),
+                WrongDimensionRemedy,
+                key.Span));
             return null;
         }
 

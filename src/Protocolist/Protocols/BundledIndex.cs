@@ -15,7 +15,8 @@ namespace Protocolist.Protocols;
 internal sealed record IndexedProtocol(string Id, string File, ImmutableArray<string> Line, SpecimenClass Class, string Digest);
 
 /// <summary>
-/// An index of the bundled protocols, so that a process reads only those that it uses, and proves none again that has not changed. A test makes it from the files, proves each
+/// An index of the bundled protocols, so that a process reads only those that it uses, and proves none again that has not changed. A test makes it from
+/// the files, proves each
 /// of them on the way, and holds that it is theirs.
 /// </summary>
 internal static class BundledIndex
@@ -23,7 +24,9 @@ internal static class BundledIndex
     /// <summary>The name under which it travels in the library.</summary>
     public const string Name = "protocols.json";
 
-    private static readonly Lazy<FrozenDictionary<string, IndexedProtocol>> Read = new(() => Parse(BundledProtocols.Text(Name)).ToFrozenDictionary(p => p.Id, StringComparer.Ordinal));
+    private static readonly Lazy<FrozenDictionary<string, IndexedProtocol>> Read = new(() => Parse(BundledProtocols.Text(Name)).ToFrozenDictionary(
+        p => p.Id,
+        StringComparer.Ordinal));
 
     /// <summary>Every bundled protocol, by its id.</summary>
     public static FrozenDictionary<string, IndexedProtocol> ById => Read.Value;
@@ -79,7 +82,11 @@ internal static class BundledIndex
         return
         [
             .. document.RootElement.EnumerateArray().Select(p => new IndexedProtocol(
-                p.GetProperty("id").GetString()!, p.GetProperty("file").GetString()!, Texts(p.GetProperty("extends")), ClassOf(p), p.GetProperty("digest").GetString()!)),
+                p.GetProperty("id").GetString()!,
+                p.GetProperty("file").GetString()!,
+                Texts(p.GetProperty("extends")),
+                ClassOf(p),
+                p.GetProperty("digest").GetString()!)),
         ];
     }
 

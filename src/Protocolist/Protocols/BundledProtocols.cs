@@ -16,7 +16,13 @@ internal static class BundledProtocols
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<SourceText> Sources() =>
-        [.. typeof(BundledProtocols).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(n => new SourceText(n, Text(n)))];
+        [
+            .. typeof(BundledProtocols).Assembly
+                .GetManifestResourceNames()
+                .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal)
+                .Select(n => new SourceText(n, Text(n))),
+        ];
 
     /// <summary>The text of a file that travels in the library.</summary>
     public static string Text(string name)
@@ -26,5 +32,7 @@ internal static class BundledProtocols
     }
 
     private static ProtocolHeader HeaderOf(IndexedProtocol indexed) =>
-        ProtocolHeader.Read(ReadText.Of(new(indexed.File, Text(indexed.File))), []) ?? throw new InvalidOperationException($"The bundled {indexed.File} is not what the index says.");
+        ProtocolHeader.Read(
+            ReadText.Of(new(indexed.File, Text(indexed.File))),
+            []) ?? throw new InvalidOperationException($"The bundled {indexed.File} is not what the index says.");
 }

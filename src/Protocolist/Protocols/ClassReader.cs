@@ -35,13 +35,18 @@ internal static class ClassReader
         if (protocol.Nested("for") is not { } fields) return SpecimenClass.Nothing;
         var group = fields.Required("group");
         if (group is not null && TaxonGroups.Find(group.Value) is null)
-            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", group.Value)), Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? Suggestion.Of(near) : ListThem, group.Span));
+            findings.Add(Finding.Error(
+                "unknown-group",
+                UnknownGroup.With(("group", group.Value)),
+                Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? Suggestion.Of(near) : ListThem,
+                group.Span));
         var limits = ImmutableSortedDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
         foreach (var (key, dimension) in Measures)
         {
             if (fields.Quantity(key, dimension) is not { } range) continue;
             limits[key] = range;
-            if (range.IsPoint) findings.Add(Finding.Error("class-without-width", ClassWithoutWidth.With(("key", key)), ClassWithoutWidthRemedy, fields.Entry(key)!.Key.Span));
+            if (range.IsPoint)
+                findings.Add(Finding.Error("class-without-width", ClassWithoutWidth.With(("key", key)), ClassWithoutWidthRemedy, fields.Entry(key)!.Key.Span));
         }
 
         var words = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);

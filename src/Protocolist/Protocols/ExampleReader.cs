@@ -14,7 +14,10 @@ internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Lazy
     private static readonly Phrase SuchASpecimen = new("missing-key.specimen.remedy", "add 'specimen: {example}'");
     private static readonly Phrase UnknownValue = new("unknown-value.expected", "'{key}' is not a value or a setting of a stage here");
 
-    public ImmutableArray<ProtocolExample> Read(ImmutableArray<DocumentNode> items, ImmutableArray<ValueDefinition> values, ImmutableArray<StageDefinition> stages)
+    public ImmutableArray<ProtocolExample> Read(
+        ImmutableArray<DocumentNode> items,
+        ImmutableArray<ValueDefinition> values,
+        ImmutableArray<StageDefinition> stages)
     {
         var examples = ImmutableArray.CreateBuilder<ProtocolExample>();
         var known = items.IsEmpty ? [] : Known(values, stages).ToHashSet(StringComparer.Ordinal);
@@ -31,7 +34,12 @@ internal sealed class ExampleReader(ImmutableArray<ProtocolChoice> choices, Lazy
                 {
                     if (table.Required(entry.Key.Value) is not { } text) continue;
                     if (known.Contains(entry.Key.Value)) expectations.Add(new(entry.Key.Value, text.Value, entry.Key.Span));
-                    else if (!written.Value.Contains(entry.Key.Value) && !stages.IsEmpty) findings.Add(Finding.Error("unknown-value", UnknownValue.With(("key", entry.Key.Value)), Suggestion.For(entry.Key.Value, [.. known]), entry.Key.Span));
+                    else if (!written.Value.Contains(entry.Key.Value) && !stages.IsEmpty)
+                        findings.Add(Finding.Error(
+                            "unknown-value",
+                            UnknownValue.With(("key", entry.Key.Value)),
+                            Suggestion.For(entry.Key.Value, [.. known]),
+                            entry.Key.Span));
                 }
             }
 

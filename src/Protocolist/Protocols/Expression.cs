@@ -53,7 +53,8 @@ internal sealed record BandExpression(Formula By, ImmutableArray<Band> Bands, So
     private static bool Reaches(QuantityRange band, QuantityRange by) => by.High >= band.Low && by.Low < band.High;
 }
 
-internal sealed record CaseExpression(Formula By, ImmutableArray<(string Word, Expression Value)> Cases, SourceSpan Span) : Expression(Cases[0].Value.Type, Span)
+internal sealed record CaseExpression(Formula By, ImmutableArray<(string Word, Expression Value)> Cases, SourceSpan Span)
+    : Expression(Cases[0].Value.Type, Span)
 {
     public override string Text => $"by {By.Text}: " + string.Join("; ", Cases.Select(c => $"{c.Word}: {c.Value.Text}"));
 

@@ -57,7 +57,8 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
     public Expression? ReadFluid(DocumentNode node, Message what)
     {
         if (node is not ScalarNode scalar) return Read(node, what, FormulaType.OneOf());
-        if (scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word) return Constant(scalar, scope.NodeOf(scalar.Value, type, 0, scalar.Value.Length));
+        if (scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word)
+            return Constant(scalar, scope.NodeOf(scalar.Value, type, 0, scalar.Value.Length));
         if (scalar.Value.StartsWith("choice.", StringComparison.Ordinal))
             return Fault("unknown-value", UnknownValue.With(("word", scalar.Value)), Suggestion.For(scalar.Value, [.. scope.Names.Keys]), scalar.Span);
         return Constant(scalar, new WordNode(scalar.Value, FormulaType.OneOf(), 0, scalar.Value.Length));
@@ -82,9 +83,17 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
         if (wanted is { Kind: FormulaKind.Truth } && formula.Type.Kind != FormulaKind.Truth)
             return Fault("not-a-condition", NotACondition.With(("what", what), ("type", formula.Type.ToString())), CompareIt, scalar.Span);
         if (wanted is { Kind: FormulaKind.Quantity } && formula.Type.Kind != FormulaKind.Quantity)
-            return Fault("not-a-quantity", NotAQuantity.With(("what", what), ("wanted", $"{wanted}"), ("type", formula.Type.ToString())), NotAQuantityRemedy, scalar.Span);
+            return Fault(
+                "not-a-quantity",
+                NotAQuantity.With(("what", what), ("wanted", $"{wanted}"), ("type", formula.Type.ToString())),
+                NotAQuantityRemedy,
+                scalar.Span);
         if (wanted is { } type && (formula.Type.Kind != type.Kind || formula.Type.Dimension != type.Dimension))
-            return Fault("wrong-dimension", WrongDimension.With(("what", what), ("type", type.ToString()), ("is", formula.Type.ToString())), WrongDimensionRemedy, scalar.Span);
+            return Fault(
+                "wrong-dimension",
+                WrongDimension.With(("what", what), ("type", type.ToString()), ("is", formula.Type.ToString())),
+                WrongDimensionRemedy,
+                scalar.Span);
         return new FormulaExpression(formula, scalar.Span);
     }
 
@@ -106,7 +115,11 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
             {
                 if (!needed.Contains(word)) continue;
                 sound = false;
-                findings.Add(Finding.Error("missing-case", MissingCase.With(("what", what), ("word", word)), MissingCaseRemedy.With(("word", word)), fields.Span));
+                findings.Add(Finding.Error(
+                    "missing-case",
+                    MissingCase.With(("what", what), ("word", word)),
+                    MissingCaseRemedy.With(("word", word)),
+                    fields.Span));
                 continue;
             }
 

@@ -30,7 +30,10 @@ internal static class Inheritance
     public static ImmutableDictionary<string, ImmutableArray<string>> Options(IEnumerable<MappingNode> line) => line
         .SelectMany(root => (root.Find("choices")?.Value as MappingNode)?.Entries ?? [])
         .GroupBy(e => e.Key.Value, StringComparer.Ordinal)
-        .ToImmutableDictionary(g => g.Key, g => g.SelectMany(e => Items(e.Value)).OfType<ScalarNode>().Select(o => o.Value).Distinct(StringComparer.Ordinal).ToImmutableArray(), StringComparer.Ordinal);
+        .ToImmutableDictionary(
+            g => g.Key,
+            g => g.SelectMany(e => Items(e.Value)).OfType<ScalarNode>().Select(o => o.Value).Distinct(StringComparer.Ordinal).ToImmutableArray(),
+            StringComparer.Ordinal);
 
     private static MappingEntry Combine(MappingEntry old, MappingEntry own, List<Finding> findings)
     {
@@ -73,7 +76,12 @@ internal static class Inheritance
     private static void Drop(List<DocumentNode> stages, int at, MappingNode stage, List<Finding> findings)
     {
         if (at >= 0) stages.RemoveAt(at);
-        else findings.Add(Finding.Error("unknown-stage", UnknownStage.With(("stage", IdOf(stage))), Suggestion.For(IdOf(stage), Ids(stages)), (stage.Find("id") ?? stage.Find("stage"))?.Value.Span ?? stage.Span));
+        else
+            findings.Add(Finding.Error(
+                "unknown-stage",
+                UnknownStage.With(("stage", IdOf(stage))),
+                Suggestion.For(IdOf(stage), Ids(stages)),
+                (stage.Find("id") ?? stage.Find("stage"))?.Value.Span ?? stage.Span));
     }
 
     private static void Insert(List<DocumentNode> stages, MappingNode stage, List<Finding> findings)

@@ -4,7 +4,8 @@ using Protocolist.Reading;
 namespace Protocolist.Protocols;
 
 /// <summary>
-/// What a protocol can take over, as it was read there, from the one that it extends: each value and setting that it leaves alone, as long as no name or word in it
+/// What a protocol can take over, as it was read there, from the one that it extends: each value and setting that it leaves alone, as long as no name or
+/// word in it
 /// means anything else here.
 /// </summary>
 internal sealed class Inherited
@@ -27,11 +28,15 @@ internal sealed class Inherited
 
     /// <summary>The value of an entry; null where it is to be read.</summary>
     public ValueDefinition? Value(MappingEntry entry, FormulaScope scope) =>
-        _values.TryGetValue(entry.Key.Value, out var known) && ReferenceEquals(known.Entry, entry) && Stands(known.Value.Expression, scope) ? known.Value : null;
+        _values.TryGetValue(entry.Key.Value, out var known) && ReferenceEquals(known.Entry, entry) && Stands(known.Value.Expression, scope)
+            ? known.Value
+            : null;
 
     /// <summary>The whole stage of a node; null where it is to be read.</summary>
     public StageDefinition? Stage(MappingNode node, FormulaScope scope) =>
-        _stages.TryGetValue(Inheritance.IdOf(node), out var known) && ReferenceEquals(known.Node, node) && known.Stage.Settings.All(s => Stands(s, scope)) ? known.Stage : null;
+        _stages.TryGetValue(Inheritance.IdOf(node), out var known) && ReferenceEquals(known.Node, node) && known.Stage.Settings.All(s => Stands(s, scope))
+            ? known.Stage
+            : null;
 
     /// <summary>A setting of a stage of that id and kind; null where it is to be read.</summary>
     public Setting? Setting(string stage, StageKind kind, MappingEntry entry, FormulaScope scope) =>
@@ -57,7 +62,10 @@ internal sealed class Inherited
     private static bool Stands(FormulaNode node, FormulaScope scope) => node switch
     {
         LiteralNode => true,
-        NameNode n => scope.Names.TryGetValue(n.Name, out var type) && type.Kind == n.Type.Kind && type.Dimension == n.Type.Dimension && type.Words.SequenceEqual(n.Type.Words),
+        NameNode n => scope.Names.TryGetValue(n.Name, out var type)
+            && type.Kind == n.Type.Kind
+            && type.Dimension == n.Type.Dimension
+            && type.Words.SequenceEqual(n.Type.Words),
         WordNode n => !scope.Names.ContainsKey(n.Word),
         PairNode n => Stands(n.Left, scope) && Stands(n.Right, scope),
         _ => node.Parts.All(p => Stands(p, scope)),

@@ -75,7 +75,9 @@ public sealed record Protocol
     /// <summary>What it and all that it extends say, wherever the files lie, as 32 hex digits of a SHA-256: two protocols of one digest are the same.</summary>
     internal string Digest => TextDigest.Of(Texts.Select(t => t.Text));
 
-    /// <summary>Where things stand that have no place of their own here: <c>for</c>, <c>for.mass</c>, <c>choices.keeping</c>, <c>choices.keeping.ethanol</c>.</summary>
+    /// <summary>
+    /// Where things stand that have no place of their own here: <c>for</c>, <c>for.mass</c>, <c>choices.keeping</c>, <c>choices.keeping.ethanol</c>.
+    /// </summary>
     internal ImmutableDictionary<string, SourceSpan> Places { get; init; } = ImmutableDictionary<string, SourceSpan>.Empty;
 
     /// <summary>The id and revision, as a plan cites it.</summary>

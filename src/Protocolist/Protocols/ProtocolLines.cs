@@ -55,19 +55,31 @@ internal sealed class ProtocolLines(ImmutableArray<ShelfLayer> layers)
             {
                 findings.Add(wanted == line[^1].Id
                     ? Finding.Error("circular-extends", CircularExtends.With(("wanted", wanted)), CircularExtendsRemedy, line[^1].ExtendsSpan)
-                    : Finding.Error("unknown-protocol", NothingToExtend.With(("wanted", wanted)), Suggestion.For(wanted, [.. layers.SelectMany(l => l.Ids).Distinct()]), line[^1].ExtendsSpan));
+                    : Finding.Error(
+                        "unknown-protocol",
+                        NothingToExtend.With(("wanted", wanted)),
+                        Suggestion.For(wanted, [.. layers.SelectMany(l => l.Ids).Distinct()]),
+                        line[^1].ExtendsSpan));
                 return null;
             }
 
             if (!seen.Add((wanted, from)))
             {
-                findings.Add(Finding.Error("circular-extends", CircularChain.With(("protocol", header.Id), Argument.Ids("others", line.Skip(1).Select(h => h.Id))), CircularChainRemedy, line[^1].ExtendsSpan));
+                findings.Add(Finding.Error(
+                    "circular-extends",
+                    CircularChain.With(("protocol", header.Id), Argument.Ids("others", line.Skip(1).Select(h => h.Id))),
+                    CircularChainRemedy,
+                    line[^1].ExtendsSpan));
                 return null;
             }
 
             if (line.Count >= LongestLine)
             {
-                findings.Add(Finding.Error("extends-too-deep", ExtendsTooDeep.With(("protocol", header.Id), ("longest-line", LongestLine)), ExtendsTooDeepRemedy, header.ExtendsSpan));
+                findings.Add(Finding.Error(
+                    "extends-too-deep",
+                    ExtendsTooDeep.With(("protocol", header.Id), ("longest-line", LongestLine)),
+                    ExtendsTooDeepRemedy,
+                    header.ExtendsSpan));
                 return null;
             }
 

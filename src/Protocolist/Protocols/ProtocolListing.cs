@@ -18,7 +18,8 @@ internal static class ProtocolListing
         if (protocol.IsForSpecimens) lines.Add(new(0, "for", protocol.ClassText, default));
         foreach (var caution in protocol.Cautions) lines.Add(new(0, "caution", caution, default));
         foreach (var choice in protocol.Choices) lines.Add(new(0, $"choice {choice.Name}", string.Join(", ", choice.Options), default));
-        foreach (var value in protocol.Values) lines.Add(new(0, $"value {value.Name}", value.Expression.Text + (value.Source.Length > 0 ? $" ({value.Source})" : ""), value.Span));
+        foreach (var value in protocol.Values)
+            lines.Add(new(0, $"value {value.Name}", value.Expression.Text + (value.Source.Length > 0 ? $" ({value.Source})" : ""), value.Span));
         foreach (var stage in protocol.Stages)
         {
             lines.Add(new(0, StageGrammar.Of(stage.Kind).Word, $"{stage.Id}: {stage.Title}", stage.Span));

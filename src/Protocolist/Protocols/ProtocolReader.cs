@@ -85,7 +85,8 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
             foreach (var (key, value) in table.Entries.Select(e => (e.Key, e.Value)))
             {
                 places[$"{part}.{key.Value}"] = key.Span;
-                foreach (var option in (value as SequenceNode)?.Items.OfType<ScalarNode>() ?? []) places.TryAdd($"{part}.{key.Value}.{option.Value}", option.Span);
+                foreach (var option in (value as SequenceNode)?.Items.OfType<ScalarNode>() ?? [])
+                    places.TryAdd($"{part}.{key.Value}.{option.Value}", option.Span);
             }
         }
 
@@ -124,7 +125,13 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
     }
 
     private static (ImmutableArray<ValueDefinition> Values, HashSet<string> Failed) Values(
-        Fields fields, FormulaScope scope, Dictionary<string, FormulaType> names, Dictionary<string, int> slots, SourceBook book, Inherited? inherited, List<Finding> findings)
+        Fields fields,
+        FormulaScope scope,
+        Dictionary<string, FormulaType> names,
+        Dictionary<string, int> slots,
+        SourceBook book,
+        Inherited? inherited,
+        List<Finding> findings)
     {
         if (fields.Nested("values") is not { } table) return ([], []);
         var values = ImmutableArray.CreateBuilder<ValueDefinition>();

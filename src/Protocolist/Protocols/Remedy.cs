@@ -4,26 +4,54 @@ using Protocolist.Findings;
 
 namespace Protocolist.Protocols;
 
-/// <summary>What is done about a sign: its word in protocols, what it means, what the step is called, how long somebody is busy with it, and what it does to the plan.</summary>
+/// <summary>
+/// What is done about a sign: its word in protocols, what it means, what the step is called, how long somebody is busy with it, and what it does to the
+/// plan.
+/// </summary>
 /// <remarks>The minutes are common practice.</remarks>
 internal sealed record Remedy(string Word, Phrase Meaning, Phrase Title, Duration HandsOn, RemedyEffect Effect)
 {
-    public static readonly Remedy ChangeFluid = Of("change-fluid", "replace the fluid with fresh fluid of the same kind and buffering", "Change the fluid", 15, RemedyEffect.FreshFluid);
+    public static readonly Remedy ChangeFluid = Of(
+        "change-fluid",
+        "replace the fluid with fresh fluid of the same kind and buffering",
+        "Change the fluid",
+        15,
+        RemedyEffect.FreshFluid);
 
-    public static readonly Remedy RestoreStrength = Of("restore-strength", "measure the strength and restore it", "Restore the strength", 15, RemedyEffect.Task);
+    public static readonly Remedy RestoreStrength = Of(
+        "restore-strength",
+        "measure the strength and restore it",
+        "Restore the strength",
+        15,
+        RemedyEffect.Task);
 
-    public static readonly Remedy WeakerStep = Of("weaker-step", "go back to a weaker strength and climb in smaller steps", "Go back to a weaker strength", 15, RemedyEffect.WeakerBath);
+    public static readonly Remedy WeakerStep = Of(
+        "weaker-step",
+        "go back to a weaker strength and climb in smaller steps",
+        "Go back to a weaker strength",
+        15,
+        RemedyEffect.WeakerBath);
 
     public static readonly Remedy Ask = Of("ask", "stop and ask an experienced preparator", "Stop and ask", 30, RemedyEffect.Task);
 
     public static ImmutableArray<Remedy> All { get; } =
     [
         Of("re-inject", "cut the soft part open a little and inject it again at once, and soak on", "Inject the soft part again", 30, RemedyEffect.Injection),
-        Of("slit-and-inject", "slit the swollen part, press the gas out, and inject it again at once", "Slit the swollen part and inject it again", 30, RemedyEffect.Injection),
+        Of(
+            "slit-and-inject",
+            "slit the swollen part, press the gas out, and inject it again at once",
+            "Slit the swollen part and inject it again",
+            30,
+            RemedyEffect.Injection),
         Of("press-out-air", "open a small cut, hold the body under and press until no more air comes", "Press the air out", 20, RemedyEffect.Task),
         Of("weigh-down", "weigh the body down with glass or stainless steel so that all of it is under", "Weigh it down", 20, RemedyEffect.Task),
         ChangeFluid,
-        Of("skim-and-change", "skim the oil off and replace the fluid with fresh fluid of the same kind", "Skim the oil off and change the fluid", 15, RemedyEffect.FreshFluid),
+        Of(
+            "skim-and-change",
+            "skim the oil off and replace the fluid with fresh fluid of the same kind",
+            "Skim the oil off and change the fluid",
+            15,
+            RemedyEffect.FreshFluid),
         RestoreStrength,
         Of("prolong", "leave it longer and look again", "Leave it longer", 0, RemedyEffect.LongerSoak),
         WeakerStep,

@@ -25,14 +25,18 @@ public sealed class Shelf
         _protocols = new(() => [.. Shelved.Select(s => s.Protocol)]);
     }
 
-    /// <summary>Every protocol that could be read, by id in alphabetical order; those that only others extend too. A bundled one is read when it is first needed, here at the latest.</summary>
+    /// <summary>
+    /// Every protocol that could be read, by id in alphabetical order; those that only others extend too. A bundled one is read when it is first needed,
+    /// here at the latest.
+    /// </summary>
     public ImmutableArray<Protocol> Protocols => _protocols.Value;
 
     /// <summary>What was found while reading, each once, by file, line and column.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>What all its protocols say, as 32 hex digits: two shelves of one digest plan alike.</summary>
-    public string Digest => TextDigest.Of(Shelved.Select(s => BundledIndex.ById.TryGetValue(s.Id, out var indexed) && indexed.File == s.File ? indexed.Digest : s.Protocol.Digest));
+    public string Digest =>
+        TextDigest.Of(Shelved.Select(s => BundledIndex.ById.TryGetValue(s.Id, out var indexed) && indexed.File == s.File ? indexed.Digest : s.Protocol.Digest));
 
     /// <summary>The protocols by their classes, read or not.</summary>
     internal ImmutableArray<Shelved> Shelved { get; }
@@ -91,7 +95,11 @@ public sealed class Shelf
 
     /// <summary>What the index says of a protocol; null where it is not bundled, or a house protocol takes the place of something that it extends.</summary>
     private static IndexedProtocol? IndexOf(string id, int depth, ImmutableArray<ShelfLayer> layers) =>
-        layers[depth] == BundledProtocols.Layer && BundledIndex.ById[id] is var known && !known.Line.Any(above => layers.AsSpan()[(depth + 1)..].ToArray().Any(l => l.Contains(above))) ? known : null;
+        layers[depth] == BundledProtocols.Layer
+            && BundledIndex.ById[id] is var known
+            && !known.Line.Any(above => layers.AsSpan()[(depth + 1)..].ToArray().Any(l => l.Contains(above)))
+            ? known
+            : null;
 
     /// <summary>The protocol of that id, or null.</summary>
     /// <param name="id">Its kebab-case id.</param>
@@ -110,7 +118,10 @@ public sealed class Shelf
         {
             var depths = Enumerable.Range(0, layers.Length).Where(d => layers[d].Contains(id)).ToList();
             foreach (var under in depths.SkipLast(1).Where(d => layers[d][id].Span.File != layers[depths[^1]][id].Span.File))
-                findings.Add(Finding.Note("overridden-protocol", OverriddenProtocol.With(("id", id), ("file", layers[under][id].Span.File)), where: layers[depths[^1]][id].Span));
+                findings.Add(Finding.Note(
+                    "overridden-protocol",
+                    OverriddenProtocol.With(("id", id), ("file", layers[under][id].Span.File)),
+                    where: layers[depths[^1]][id].Span));
             yield return (id, depths[^1]);
         }
     }

@@ -23,7 +23,11 @@ internal sealed class SourceBook(ImmutableDictionary<string, string> citations, 
 
         if (key.Value is CommonPractice or FromMemory) return key.Value;
         if (citations.TryGetValue(key.Value, out var citation)) return citation;
-        findings.Add(Finding.Error("unknown-source", UnknownSource.With(("key", key.Value)), Suggestion.For(key.Value, [.. citations.Keys, CommonPractice, FromMemory]), key.Span));
+        findings.Add(Finding.Error(
+            "unknown-source",
+            UnknownSource.With(("key", key.Value)),
+            Suggestion.For(key.Value, [.. citations.Keys, CommonPractice, FromMemory]),
+            key.Span));
         return null;
     }
 }

@@ -17,7 +17,10 @@ internal sealed record SpecimenClass(
     private static readonly Phrase Limit = new("class.limit", "{measure} {size}");
     private static readonly Phrase Trait = new("class.trait", "{trait} {words: or }");
 
-    internal static SpecimenClass Nothing { get; } = new("", ImmutableSortedDictionary<string, QuantityRange>.Empty, ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
+    internal static SpecimenClass Nothing { get; } = new(
+        "",
+        ImmutableSortedDictionary<string, QuantityRange>.Empty,
+        ImmutableSortedDictionary<string, ImmutableArray<string>>.Empty);
 
     /// <summary>Whether it serves any specimen at all.</summary>
     public bool IsForSpecimens => Group.Length > 0;

@@ -135,7 +135,11 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         where T : class
     {
         if (all.FirstOrDefault(x => wordOf(x) == word.Value) is { } known) return known;
-        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", word.Value), ("what", what)), Suggestion.For(word.Value, [.. all.Select(wordOf)]), word.Span));
+        findings.Add(Finding.Error(
+            "unknown-word",
+            UnknownWord.With(("word", word.Value), ("what", what)),
+            Suggestion.For(word.Value, [.. all.Select(wordOf)]),
+            word.Span));
         return null;
     }
 }

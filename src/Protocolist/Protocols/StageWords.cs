@@ -38,7 +38,10 @@ internal sealed record Support(Phrase Name)
 
     public static ImmutableArray<Support> All { get; } =
     [
-        Nothing, new(new Phrase("support.glass-plate", "glass plate")), new(new Phrase("support.weight", "weight")), new(new Phrase("support.thread", "thread")),
+        Nothing,
+        new(new Phrase("support.glass-plate", "glass plate")),
+        new(new Phrase("support.weight", "weight")),
+        new(new Phrase("support.thread", "thread")),
     ];
 
     public static string[] Words => [.. All.Select(s => s.Name.English)];

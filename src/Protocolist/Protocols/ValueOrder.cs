@@ -19,7 +19,12 @@ internal static class ValueOrder
         return sorted;
     }
 
-    private static void Visit(MappingEntry value, Dictionary<string, MappingEntry> byName, Dictionary<string, bool> done, List<MappingEntry> sorted, List<Finding> findings)
+    private static void Visit(
+        MappingEntry value,
+        Dictionary<string, MappingEntry> byName,
+        Dictionary<string, bool> done,
+        List<MappingEntry> sorted,
+        List<Finding> findings)
     {
         var name = value.Key.Value;
         if (done.TryGetValue(name, out var finished))

@@ -20,7 +20,9 @@ internal sealed class ChoiceClaims(Subject subject)
         var run = subject.Routes.Select(r => r.Stages).Distinct().SelectMany(s => s).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
 
         // A condition that came by way of 'extends' may speak of options that this class leaves out.
-        foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id) && s.Find("when")!.Span.File == protocol.File && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
+        foreach (var stage in protocol.Stages.Where(s => !run.Contains(s.Id)
+            && s.Find("when")!.Span.File == protocol.File
+            && subject.Words.All(w => NeverRuns(s, w, subject.Whole))))
         {
             yield return Finding.Warning("stage-never-runs", NeverRun.With(Argument.Id("stage", stage.Id)), CorrectWhen, stage.Expression("when")!.Span);
         }
@@ -64,7 +66,8 @@ internal sealed class ChoiceClaims(Subject subject)
     private bool Same(WordCase a, WordCase b, List<StageDefinition> stages)
     {
         var (left, right) = (Case.Over(subject, subject.Whole, a), Case.Over(subject, subject.Whole, b));
-        return stages.All(s => left.Runs(s) == right.Runs(s) && (left.Runs(s) == Truth.No || s.Settings.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
+        return stages.All(s => left.Runs(s) == right.Runs(s)
+            && (left.Runs(s) == Truth.No || s.Settings.SelectMany(x => x.Expressions()).All(e => left.Evaluate(e) == right.Evaluate(e))));
     }
 
     private bool RestsOn(StageDefinition stage, string name) =>

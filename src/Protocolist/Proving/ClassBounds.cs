@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Protocolist.Proving;
 
-/// <summary>Between what bounds the measures of all specimens of a class lie. Sizes rise together, so the ends of the class give the ends of the rest.</summary>
+/// <summary>
+/// Between what bounds the measures of all specimens of a class lie. Sizes rise together, so the ends of the class give the ends of the rest.
+/// </summary>
 internal static class ClassBounds
 {
     /// <summary>As many as the specimen file takes.</summary>
@@ -16,7 +18,9 @@ internal static class ClassBounds
     /// <summary>Beyond what groups' proportions say, single animals are thinner and thicker. The project's choice.</summary>
     private const double Spread = 2;
 
-    /// <summary>What a class can be measured by, in order of preference, and what a class without an end ends at: the project's choice, no vessel takes more.</summary>
+    /// <summary>
+    /// What a class can be measured by, in order of preference, and what a class without an end ends at: the project's choice, no vessel takes more.
+    /// </summary>
     private static readonly (string Measure, double Least, double Most, Dimension Dimension)[] Measures =
     [
         ("mass", 1e-9, 500, Dimension.OfMass),
@@ -50,8 +54,18 @@ internal static class ClassBounds
         var bounds = new Dictionary<string, QuantityRange>(StringComparer.Ordinal);
         Add("specimen.mass", small.Mass.Low.Kilograms, large.Mass.High.Kilograms, Dimension.OfMass, taxon.Limits.GetValueOrDefault("mass"));
         Add("specimen.volume", small.Volume.Low.CubicMeters, large.Volume.High.CubicMeters, Dimension.OfVolume, taxon.Limits.GetValueOrDefault("volume"));
-        Add("specimen.length", small.Length.Low.Meters / Spread, large.Length.High.Meters * Spread, Dimension.OfLength, taxon.Limits.GetValueOrDefault("length"));
-        Add("specimen.half-thickness", small.HalfThickness.Low.Meters / Spread, large.HalfThickness.High.Meters * Spread, Dimension.OfLength, taxon.Limits.GetValueOrDefault("half-thickness"));
+        Add(
+            "specimen.length",
+            small.Length.Low.Meters / Spread,
+            large.Length.High.Meters * Spread,
+            Dimension.OfLength,
+            taxon.Limits.GetValueOrDefault("length"));
+        Add(
+            "specimen.half-thickness",
+            small.HalfThickness.Low.Meters / Spread,
+            large.HalfThickness.High.Meters * Spread,
+            Dimension.OfLength,
+            taxon.Limits.GetValueOrDefault("half-thickness"));
         bounds["specimen.lot-volume"] = new(bounds["specimen.volume"].Low, bounds["specimen.volume"].High * MostAnimals, Dimension.OfVolume);
         bounds["specimen.lot-mass"] = new(bounds["specimen.mass"].Low, bounds["specimen.mass"].High * MostAnimals, Dimension.OfMass);
         bounds["specimen.count"] = new(1, MostAnimals, Dimension.None);
@@ -60,7 +74,8 @@ internal static class ClassBounds
 
         void Add(string name, double low, double high, Dimension dimension, QuantityRange limit)
         {
-            if (limit.Dimension == dimension && limit.High > 0) (low, high) = (Math.Max(limit.Low, 0), double.IsFinite(limit.High) ? limit.High : Math.Max(high, limit.Low));
+            if (limit.Dimension == dimension && limit.High > 0)
+                (low, high) = (Math.Max(limit.Low, 0), double.IsFinite(limit.High) ? limit.High : Math.Max(high, limit.Low));
             bounds[name] = new(Math.Min(low, high), Math.Max(low, high), dimension);
         }
     }

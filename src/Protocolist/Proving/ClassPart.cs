@@ -13,7 +13,9 @@ namespace Protocolist.Proving;
 /// </summary>
 internal sealed class ClassPart
 {
-    /// <summary>How often a stretch is halved before a question stays open. The project's choice: 32 stretches, a fifteenth apart in a class from 2 to 20.</summary>
+    /// <summary>
+    /// How often a stretch is halved before a question stays open. The project's choice: 32 stretches, a fifteenth apart in a class from 2 to 20.
+    /// </summary>
     private const int Deepest = 5;
 
     private readonly Line _line;
@@ -36,7 +38,9 @@ internal sealed class ClassPart
     /// <summary>Both halves; none where it is fine enough.</summary>
     public ImmutableArray<ClassPart> Halves => _halves.IsDefault ? _halves = Split() : _halves;
 
-    /// <summary>Specimens that lie in it: of the whole class the smallest, a middling and the largest one, of smaller stretches the smallest and the middling one.</summary>
+    /// <summary>
+    /// Specimens that lie in it: of the whole class the smallest, a middling and the largest one, of smaller stretches the smallest and the middling one.
+    /// </summary>
     public ImmutableArray<BodyMeasure> Witnesses => _witnesses.IsDefault ? _witnesses = [.. Points().Select(_line.Specimen).OfType<BodyMeasure>()] : _witnesses;
 
     /// <summary>The whole class; null where it limits nothing that leads to a size.</summary>
@@ -88,11 +92,13 @@ internal sealed class ClassPart
 
         public int Parts { get; set; }
 
-        public BodyMeasure? Measured(double size) => _bodies.TryGetValue(size, out var known) ? known : _bodies[size] = ClassBounds.Measure(measure, size, group);
+        public BodyMeasure? Measured(double size) =>
+            _bodies.TryGetValue(size, out var known) ? known : _bodies[size] = ClassBounds.Measure(measure, size, group);
 
         /// <summary>Null where the class does not hold it.</summary>
         public BodyMeasure? Specimen(double size) =>
-            Measured(size) is { } body && taxon.Limits.All(l => l.Key == measure || SpecimenClass.Within(l.Value, SpecimenValues.Measure(body, "specimen." + l.Key).Middle))
+            Measured(size) is { } body
+                && taxon.Limits.All(l => l.Key == measure || SpecimenClass.Within(l.Value, SpecimenValues.Measure(body, "specimen." + l.Key).Middle))
                 ? body
                 : null;
     }

@@ -35,7 +35,8 @@ internal static class ExampleCheck
         if (Outside(body.Value, protocol.Class) is { } outside) return [.. findings, outside with { Where = example.Span }];
         var slots = protocol.Scope.Slots;
         var table = SpecimenValues.Table(slots.Count, body.Value, BenchTemperatures.Usual);
-        foreach (var choice in protocol.Choices) table[slots[$"choice.{choice.Name}"]] = FormulaValue.Of(example.Choose.GetValueOrDefault(choice.Name, choice.Options[0]));
+        foreach (var choice in protocol.Choices)
+            table[slots[$"choice.{choice.Name}"]] = FormulaValue.Of(example.Choose.GetValueOrDefault(choice.Name, choice.Options[0]));
         var inputs = new FormulaInputs(table);
         foreach (var value in protocol.Values) table[slots[value.Name]] = value.Expression.Evaluate(inputs);
         findings.AddRange(example.Expectations.Select(e => Judge(e, protocol, table)).OfType<Finding>());
@@ -56,7 +57,10 @@ internal static class ExampleCheck
         {
             var size = SpecimenValues.Measure(body, "specimen." + key).Middle;
             if (!SpecimenClass.Within(limit, size))
-                return Finding.Error("example-outside-class", TooLargeOrSmall.With(("measure", key.Replace('-', ' ')), Argument.Of("size", size, limit.Dimension), ("limit", limit)), TooLargeOrSmallRemedy);
+                return Finding.Error(
+                    "example-outside-class",
+                    TooLargeOrSmall.With(("measure", key.Replace('-', ' ')), Argument.Of("size", size, limit.Dimension), ("limit", limit)),
+                    TooLargeOrSmallRemedy);
         }
 
         return null;
@@ -72,7 +76,16 @@ internal static class ExampleCheck
         }
 
         if (QuantityText.Read(expectation.Text, out var expected) is { } fault) return Finding.Error(fault.Id, fault.Message, fault.Remedy, expectation.Span);
-        if (expected.Dimension != actual.Quantity.Dimension) return Finding.Error("wrong-dimension", WrongDimension.With(("name", expectation.Name), ("dimension", actual.Quantity.Dimension.ToString()), ("expected", expectation.Text), ("expected-dimension", expected.Dimension.ToString())), WrongDimensionRemedy, expectation.Span);
+        if (expected.Dimension != actual.Quantity.Dimension)
+            return Finding.Error(
+                "wrong-dimension",
+                WrongDimension.With(
+                    ("name", expectation.Name),
+                    ("dimension", actual.Quantity.Dimension.ToString()),
+                    ("expected", expectation.Text),
+                    ("expected-dimension", expected.Dimension.ToString())),
+                WrongDimensionRemedy,
+                expectation.Span);
         return Holds(expected, actual.Quantity) ? null : Failed(expectation, Measurable.Text(actual.Quantity));
     }
 
@@ -95,5 +108,9 @@ internal static class ExampleCheck
     }
 
     private static Finding Failed(Expectation expectation, string actual) =>
-        Finding.Error("example-fails", ExampleFails.With(("name", expectation.Name), ("expected", expectation.Text), ("actual", actual)), ExampleFailsRemedy, expectation.Span);
+        Finding.Error(
+            "example-fails",
+            ExampleFails.With(("name", expectation.Name), ("expected", expectation.Text), ("actual", actual)),
+            ExampleFailsRemedy,
+            expectation.Span);
 }

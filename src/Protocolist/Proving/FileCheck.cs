@@ -32,7 +32,11 @@ public static class FileCheck
         Over(read => Shelf.OfRead([folder.Select(ReadText.Of), read]), sources, zones, strict, _ => true);
 
     private static ImmutableArray<Finding> Over(
-        Func<IReadOnlyList<ReadText>, Shelf> shelfOf, IEnumerable<SourceText> sources, IDateTimeZoneProvider zones, bool strict, Func<Protocol, bool> isToBeProved)
+        Func<IReadOnlyList<ReadText>, Shelf> shelfOf,
+        IEnumerable<SourceText> sources,
+        IDateTimeZoneProvider zones,
+        bool strict,
+        Func<Protocol, bool> isToBeProved)
     {
         var findings = new List<Finding>();
         var protocols = new List<ReadText>();
@@ -64,12 +68,22 @@ public static class FileCheck
 
             // What an inherited line is warned of is its own file's business; an error may well come of what was changed here.
             var fluids = new FluidWords();
-            var proved = shelf.Shelved.Where(s => names.Contains(s.File)).Select(s => s.Protocol).Where(isToBeProved).SelectMany(p => ProtocolCheck.Of(p, strict, fluids));
+            var proved = shelf.Shelved
+                .Where(s => names.Contains(s.File))
+                .Select(s => s.Protocol)
+                .Where(isToBeProved)
+                .SelectMany(p => ProtocolCheck.Of(p, strict, fluids));
             findings.AddRange(proved.Where(f => f.Severity == Severity.Error || !f.Where.IsKnown || names.Contains(f.Where.File)));
             findings.AddRange(ShelfCheck.Of(shelf, names));
         }
 
-        return [.. findings.DistinctBy(f => (f.Id, f.Where, f.Message)).OrderBy(f => f.Where.File, StringComparer.Ordinal).ThenBy(f => f.Where.Line).ThenBy(f => f.Where.Column)];
+        return [
+            .. findings
+                .DistinctBy(f => (f.Id, f.Where, f.Message))
+                .OrderBy(f => f.Where.File, StringComparer.Ordinal)
+                .ThenBy(f => f.Where.Line)
+                .ThenBy(f => f.Where.Column),
+        ];
     }
 
     /// <summary>What a file is: the key that names it.</summary>

@@ -22,7 +22,10 @@ internal static class ProtocolCheck
         foreach (var finding in FluidNames(protocol, fluids).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
         if (Subject.Of(protocol) is { } subject)
         {
-            var proved = Regions(subject).Concat(new WholeRange(subject).Findings(strict)).Concat(new RouteClaims(subject, fluids).Findings()).Concat(new ChoiceClaims(subject).Findings());
+            var proved = Regions(subject)
+                .Concat(new WholeRange(subject).Findings(strict))
+                .Concat(new RouteClaims(subject, fluids).Findings())
+                .Concat(new ChoiceClaims(subject).Findings());
             foreach (var finding in proved.DistinctBy(f => (f.Id, f.Where))) yield return finding;
         }
 
@@ -58,5 +61,6 @@ internal static class ProtocolCheck
     }
 
     /// <summary>A formula without a number of its own needs no source of its own.</summary>
-    private static bool IsOnlyNames(Expression expression) => expression is FormulaExpression { Formula: var formula } && !formula.Nodes.Any(n => n is LiteralNode);
+    private static bool IsOnlyNames(Expression expression) =>
+        expression is FormulaExpression { Formula: var formula } && !formula.Nodes.Any(n => n is LiteralNode);
 }

@@ -168,7 +168,10 @@ internal static class Questions
         || expression.Names().Any(n => subject.Definitions.TryGetValue(n, out var value) && IsOpen(value.Expression, subject));
 
     private static IEnumerable<PairNode> Ranges(Expression expression) =>
-        Formulas(expression).SelectMany(f => f.Nodes).OfType<PairNode>().Where(p => p.Operation == Operation.Range && !(p.Left is LiteralNode && p.Right is LiteralNode));
+        Formulas(expression)
+            .SelectMany(f => f.Nodes)
+            .OfType<PairNode>()
+            .Where(p => p.Operation == Operation.Range && !(p.Left is LiteralNode && p.Right is LiteralNode));
 
     private static IEnumerable<Formula> Formulas(Expression expression) => expression switch
     {

@@ -72,7 +72,10 @@ internal sealed class RouteClaims(Subject subject, FluidWords words)
         {
             if (route.Part.Witnesses.LastOrDefault() is not { } body) continue;
             var at = subject.At(route.Part, route.Part.Witnesses.Length - 1, route.Words, 0);
-            var fluids = route.Stages.Where(s => s.Expression("fluid") is not null).Select(s => (Stage: s, Fluid: words.Read(at.Evaluate(s.Expression("fluid")!).Word).Value)).ToList();
+            var fluids = route.Stages
+                .Where(s => s.Expression("fluid") is not null)
+                .Select(s => (Stage: s, Fluid: words.Read(at.Evaluate(s.Expression("fluid")!).Word).Value))
+                .ToList();
 
             // A fluid that nobody can make has its own finding; what follows from it would be guesswork.
             if (fluids.Exists(f => f.Fluid is null)) continue;

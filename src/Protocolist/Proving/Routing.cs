@@ -4,10 +4,15 @@ using Protocolist.Protocols;
 
 namespace Protocolist.Proving;
 
-/// <summary>Finds all routes of a protocol: its class is split until every condition is settled, or too fine to split and then settled for its specimens.</summary>
+/// <summary>
+/// Finds all routes of a protocol: its class is split until every condition is settled, or too fine to split and then settled for its specimens.
+/// </summary>
 internal sealed class Routing(Subject subject)
 {
-    private readonly ImmutableArray<Condition> _conditions = [.. subject.Protocol.Stages.Where(s => s.Expression("when") is not null).Select(s => new Condition(subject, s))];
+    private readonly ImmutableArray<Condition> _conditions =
+    [
+        .. subject.Protocol.Stages.Where(s => s.Expression("when") is not null).Select(s => new Condition(subject, s)),
+    ];
     private readonly Dictionary<string, ImmutableArray<StageDefinition>> _stages = new(StringComparer.Ordinal);
     private readonly List<Route> _routes = [];
 

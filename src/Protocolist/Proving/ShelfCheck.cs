@@ -24,7 +24,10 @@ internal static class ShelfCheck
 
     /// <param name="shelf">The shelf.</param>
     /// <param name="files">The files to speak of: each finding names one of the two neighbours that is among them.</param>
-    /// <summary>Overlaps and gaps among the classes of one group. Where a group's class and that of a group above it both fit, the nearer one serves, and that is no overlap.</summary>
+    /// <summary>
+    /// Overlaps and gaps among the classes of one group. Where a group's class and that of a group above it both fit, the nearer one serves, and that is
+    /// no overlap.
+    /// </summary>
     public static IEnumerable<Finding> Of(Shelf shelf, IReadOnlySet<string> files)
     {
         var index = new ClassIndex(shelf);
@@ -67,7 +70,9 @@ internal static class ShelfCheck
         if (a.Class.Limits.Count + a.Class.Words.Count != b.Class.Limits.Count + b.Class.Words.Count) return null;
         if (a.Class.Limits.Any(l => b.Class.Limits.TryGetValue(l.Key, out var limit) && (limit.Low >= l.Value.High || l.Value.Low >= limit.High))) return null;
         if (a.Class.Words.Any(w => b.Class.Words.TryGetValue(w.Key, out var words) && !words.Intersect(w.Value).Any())) return null;
-        var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((x, y) => x.Intersect(y)).First(), StringComparer.Ordinal);
+        var words = a.Class.Words.Concat(b.Class.Words).GroupBy(w => w.Key).ToDictionary(g => g.Key, g => g.Select(w => w.Value.AsEnumerable()).Aggregate((
+            x,
+            y) => x.Intersect(y)).First(), StringComparer.Ordinal);
         var traits = words.ToImmutableSortedDictionary(StringComparer.Ordinal);
         return bodies.Of(a, traits).Concat(bodies.Of(b, traits)).FirstOrDefault(body => bodies.Index.Of(a.Id).Fits(body) && bodies.Index.Of(b.Id).Fits(body));
     }
@@ -79,7 +84,10 @@ internal static class ShelfCheck
 
         private readonly Dictionary<(string Id, string Traits), List<BodyMeasure>> made = [];
 
-        /// <summary>Those that no class of a nearer group or with more limits serves: the low end, which an overlap of like measures always holds for one of the two, and some between.</summary>
+        /// <summary>
+        /// Those that no class of a nearer group or with more limits serves: the low end, which an overlap of like measures always holds for one of the
+        /// two, and some between.
+        /// </summary>
         public List<BodyMeasure> Of(Shelved protocol, ImmutableSortedDictionary<string, string> traits)
         {
             var key = (protocol.Id, string.Join(' ', traits));
@@ -89,7 +97,10 @@ internal static class ShelfCheck
             var (measure, stretch) = ClassBounds.MainMeasure(protocol.Class);
             return made[key] =
             [
-                .. Enumerable.Range(0, 8).Select(i => ClassBounds.Measure(measure, stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0), group)).OfType<BodyMeasure>()
+                .. Enumerable.Range(0, 8).Select(i => ClassBounds.Measure(
+                    measure,
+                    stretch.Low * Math.Pow(stretch.High / stretch.Low, i / 8.0),
+                    group)).OfType<BodyMeasure>()
                     .Select(body => With(body, traits)).Where(body => !above.Exists(c => c.Fits(body))),
             ];
         }

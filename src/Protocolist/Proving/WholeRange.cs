@@ -60,8 +60,15 @@ internal sealed class WholeRange(Subject subject)
 
     private IEnumerable<Asked> AskedOf(Setting setting, StageDefinition stage) => setting switch
     {
-        ExpressionSetting { Expression.Type.Kind: FormulaKind.Quantity } s => [new(subject, stage, s.Key, () => OfStage.With(Argument.Id("key", s.Key), Argument.Id("stage", stage.Id)), s.Expression)],
-        SitesSetting s => s.Sites.Select(x => new Asked(subject, stage, s.Key, () => Site.With(Argument.Id("region", x.Region), Argument.Id("stage", stage.Id)), x.PerSite)),
+        ExpressionSetting { Expression.Type.Kind: FormulaKind.Quantity } s => [
+            new(subject, stage, s.Key, () => OfStage.With(Argument.Id("key", s.Key), Argument.Id("stage", stage.Id)), s.Expression),
+        ],
+        SitesSetting s => s.Sites.Select(x => new Asked(
+            subject,
+            stage,
+            s.Key,
+            () => Site.With(Argument.Id("region", x.Region), Argument.Id("stage", stage.Id)),
+            x.PerSite)),
         WatchSetting s => [new(subject, stage, s.Key, () => WatchEvery.With(Argument.Id("stage", stage.Id)), s.Every)],
         _ => [],
     };

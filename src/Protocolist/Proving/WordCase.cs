@@ -24,7 +24,8 @@ internal sealed class WordCase
     public int Number { get; }
 
     /// <summary>What it tells apart and the word of each, by name.</summary>
-    public IEnumerable<(string Name, string Word)> Words => _axes.Zip(_picks, (axis, pick) => (axis.Name, axis.Words[pick])).OrderBy(w => w.Name, StringComparer.Ordinal);
+    public IEnumerable<(string Name, string Word)> Words =>
+        _axes.Zip(_picks, (axis, pick) => (axis.Name, axis.Words[pick])).OrderBy(w => w.Name, StringComparer.Ordinal);
 
     /// <summary>The word for a name; null where it is not told apart.</summary>
     public string? Find(string name) => AxisOf(name) is var axis and >= 0 ? _axes[axis].Words[_picks[axis]] : null;
@@ -33,7 +34,8 @@ internal sealed class WordCase
     public WordCase With(string name, string word) => AxisOf(name) is var axis ? new(_axes, _picks.SetItem(axis, _axes[axis].Words.IndexOf(word)), -1) : this;
 
     /// <summary>Which of the names are told apart, by their places.</summary>
-    public ImmutableArray<int> AxesOf(IReadOnlySet<string> names) => names.Count == 0 ? [] : [.. Enumerable.Range(0, _axes.Length).Where(a => names.Contains(_axes[a].Name))];
+    public ImmutableArray<int> AxesOf(IReadOnlySet<string> names) =>
+        names.Count == 0 ? [] : [.. Enumerable.Range(0, _axes.Length).Where(a => names.Contains(_axes[a].Name))];
 
     /// <summary>A number that tells apart what it says of the names at these places.</summary>
     public long Key(ImmutableArray<int> axes)
@@ -55,7 +57,8 @@ internal sealed class WordCase
         ];
         var first = ImmutableArray.Create(new int[axes.Length]);
         var count = axes.Aggregate(1L, (n, a) => Math.Min(Most + 1, n * a.Words.Length));
-        if (count > Most) return [.. axes.SelectMany((axis, a) => axis.Words.Select((_, w) => first.SetItem(a, w))).Select((picks, i) => new WordCase(axes, picks, i))];
+        if (count > Most)
+            return [.. axes.SelectMany((axis, a) => axis.Words.Select((_, w) => first.SetItem(a, w))).Select((picks, i) => new WordCase(axes, picks, i))];
         var all = new WordCase[count];
         for (var i = 0; i < all.Length; i++)
         {

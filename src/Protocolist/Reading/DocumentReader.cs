@@ -66,7 +66,15 @@ internal sealed class DocumentReader
         limits ??= ReadingLimits.Standard;
         if (source.Text.Length > limits.Characters)
         {
-            return new(null, [Finding.Error("file-too-long", FileTooLong.With(("length", source.Text.Length), ("characters", limits.Characters)), FileTooLongRemedy, SourceSpan.At(source.Name, 1, 1))]);
+            return new(
+                null,
+                [
+                    Finding.Error(
+                        "file-too-long",
+                        FileTooLong.With(("length", source.Text.Length), ("characters", limits.Characters)),
+                        FileTooLongRemedy,
+                        SourceSpan.At(source.Name, 1, 1)),
+                ]);
         }
 
         // An editor does not show a byte order mark, and counts no column for it.
@@ -100,7 +108,11 @@ internal sealed class DocumentReader
         {
             _findings.Add(Explain(fault.Message, fault.Start));
         }
-        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
+        catch (Exception fault) when (fault is InvalidOperationException
+            or ArgumentException
+            or IndexOutOfRangeException
+            or FormatException
+            or OverflowException)
         {
             // The scanner lets these escape for some malformed input, such as a bracket that is never closed; the place it had reached is all there is.
             _findings.Add(Explain("", _scanner.CurrentPosition));
@@ -132,7 +144,8 @@ internal sealed class DocumentReader
         if (++_nodes > _limits.Nodes) throw Stop("too-many-nodes", TooManyNodes.With(("most", _limits.Nodes)), FileTooLongRemedy, current);
         if (depth > _limits.Depth) throw Stop("nested-too-deeply", TooDeep.With(("most", _limits.Depth)), TooDeepRemedy, current);
         if (current is NodeEvent { Anchor.IsEmpty: false }) throw Stop("anchors-not-allowed", AnAnchor, WriteItOut, current);
-        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!") throw Stop("tags-not-allowed", ATag.With(("tag", Excerpt.Of(tagged.Tag.Value))), ATagRemedy, current);
+        if (current is NodeEvent { Tag.IsEmpty: false } tagged && tagged.Tag.Value != "!")
+            throw Stop("tags-not-allowed", ATag.With(("tag", Excerpt.Of(tagged.Tag.Value))), ATagRemedy, current);
         return current switch
         {
             Scalar scalar => ScalarOf(scalar),
@@ -198,7 +211,12 @@ internal sealed class DocumentReader
             }
 
             if (seen.TryAdd(key.Value, key.Span)) entries.Add(new(key, value));
-            else _findings.Add(Finding.Error("duplicate-key", DuplicateKey.With(("key", Excerpt.Of(key.Value)), ("to-string", seen[key.Value].Line.ToString(CultureInfo.InvariantCulture))), DuplicateKeyRemedy, key.Span));
+            else
+                _findings.Add(Finding.Error(
+                    "duplicate-key",
+                    DuplicateKey.With(("key", Excerpt.Of(key.Value)), ("to-string", seen[key.Value].Line.ToString(CultureInfo.InvariantCulture))),
+                    DuplicateKeyRemedy,
+                    key.Span));
         }
 
         return new(entries.DrainToImmutable(), End(isFlow, start));

@@ -39,7 +39,8 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     public static Fields? Of(DocumentNode node, Message what, List<Finding> findings)
     {
         if (node is MappingNode mapping) return new(mapping, what, findings);
-        if (node is not ScalarNode { IsEmpty: true }) findings.Add(Finding.Error("not-a-mapping", NotAMapping.With(("what", what)), NotAMappingRemedy, node.Span));
+        if (node is not ScalarNode { IsEmpty: true })
+            findings.Add(Finding.Error("not-a-mapping", NotAMapping.With(("what", what)), NotAMappingRemedy, node.Span));
         return null;
     }
 
@@ -74,7 +75,10 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     /// <param name="remedy">What to do; to add it, where nothing better can be said.</param>
     /// <param name="where">The place; the key's own where it stands there without a value, else that of the mapping.</param>
     public void Miss(string key, Message? remedy = null, SourceSpan? where = null) => findings.Add(Finding.Error(
-        MissingKey.Id, MissingKey.With(("what", what), ("key", key)), remedy ?? AddKey.With(("key", key)), where ?? mapping.Find(key)?.Key.Span ?? mapping.Span));
+        MissingKey.Id,
+        MissingKey.With(("what", what), ("key", key)),
+        remedy ?? AddKey.With(("key", key)),
+        where ?? mapping.Find(key)?.Key.Span ?? mapping.Span));
 
     private ScalarNode? Single(string key)
     {
@@ -139,7 +143,11 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     {
         if (Scalar(key) is not { } scalar) return null;
         if (words.Contains(scalar.Value)) return scalar.Value;
-        findings.Add(Finding.Error("unknown-word", UnknownWord.With(("word", Excerpt.Of(scalar.Value)), ("key", key)), Suggestion.For(scalar.Value, words), scalar.Span));
+        findings.Add(Finding.Error(
+            "unknown-word",
+            UnknownWord.With(("word", Excerpt.Of(scalar.Value)), ("key", key)),
+            Suggestion.For(scalar.Value, words),
+            scalar.Span));
         return null;
     }
 
@@ -159,7 +167,11 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     {
         if (Scalar(key) is not { } scalar) return null;
         if (int.TryParse(scalar.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most) return number;
-        findings.Add(Finding.Error("bad-number", NotWhole.With(("key", key), ("least", least), ("most", most), ("word", Excerpt.Of(scalar.Value))), NotWholeRemedy, scalar.Span));
+        findings.Add(Finding.Error(
+            "bad-number",
+            NotWhole.With(("key", key), ("least", least), ("most", most), ("word", Excerpt.Of(scalar.Value))),
+            NotWholeRemedy,
+            scalar.Span));
         return null;
     }
 
@@ -174,8 +186,18 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
             var isRenamed = renamed is not null && renamed.TryGetValue(key, out var now) && _asked.Contains(now);
             var meant = isRenamed ? renamed![key] : Suggestion.Nearest(key, _asked);
             if (meant is not null) findings.RemoveAll(f => f.Message == MissingKey.With(("what", what), ("key", meant)));
-            if (isRenamed) findings.Add(Finding.Error("renamed-key", RenamedKey.With(("key", key), ("meant", meant!), ("what", what)), RenamedKeyRemedy.With(("meant", meant!)), entry.Key.Span));
-            else findings.Add(Finding.Error("unknown-key", UnknownKey.With(("key", Excerpt.Of(key)), ("what", what)), Suggestion.For(key, _asked), entry.Key.Span));
+            if (isRenamed)
+                findings.Add(Finding.Error(
+                    "renamed-key",
+                    RenamedKey.With(("key", key), ("meant", meant!), ("what", what)),
+                    RenamedKeyRemedy.With(("meant", meant!)),
+                    entry.Key.Span));
+            else
+                findings.Add(Finding.Error(
+                    "unknown-key",
+                    UnknownKey.With(("key", Excerpt.Of(key)), ("what", what)),
+                    Suggestion.For(key, _asked),
+                    entry.Key.Span));
         }
     }
 }

@@ -26,7 +26,11 @@ internal static class ScalarReading
         }
 
         if (range.Dimension == dimension) return range;
-        findings.Add(Finding.Error("wrong-dimension", WrongDimension.With(("what", what), ("dimension", dimension.ToString()), ("text", Excerpt.Of(scalar.Value)), ("is", range.Dimension.ToString())), WrongDimensionRemedy, scalar.Span));
+        findings.Add(Finding.Error(
+            "wrong-dimension",
+            WrongDimension.With(("what", what), ("dimension", dimension.ToString()), ("text", Excerpt.Of(scalar.Value)), ("is", range.Dimension.ToString())),
+            WrongDimensionRemedy,
+            scalar.Span));
         return null;
     }
 

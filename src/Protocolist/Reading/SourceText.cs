@@ -19,7 +19,10 @@ public sealed record SourceText(string Name, string Text)
     /// <summary>The most bytes that are read of one file: as many as the characters that a document may have can take.</summary>
     public const int MostBytes = 12_000_000;
 
-    /// <summary>Makes a text from a stream of bytes, which must be UTF-8 with or without a byte order mark. Reads no more than one byte past the most that is allowed.</summary>
+    /// <summary>
+    /// Makes a text from a stream of bytes, which must be UTF-8 with or without a byte order mark. Reads no more than one byte past the most that is
+    /// allowed.
+    /// </summary>
     /// <param name="name">The file's name.</param>
     /// <param name="bytes">Its content, from where the stream stands; the caller closes it.</param>
     /// <returns>The text, or an error finding: <c>file-too-long</c>, <c>not-utf8</c>.</returns>
@@ -30,7 +33,8 @@ public sealed record SourceText(string Name, string Text)
         ArgumentNullException.ThrowIfNull(bytes);
         using var read = new MemoryStream();
         Span<byte> part = stackalloc byte[4096];
-        while (read.Length <= MostBytes && bytes.Read(part[..(int)Math.Min(part.Length, MostBytes + 1 - read.Length)]) is > 0 and var count) read.Write(part[..count]);
+        while (read.Length <= MostBytes
+            && bytes.Read(part[..(int)Math.Min(part.Length, MostBytes + 1 - read.Length)]) is > 0 and var count) read.Write(part[..count]);
         return Decode(name, read.GetBuffer().AsSpan(0, (int)read.Length));
     }
 
@@ -41,7 +45,8 @@ public sealed record SourceText(string Name, string Text)
     public static Checked<SourceText> Decode(string name, ReadOnlySpan<byte> bytes)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (bytes.Length > MostBytes) return new(null, [Finding.Error("file-too-long", FileTooLong.With(("most", MostBytes)), FileTooLongRemedy, SourceSpan.At(name, 1, 1))]);
+        if (bytes.Length > MostBytes)
+            return new(null, [Finding.Error("file-too-long", FileTooLong.With(("most", MostBytes)), FileTooLongRemedy, SourceSpan.At(name, 1, 1))]);
         try
         {
             return new(new(name, Strict.GetString(bytes)), []);

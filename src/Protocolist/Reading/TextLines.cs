@@ -66,7 +66,11 @@ internal sealed class TextLines
 
     /// <summary>Says of a character that no text should hold.</summary>
     public static Finding Unfit(char character, SourceSpan where) =>
-        Finding.Error("unreadable-character", UnreadableCharacterSaid.With(("code", ((int)character).ToString("X4", System.Globalization.CultureInfo.InvariantCulture))), UnreadableCharacterRemedy, where);
+        Finding.Error(
+            "unreadable-character",
+            UnreadableCharacterSaid.With(("code", ((int)character).ToString("X4", System.Globalization.CultureInfo.InvariantCulture))),
+            UnreadableCharacterRemedy,
+            where);
 
     /// <summary>
     /// Characters that no editor shows, and at which the parser would end the text or a line without a word: control characters, the line separators of

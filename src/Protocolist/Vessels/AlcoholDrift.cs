@@ -27,7 +27,8 @@ internal static class AlcoholDrift
 
     /// <summary>The strength left when a part of the volume is gone.</summary>
     /// <remarks>
-    /// Worked out with <see cref="Vapour.OverMixture(double, double)"/>: the two escapes bracket what jars do. PET jars are an exception: water passes their wall
+    /// Worked out with <see cref="Vapour.OverMixture(double, double)"/>: the two escapes bracket what jars do. PET jars are an exception: water passes
+    /// their wall
     /// faster and the alcohol grows stronger (Canadian Museum of Nature, in a collections mailing list of 2007).
     /// </remarks>
     /// <param name="massFraction">Ethanol by mass at the start, 0.05 to 0.97.</param>

@@ -69,7 +69,9 @@ public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Pla
     public int Count(Severity severity) => Findings.Count(f => f.Severity == severity);
 }
 
-/// <summary>Many specimens from a table, one plan a row. A row is forgotten before the next is read, but for some 40 bytes by which its number is known again.</summary>
+/// <summary>
+/// Many specimens from a table, one plan a row. A row is forgotten before the next is read, but for some 40 bytes by which its number is known again.
+/// </summary>
 public sealed class Batch
 {
     private static readonly Phrase MissingRows = new("missing-rows", "the table ends after row {count}, and more rows than that are done");
@@ -100,8 +102,10 @@ public sealed class Batch
     /// <param name="csv">The text; the caller closes it after the last row.</param>
     /// <param name="file">Its name, for findings.</param>
     /// <param name="request">Shelf, bench, start and choices.</param>
-    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of <see cref="BatchRequest.Validate"/>.</returns>
-    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) => Open(csv, file, request, asked => request.Planner.Pipeline.Make(asked) is var made ? (made.Plan, made.Draft) : default);
+    /// <returns>The batch; null with errors <c>missing-column</c>, <c>column-twice</c>, <c>empty-file</c> where no row could be planned, or with those of
+    /// <see cref="BatchRequest.Validate"/>.</returns>
+    public static Checked<Batch> Open(TextReader csv, string file, BatchRequest request) =>
+        Open(csv, file, request, asked => request.Planner.Pipeline.Make(asked) is var made ? (made.Plan, made.Draft) : default);
 
     /// <summary>The same, with another planner.</summary>
     internal static Checked<Batch> Open(TextReader csv, string file, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
@@ -118,7 +122,8 @@ public sealed class Batch
 
     /// <summary>Passes over rows that were done before, so long as each still holds what it held then. To be called before <see cref="Rows"/>.</summary>
     /// <param name="done">Of each row that is done, in order, its <see cref="BatchRow.Digest"/>.</param>
-    /// <returns>An error <c>edited-row</c> at the first row that is not what it was, or <c>missing-rows</c> where the table ends before; null where all are as they were.</returns>
+    /// <returns>An error <c>edited-row</c> at the first row that is not what it was, or <c>missing-rows</c> where the table ends before; null where all
+    /// are as they were.</returns>
     public Finding? PassOver(IEnumerable<string> done)
     {
         ArgumentNullException.ThrowIfNull(done);
@@ -140,7 +145,8 @@ public sealed class Batch
     }
 
     /// <summary>
-    /// Plans the rows on all cores, in order; can be gone through once. A fault costs its own row only, even one of this library (<c>unforeseen-fault</c>); a number
+    /// Plans the rows on all cores, in order; can be gone through once. A fault costs its own row only, even one of this library
+    /// (<c>unforeseen-fault</c>); a number
     /// that comes again is a warning, <c>repeated-number</c>, that names both rows.
     /// </summary>
     /// <returns>One result for each row that is not passed over. The table is read at most 256 rows ahead.</returns>
@@ -199,12 +205,17 @@ public sealed class Batch
     {
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
-        if (!request.Choices.IsEmpty && MeasurePass.Run(specimen).Value is { } body && SelectPass.Run(body, request.Planner.Pipeline.Classes).Value is { } protocol)
+        if (!request.Choices.IsEmpty
+            && MeasurePass.Run(specimen).Value is { } body
+            && SelectPass.Run(body, request.Planner.Pipeline.Classes).Value is { } protocol)
             plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);
 
         // What the plan says of the specimen it says of this row.
         var where = SourceSpan.At(table.File, row.Line, 1);
-        return new(row.Number, row.Line, row.Id, made.Value, [.. row.Findings, .. made.Findings.Select(f => f.Where.IsKnown ? f : f with { Where = where })]) { Draft = draft };
+        return new(row.Number, row.Line, row.Id, made.Value, [.. row.Findings, .. made.Findings.Select(f => f.Where.IsKnown ? f : f with { Where = where })])
+        {
+            Draft = draft,
+        };
     }
 }

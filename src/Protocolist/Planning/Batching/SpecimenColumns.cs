@@ -8,7 +8,8 @@ namespace Protocolist.Planning.Batching;
 internal readonly record struct SpecimenColumn(string Name, string Unit = "");
 
 /// <summary>Which columns give which key of a specimen file, the preferred one first. Terms of Darwin Core stand beside the house's own words.</summary>
-/// <remarks>Darwin Core terms as in the TDWG quick reference guide; measuredMassInGrams and its like are the flat names that measurement extensions use.</remarks>
+/// <remarks>Darwin Core terms as in the TDWG quick reference guide; measuredMassInGrams and its like are the flat names that measurement extensions
+/// use.</remarks>
 internal static class SpecimenColumns
 {
     public static ImmutableArray<SpecimenColumn> Id { get; } = Plain("specimen", "catalog-number", "record-number", "field-number", "occurrence-id", "id");
@@ -60,7 +61,12 @@ internal static class SpecimenColumns
     /// <summary>All columns, for the heading.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        .. Id.Concat(Ranks).Concat(Places).Concat(Quantities.SelectMany(q => q.Columns)).Concat(Words.SelectMany(w => w.Columns)).Select(c => c.Name).Distinct(StringComparer.Ordinal),
+        .. Id.Concat(Ranks)
+            .Concat(Places)
+            .Concat(Quantities.SelectMany(q => q.Columns))
+            .Concat(Words.SelectMany(w => w.Columns))
+            .Select(c => c.Name)
+            .Distinct(StringComparer.Ordinal),
     ];
 
     private static ImmutableArray<SpecimenColumn> Plain(params string[] names) => [.. names.Select(n => new SpecimenColumn(n))];

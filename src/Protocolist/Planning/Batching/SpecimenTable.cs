@@ -40,11 +40,13 @@ internal sealed class SpecimenTable
         bool Has(IEnumerable<SpecimenColumn> columns) => columns.Any(c => table.IndexOf(c.Name) is not null);
         var missing = ImmutableArray.CreateBuilder<Finding>();
         if (!Has(SpecimenColumns.Id)) missing.Add(Missing("for the specimen's number", "'specimen' or 'catalogNumber'"));
-        if (!Has(SpecimenColumns.Ranks) && table.IndexOf("group") is null) missing.Add(Missing("for the sort of animal", "'group', or one of 'higher taxon', 'class', 'order', 'family'"));
+        if (!Has(SpecimenColumns.Ranks) && table.IndexOf("group") is null)
+            missing.Add(Missing("for the sort of animal", "'group', or one of 'higher taxon', 'class', 'order', 'family'"));
         if (!Has(SpecimenColumns.Quantities.SelectMany(q => q.Columns))) missing.Add(Missing("with a measurement", "such as 'mass (g)' or 'length (mm)'"));
         return new(missing.Count > 0 ? null : new(table), [.. opened.Findings, .. missing]);
 
-        Finding Missing(string what, string names) => Finding.Error("missing-column", MissingColumn.With(("what", what)), MissingColumnRemedy.With(("names", names)), SourceSpan.At(file, 1, 1));
+        Finding Missing(string what, string names) =>
+            Finding.Error("missing-column", MissingColumn.With(("what", what)), MissingColumnRemedy.With(("names", names)), SourceSpan.At(file, 1, 1));
     }
 
     public string File => table.File;
@@ -77,14 +79,24 @@ internal sealed class SpecimenTable
         var specimen = SpecimenReader.ReadInline(node, name, "", findings);
         var unread = findings.Skip(before).Any(f => f.Severity == Severity.Error) || findings.Any(f => f.Severity == Severity.Error);
         findings.AddRange(ValidatorFindings.Of(Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
-        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings]) { IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1), Digest = row.Digest };
+        return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings])
+        {
+            IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1),
+            Digest = row.Digest,
+        };
 
         void Add(string key, string value, CsvField field)
         {
             var span = field.In(table.File);
             var scalar = new ScalarNode(value, 0, false, span);
             DocumentNode node = key == "permits" && value.AsSpan().ContainsAny(';', '|')
-                ? new SequenceNode([.. value.Split([';', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(p => new ScalarNode(p, 0, false, span))], span)
+                ? new SequenceNode(
+                    [
+                        .. value
+                            .Split([';', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                            .Select(p => new ScalarNode(p, 0, false, span)),
+                    ],
+                    span)
                 : scalar;
             entries.Add(new(new ScalarNode(key, 0, false, span), node));
         }
@@ -96,15 +108,27 @@ internal sealed class SpecimenTable
         var read = signs.Read(field);
         findings.AddRange(read.Findings);
         if (read.Value is not { } text) return null;
-        return unit.Length > 0 && decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _) ? $"{text} {unit}" : text;
+        return unit.Length > 0 && decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)
+            ? $"{text} {unit}"
+            : text;
     }
 
     /// <summary>Words as specimen files have them: lower case for lists, the first day of a span, nothing for "unknown".</summary>
     private static string? Word(string key, string text) => key switch
     {
-        "sex" or "life-stage" or "condition" or "intended-use" when text.ToLowerInvariant() is "unknown" or "undetermined" or "not recorded" or "indeterminate" or "n/a" => null,
+        "sex" or "life-stage" or "condition" or "intended-use" when text.ToLowerInvariant() is "unknown"
+            or "undetermined"
+            or "not recorded"
+            or "indeterminate"
+            or "n/a" => null,
         "sex" or "condition" or "intended-use" or "group" => text.ToLowerInvariant().Replace(' ', '-'),
-        "life-stage" => text.ToLowerInvariant() switch { "subadult" or "immature" or "young" => "juvenile", "tadpole" or "nymph" => "larva", "fetus" or "foetus" => "embryo", var word => word },
+        "life-stage" => text.ToLowerInvariant() switch
+        {
+            "subadult" or "immature" or "young" => "juvenile",
+            "tadpole" or "nymph" => "larva",
+            "fetus" or "foetus" => "embryo",
+            var word => word
+        },
 
         // An ISO date may bring a time or a second date with it.
         "found-on" when text.Length > 10 && text[10] is 'T' or '/' or ' ' => text[..10],

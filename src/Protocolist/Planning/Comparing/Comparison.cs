@@ -14,7 +14,8 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
 {
     private static readonly Phrase OneAtATime = new(
         "one-at-a-time",
-        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time against the planner's own way, A");
+        "there are {all} ways in all, more than the {most-combined} that are combined freely; vessels and stock vary one at a time "
+            + "against the planner's own way, A");
     private static readonly Phrase OneAtATimeRemedy = new("one-at-a-time.remedy", "settle some with --choose, --vessel or --supply to see the rest combined");
     private static readonly Phrase WaysNotAllCompared = new("ways-not-all-compared", "{count} ways are too many; the first {most-ways} are compared");
     private static readonly Phrase WaysNotAllComparedRemedy = new("ways-not-all-compared.remedy", "settle some with --choose, --vessel or --supply");
@@ -44,12 +45,18 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         if (!isCombined)
             findings.Add(Finding.Note("one-at-a-time", OneAtATime.With(("all", all), ("most-combined", MostCombined)), OneAtATimeRemedy));
         if (requests.Count > MostWays)
-            findings.Add(Finding.Note("ways-not-all-compared", WaysNotAllCompared.With(("count", requests.Count), ("most-ways", MostWays)), WaysNotAllComparedRemedy));
+            findings.Add(Finding.Note(
+                "ways-not-all-compared",
+                WaysNotAllCompared.With(("count", requests.Count), ("most-ways", MostWays)),
+                WaysNotAllComparedRemedy));
         ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
             .Select(r => (Request: r, Made: Made(r, bases, pipeline)))
             .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
             .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
-        return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })]) { IsCombined = isCombined }, findings.ToImmutable());
+        return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })])
+        {
+            IsCombined = isCombined,
+        }, findings.ToImmutable());
     }
 
     /// <summary>The plan of each combination of choices, with vessels and stock as the pipeline takes them.</summary>
@@ -61,7 +68,10 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
             var chosen = request with { Choices = choices };
             var made = pipeline.Make(chosen);
             if (made.Plan.Value is not null) bases.Add(new(chosen, made, [.. Variation.AlternativesOf(chosen, made)]));
-            else findings.Add(Finding.Note("choice-cannot-be-planned", CannotBePlanned.With(Argument.Texts("choices", choices.Select(c => $"{c.Key} {c.Value}")), ("why", Why(made)))));
+            else
+                findings.Add(Finding.Note(
+                    "choice-cannot-be-planned",
+                    CannotBePlanned.With(Argument.Texts("choices", choices.Select(c => $"{c.Key} {c.Value}")), ("why", Why(made)))));
         }
 
         return bases;

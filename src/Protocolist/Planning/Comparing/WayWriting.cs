@@ -17,7 +17,9 @@ internal static class WayWriting
         {
             Name = name,
             Choices = plan.Choices,
-            Vessels = (made.Draft?.Steps ?? []).Where(s => Variation.IsWeighed(s) && s.Vessel is not null).ToImmutableSortedDictionary(s => s.Id, s => s.Vessel!.Vessel.Id, StringComparer.Ordinal),
+            Vessels = (made.Draft?.Steps ?? [])
+                .Where(s => Variation.IsWeighed(s) && s.Vessel is not null)
+                .ToImmutableSortedDictionary(s => s.Id, s => s.Vessel!.Vessel.Id, StringComparer.Ordinal),
             Supplies = (made.Provisioned?.Choice.Recipes ?? []).Where(r => !r.Need.Fluid.IsWater)
                 .ToImmutableSortedDictionary(r => r.Need.Name.ToString(), r => r.Way.Supply.Words.ToString(), StringComparer.Ordinal),
             Wishes = request.Wishes,
@@ -27,7 +29,10 @@ internal static class WayWriting
             CostNow = plan.Costs.Cash,
             OverTenYears = plan.Costs.OverTenYears,
             FormaldehydeStockLitres = plan.Recipes.SelectMany(r => r.Parts).Sum(StockEquivalent),
-            FlammableAlcoholLitres = plan.Recipes.SelectMany(r => r.Parts).Where(p => p.Fluid is { AlcoholVolumePercent: >= 24 }).Sum(p => p.Volume?.Liters ?? 0),
+            FlammableAlcoholLitres = plan.Recipes
+                .SelectMany(r => r.Parts)
+                .Where(p => p.Fluid is { AlcoholVolumePercent: >= 24 })
+                .Sum(p => p.Volume?.Liters ?? 0),
             Findings = [.. plan.Findings.Where(f => f.Severity != Severity.Note)],
             Remarks = KeepingRemarks.Of(plan),
         };
@@ -35,5 +40,7 @@ internal static class WayWriting
 
     /// <summary>Litres of the reference stock that hold as much formaldehyde as this part.</summary>
     private static double StockEquivalent(PlannedPart part) =>
-        part.Fluid is { HasFormaldehyde: true, FormaldehydeGramsPerLitre: { } grams } ? (part.Volume?.Liters ?? 0) * grams / (Fluid.ReferenceStock.FormaldehydeGramsPerLitre ?? grams) : 0;
+        part.Fluid is { HasFormaldehyde: true, FormaldehydeGramsPerLitre: { } grams }
+            ? (part.Volume?.Liters ?? 0) * grams / (Fluid.ReferenceStock.FormaldehydeGramsPerLitre ?? grams)
+            : 0;
 }

@@ -69,7 +69,10 @@ internal static class DraftPass
     }
 
     /// <summary>The choices as decided, defaults filled in; null where something was chosen that cannot be.</summary>
-    private static ImmutableSortedDictionary<string, string>? Choose(PreparedProtocol prepared, ImmutableSortedDictionary<string, string> wanted, List<Finding> findings)
+    private static ImmutableSortedDictionary<string, string>? Choose(
+        PreparedProtocol prepared,
+        ImmutableSortedDictionary<string, string> wanted,
+        List<Finding> findings)
     {
         if (wanted.IsEmpty) return prepared.Defaults;
         foreach (var (name, option) in wanted)
@@ -93,7 +96,9 @@ internal static class DraftPass
 
     /// <summary>An amount below nothing, or one that no number bounds from below.</summary>
     private static bool IsImpossible(FormulaValue value) =>
-        value.Kind == FormulaKind.Quantity && (value.Quantity.Low < 0 || double.IsPositiveInfinity(value.Quantity.Low)) && value.Quantity.Dimension != Dimension.OfTemperature;
+        value.Kind == FormulaKind.Quantity
+            && (value.Quantity.Low < 0 || double.IsPositiveInfinity(value.Quantity.Low))
+            && value.Quantity.Dimension != Dimension.OfTemperature;
 
     private static Finding NotFinite(FigureOrigin figure, Severity severity) =>
         new("impossible-amount", severity, Impossible.With(Argument.Id("figure", figure.Id)), ImpossibleRemedy) { Where = figure.Where, Subject = figure.Id };

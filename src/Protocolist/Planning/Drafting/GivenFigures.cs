@@ -53,6 +53,10 @@ internal static class GivenFigures
     {
         var point = SpecimenValues.Measure(body, name);
         var range = new QuantityRange(Math.Min(si(estimate.Low), si(estimate.High)), Math.Max(si(estimate.Low), si(estimate.High)), point.Dimension);
-        return new FigureOrigin(name, [], estimate.Source) { Rule = estimate.How, Note = estimate.IsMeasured ? default : Estimated.With(("range", range)) }.Of(point);
+        return new FigureOrigin(name, [], estimate.Source)
+        {
+            Rule = estimate.How,
+            Note = estimate.IsMeasured ? default : Estimated.With(("range", range)),
+        }.Of(point);
     }
 }

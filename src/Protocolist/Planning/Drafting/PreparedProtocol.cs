@@ -13,9 +13,18 @@ namespace Protocolist.Planning.Drafting;
 internal sealed record PreparedValue(Expression Expression, int Slot, FigureOrigin Origin);
 
 /// <summary>A choice of a protocol, where it stands in the table of values, and the figures that it becomes.</summary>
-internal sealed record PreparedChoice(string Name, ImmutableArray<string> Words, ImmutableArray<FormulaValue> Options, int Slot, FigureOrigin Chosen, FigureOrigin ByDefault);
+internal sealed record PreparedChoice(
+    string Name,
+    ImmutableArray<string> Words,
+    ImmutableArray<FormulaValue> Options,
+    int Slot,
+    FigureOrigin Chosen,
+    FigureOrigin ByDefault);
 
-/// <summary>A protocol ready to be planned with: names as places of a table, settings by key, fluids read, texts as messages. Made once, used by any number of threads.</summary>
+/// <summary>
+/// A protocol ready to be planned with: names as places of a table, settings by key, fluids read, texts as messages. Made once, used by any number of
+/// threads.
+/// </summary>
 internal sealed class PreparedProtocol
 {
     private static readonly Phrase ChosenRule = new("figure.chosen", "chosen");
@@ -29,20 +38,30 @@ internal sealed class PreparedProtocol
         Protocol = protocol;
         var slots = protocol.Scope.Slots;
         TableSize = slots.Count;
-        Values = [.. protocol.Values.Select(v => new PreparedValue(v.Expression, slots[v.Name], FigureOrigin.Of(v.Name, v.Expression, v.Source, v.Note, v.Span)))];
+        Values = [
+            .. protocol.Values.Select(v => new PreparedValue(v.Expression, slots[v.Name], FigureOrigin.Of(v.Name, v.Expression, v.Source, v.Note, v.Span))),
+        ];
         Choices =
         [
             .. protocol.Choices.Select(c =>
             {
                 var origin = new FigureOrigin($"choice.{c.Name}", [], protocol.ToString());
-                return new PreparedChoice(c.Name, c.Options, [.. c.Options.Select(FormulaValue.Of)], slots[$"choice.{c.Name}"], origin with { Rule = ChosenRule }, origin with { Rule = DefaultRule });
+                return new PreparedChoice(
+                    c.Name,
+                    c.Options,
+                    [.. c.Options.Select(FormulaValue.Of)],
+                    slots[$"choice.{c.Name}"],
+                    origin with { Rule = ChosenRule },
+                    origin with { Rule = DefaultRule });
             }),
         ];
         Defaults = protocol.Choices.ToImmutableSortedDictionary(c => c.Name, c => c.Options[0], StringComparer.Ordinal);
         Stages = [.. protocol.Stages.Select(PreparedStage.From)];
         FigureCount = Choices.Length + Values.Length + Stages.Sum(s => s.Settings.Length);
         Cautions = [.. protocol.Cautions.Select(Message.Text)];
-        _fluids = protocol.Stages.Select(s => s.Expression("fluid")).OfType<Expression>().SelectMany(e => FluidWordsOf(e, protocol)).Distinct(StringComparer.Ordinal)
+        _fluids = protocol.Stages.Select(s => s.Expression("fluid")).OfType<Expression>().SelectMany(e => FluidWordsOf(
+            e,
+            protocol)).Distinct(StringComparer.Ordinal)
             .ToFrozenDictionary(w => w, w => Fluid.Read(w), StringComparer.Ordinal);
         _fluidCautions = _fluids.Values.Select(f => f.Value).OfType<Fluid>().Distinct().ToFrozenDictionary(f => f, FluidCautions.Of);
     }

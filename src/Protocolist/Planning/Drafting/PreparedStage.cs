@@ -16,10 +16,15 @@ internal enum StageKey
 /// <summary>A setting with a value that depends on the specimen or the choices, and the figure that it becomes.</summary>
 internal sealed record PreparedSetting(Expression Expression, FigureOrigin Origin);
 
-/// <summary>A stage of a protocol, ready to become a step of any specimen: texts as messages, settings by their places. Made once for a protocol. Immutable.</summary>
+/// <summary>
+/// A stage of a protocol, ready to become a step of any specimen: texts as messages, settings by their places. Made once for a protocol. Immutable.
+/// </summary>
 internal sealed record PreparedStage
 {
-    private static readonly ImmutableArray<(StageKey Key, string Word)> Words = [.. Enum.GetValues<StageKey>().Select(k => (k, Reading.EnumWords<StageKey>.Of(k)))];
+    private static readonly ImmutableArray<(StageKey Key, string Word)> Words =
+    [
+        .. Enum.GetValues<StageKey>().Select(k => (k, Reading.EnumWords<StageKey>.Of(k))),
+    ];
 
     private static readonly Phrase Called = new("watch.sign", "{sign} ({meaning}): {action}");
 

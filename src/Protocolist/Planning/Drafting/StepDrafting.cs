@@ -17,7 +17,13 @@ namespace Protocolist.Planning.Drafting;
 /// <param name="body">The body.</param>
 /// <param name="protocol">The protocol.</param>
 /// <param name="findings">Takes what is found.</param>
-internal readonly ref struct StepDrafting(PreparedStage stage, ReadOnlySpan<Figure> values, FormulaInputs inputs, BodyMeasure body, PreparedProtocol protocol, List<Finding> findings)
+internal readonly ref struct StepDrafting(
+    PreparedStage stage,
+    ReadOnlySpan<Figure> values,
+    FormulaInputs inputs,
+    BodyMeasure body,
+    PreparedProtocol protocol,
+    List<Finding> findings)
 {
     /// <summary>A century: what no step outlasts, and what keeps every sum of times within the calendar.</summary>
     private const double LongestSeconds = 100 * 365.25 * 86400;
@@ -80,7 +86,9 @@ internal readonly ref struct StepDrafting(PreparedStage stage, ReadOnlySpan<Figu
     {
         StageKind.Inject => Injecting.Plan(this),
         StageKind.Slit => Cutting.Plan(this),
-        StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => Word(StageKey.Running) == "yes" ? SoakWork.Running : SoakWork.Standing,
+        StageKind.Immerse or StageKind.Bath or StageKind.Wash or StageKind.Rinse or StageKind.Thaw => Word(StageKey.Running) == "yes"
+            ? SoakWork.Running
+            : SoakWork.Standing,
         StageKind.Hold => new HoldWork(Quantity(StageKey.Temperature)),
         StageKind.House => new HouseWork(Length(StageKey.BelowBrim), Length(StageKey.OverSpecimen)),
         StageKind.Mount => new MountWork(Support.Find(Word(StageKey.On))),

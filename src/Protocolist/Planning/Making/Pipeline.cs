@@ -13,7 +13,9 @@ using Protocolist.Plans;
 
 namespace Protocolist.Planning.Making;
 
-/// <summary>The passes in their order: measure, select, draft, provision, date, review. Plans, revisions, comparisons and batches all come through here.</summary>
+/// <summary>
+/// The passes in their order: measure, select, draft, provision, date, review. Plans, revisions, comparisons and batches all come through here.
+/// </summary>
 internal sealed class Pipeline
 {
     /// <summary>A protocol is prepared when it is first planned with; a process that makes one plan prepares one.</summary>
@@ -48,7 +50,10 @@ internal sealed class Pipeline
         var drafted = DraftPass.Run(body, Prepared(protocol), request.Bench.Bench, request.Choices);
         if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
         var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), request.Wishes);
-        return Finish(provisioned, request.Bench, new(request.Start) { By = request.By }, request.Wishes, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
+        return Finish(provisioned, request.Bench, new(request.Start)
+        {
+            By = request.By,
+        }, request.Wishes, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
     }
 
     /// <summary>Dates what is provisioned, and reviews it.</summary>

@@ -41,7 +41,12 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
 
     /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and its plan is not to be started.</summary>
     internal ImmutableArray<Finding> Refusals() =>
-        [.. (IsPlain ? [] : ValidatorFindings.Of(Validator, this)).Concat(Specimen.BeyondLimits()).Concat(Bench.Findings).Where(f => f.Severity == Severity.Error)];
+        [
+            .. (IsPlain ? [] : ValidatorFindings.Of(Validator, this))
+                .Concat(Specimen.BeyondLimits())
+                .Concat(Bench.Findings)
+                .Where(f => f.Severity == Severity.Error),
+        ];
 
     /// <summary>Whether nothing is asked that the validator has a word for, beside a start that can be.</summary>
     private bool IsPlain => Calendar.Has(Start.Date) && By is null && Choices.IsEmpty && Wishes.IsEmpty();

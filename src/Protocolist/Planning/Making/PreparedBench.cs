@@ -13,7 +13,8 @@ public sealed class PreparedBench
 {
     /// <summary>Prepares a bench.</summary>
     /// <param name="bench">The bench.</param>
-    /// <param name="days">The days on which the steps of the plans will lie, for many plans: their opening hours are worked out here. Null for a single plan; a plan beyond the days costs more time, no more.</param>
+    /// <param name="days">The days on which the steps of the plans will lie, for many plans: their opening hours are worked out here. Null for a single
+    /// plan; a plan beyond the days costs more time, no more.</param>
     public PreparedBench(Bench bench, DateInterval? days = null)
     {
         ArgumentNullException.ThrowIfNull(bench);

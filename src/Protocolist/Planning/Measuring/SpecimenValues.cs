@@ -7,10 +7,16 @@ using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Measuring;
 
-/// <summary>What the names of <see cref="SpecimenScope"/> stand for, for one specimen on one bench. Amounts are planned with nominal measures; their ranges are shown beside.</summary>
+/// <summary>
+/// What the names of <see cref="SpecimenScope"/> stand for, for one specimen on one bench. Amounts are planned with nominal measures; their ranges are
+/// shown beside.
+/// </summary>
 internal static class SpecimenValues
 {
-    /// <summary>The table of values with those filled in that every protocol has, in the order of <see cref="SpecimenScope.Names"/>; the rest is for choices and values.</summary>
+    /// <summary>
+    /// The table of values with those filled in that every protocol has, in the order of <see cref="SpecimenScope.Names"/>; the rest is for choices and
+    /// values.
+    /// </summary>
     public static FormulaValue[] Table(int size, BodyMeasure body, BenchTemperatures temperatures)
     {
         var table = new FormulaValue[size];

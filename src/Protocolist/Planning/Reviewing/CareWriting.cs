@@ -30,7 +30,8 @@ internal static class CareWriting
 
     public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
     {
-        var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
+        var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House
+            && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
         List<CareRule> own = [];
         foreach (var step in draft.Steps)
         {
@@ -82,7 +83,8 @@ internal static class CareWriting
         if (step.Work is not CareWork care) yield break;
         var round = step.Title == step.Stage.Title ? step.Stage.Round : step.Stage.RoundOf(step.Title);
         var every = Months(care.Every);
-        if (Days(care.After) is { } after) yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
+        if (Days(care.After) is { } after)
+            yield return new(every is null ? step.Id : $"{step.Id}-first", round, Period.FromDays(after), null, step.Stage.Source);
         if (every is { } months) yield return new(step.Id, round, Period.FromMonths(months), Period.FromMonths(months), step.Stage.Source);
     }
 
@@ -107,7 +109,9 @@ internal static class CareWriting
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.Seal) is not { } seal) return null;
         var work = seal.Work as SealWork;
         return work?.Chosen?.Way.Method
-            ?? (work?.With == Sealing.Tape ? ClosingMethod.Tape : work?.With == Sealing.ScrewLid || work?.With == Sealing.SnapLid ? ClosingMethod.OwnLid : null);
+            ?? (work?.With == Sealing.Tape
+                ? ClosingMethod.Tape
+                : work?.With == Sealing.ScrewLid || work?.With == Sealing.SnapLid ? ClosingMethod.OwnLid : null);
     }
 
     /// <summary>The yearly test in the words of what is kept: strength of alcohol, pH of formalin.</summary>
@@ -127,5 +131,6 @@ internal static class CareWriting
     /// <summary>What is over whole years: five of them are sixty months, though 61 months of thirty days fit in.</summary>
     private static double Rest(double years) => years < 0.5 ? 1 : Math.Abs(years - Math.Round(years));
 
-    private static int? Days(QuantityRange? time) => time is { IsFinite: true, Middle: var seconds } ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
+    private static int? Days(QuantityRange? time) =>
+        time is { IsFinite: true, Middle: var seconds } ? (int)Math.Clamp(Math.Round(seconds / 86400), 0, 36500) : null;
 }

@@ -29,7 +29,8 @@ internal static class ReviewPass
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Recipes);
         var (steps, reviewed, care) = (
-            ImmutableArray.CreateBuilder<Step>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
+            ImmutableArray.CreateBuilder<Step>(
+                draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
         foreach (var (drafted, said) in draft.Steps.Zip(cautions))
         {
             var step = StepWriting.Write(drafted, provisioned, bench, said);
@@ -66,7 +67,9 @@ internal static class ReviewPass
             Care = care.DrainToImmutable(),
             Earlier = [.. found, .. VesselFindings(draft)],
             Fixation = draft.Fixation,
-            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house ? FinalTank.Of(house.Vessel, house.Fluid) : null,
+            Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house
+                ? FinalTank.Of(house.Vessel, house.Fluid)
+                : null,
             Stored = provisioned.Stored,
             ValueOf = name => plan.Figure(name)?.Answer,
         };

@@ -6,7 +6,9 @@ using Protocolist.Plans;
 
 namespace Protocolist.Planning.Revising;
 
-/// <summary>Why dates moved, step after step: each by what is new about it, or else by what moved the end of the step before. Lives for one comparison only.</summary>
+/// <summary>
+/// Why dates moved, step after step: each by what is new about it, or else by what moved the end of the step before. Lives for one comparison only.
+/// </summary>
 /// <remarks>A step that ends when it was to end passes nothing on, so that a delay that was made up for is not blamed for a later one.</remarks>
 internal sealed class DateCauses(Plan after)
 {
@@ -80,7 +82,8 @@ internal sealed class DateCauses(Plan after)
         return Or(_carried, Or(own, [Anew]));
     }
 
-    private ImmutableArray<Message> NotBegun(Step? old) => Until is { } until && old?.Start?.ToInstant() < until.ToInstant() ? [NotBegunBy.With(("at", until))] : [];
+    private ImmutableArray<Message> NotBegun(Step? old) =>
+        Until is { } until && old?.Start?.ToInstant() < until.ToInstant() ? [NotBegunBy.With(("at", until))] : [];
 
     private ImmutableArray<Message> EndOf(Step? old, Step step, ImmutableArray<Message> own, ImmutableArray<Message> began)
     {

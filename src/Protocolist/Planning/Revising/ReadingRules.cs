@@ -12,7 +12,10 @@ namespace Protocolist.Planning.Revising;
 /// <summary>Readings, and what they change.</summary>
 internal static class ReadingRules
 {
-    /// <summary>By how much a bath may read weaker than it should, in points of volume: a simple hydrometer is good to about two (common practice); the project's choice.</summary>
+    /// <summary>
+    /// By how much a bath may read weaker than it should, in points of volume: a simple hydrometer is good to about two (common practice); the project's
+    /// choice.
+    /// </summary>
     private const double WeakBy = 3;
 
     /// <summary>Below this formalin is changed: buffered formalin is near 7, and about 6 bone begins to suffer (common practice).</summary>
@@ -76,7 +79,9 @@ internal static class ReadingRules
         }
     }
 
-    /// <summary>What a bath comes to when the body has given it all of its water: volumes taken as adding up, the body at the strength of the bath before.</summary>
+    /// <summary>
+    /// What a bath comes to when the body has given it all of its water: volumes taken as adding up, the body at the strength of the bath before.
+    /// </summary>
     private static double Expected(StepsInWork work, DraftStep host)
     {
         var strength = host.Fluid!.AlcoholVolumePercent;
@@ -91,7 +96,10 @@ internal static class ReadingRules
     private static void Slow(StepsInWork work, LogEntry entry, Instant at, double celsius)
     {
         var host = work.Find(entry.Step)!;
-        if (host.Kind != StageKind.Immerse || work.Setting.DraftAt(celsius)?.Steps.FirstOrDefault(s => s.Id == host.Id) is not { } colder || colder.Least <= host.Least) return;
+        if (host.Kind != StageKind.Immerse
+            || work.Setting.DraftAt(celsius)?.Steps.FirstOrDefault(s => s.Id == host.Id) is not { } colder
+            || colder.Least <= host.Least)
+            return;
         work.Change(host.Id, s => s with { Least = colder.Least, Most = colder.Most });
         work.Explain(host.Id, Cold.With(("temperature", Temperature.FromDegreesCelsius(celsius)), Argument.At("at", at, work.Zone)));
     }

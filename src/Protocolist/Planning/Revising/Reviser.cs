@@ -31,7 +31,8 @@ internal static class Reviser
     private static readonly Phrase OtherProtocolRevisionRemedy = new(
         "other-protocol-revision.remedy",
         "nothing, where the plan is to go on as it was; to follow the shelf's, make a new plan for what is still to be done");
-    private static readonly Phrase PlanProtocolUnreadable = new("plan-protocol-unreadable", "the protocol that the plan carries cannot be read by this version of the program");
+    private static readonly Phrase PlanProtocolUnreadable = new(
+        "plan-protocol-unreadable", "the protocol that the plan carries cannot be read by this version of the program");
     private static readonly Phrase PlanProtocolUnreadableRemedy = new(
         "plan-protocol-unreadable.remedy",
         "use the version of the program that made the plan, or make a new plan for what is still to be done");
@@ -84,7 +85,11 @@ internal static class Reviser
         Shelf.Of([.. carried.Files.Select(file => (IReadOnlyList<SourceText>)[file])]).Find(carried.Id) is { } protocol ? new(protocol) : null;
 
     private static Draft? At(double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices) =>
-        DraftPass.Run(body, protocol, bench with { Temperatures = bench.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } }, choices).Value;
+        DraftPass.Run(
+            body,
+            protocol,
+            bench with { Temperatures = bench.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } },
+            choices).Value;
 
     private static IEnumerable<Finding> Mismatches(Plan plan, Protocol? other, Bench bench)
     {

@@ -33,12 +33,19 @@ internal static class SignRules
             var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign.Word == sign).Remedy;
             if (remedy is null)
             {
-                work.Say(Finding.Note("sign-without-remedy", SignWithoutRemedy.With(("sign", sign), ("host", host.Id)), SignWithoutRemedyRemedy, entry.Where) with { Subject = host.Id });
+                work.Say(Finding.Note(
+                    "sign-without-remedy",
+                    SignWithoutRemedy.With(("sign", sign), ("host", host.Id)),
+                    SignWithoutRemedyRemedy,
+                    entry.Where) with { Subject = host.Id });
                 remedy = Protocols.Remedy.Ask;
             }
 
             var seen = entry.Moment!.Value;
-            var because = Seen.With(("sign", sign), ("place", entry.Place.Length > 0 ? Place.With(("place", entry.Place)) : default), Argument.At("at", seen, work.Zone));
+            var because = Seen.With(
+                ("sign", sign),
+                ("place", entry.Place.Length > 0 ? Place.With(("place", entry.Place)) : default),
+                Argument.At("at", seen, work.Zone));
             Remedy(work, host, remedy, seen, because, entry);
         }
     }
@@ -78,7 +85,9 @@ internal static class SignRules
             return;
         }
 
-        work.Change(host.Id, s => s with { Least = s.Least + SoaksOn(host), Most = s.Most + SoaksOn(host), EndNotBefore = Later(s.EndNotBefore, seen + SoaksOn(host)) });
+        work.Change(
+            host.Id,
+            s => s with { Least = s.Least + SoaksOn(host), Most = s.Most + SoaksOn(host), EndNotBefore = Later(s.EndNotBefore, seen + SoaksOn(host)) });
         work.Explain(host.Id, because);
     }
 

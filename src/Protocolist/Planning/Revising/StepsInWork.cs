@@ -55,7 +55,9 @@ internal sealed class StepsInWork
     {
         var prefix = $"{host}-{word}-";
         var id = FormattableString.Invariant($"{prefix}{_steps.Count(s => s.Id.StartsWith(prefix, StringComparison.Ordinal)) + 1}");
-        var at = _steps.FindLastIndex(s => s.Id == host || s.During?.Soak == host || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && !s.Because.IsEmpty);
+        var at = _steps.FindLastIndex(s => s.Id == host
+            || s.During?.Soak == host
+            || s.Id.StartsWith($"{host}-", StringComparison.Ordinal) && !s.Because.IsEmpty);
         _steps.Insert(at + 1, WithProgress(make(id)));
         return id;
     }
@@ -66,7 +68,11 @@ internal sealed class StepsInWork
         if (at < 0) return null;
         var skipped = new SkippedStep(_steps[at], entry.Skipped!, at > 0 ? _steps[at - 1].Id : null);
         _steps.RemoveAt(at);
-        Say(Finding.Warning("step-skipped", StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped!)), StepSkippedRemedy, entry.Where) with { Subject = entry.Step });
+        Say(Finding.Warning(
+            "step-skipped",
+            StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped!)),
+            StepSkippedRemedy,
+            entry.Where) with { Subject = entry.Step });
         return skipped;
     }
 

@@ -60,7 +60,9 @@ internal static class SelectPass
         Finding.Error(
             "several-protocols",
             Tied.With(
-                ("protocols", NamedAll.With(Argument.Messages("protocols", serving.Take(MostNamed).Select(c => Named.With(Argument.Id("protocol", c.Id), ("class", c.ClassText)))))),
+                ("protocols", NamedAll.With(Argument.Messages(
+                    "protocols",
+                    serving.Take(MostNamed).Select(c => Named.With(Argument.Id("protocol", c.Id), ("class", c.ClassText)))))),
                 ("more", serving.Count > MostNamed ? More.With(("count", serving.Count - MostNamed)) : default),
                 ("this", Describe(body))),
             TiedRemedy,
@@ -74,13 +76,23 @@ internal static class SelectPass
         if (near.Count > 0)
         {
             var nearest = near.Select(c => Near.With(Argument.Id("protocol", c.Candidate.Id), Argument.Messages("reasons", c.Misfits)));
-            return new(null, [Finding.Error("no-protocol", NoneOfSize.With(("this", Describe(body)), Argument.Messages("nearest", nearest)), NoneOfSizeRemedy)]);
+            return new(
+                null,
+                [Finding.Error("no-protocol", NoneOfSize.With(("this", Describe(body)), Argument.Messages("nearest", nearest)), NoneOfSizeRemedy)]);
         }
 
-        var related = index.Groups.Select(TaxonGroups.Find).OfType<TaxonGroup>().OrderByDescending(g => Shared(g, body.Group)).ThenBy(g => g.Id, StringComparer.Ordinal).Take(MostNamed);
+        var related = index.Groups
+            .Select(TaxonGroups.Find)
+            .OfType<TaxonGroup>()
+            .OrderByDescending(g => Shared(g, body.Group))
+            .ThenBy(g => g.Id, StringComparer.Ordinal)
+            .Take(MostNamed);
         return new(null,
         [
-            Finding.Error("no-protocol", NoneOfGroup.With(Argument.Id("group", body.Group.Id), Argument.Ids("groups", related.Select(g => g.Id))), NoneOfGroupRemedy),
+            Finding.Error(
+                "no-protocol",
+                NoneOfGroup.With(Argument.Id("group", body.Group.Id), Argument.Ids("groups", related.Select(g => g.Id))),
+                NoneOfGroupRemedy),
         ]);
     }
 
@@ -90,7 +102,8 @@ internal static class SelectPass
         foreach (var (key, limit) in c.Limits)
         {
             var size = SpecimenValues.Measure(body, "specimen." + key).Middle;
-            if (!SpecimenClass.Within(limit, size)) yield return OutOfLimit.With(("measure", key), Argument.Of("size", size, limit.Dimension), ("limit", limit));
+            if (!SpecimenClass.Within(limit, size))
+                yield return OutOfLimit.With(("measure", key), Argument.Of("size", size, limit.Dimension), ("limit", limit));
         }
 
         foreach (var (key, words) in c.Words)

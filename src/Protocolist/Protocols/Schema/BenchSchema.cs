@@ -19,7 +19,14 @@ internal static class BenchSchema
         ("closed", Texts("Days, or runs of days: 2027-03-29 to 2027-04-02.")),
         ("holidays", Texts("Days of every year: 12-25.")),
         ("also-open", Named(Texts(), "Date → spans of hours.")),
-        ("temperatures", Closed("What the rooms have.", [("room", Quantity("Where bodies are fixed.")), ("cold", Quantity("The cold store.")), ("coldest", Quantity("The coldest day of the store.")), ("hottest", Quantity("The hottest day of the store."))])),
+        ("temperatures", Closed(
+            "What the rooms have.",
+            [
+                ("room", Quantity("Where bodies are fixed.")),
+                ("cold", Quantity("The cold store.")),
+                ("coldest", Quantity("The coldest day of the store.")),
+                ("hottest", Quantity("The hottest day of the store.")),
+            ])),
         ("people", Whole(1, "How many can work at once.")),
         ("shelf-bears", Quantity("What one place on the store's shelf bears: 60 kg.")),
         ("currency", Text("ISO 4217 code.")),
@@ -40,11 +47,24 @@ internal static class BenchSchema
         ])),
         ("waste", Closed("Where spent things go.",
         [
-            ("containers", Named(TextOr(Closed("A container with its price.", [("name", Text("The drum or bin.")), ("holds", Quantity("What is in it when full: a volume, or a number of pieces.")), ("price", Text("What it costs to have it taken away full: 60.00 EUR."))], "name")), "Class of waste → the drum or bin.")),
+            ("containers", Named(
+                TextOr(Closed(
+                    "A container with its price.",
+                    [
+                        ("name", Text("The drum or bin.")),
+                        ("holds", Quantity("What is in it when full: a volume, or a number of pieces.")),
+                        ("price", Text("What it costs to have it taken away full: 60.00 EUR.")),
+                    ],
+                    "name")),
+                "Class of waste → the drum or bin.")),
             ("drains", Named(Text(), "Class of waste → the local permission by which it may go to the drain.")),
-            ("keep-fixative", Closed("Spent fixative kept for another specimen.", [("in", Text("The vessel it is kept in.")), ("uses", Whole(1, "How often it may serve."))])),
+            ("keep-fixative", Closed(
+                "Spent fixative kept for another specimen.",
+                [("in", Text("The vessel it is kept in.")), ("uses", Whole(1, "How often it may serve."))])),
         ])),
-        ("air", Closed("The work room's air.", [("room", Quantity("Its volume.")), ("changes-per-hour", Quantity("Air changes.")), ("hood", YesNo("Whether there is a fume hood."))])),
+        ("air", Closed(
+            "The work room's air.",
+            [("room", Quantity("Its volume.")), ("changes-per-hour", Quantity("Air changes.")), ("hood", YesNo("Whether there is a fume hood."))])),
         ("stock", List(Stock(), "What is on the shelf or can be bought.")),
         ("vessels", List(Vessel(), "Jars, tubs and tanks.")),
     ], "format", "bench", "zone"));
@@ -66,7 +86,12 @@ internal static class BenchSchema
         ("uses-allowed", Whole(0, "How often it may be.")),
         ("ph", Quantity("Its pH, where measured.")),
         ("clear", YesNo("Whether it is clear.")),
-        ("packs", List(Closed("A pack that can be bought.", [("size", Quantity("What it holds.")), ("price", Text("Such as 31.00 EUR.")), ("lead", Quantity("From order to delivery."))], "size"), "Packs that can be bought.")),
+        ("packs", List(
+            Closed(
+                "A pack that can be bought.",
+                [("size", Quantity("What it holds.")), ("price", Text("Such as 31.00 EUR.")), ("lead", Quantity("From order to delivery."))],
+                "size"),
+            "Packs that can be bought.")),
         ("worth", Text("Price by amount, of what is on hand.")),
         ("lasts-uses", Whole(1, "Of a tool: how many uses it lasts.")),
         ("used-so-far", Whole(0, "Of a tool: how many uses it has seen.")),
@@ -76,7 +101,10 @@ internal static class BenchSchema
     [
         ("id", Text("Its name on this bench.")),
         ("name", Text("What a person calls it.")),
-        ("inside", Closed("Inside measures: diameter and height, or length, width and height.", [("diameter", Quantity("")), ("length", Quantity("")), ("width", Quantity("")), ("height", Quantity(""))], "height")),
+        ("inside", Closed(
+            "Inside measures: diameter and height, or length, width and height.",
+            [("diameter", Quantity("")), ("length", Quantity("")), ("width", Quantity("")), ("height", Quantity(""))],
+            "height")),
         ("wall", Words(EnumWords<VesselMaterial>.All, "What its wall is made of.")),
         ("count", Whole(0, "How many there are.")),
         ("capacity", Quantity("What it holds, where that is less than its inside.")),
@@ -88,6 +116,8 @@ internal static class BenchSchema
         ("price", Text("What one more of it costs, such as 6.50 EUR; with 'count: 0' it is of the catalogue.")),
         ("lead", Quantity("From order to delivery.")),
         ("loses-a-year", Quantity("What one of it, filled and closed, loses in a year, as measured here.")),
-        ("in-use", List(Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]), "How many are not free, and until when.")),
+        ("in-use", List(
+            Closed("Some of them that hold something.", [("count", Whole(1, "How many.")), ("until", Text("Date."))]),
+            "How many are not free, and until when.")),
     ], "id", "inside");
 }

@@ -24,7 +24,12 @@ public static class FileSchemas
     private static string Text(JsonObject schema)
     {
         using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping })) schema.WriteTo(json);
+        using (var json = new Utf8JsonWriter(stream, new()
+        {
+            Indented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        })) schema.WriteTo(json);
         return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
     }
 }

@@ -29,7 +29,10 @@ internal static class ProtocolSchema
             ["properties"] = new JsonObject
             {
                 ["for"] = new JsonObject { ["required"] = Array(["group"]) },
-                ["stages"] = new JsonObject { ["items"] = new JsonObject { ["allOf"] = new JsonArray([.. StageGrammar.Kinds.Where(k => k.Settings.Any(s => s.Required)).Select(Needs)]) } },
+                ["stages"] = new JsonObject
+                {
+                    ["items"] = new JsonObject { ["allOf"] = new JsonArray([.. StageGrammar.Kinds.Where(k => k.Settings.Any(s => s.Required)).Select(Needs)]) },
+                },
             },
         };
         return Document("Protocolist: protocol", root, Definitions());
@@ -80,7 +83,10 @@ internal static class ProtocolSchema
                 .. ClassReader.Measures.Select(m => (m.Key, Quantity("From its low end up to, and without, its high end."))),
                 .. ClassReader.Traits.Select(t => (t.Key, SomeOf(t.Words, "The words that fit."))),
             ]),
-            ["options"] = new JsonObject { ["anyOf"] = new JsonArray(Text(), new JsonObject { ["type"] = "array", ["items"] = Text(), ["minItems"] = 1, ["uniqueItems"] = true }) },
+            ["options"] = new JsonObject
+            {
+                ["anyOf"] = new JsonArray(Text(), new JsonObject { ["type"] = "array", ["items"] = Text(), ["minItems"] = 1, ["uniqueItems"] = true }),
+            },
             ["source"] = Texts($"A key under 'sources', '{SourceBook.CommonPractice}' or '{SourceBook.FromMemory}'; or several."),
             ["value"] = Value(),
             ["sites"] = Named(Ref("value"), "Body region → volume at one site; 'other' is every region not named."),
@@ -113,12 +119,26 @@ internal static class ProtocolSchema
         ["anyOf"] = new JsonArray(
             Text("A quantity, a word or a formula."),
             Closed("A value with its source.", [("value", Ref("value")), ("source", Ref("source")), ("note", Text())], "value"),
-            Closed("A table of bands.", [("by", Text("The quantity it goes by.")), ("bands", Named(Text(), "Lines such as 'up to 20 g', '20 g to 500 g', 'over 500 g'.")), ("source", Ref("source")), ("note", Text())], "by", "bands"),
+            Closed(
+                "A table of bands.",
+                [
+                    ("by", Text("The quantity it goes by.")),
+                    ("bands", Named(Text(), "Lines such as 'up to 20 g', '20 g to 500 g', 'over 500 g'.")),
+                    ("source", Ref("source")),
+                    ("note", Text()),
+                ],
+                "by",
+                "bands"),
             new JsonObject
             {
                 ["type"] = "object",
                 ["description"] = "One value for each word of a choice.",
-                ["properties"] = new JsonObject { ["by"] = Pattern("^(choice|specimen)\\.", "The choice it goes by."), ["source"] = Ref("source"), ["note"] = Text() },
+                ["properties"] = new JsonObject
+                {
+                    ["by"] = Pattern("^(choice|specimen)\\.", "The choice it goes by."),
+                    ["source"] = Ref("source"),
+                    ["note"] = Text(),
+                },
                 ["required"] = Array(["by"]),
                 ["additionalProperties"] = Ref("value"),
             }),
@@ -135,7 +155,15 @@ internal static class ProtocolSchema
 
     private static JsonObject Setting(SettingShape setting) => setting.Form switch
     {
-        SettingForm.Word => new() { ["description"] = setting.Summary, ["anyOf"] = new JsonArray(Words(setting.Words), YesNoFor(setting), Pattern("^(choice|specimen)\\."), new JsonObject { ["type"] = "object", ["required"] = Array(["by"]) }) },
+        SettingForm.Word => new()
+        {
+            ["description"] = setting.Summary,
+            ["anyOf"] = new JsonArray(Words(setting.Words), YesNoFor(setting), Pattern("^(choice|specimen)\\."), new JsonObject
+            {
+                ["type"] = "object",
+                ["required"] = Array(["by"]),
+            }),
+        },
         SettingForm.Fluid => Ref("value", setting.Summary + " Such as 'ethanol 70 %vol', 'neutral buffered formalin 10 %', 'tap water'."),
         SettingForm.Quantity => Ref("value", setting.Summary),
         SettingForm.Condition => Text(setting.Summary),

@@ -10,7 +10,8 @@ internal static class SchemaParts
     /// <summary>YAML gives an editor numbers and booleans where it can; here every value is text that is read by its own rules.</summary>
     public static JsonObject Text(string description = "") => Described(new() { ["type"] = Array(["string", "number", "boolean"]) }, description);
 
-    public static JsonObject Texts(string description = "") => Described(new() { ["anyOf"] = new JsonArray(Text(), new JsonObject { ["type"] = "array", ["items"] = Text() }) }, description);
+    public static JsonObject Texts(string description = "") =>
+        Described(new() { ["anyOf"] = new JsonArray(Text(), new JsonObject { ["type"] = "array", ["items"] = Text() }) }, description);
 
     public static JsonObject Words(IEnumerable<string> words, string description = "") => Described(new() { ["enum"] = Array(words) }, description);
 

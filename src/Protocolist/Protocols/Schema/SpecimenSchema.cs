@@ -10,7 +10,11 @@ internal static class SpecimenSchema
 {
     public static JsonObject Build() => Document(
         "Protocolist: specimen",
-        Closed("One dead animal, or several of a kind as one lot.", [("format", Format()), ("specimen", Text("Its catalogue or field number.")), .. Measured()], "format", "specimen"));
+        Closed(
+            "One dead animal, or several of a kind as one lot.",
+            [("format", Format()), ("specimen", Text("Its catalogue or field number.")), .. Measured()],
+            "format",
+            "specimen"));
 
     /// <summary>What is measured and noted: the whole file but its first two keys, and the specimen of a worked example.</summary>
     public static IEnumerable<(string Key, JsonObject Value)> Measured() =>

@@ -101,7 +101,10 @@ internal sealed class CsvReader
         return null;
     }
 
-    /// <summary>Reads a quoted cell and leaves the separator or line end after it. What follows its first line break is remembered, to be read again if the quote proves to be a slip.</summary>
+    /// <summary>
+    /// Reads a quoted cell and leaves the separator or line end after it. What follows its first line break is remembered, to be read again if the quote
+    /// proves to be a slip.
+    /// </summary>
     private Finding? Quoted()
     {
         cell.Clear();

@@ -43,7 +43,10 @@ internal sealed class CsvTable
     private readonly FrozenDictionary<string, int> indexes;
 
     private CsvTable(CsvReader reader, CsvRecord heading, Dictionary<string, int> indexes) =>
-        (this.reader, width, HeadingDigest, this.indexes) = (reader, heading.Fields.Length, heading.Digest(), indexes.ToFrozenDictionary(StringComparer.Ordinal));
+        (this.reader, width, HeadingDigest, this.indexes) = (reader,
+            heading.Fields.Length,
+            heading.Digest(),
+            indexes.ToFrozenDictionary(StringComparer.Ordinal));
 
     public string File => reader.File;
 
@@ -54,8 +57,13 @@ internal sealed class CsvTable
     /// <param name="required">Columns that must be there.</param>
     /// <param name="optional">Columns that may be there.</param>
     /// <param name="aliases">Other names of those columns, such as the terms of Darwin Core.</param>
-    /// <returns>The table, or null where a required column is missing; findings <c>empty-file</c>, <c>missing-column</c>, <c>column-twice</c>, and a note <c>unknown-column</c>.</returns>
-    public static Checked<CsvTable> Open(CsvReader reader, IReadOnlyCollection<string> required, IReadOnlyCollection<string> optional, IReadOnlyDictionary<string, string> aliases)
+    /// <returns>The table, or null where a required column is missing; findings <c>empty-file</c>, <c>missing-column</c>, <c>column-twice</c>, and a note
+    /// <c>unknown-column</c>.</returns>
+    public static Checked<CsvTable> Open(
+        CsvReader reader,
+        IReadOnlyCollection<string> required,
+        IReadOnlyCollection<string> optional,
+        IReadOnlyDictionary<string, string> aliases)
     {
         if (reader.Read() is not { } heading)
             return new(null, [Finding.Error("empty-file", NoHeading, NoHeadingRemedy, SourceSpan.At(reader.File, 1, 1))]);
@@ -66,13 +74,21 @@ internal sealed class CsvTable
         foreach (var (field, i) in heading.Fields.Select((f, i) => (f, i)))
         {
             if (!known.TryGetValue(Plain(field.Text), out var column))
-                findings.Add(Finding.Note("unknown-column", UnknownColumn.With(("column", field.Text.Trim())), Suggestion.Nearest(field.Text.Trim(), known.Values.Distinct()) is { } near ? Suggestion.Of(near) : default, field.In(reader.File)));
+                findings.Add(Finding.Note(
+                    "unknown-column",
+                    UnknownColumn.With(("column", field.Text.Trim())),
+                    Suggestion.Nearest(field.Text.Trim(), known.Values.Distinct()) is { } near ? Suggestion.Of(near) : default,
+                    field.In(reader.File)));
             else if (!indexes.TryAdd(column, i))
                 findings.Add(Finding.Error("column-twice", ColumnTwice.With(("column", column)), ColumnTwiceRemedy, field.In(reader.File)));
         }
 
         foreach (var missing in required.Where(r => !indexes.ContainsKey(r)))
-            findings.Add(Finding.Error("missing-column", MissingColumn.With(("column", missing)), MissingColumnRemedy.With(Argument.Texts("names", heading.Fields.Take(24).Select(f => f.Text.Trim()))), SourceSpan.At(reader.File, heading.Line, 1)));
+            findings.Add(Finding.Error(
+                "missing-column",
+                MissingColumn.With(("column", missing)),
+                MissingColumnRemedy.With(Argument.Texts("names", heading.Fields.Take(24).Select(f => f.Text.Trim()))),
+                SourceSpan.At(reader.File, heading.Line, 1)));
         var table = new CsvTable(reader, heading, indexes);
         return new(findings.Any(f => f.Severity == Severity.Error) ? null : table, findings.ToImmutable());
     }

@@ -2,7 +2,9 @@ using Protocolist.Findings;
 
 namespace Protocolist.Reading.Csv;
 
-/// <summary>Watches which decimal sign a file uses, and turns its numbers into ones with a point. One for each file; it remembers only the first sign seen.</summary>
+/// <summary>
+/// Watches which decimal sign a file uses, and turns its numbers into ones with a point. One for each file; it remembers only the first sign seen.
+/// </summary>
 internal sealed class DecimalSigns(string file)
 {
     private static readonly Phrase MixedDecimalSigns = new("mixed-decimal-signs", "'{text}' has a decimal {used}, but '{first}' in line {line} a {sign}");
@@ -29,7 +31,15 @@ internal sealed class DecimalSigns(string file)
         if (sign == 0) (sign, first) = (used, field);
         return used == sign
             ? new(signs.Aggregate(text, (t, i) => string.Concat(t.AsSpan(0, i), ".", t.AsSpan(i + 1))), [])
-            : new(null, [Finding.Error("mixed-decimal-signs", MixedDecimalSigns.With(("text", text), ("used", Word(used)), ("first", first.Text.Trim()), ("line", first.Line), ("sign", Word(sign))), MixedDecimalSignsRemedy, field.In(file))]);
+            : new(
+                null,
+                [
+                    Finding.Error(
+                        "mixed-decimal-signs",
+                        MixedDecimalSigns.With(("text", text), ("used", Word(used)), ("first", first.Text.Trim()), ("line", first.Line), ("sign", Word(sign))),
+                        MixedDecimalSignsRemedy,
+                        field.In(file)),
+                ]);
     }
 
     /// <summary><c>1,234</c> may be a thousand or one and a bit; <c>0,234</c> and <c>1,23</c> may not.</summary>
