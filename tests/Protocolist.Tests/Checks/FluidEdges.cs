@@ -58,7 +58,7 @@ internal static class FluidEdges
         Warns("buffer-does-not-last", ["pH of 8.0 to 9.0", "30 days"], () => Good.Fluid("house", Borax), () => Good.Fluid("house", Neutral)),
         Warns("buffer-does-not-last", ["30 days"], () => Good.Fluid("house", "sea-water formalin 5 %"), () => Good.Group("jellyfish").Fluid("house", "sea-water formalin 5 %")),
         Notes("buffer-does-not-last", ["the usual fluid for jelly", "30 days"], () => Good.Group("jellyfish").Fluid("house", "sea-water formalin 5 %"), () => Good.Fluid("house", "sea-water formalin 5 %")),
-        Fails("mixed-buffering", ["2 bufferings", "phosphate buffered in 'fix'", "borax buffered in 'house'"], () => Good.Fluid("house", Borax), () => Good.Fluid("house", Neutral)),
+        Fails("mixed-buffering", ["buffered in 2 ways", "phosphate buffered in 'fix'", "borax buffered in 'house'"], () => Good.Fluid("house", Borax), () => Good.Fluid("house", Neutral)),
         Fails("mixed-alcohols", ["'half' uses ethanol 50 %vol and 'house' isopropanol 50 %vol"], () => Good.Fluid("house", "isopropanol 50 %vol"), () => Good),
         Fails("unwashed-into-alcohol", ["'half' puts the body into ethanol 50 %vol straight from the formalin of 'fix'"], () => Good.Without("wash"), () => Good),
         Fails("unwashed-into-alcohol", ["straight from the formalin of 'fix'"], () => Good.Fluid("wash", "ethanol 20 %vol"), () => Good.Fluid("wash", "distilled water")),
