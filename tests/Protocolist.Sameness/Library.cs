@@ -5,6 +5,7 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Benches.Stock;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Safety;
 using Protocolist.Logs;
 using Protocolist.Notation;
