@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using NodaTime.Text;
@@ -46,18 +45,6 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         ("notes", s => s.Notes, (s, v) => s with { Notes = v }),
     ];
 
-    /// <summary>The specimen to the bit as it comes back from the file.</summary>
-    public static Specimen AsKept(Specimen specimen)
-    {
-        ArgumentNullException.ThrowIfNull(specimen);
-        foreach (var (_, get, with) in Numbers)
-        {
-            if (get(specimen) is { } number) specimen = with(specimen, Figures(number));
-        }
-
-        return specimen;
-    }
-
     public override Specimen Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
@@ -92,7 +79,7 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         foreach (var (name, get, _) in Numbers)
         {
-            if (get(value) is { } number) writer.WriteNumber(name, Figures(number));
+            if (get(value) is { } number) writer.WriteNumber(name, number);
         }
 
         if (!value.Permits.IsEmpty)
@@ -104,9 +91,6 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         writer.WriteEndObject();
     }
-
-    /// <summary>Fifteen figures: what was typed comes back as typed, without the last bits of a conversion.</summary>
-    private static double Figures(double value) => double.Parse(value.ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static Length Millimetres(double value) => Length.FromMillimeters(value);
 
