@@ -26,7 +26,8 @@ internal static class FluidInvariants
 
     private static double Sum(IEnumerable<FluidMove> moves) => moves.Sum(m => m.Volume.Milliliters);
 
-    private static bool Same(double a, double b) => Math.Abs(a - b) <= Slack + (Math.Abs(a) * 1e-9);
+    /// <summary>Whether two sums of so many volumes are the same: each lies on the grid of the plan, half a microlitre off at the most.</summary>
+    private static bool Same(double a, double b, int volumes) => Math.Abs(a - b) <= Slack / 2 * Math.Max(2, volumes) + (Math.Abs(a) * 1e-9);
 
     private static IEnumerable<string> Balance(Plan plan) =>
         from move in plan.Fluids
@@ -35,15 +36,16 @@ internal static class FluidInvariants
         group move by (Step: end, move.Fluid) into at
         let enters = Sum(at.Where(m => m.To == at.Key.Step))
         let leaves = Sum(at.Where(m => m.From == at.Key.Step))
-        where !Same(enters, leaves)
+        where !Same(enters, leaves, at.Count())
         select $"{enters} mL of {at.Key.Fluid} enter '{at.Key.Step.Step}' and {leaves} mL leave it";
 
     private static IEnumerable<string> Enough(Plan plan)
     {
         foreach (var step in plan.Steps.Where(s => s is { Fluid: not null, Volume: not null } && s.Volume.Value > Volume.FromMicroliters(1)))
         {
-            var (enters, wanted) = (Sum(plan.Fluids.Where(m => m.To.Step == step.Id)), step.Volume!.Value.Milliliters * (1 + step.Changes));
-            if (!Same(enters, wanted)) yield return $"'{step.Id}' wants {wanted} mL of {step.Fluid}, and {enters} mL enter it";
+            var (moves, wanted) = (plan.Fluids.Where(m => m.To.Step == step.Id).ToList(), step.Volume!.Value.Milliliters * (1 + step.Changes));
+            var enters = Sum(moves);
+            if (!Same(enters, wanted, moves.Count + 1 + step.Changes)) yield return $"'{step.Id}' wants {wanted} mL of {step.Fluid}, and {enters} mL enter it";
         }
     }
 
@@ -53,10 +55,10 @@ internal static class FluidInvariants
         foreach (var recipes in plan.Recipes.GroupBy(r => r.Fluid))
         {
             var made = recipes.Sum(r => r.Volume.Milliliters);
-            var taken = Sum(plan.Fluids.Where(m => !IsStep(m.From) && m.Fluid == recipes.Key));
-            if (!Same(taken, made)) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
-            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key)))
-                yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
+            var moves = plan.Fluids.Where(m => !IsStep(m.From) && m.Fluid == recipes.Key).ToList();
+            var taken = Sum(moves);
+            if (!Same(taken, made, moves.Count + recipes.Count())) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
+            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
         }
     }
 
@@ -78,8 +80,7 @@ internal static class FluidInvariants
             if (string.IsNullOrWhiteSpace(waste.Destination.ToString())) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
             if (waste is not { Fluid: { } fluid, Step.Length: > 0 }) continue;
             var (poured, wasted) = (plan.Fluids.Where(m => m.From.Step == waste.Step && m.Fluid == fluid).ToList(), waste.Amount.Volume.Milliliters);
-            if (poured.Count > 0 && !Same(Sum(poured), wasted))
-                yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
+            if (poured.Count > 0 && !Same(Sum(poured), wasted, poured.Count + 1)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
         }
     }
 

@@ -10,6 +10,8 @@ namespace Protocolist.Findings;
 /// <param name="Remedy">What to do about it; empty only where the message says it already.</param>
 public sealed record Finding(string Id, Severity Severity, Message Message, Message Remedy)
 {
+    private readonly ValueList<string> _figures = [];
+
     /// <summary>The place in the input file, where there is one.</summary>
     public SourceSpan Where { get; init; }
 
@@ -17,7 +19,7 @@ public sealed record Finding(string Id, Severity Severity, Message Message, Mess
     public string Subject { get; init; } = "";
 
     /// <summary>The ids of the plan's figures that it rests on; empty where it rests on none.</summary>
-    public ImmutableArray<string> Figures { get; init; } = [];
+    public ImmutableArray<string> Figures { get => _figures; init => _figures = value; }
 
     /// <summary>Where its rule or limit comes from; empty for a fault of a file.</summary>
     public string Source { get; init; } = "";

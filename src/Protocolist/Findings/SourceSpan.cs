@@ -21,6 +21,9 @@ public readonly record struct SourceSpan(string File, int Line, int Column, int 
     /// <summary>Whether this names a place at all.</summary>
     public bool IsKnown => Line > 0;
 
+    /// <summary>Where it begins, with no width.</summary>
+    internal SourceSpan Start => At(File, Line, Column);
+
     /// <summary>The span <paramref name="offset"/> columns further on the same line, <paramref name="length"/> wide.</summary>
     /// <param name="offset">Columns to move, 0 or more.</param>
     /// <param name="length">Width of the new span, 0 or more.</param>

@@ -16,12 +16,14 @@ public sealed record CareEvent(
     int? EveryMonths,
     string Source)
 {
+    private readonly ValueList<LocalDate> _dates = [];
+
     /// <summary>Its kebab-case id, unique in the plan.</summary>
     public string Id { get; init; } = "";
 
     /// <summary>Every date up to the plan's horizon, on open days; after the last the rhythm goes on.</summary>
     [JsonConverter(typeof(LocalDatesJson))]
-    public ImmutableArray<LocalDate> Dates { get; init; } = [];
+    public ImmutableArray<LocalDate> Dates { get => _dates; init => _dates = value; }
 
     /// <summary>How much of what, where the vessel and its fluid are known; else empty.</summary>
     public Message Amount { get; init; }

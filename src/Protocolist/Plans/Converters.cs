@@ -7,13 +7,6 @@ using UnitsNet;
 
 namespace Protocolist.Plans;
 
-/// <summary>The numbers that a plan's JSON writes: rounded to what no bench can measure.</summary>
-internal static class Grid
-{
-    /// <summary>Three decimals; small amounts keep six.</summary>
-    public static double Round(double value) => Math.Abs(value) >= 1 ? Math.Round(value, 3) : Math.Round(value, 6);
-}
-
 /// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to the <see cref="Grid"/>.</summary>
 internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
 {
@@ -30,8 +23,7 @@ internal sealed class TemperatureInCelsius() : NumberJson<Temperature>(n => Temp
 
 internal sealed class LengthInMillimetres() : NumberJson<Length>(n => Length.FromMillimeters(n), l => l.Millimeters);
 
-/// <summary>To the minute, in which plans are dated, so that what is read back is written the same again.</summary>
-internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => NodaTime.Duration.FromMinutes(Math.Round(h * 60)), d => Math.Round(d.TotalMinutes) / 60);
+internal sealed class DurationInHours() : NumberJson<NodaTime.Duration>(h => Grid.ToMinute(NodaTime.Duration.FromHours(h)), d => Grid.ToMinute(d).TotalHours);
 
 internal sealed class DurationInMinutes() : NumberJson<NodaTime.Duration>(NodaTime.Duration.FromMinutes, d => d.TotalMinutes);
 

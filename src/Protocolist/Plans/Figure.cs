@@ -32,8 +32,8 @@ public sealed class Figure : IEquatable<Figure>
     /// <summary>Where the formula or the number comes from.</summary>
     public string Source => Origin.Source;
 
-    /// <summary>The place in a file that it comes from, where it comes from one.</summary>
-    public SourceSpan Where => Origin.Where;
+    /// <summary>The place in a file where that begins, where it comes from one.</summary>
+    public SourceSpan Where => Origin.Where.Start;
 
     /// <summary>A remark; empty where there is none.</summary>
     public Message Note => Origin.Note;
@@ -47,7 +47,7 @@ public sealed class Figure : IEquatable<Figure>
     /// <inheritdoc/>
     public bool Equals(Figure? other) =>
         other is not null && Id == other.Id && Answer == other.Answer && Source == other.Source && Note == other.Note && Inputs.AsSpan().SequenceEqual(other.Inputs.AsSpan())
-        && (ReferenceEquals(Origin, other.Origin) || (Formula.ToString() == other.Formula.ToString() && Where.ToString() == other.Where.ToString()));
+        && (ReferenceEquals(Origin, other.Origin) || (Formula == other.Formula && Where == other.Where));
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Figure);

@@ -8,12 +8,26 @@ namespace Protocolist.Plans;
 
 /// <summary>What is to be done with one specimen, when, with what and why. Immutable; safe to share between threads.</summary>
 /// <remarks>
-/// A plan is a pure function of specimen, shelf, bench, start and choices. Two plans are equal when they are written as the same
-/// JSON. A plan with an error among its findings is complete all the same, so that everything that is wrong can be seen, but
-/// <see cref="Startable"/> is false.
+/// A plan is a pure function of specimen, shelf, bench, start and choices. Two plans are equal when all their facts are; those of a plan
+/// that was planned are no finer than its JSON writes them, so that a plan that was read back equals the one that was written. A plan with an error among its findings is complete all the same, so that
+/// everything that is wrong can be seen, but <see cref="Startable"/> is false.
 /// </remarks>
 public sealed record Plan
 {
+    private readonly ValueMap _choices = ValueMap.Empty;
+    private readonly ValueList<Step> _steps = [];
+    private readonly ValueList<PlannedRecipe> _recipes = [];
+    private readonly ValueList<PlannedPurchase> _purchases = [];
+    private readonly ValueList<PlannedMaterial> _materials = [];
+    private readonly ValueList<Finding> _findings = [];
+    private readonly ValueList<PlannedWaste> _waste = [];
+    private readonly ValueList<FluidMove> _fluids = [];
+    private readonly ValueList<string> _label = [];
+    private readonly ValueList<CareEvent> _care = [];
+    private readonly ValueList<PlanChange> _changes = [];
+    private readonly ValueList<WithdrawnStep> _withdrawn = [];
+    private readonly ValueList<Figure> _figures = [];
+
     /// <summary>The version of the plan's JSON form that this library writes and reads.</summary>
     public const int CurrentFormat = 2;
 
@@ -28,7 +42,7 @@ public sealed record Plan
     public required Specimen Specimen { get; init; }
 
     /// <summary>What was decided where the protocol leaves a choice: name → option.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
+    public ImmutableSortedDictionary<string, string> Choices { get => _choices; init => _choices = value; }
 
     /// <summary>What was insisted on beside the choices; null where the planner chose vessels and stock by itself.</summary>
     public PlanWishes? Wishes { get; init; }
@@ -62,34 +76,34 @@ public sealed record Plan
     public string Bench { get; init; } = "";
 
     /// <summary>The steps in order.</summary>
-    public ImmutableArray<Step> Steps { get; init; } = [];
+    public ImmutableArray<Step> Steps { get => _steps; init => _steps = value; }
 
     /// <summary>What to mix from what.</summary>
-    public ImmutableArray<PlannedRecipe> Recipes { get; init; } = [];
+    public ImmutableArray<PlannedRecipe> Recipes { get => _recipes; init => _recipes = value; }
 
     /// <summary>What to buy before the start.</summary>
-    public ImmutableArray<PlannedPurchase> Purchases { get; init; } = [];
+    public ImmutableArray<PlannedPurchase> Purchases { get => _purchases; init => _purchases = value; }
 
     /// <summary>The books of every material: what is there, bought, used and left.</summary>
-    public ImmutableArray<PlannedMaterial> Materials { get; init; } = [];
+    public ImmutableArray<PlannedMaterial> Materials { get => _materials; init => _materials = value; }
 
     /// <summary>What it costs.</summary>
     public required PlanCosts Costs { get; init; }
 
     /// <summary>What the checks have to say, the gravest first.</summary>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings { get => _findings; init => _findings = value; }
 
     /// <summary>What leaves the plan and where it goes.</summary>
-    public ImmutableArray<PlannedWaste> Waste { get; init; } = [];
+    public ImmutableArray<PlannedWaste> Waste { get => _waste; init => _waste = value; }
 
     /// <summary>Every volume of every fluid from its origin to its destination.</summary>
-    public ImmutableArray<FluidMove> Fluids { get; init; } = [];
+    public ImmutableArray<FluidMove> Fluids { get => _fluids; init => _fluids = value; }
 
     /// <summary>What the labels say, line by line.</summary>
-    public ImmutableArray<string> Label { get; init; } = [];
+    public ImmutableArray<string> Label { get => _label; init => _label = value; }
 
     /// <summary>What comes after sealing.</summary>
-    public ImmutableArray<CareEvent> Care { get; init; } = [];
+    public ImmutableArray<CareEvent> Care { get => _care; init => _care = value; }
 
     /// <summary>The earliest moment at which work was to begin: what was asked for, not what came of it.</summary>
     [JsonConverter(typeof(OffsetDateTimeJson))]
@@ -107,13 +121,13 @@ public sealed record Plan
     public OffsetDateTime? LoggedUntil { get; init; }
 
     /// <summary>What the last revision changed and why, line by line.</summary>
-    public ImmutableArray<PlanChange> Changes { get; init; } = [];
+    public ImmutableArray<PlanChange> Changes { get => _changes; init => _changes = value; }
 
     /// <summary>Steps that earlier revisions had and this one has not, so that a calendar can take them back.</summary>
-    public ImmutableArray<WithdrawnStep> Withdrawn { get; init; } = [];
+    public ImmutableArray<WithdrawnStep> Withdrawn { get => _withdrawn; init => _withdrawn = value; }
 
     /// <summary>Every derived value with its reason, by id.</summary>
-    public ImmutableArray<Figure> Figures { get; init; } = [];
+    public ImmutableArray<Figure> Figures { get => _figures; init => _figures = value; }
 
     /// <summary>The figure of that id, or null.</summary>
     /// <param name="id">A figure's id, such as <c>fix.last</c>.</param>
@@ -132,16 +146,6 @@ public sealed record Plan
     /// <param name="id">A step's id, such as <c>fix</c>.</param>
     /// <returns>The step.</returns>
     public Step? Step(string id) => Steps.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal));
-
-    /// <summary>Whether the other plan is written as the same JSON.</summary>
-    /// <param name="other">Another plan.</param>
-    /// <returns>True for the same content.</returns>
-    public bool Equals(Plan? other) =>
-        ReferenceEquals(this, other) || (other is not null && string.Equals(PlanJson.Write(this), PlanJson.Write(other), StringComparison.Ordinal));
-
-    /// <summary>A hash that equal plans share.</summary>
-    /// <returns>The hash.</returns>
-    public override int GetHashCode() => HashCode.Combine(Protocol, Zone, Steps.Length, Start?.ToInstant());
 }
 
 /// <summary>The protocol that a plan follows, with its text as it was, so that a later shelf changes nothing of the plan in silence.</summary>
@@ -151,16 +155,8 @@ public sealed record Plan
 /// <param name="File">The file it came from.</param>
 public sealed record PlanProtocol(string Id, int Revision, string Title, string File)
 {
+    private readonly ValueList<SourceText> _files = [];
+
     /// <summary>The files that it was read from: after those that it extends, the farthest first.</summary>
-    public ImmutableArray<SourceText> Files { get; init; } = [];
-
-    /// <summary>Whether it is the same protocol with the same text.</summary>
-    /// <param name="other">Another one.</param>
-    /// <returns>True for the same content.</returns>
-    public bool Equals(PlanProtocol? other) =>
-        other is not null && Id == other.Id && Revision == other.Revision && Title == other.Title && File == other.File && Files.AsSpan().SequenceEqual(other.Files.AsSpan());
-
-    /// <summary>A hash that equal ones share.</summary>
-    /// <returns>The hash.</returns>
-    public override int GetHashCode() => HashCode.Combine(Id, Revision, File);
+    public ImmutableArray<SourceText> Files { get => _files; init => _files = value; }
 }

@@ -23,6 +23,8 @@ public sealed record PlanCosts(
     [property: JsonConverter(typeof(MoneyJson))] Money? Labour,
     [property: JsonConverter(typeof(MoneyJson))] Money? Disposal)
 {
+    private readonly ValueList<DisposalCost> _disposalByClass = [];
+
     /// <summary>Nothing is known, because the bench keeps no sums.</summary>
     internal static PlanCosts Unknown { get; } = new(null, null, null, null);
 
@@ -35,7 +37,7 @@ public sealed record PlanCosts(
     public Money? Wear { get; init; }
 
     /// <summary>Disposal by class of waste.</summary>
-    public ImmutableArray<DisposalCost> DisposalByClass { get; init; } = [];
+    public ImmutableArray<DisposalCost> DisposalByClass { get => _disposalByClass; init => _disposalByClass = value; }
 
     /// <summary>Used, wear, labour and disposal: what the plan costs, whatever is bought with it.</summary>
     [JsonConverter(typeof(MoneyJson))]

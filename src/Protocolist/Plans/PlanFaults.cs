@@ -43,7 +43,6 @@ internal static class PlanFaults
         faults.Needs("protocol", plan.Protocol);
         faults.Needs("specimen", plan.Specimen);
         faults.Needs("costs", plan.Costs);
-        faults.Needs("choices", plan.Choices);
         faults.Names("zone", plan.Zone);
         if (plan.Protocol is { } protocol) faults.Names("protocol.id", protocol.Id);
         if (plan.Specimen is { } specimen)
@@ -113,12 +112,6 @@ internal static class PlanFaults
             faults.Amount($"{path}.onHand", material.OnHand);
             faults.Amount($"{path}.bought", material.Bought);
             faults.Amount($"{path}.used", material.Used);
-        }
-
-        if (plan.Wishes is { } wishes)
-        {
-            faults.Needs("wishes.vessels", wishes.Vessels);
-            faults.Needs("wishes.supplies", wishes.Supplies);
         }
 
         // Plans that were written before the first revision of their form have none of these.

@@ -1,20 +1,22 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
 
 namespace Protocolist.Plans;
 
 /// <summary>What a person insists on where the planner would choose by itself: a vessel, or what a fluid is made from. Kept in the plan, so that a revision keeps to it.</summary>
 public sealed record PlanWishes
 {
-    private static readonly ImmutableSortedDictionary<string, string> Nothing = ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal);
+    private readonly ValueMap _vessels = ValueMap.Empty;
+    private readonly ValueMap _supplies = ValueMap.Empty;
 
     /// <summary>The planner chooses everything.</summary>
     public static PlanWishes None { get; } = new();
 
     /// <summary>A step's id → the id of the vessel that it is to use.</summary>
-    public ImmutableSortedDictionary<string, string> Vessels { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Nothing;
+    public ImmutableSortedDictionary<string, string> Vessels { get => _vessels; init => _vessels = value; }
 
     /// <summary>A fluid that is made → what it is made from, in the words in which a comparison of ways names it.</summary>
-    public ImmutableSortedDictionary<string, string> Supplies { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = Nothing;
+    public ImmutableSortedDictionary<string, string> Supplies { get => _supplies; init => _supplies = value; }
 
     /// <summary>Whether nothing is insisted on.</summary>
     public bool IsEmpty() => Vessels.IsEmpty && Supplies.IsEmpty;

@@ -67,6 +67,9 @@ public enum MaterialOrigin
 [JsonConverter(typeof(PlannedMaterialJson))]
 public sealed record PlannedMaterial(string Id, Message Name, MaterialKind Kind, Amount OnHand, Amount Bought, Amount Used, Amount Left)
 {
+    private readonly ValueList<MaterialDraw> _draws = [];
+    private readonly ValueList<string> _for = [];
+
     /// <summary>On the shelf, but not to be used: expired, of unknown strength, spent.</summary>
     public Amount Unusable { get; init; } = Amount.Zero(OnHand.Kind);
 
@@ -77,10 +80,10 @@ public sealed record PlannedMaterial(string Id, Message Name, MaterialKind Kind,
     public long Uses { get; init; }
 
     /// <summary>Where what is used comes from, in the order of drawing.</summary>
-    public ImmutableArray<MaterialDraw> Draws { get; init; } = [];
+    public ImmutableArray<MaterialDraw> Draws { get => _draws; init => _draws = value; }
 
     /// <summary>The ids of the steps that use it.</summary>
-    public ImmutableArray<string> For { get; init; } = [];
+    public ImmutableArray<string> For { get => _for; init => _for = value; }
 }
 
 /// <summary>What is taken from one bottle or another place.</summary>

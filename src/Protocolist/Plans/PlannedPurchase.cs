@@ -16,11 +16,13 @@ namespace Protocolist.Plans;
 [JsonConverter(typeof(PlannedPurchaseJson))]
 public sealed record PlannedPurchase(Message Item, Amount Pack, int Count, Money? Price, int LeadDays)
 {
+    private readonly ValueList<string> _for = [];
+
     /// <summary>The id of the material in the plan's books; empty where they do not have it.</summary>
     public string Id { get; init; } = "";
 
     /// <summary>The ids of the steps that wait for it.</summary>
-    public ImmutableArray<string> For { get; init; } = [];
+    public ImmutableArray<string> For { get => _for; init => _for = value; }
 }
 
 internal sealed class PlannedPurchaseJson : ObjectJson<PlannedPurchase>

@@ -3,7 +3,6 @@ using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
-using Protocolist.Fluids.Mixing;
 using UnitsNet;
 
 namespace Protocolist.Plans;
@@ -19,8 +18,16 @@ public sealed record PlannedRecipe(
     ImmutableArray<PlannedPart> Parts,
     ImmutableArray<string> For)
 {
-    private static readonly Phrase Or = new("recipe.or", "or: {way}");
+    private readonly ValueList<PlannedPart> _parts = Parts;
+    private readonly ValueList<string> _for = For;
+
     private static readonly Phrase ForLyingIn = new("recipe-for-immersion", "{fluid}, for immersion");
+
+    /// <summary>What goes in.</summary>
+    public ImmutableArray<PlannedPart> Parts { get => _parts; init => _parts = value; }
+
+    /// <summary>The ids of the steps that use it.</summary>
+    public ImmutableArray<string> For { get => _for; init => _for = value; }
 
     /// <summary>Whether it is for lying in alone, so that fixative which has served before may go into it.</summary>
     public bool ForImmersion { get; init; }
@@ -36,15 +43,12 @@ public sealed record PlannedRecipe(
     /// <summary>How to go about it, one way a line; worked out from the parts when somebody reads it.</summary>
     public ImmutableArray<Message> Method
     {
-        get
-        {
-            if (!field.IsDefault) return field;
-            ImmutableArray<RecipePart> parts = [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })];
-            var recipe = new Recipe(Fluid, Volume, At, parts, Volume.Zero);
-            return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
-        }
-        init;
+        get => (Telling ?? new RecipeTelling(this)).Sentences;
+        init => Telling = new WrittenTelling(value);
     }
+
+    /// <summary>How to go about it where that is settled already; null where the parts say it.</summary>
+    internal Telling? Telling { get; init; }
 
     /// <summary>What people call a fluid that is made.</summary>
     internal static Message NameOf(Fluid fluid, bool forImmersion) => forImmersion ? ForLyingIn.With(("fluid", fluid.Name)) : Message.Text(fluid.Name);

@@ -72,7 +72,7 @@ internal sealed class PlannedWasteJson : ObjectJson<PlannedWaste>
         var amount = pieces > 0 ? Amount.Of(pieces) : FromUnit(AmountKind.Volume, Decimal(json, "volumeMl"));
         return new(Word<WasteClass>(json, "class"), amount, Word<WasteWay>(json, "way"), Said(json, "destination"), Text(json, "step"))
         {
-            What = Said(json, "what"),
+            What = fluid is null ? Said(json, "what") : default,
             Fluid = fluid,
             ForImmersion = YesNo(json, "forImmersion"),
             Uses = Whole(json, "uses"),

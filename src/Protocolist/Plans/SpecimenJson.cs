@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using NodaTime.Text;
@@ -46,34 +45,6 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         ("notes", s => s.Notes, (s, v) => s with { Notes = v }),
     ];
 
-    /// <summary>The specimen to the bit as it comes back from the file.</summary>
-    public static Specimen AsKept(Specimen specimen)
-    {
-        ArgumentNullException.ThrowIfNull(specimen);
-        return specimen with
-        {
-            Mass = Kept(specimen.Mass),
-            LotMass = Kept(specimen.LotMass),
-            DisplacementVolume = specimen.DisplacementVolume is { } volume ? Volume.FromMilliliters(Figures(volume.Milliliters)) : null,
-            Length = Kept(specimen.Length),
-            TotalLength = Kept(specimen.TotalLength),
-            StandardLength = Kept(specimen.StandardLength),
-            SnoutVentLength = Kept(specimen.SnoutVentLength),
-            HeadBodyLength = Kept(specimen.HeadBodyLength),
-            CarapaceLength = Kept(specimen.CarapaceLength),
-            MantleLength = Kept(specimen.MantleLength),
-            DiscWidth = Kept(specimen.DiscWidth),
-            Girth = Kept(specimen.Girth),
-            Width = Kept(specimen.Width),
-            Height = Kept(specimen.Height),
-            Thickness = Kept(specimen.Thickness),
-        };
-    }
-
-    private static Mass? Kept(Mass? mass) => mass is { } value ? Mass.FromGrams(Figures(value.Grams)) : null;
-
-    private static Length? Kept(Length? length) => length is { } value ? Millimetres(Figures(value.Millimeters)) : null;
-
     public override Specimen Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
@@ -108,7 +79,7 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         foreach (var (name, get, _) in Numbers)
         {
-            if (get(value) is { } number) writer.WriteNumber(name, Figures(number));
+            if (get(value) is { } number) writer.WriteNumber(name, number);
         }
 
         if (!value.Permits.IsEmpty)
@@ -120,9 +91,6 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
         writer.WriteEndObject();
     }
-
-    /// <summary>Fifteen figures: what was typed comes back as typed, without the last bits of a conversion.</summary>
-    private static double Figures(double value) => double.Parse(value.ToString("G15", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static Length Millimetres(double value) => Length.FromMillimeters(value);
 

@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Protocols;
 using Protocolist.Vessels;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -12,6 +13,15 @@ namespace Protocolist.Plans;
 /// <summary>A stage of the protocol made concrete for this specimen.</summary>
 public sealed record Step
 {
+    private readonly ValueList<InjectionSite> _sites = [];
+    private readonly ValueList<PlannedCut> _cuts = [];
+    private readonly ValueList<Message> _lookFor = [];
+    private readonly ValueList<OffsetDateTime> _inspections = [];
+    private readonly ValueList<StepMaterial> _materials = [];
+    private readonly ValueList<Message> _cautions = [];
+    private readonly ValueList<string> _figures = [];
+    private readonly ValueList<Message> _because = [];
+
     /// <summary>Its id, the stage's own; unique in the plan.</summary>
     public required string Id { get; init; }
 
@@ -61,33 +71,33 @@ public sealed record Step
     public string? Vessel { get; init; }
 
     /// <summary>Where and how much to inject.</summary>
-    public ImmutableArray<InjectionSite> Sites { get; init; } = [];
+    public ImmutableArray<InjectionSite> Sites { get => _sites; init => _sites = value; }
 
     /// <summary>Where and how to cut.</summary>
-    public ImmutableArray<PlannedCut> Cuts { get; init; } = [];
+    public ImmutableArray<PlannedCut> Cuts { get => _cuts; init => _cuts = value; }
 
     /// <summary>What to do, sentence by sentence: the protocol's own words and this specimen's numbers.</summary>
     public ImmutableArray<Message> Instructions
     {
-        get => Work is WrittenWork written ? written.Sentences : [.. How.IsEmpty ? [] : (Message[])[How], .. Work.Instructions(Facts), .. Note.IsEmpty ? [] : (Message[])[Note]];
-        init => Work = new WrittenWork(value);
+        get => Telling.Sentences;
+        init => Telling = new WrittenTelling(value);
     }
 
     /// <summary>What to look at, and what each sign calls for.</summary>
-    public ImmutableArray<Message> LookFor { get; init; } = [];
+    public ImmutableArray<Message> LookFor { get => _lookFor; init => _lookFor = value; }
 
     /// <summary>When to look, on open days.</summary>
     [JsonConverter(typeof(OffsetDateTimesJson))]
-    public ImmutableArray<OffsetDateTime> Inspections { get; init; } = [];
+    public ImmutableArray<OffsetDateTime> Inspections { get => _inspections; init => _inspections = value; }
 
     /// <summary>What it needs.</summary>
-    public ImmutableArray<StepMaterial> Materials { get; init; } = [];
+    public ImmutableArray<StepMaterial> Materials { get => _materials; init => _materials = value; }
 
     /// <summary>What can hurt a person or the specimen here.</summary>
-    public ImmutableArray<Message> Cautions { get; init; } = [];
+    public ImmutableArray<Message> Cautions { get => _cautions; init => _cautions = value; }
 
     /// <summary>The ids of the figures behind its numbers.</summary>
-    public ImmutableArray<string> Figures { get; init; } = [];
+    public ImmutableArray<string> Figures { get => _figures; init => _figures = value; }
 
     /// <summary>Where the protocol has it from; empty where it does not say.</summary>
     public string Source { get; init; } = "";
@@ -96,7 +106,7 @@ public sealed record Step
     public StepState State { get; init; }
 
     /// <summary>Why it is there or as it is, where a log called for it, or why it was left out; else empty.</summary>
-    public ImmutableArray<Message> Because { get; init; } = [];
+    public ImmutableArray<Message> Because { get => _because; init => _because = value; }
 
     /// <summary>How many times a revision has changed it: the SEQUENCE of its calendar event.</summary>
     public int Sequence { get; init; }
@@ -104,22 +114,8 @@ public sealed record Step
     /// <summary>The most inspections that any revision planned for it, so that a calendar can take back what is no longer needed.</summary>
     public int MostInspections { get; init; }
 
-    /// <summary>What is done, with its facts.</summary>
-    internal StepWork Work { get; init; } = PlainWork.Instance;
-
-    /// <summary>The protocol's own words on how it is done.</summary>
-    internal Message How { get; init; }
-
-    /// <summary>The protocol's own remark.</summary>
-    internal Message Note { get; init; }
-
-    /// <summary>How its vessel is filled; null where it has none.</summary>
-    internal FittedVessel? Fitted { get; init; }
-
-    /// <summary>The fluid as a substance; null where there is none, or the plan was read.</summary>
-    internal Fluid? Liquid { get; init; }
-
-    private StepFacts Facts => new(Kind, Liquid, Volume, Changes, Fitted);
+    /// <summary>What is done, to be put into sentences when somebody reads.</summary>
+    internal Telling Telling { get; init; } = WrittenTelling.Nothing;
 }
 
 /// <summary>How far a step is by the log.</summary>

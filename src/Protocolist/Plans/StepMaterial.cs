@@ -31,14 +31,8 @@ public sealed record StepMaterial(MaterialOrigin From)
     /// <summary>The fluid; null for vessels and things.</summary>
     public Fluid? Fluid { get; init; }
 
-    /// <summary>Of a fluid, how much; as finely as a plan's JSON writes it.</summary>
-    public Volume Volume
-    {
-        get => Volume.FromMilliliters(Millilitres);
-        init => Millilitres = Grid.Round(value.Milliliters);
-    }
-
-    private double Millilitres { get; init; }
+    /// <summary>Of a fluid, how much.</summary>
+    public Volume Volume { get; init => field = Grid.On(value); } = Volume.FromMilliliters(0);
 
     /// <summary>Of vessels and things, how many; 0 for a fluid.</summary>
     public long Pieces { get; init; }
@@ -75,17 +69,19 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
         Write(json, "name", value.Name);
         Write(json, "fluid", value.Fluid);
         json.WriteString("amount", value.HowMuch.ToString());
-        json.WriteNumber("volumeMl", Grid.Round(value.Volume.Milliliters));
+        json.WriteNumber("volumeMl", value.Volume.Milliliters);
         json.WriteNumber("pieces", value.Pieces);
         Write(json, "from", value.From);
     }
 
-    protected override StepMaterial Of(JsonElement json) => new(Word<MaterialOrigin>(json, "from"))
+    protected override StepMaterial Of(JsonElement json)
     {
-        Volume = Volume.FromMilliliters(Number(json, "volumeMl")),
-        Pieces = Count(json, "pieces"),
-        Id = Text(json, "id"),
-        Name = Said(json, "name"),
-        Fluid = FluidOf(json, "fluid"),
-    };
+        var material = new StepMaterial(Word<MaterialOrigin>(json, "from"))
+        {
+            Volume = Volume.FromMilliliters(Number(json, "volumeMl")),
+            Pieces = Count(json, "pieces"),
+            Fluid = FluidOf(json, "fluid"),
+        };
+        return material.Fluid is null ? material with { Id = Text(json, "id"), Name = Said(json, "name") } : material;
+    }
 }

@@ -37,13 +37,6 @@ internal sealed record PlainWork : StepWork
     public override IEnumerable<Message> Instructions(StepFacts step) => [];
 }
 
-/// <summary>Work of a plan that was read: its sentences as they were written.</summary>
-/// <param name="Sentences">All of them, the protocol's own included.</param>
-internal sealed record WrittenWork(ImmutableArray<Message> Sentences) : StepWork
-{
-    public override IEnumerable<Message> Instructions(StepFacts step) => Sentences;
-}
-
 /// <summary>Keeping cold.</summary>
 /// <param name="Temperature">At what temperature; null where the protocol says only cold.</param>
 internal sealed record HoldWork(QuantityRange? Temperature) : StepWork

@@ -15,6 +15,7 @@ public sealed record Specimen
 {
     internal static readonly SpecimenValidator Validator = new();
     private static readonly SpecimenLimits Limits = new();
+    private readonly ValueList<string> _permits = [];
 
     /// <summary>The catalogue or field number.</summary>
     public required string Id { get; init; }
@@ -32,49 +33,49 @@ public sealed record Specimen
     public string? HigherTaxon { get; init; }
 
     /// <summary>Mass of one animal, as it lies on the table.</summary>
-    public Mass? Mass { get; init; }
+    public Mass? Mass { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Mass of the whole lot, where it was weighed together.</summary>
-    public Mass? LotMass { get; init; }
+    public Mass? LotMass { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Volume of one animal by displacement of water.</summary>
-    public Volume? DisplacementVolume { get; init; }
+    public Volume? DisplacementVolume { get; init => field = AsTyped.Of(value); }
 
     /// <summary>The length that the group is measured by; see <see cref="TaxonGroup.Length"/>.</summary>
-    public Length? Length { get; init; }
+    public Length? Length { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Tip to tip, tail and fins included.</summary>
-    public Length? TotalLength { get; init; }
+    public Length? TotalLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Fishes: snout to the end of the backbone, without the tail fin.</summary>
-    public Length? StandardLength { get; init; }
+    public Length? StandardLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Reptiles and amphibians: snout to vent.</summary>
-    public Length? SnoutVentLength { get; init; }
+    public Length? SnoutVentLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Mammals: nose to the root of the tail.</summary>
-    public Length? HeadBodyLength { get; init; }
+    public Length? HeadBodyLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Turtles and decapods: along the carapace.</summary>
-    public Length? CarapaceLength { get; init; }
+    public Length? CarapaceLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Cephalopods: along the mantle.</summary>
-    public Length? MantleLength { get; init; }
+    public Length? MantleLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Rays, jellyfish, echinoderms: across the disc, bell or test.</summary>
-    public Length? DiscWidth { get; init; }
+    public Length? DiscWidth { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Round the thickest place.</summary>
-    public Length? Girth { get; init; }
+    public Length? Girth { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Side to side at the thickest place.</summary>
-    public Length? Width { get; init; }
+    public Length? Width { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Back to belly at the thickest place; fishes: the depth of the body.</summary>
-    public Length? Height { get; init; }
+    public Length? Height { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Through the thickest place, the shorter way.</summary>
-    public Length? Thickness { get; init; }
+    public Length? Thickness { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Sex, where known.</summary>
     public Sex? Sex { get; init; }
@@ -101,7 +102,7 @@ public sealed record Specimen
     public string? CollectedBy { get; init; }
 
     /// <summary>Numbers of permits and licences that cover it.</summary>
-    public ImmutableArray<string> Permits { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<string> Permits { get => _permits; init => _permits = value.IsDefault ? [] : value; }
 
     /// <summary>What it is for; null where that is open.</summary>
     public IntendedUse? IntendedUse { get; init; }

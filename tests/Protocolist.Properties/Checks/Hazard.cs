@@ -125,6 +125,6 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
     };
 
     private static ReviewCase Labelled(ReviewCase plan) => plan.Without(s => s.Kind == StageKind.Label) is var rest
-        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Message.Text("Label it"), Work = new LabelWork([], LabelMedium.Find("soft pencil")) }, StageKind.Label, null)] }
+        ? rest with { Steps = [.. rest.Steps, new(new() { Id = "label-it", Kind = StageKind.Label, Title = Message.Text("Label it") }, StageKind.Label, null)] }
         : plan;
 }

@@ -18,8 +18,8 @@ internal static class ReviewPass
         Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, wishes, found);
-        var findings = Sorted(AllChecks.Review(review));
-        return (new(review.Plan with { Findings = findings }, findings), review);
+        var plan = Grid.On(review.Plan with { Findings = Sorted(AllChecks.Review(review)) });
+        return (new(plan, plan.Findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>

@@ -6,19 +6,15 @@ namespace Protocolist.Planning.Revising;
 /// <summary>What goes on from one revision to the next: the counts that calendars go by, and the account of what changed.</summary>
 internal static class Carry
 {
-    public static Revision Over(Plan given, Plan made)
+    public static Revision Over(Plan before, Plan anew)
     {
-        var (before, anew) = (AsKept(given), AsKept(made));
         var gone = before.Withdrawn.ToDictionary(w => w.Id, StringComparer.Ordinal);
         ImmutableArray<Step> steps = [.. anew.Steps.Select(s => Counted(s, before.Step(s.Id), gone.GetValueOrDefault(s.Id)))];
         var plan = anew with { Steps = steps, Revision = before.Revision, Changes = before.Changes, Withdrawn = Withdrawn(before, steps) };
         var changes = PlanDifference.Between(before, plan);
-        if (changes.IsEmpty && IsSame(before, plan)) return new(given, []);
+        if (changes.IsEmpty && IsSame(before, plan)) return new(before, []);
         return new(plan with { Revision = before.Revision + 1, Changes = changes }, changes);
     }
-
-    /// <summary>A plan as it comes back from its file: rounded as it is written there, so that like is compared with like.</summary>
-    private static Plan AsKept(Plan plan) => PlanJson.Read(new SourceText("plan", PlanJson.Write(plan))).Value ?? plan;
 
     private static Step Counted(Step step, Step? before, WithdrawnStep? gone)
     {
@@ -40,10 +36,9 @@ internal static class Carry
     /// <summary>The same apart from what no calendar shows: figures and sources are not compared.</summary>
     private static bool IsSame(Step a, Step b) =>
         a.Start == b.Start && a.End == b.End && a.State == b.State && a.Because.AsSpan().SequenceEqual(b.Because.AsSpan()) && a.Title == b.Title && a.Changes == b.Changes && a.MostInspections == b.MostInspections
-        && a.Fluid == b.Fluid && Nullable.Equals(a.Volume?.Milliliters is { } x ? Math.Round(x, 3) : null, b.Volume?.Milliliters is { } y ? Math.Round(y, 3) : (double?)null)
-        && a.Vessel == b.Vessel && a.Inspections.SequenceEqual(b.Inspections) && a.Instructions.SequenceEqual(b.Instructions);
+        && a.Fluid == b.Fluid && Nullable.Equals(a.Volume, b.Volume) && a.Vessel == b.Vessel && a.Inspections.SequenceEqual(b.Inspections) && a.Instructions.SequenceEqual(b.Instructions);
 
-    private static bool IsSame(Plan a, Plan b) => PlanJson.Write(Plain(a)) == PlanJson.Write(Plain(b));
+    private static bool IsSame(Plan a, Plan b) => Plain(a) == Plain(b);
 
     /// <summary>A plan without its figures and findings, which say how it was made and not what is to be done.</summary>
     private static Plan Plain(Plan plan) => plan with { Figures = [], Findings = [] };
