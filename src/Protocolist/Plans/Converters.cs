@@ -7,10 +7,16 @@ using UnitsNet;
 
 namespace Protocolist.Plans;
 
+/// <summary>A number that is one: JSON can write more than a number of this machine can hold, and that reads as endless.</summary>
+internal static class FiniteNumber
+{
+    public static double Of(double read) => double.IsFinite(read) ? read : throw new JsonException("A number is more than there can be.");
+}
+
 /// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to the <see cref="Grid"/>.</summary>
 internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
 {
-    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => from(reader.GetDouble());
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => from(FiniteNumber.Of(reader.GetDouble()));
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteNumberValue(Grid.Round(to(value)));
 }

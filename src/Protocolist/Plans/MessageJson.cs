@@ -34,7 +34,7 @@ internal sealed class MessageJson : JsonConverter<Message>
     private static Argument FactOf(string name, JsonElement json) => json.ValueKind switch
     {
         JsonValueKind.String => (name, json.GetString()!),
-        JsonValueKind.Number => (name, json.GetDouble()),
+        JsonValueKind.Number => (name, FiniteNumber.Of(json.GetDouble())),
         JsonValueKind.Null => (name, default(Message)),
         JsonValueKind.Array => Argument.ListOf(name, json.EnumerateArray().Select(item => FactOf("", item))),
         JsonValueKind.Object => ObjectOf(name, json),

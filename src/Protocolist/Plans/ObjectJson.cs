@@ -129,7 +129,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 
     protected static decimal Decimal(JsonElement json, string name) => Part(json, name).GetDecimal();
 
-    protected static double Number(JsonElement json, string name) => Part(json, name).GetDouble();
+    protected static double Number(JsonElement json, string name) => FiniteNumber.Of(Part(json, name).GetDouble());
 
     protected static bool YesNo(JsonElement json, string name) => Part(json, name).GetBoolean();
 

@@ -54,7 +54,7 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         if (root.TryGetProperty("count", out var count)) specimen = specimen with { Count = count.GetInt32() };
         foreach (var (name, _, with) in Numbers)
         {
-            if (root.TryGetProperty(name, out var number)) specimen = with(specimen, number.GetDouble());
+            if (root.TryGetProperty(name, out var number)) specimen = with(specimen, FiniteNumber.Of(number.GetDouble()));
         }
 
         foreach (var (name, _, with) in Texts)

@@ -85,6 +85,16 @@ public class PlanJsonTests
         }
     }
 
+    /// <summary>JSON can write a number that no machine holds: wherever it stands, the file is no plan, and no such number is written again.</summary>
+    [Fact]
+    public void Endless_number_is_refused_wherever_it_stands()
+    {
+        var numbers = Regex.Matches(Written, @"""([\w.-]+)"": (-?\d+(?:\.\d+)?)(?=\s*[,}])").DistinctBy(m => m.Groups[1].Value).Select(m => m.Groups[2]).ToList();
+
+        Assert.True(numbers.Count > 30);
+        Assert.All(numbers, n => Assert.True(Read($"{Written[..n.Index]}1e999{Written[(n.Index + n.Length)..]}").HasErrors, Written[Math.Max(0, n.Index - 60)..n.Index]));
+    }
+
     /// <summary>Words that stand beside the facts they are made of, and are not read.</summary>
     private static readonly string[] Words = ["amount", "pack", "from", "to", "what", "name", "method", "tool"];
 
