@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
-using Protocolist.Protocols;
 
 namespace Protocolist.Testing;
 

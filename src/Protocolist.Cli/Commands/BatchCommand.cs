@@ -4,7 +4,6 @@ using NodaTime;
 using NodaTime.Text;
 using Protocolist.Cli.Files;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Reading.Csv;
 using Protocolist.Sheets;

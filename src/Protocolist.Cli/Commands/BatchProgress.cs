@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Planning.Batching;
-using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 

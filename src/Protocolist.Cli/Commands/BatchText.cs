@@ -4,7 +4,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using NodaTime.Text;
 using Protocolist.Findings;
-using Protocolist.Planning.Batching;
 using static System.FormattableString;
 
 namespace Protocolist.Cli.Commands;

@@ -1,4 +1,3 @@
-using Protocolist.Checks;
 
 namespace Protocolist.Cli.Commands;
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;

@@ -1,7 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Protocolist.Findings;
-using Protocolist.Planning.Comparing;
 using Protocolist.Quantities;
 
 namespace Protocolist.Cli.Commands;

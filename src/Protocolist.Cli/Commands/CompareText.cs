@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Protocolist.Findings;
-using Protocolist.Planning.Comparing;
 using static System.FormattableString;
 
 namespace Protocolist.Cli.Commands;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using NodaTime;
-using Protocolist.Checks;
 using Protocolist.Plans;
 
 namespace Protocolist.Cli.Commands;

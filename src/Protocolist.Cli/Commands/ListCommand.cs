@@ -1,8 +1,6 @@
 using System.CommandLine;
-using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Specimens;
 
 namespace Protocolist.Cli.Commands;

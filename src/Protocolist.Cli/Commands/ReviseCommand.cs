@@ -2,11 +2,9 @@ using System.CommandLine;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
 using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;

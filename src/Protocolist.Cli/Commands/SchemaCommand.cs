@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Protocolist.Protocols.Schema;
 
 namespace Protocolist.Cli.Commands;
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using Protocolist.Findings;
-using Protocolist.Reading;
 
 namespace Protocolist.Cli.Files;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Plans;
 
 namespace Protocolist.Testing.Invariants;

@@ -2,10 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Fluids;
-using Protocolist.Protocols;
-using Protocolist.Vessels;
-using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning.Dating;

@@ -3,7 +3,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Making;
-using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Reading;
 using Protocolist.Specimens;

@@ -3,7 +3,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Densities;
 using Protocolist.Planning.Drafting;
-using Protocolist.Protocols;
 using Protocolist.Vessels;
 using UnitsNet;
 

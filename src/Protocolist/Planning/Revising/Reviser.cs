@@ -1,13 +1,11 @@
-using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
-using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Making;
 using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Planning.Reviewing;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 

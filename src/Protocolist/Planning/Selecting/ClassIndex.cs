@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Quantities;

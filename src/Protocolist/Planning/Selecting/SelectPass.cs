@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
