@@ -5,7 +5,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 

@@ -2,10 +2,7 @@ using System.CommandLine;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
-using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 

@@ -6,7 +6,6 @@ using NodaTime.Text;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Reading;
 
 namespace Protocolist.Cli.Commands;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using NodaTime;
 using Protocolist.Findings;
+using UnitsNet;
 using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;

@@ -1,3 +1,4 @@
+using Protocolist.Protocols;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
@@ -6,7 +7,6 @@ using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 
