@@ -1,11 +1,9 @@
 // A program that embeds the library: one specimen built in code, one plan, three questions to it.
 using NodaTime;
-using Protocolist.Benches;
-using Protocolist.Planning;
-using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Specimens;
 using Protocolist;
+using Protocolist.Benches;
+using Protocolist.Plans;
+using Protocolist.Specimens;
 using UnitsNet;
 
 var specimen = new Specimen

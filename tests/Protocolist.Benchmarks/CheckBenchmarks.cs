@@ -3,9 +3,6 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
-using Protocolist.Planning;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -2,11 +2,8 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
-using Protocolist.Planning.Drafting;
-using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Benchmarks;

@@ -1,11 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Proving;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using YamlDotNet.Core;
 

@@ -1,13 +1,11 @@
 using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using Protocolist.Benchmarks.Table;
-using Protocolist.Planning.Measuring;
-using Protocolist.Planning;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 
 namespace Protocolist.Benchmarks;
 

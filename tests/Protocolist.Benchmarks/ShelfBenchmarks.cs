@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Protocols;
-using Protocolist.Proving;
 using YamlDotNet.Core;
 
 namespace Protocolist.Benchmarks;

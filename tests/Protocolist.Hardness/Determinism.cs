@@ -2,10 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Sheets;
 using Protocolist.Specimens;
 

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.CommandLine;
+using System.Globalization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 

@@ -1,7 +1,7 @@
-using Protocolist.Benches.Disposal;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 

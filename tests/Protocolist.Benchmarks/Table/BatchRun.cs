@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using Protocolist.Planning.Batching;
-using Protocolist.Protocols;
 
 namespace Protocolist.Benchmarks.Table;
 

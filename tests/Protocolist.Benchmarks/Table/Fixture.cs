@@ -4,8 +4,6 @@ using System.Text;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Benchmarks.Table;

@@ -4,14 +4,10 @@ using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Formulas;
-using Protocolist.Logs;
 using Protocolist.Notation;
-using Protocolist.Planning;
-using Protocolist.Planning.Batching;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
-using Protocolist.Reading;
 using Protocolist.Sheets;
 using Protocolist.Specimens;
 

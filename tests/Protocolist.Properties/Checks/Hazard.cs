@@ -2,8 +2,6 @@ using NodaTime;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
-using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;

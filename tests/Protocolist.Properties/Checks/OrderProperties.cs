@@ -3,9 +3,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Checks;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Testing;
 
 namespace Protocolist.Properties.Checks;

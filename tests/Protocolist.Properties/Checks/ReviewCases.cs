@@ -2,7 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;

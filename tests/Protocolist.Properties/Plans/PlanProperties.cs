@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using Protocolist.Protocols;
 using Protocolist.Testing;
 
 namespace Protocolist.Properties.Plans;

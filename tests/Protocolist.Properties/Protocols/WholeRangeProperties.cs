@@ -2,7 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Benches;
 using Protocolist.Formulas;
-using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Specimens;
 using UnitsNet;

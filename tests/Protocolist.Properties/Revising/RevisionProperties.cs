@@ -4,11 +4,7 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Testing;
 

@@ -4,8 +4,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Planning.Selecting;
-using Protocolist.Protocols;
-using Protocolist.Proving;
 using Protocolist.Specimens;
 using Protocolist.Testing;
 

@@ -1,5 +1,3 @@
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Testing;
 
 namespace Protocolist.Properties.Testing;

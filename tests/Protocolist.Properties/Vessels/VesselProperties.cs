@@ -1,7 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using UnitsNet;
 

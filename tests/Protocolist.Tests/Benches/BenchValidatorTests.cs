@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Opening;
-using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
-using Protocolist.Fluids.Safety;
-using Protocolist.Notation;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 using UnitsNet;

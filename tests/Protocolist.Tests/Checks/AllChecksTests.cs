@@ -1,5 +1,4 @@
 using System.Text;
-using Protocolist.Checks;
 using static Protocolist.Tests.Checks.Cases;
 
 namespace Protocolist.Tests.Checks;

@@ -1,9 +1,6 @@
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using UnitsNet;

@@ -1,14 +1,9 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;

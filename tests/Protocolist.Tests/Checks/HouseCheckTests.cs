@@ -1,8 +1,6 @@
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Checks;
 

@@ -1,7 +1,6 @@
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;

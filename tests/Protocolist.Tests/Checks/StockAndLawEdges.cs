@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Checks;
 using Protocolist.Plans;
 using Protocolist.Protocols;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Quantities;
 using static Protocolist.Tests.Checks.Cases;
 using Volume = UnitsNet.Volume;

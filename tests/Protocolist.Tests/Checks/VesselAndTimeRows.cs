@@ -1,7 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
 using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;

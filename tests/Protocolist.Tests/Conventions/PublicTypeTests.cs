@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Xml.Linq;
-using Protocolist.Planning;
 using Protocolist.Sheets;
 
 namespace Protocolist.Tests.Conventions;

@@ -1,7 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -1,12 +1,8 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
-using Protocolist.Planning.Batching;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Hostile;

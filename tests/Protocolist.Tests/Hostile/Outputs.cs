@@ -2,10 +2,7 @@ using System.Text.Json;
 using Protocolist.Cli;
 using Protocolist.Cli.Commands;
 using Protocolist.Findings;
-using Protocolist.Planning.Batching;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Reading.Csv;
 using Protocolist.Sheets;
 

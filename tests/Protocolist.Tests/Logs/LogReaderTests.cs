@@ -1,4 +1,3 @@
-using Protocolist.Logs;
 using Protocolist.Tests.Planning.Revising;
 
 namespace Protocolist.Tests.Logs;

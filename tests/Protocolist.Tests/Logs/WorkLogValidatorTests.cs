@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Logs;
 using Protocolist.Quantities;
 using UnitsNet;
 

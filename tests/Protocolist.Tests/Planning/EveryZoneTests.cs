@@ -1,8 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using static Protocolist.Tests.Planning.PlanFixture;

@@ -1,10 +1,6 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
-using Protocolist.Planning.Batching;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 
 namespace Protocolist.Tests.Planning;
 

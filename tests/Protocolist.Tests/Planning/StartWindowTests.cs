@@ -1,9 +1,6 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -2,9 +2,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Sheets;
 using Protocolist.Specimens;
 

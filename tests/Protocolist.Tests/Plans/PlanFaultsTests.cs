@@ -1,12 +1,8 @@
 using System.Text.Json.Nodes;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;

@@ -1,8 +1,6 @@
 using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Proving;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;
 

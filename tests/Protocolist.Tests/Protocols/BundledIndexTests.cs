@@ -1,5 +1,4 @@
 using Protocolist.Protocols;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;
 

@@ -7,7 +7,6 @@ using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Selecting;
 using Protocolist.Protocols;
-using Protocolist.Proving;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Protocols;

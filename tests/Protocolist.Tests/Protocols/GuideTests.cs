@@ -3,9 +3,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Protocols;
-using Protocolist.Proving;
 using Protocolist.Quantities;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;
 

@@ -1,8 +1,5 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Protocols;
-using Protocolist.Proving;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Protocols;
 

@@ -4,7 +4,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Protocols;
-using Protocolist.Protocols.Schema;
 using Protocolist.Reading;
 using Protocolist.Specimens;
 

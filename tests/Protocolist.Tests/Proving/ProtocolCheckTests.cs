@@ -1,7 +1,5 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Proving;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Proving;
 

@@ -1,4 +1,3 @@
-using Protocolist.Notation;
 using Protocolist.Quantities;
 using UnitsNet;
 

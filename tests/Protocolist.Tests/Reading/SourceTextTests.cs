@@ -1,5 +1,4 @@
 using System.Text;
-using Protocolist.Reading;
 
 namespace Protocolist.Tests.Reading;
 

@@ -1,5 +1,4 @@
 using System.Reflection;
-using Protocolist.Checks;
 using Protocolist.Rules;
 
 namespace Protocolist.Tests.Rules;

@@ -1,6 +1,5 @@
 using Protocolist.Fluids;
 using Protocolist.Planning.Measuring;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Rules;
 using Protocolist.Specimens;

@@ -1,6 +1,5 @@
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
 using Protocolist.Tests.Reference;
 using Protocolist.Vessels;
 using UnitsNet;

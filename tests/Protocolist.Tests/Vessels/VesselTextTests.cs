@@ -1,5 +1,4 @@
 using Protocolist.Fluids;
-using Protocolist.Fluids.Contact;
 using Protocolist.Vessels;
 using Protocolist.Vessels.Glass;
 using UnitsNet;

@@ -1,5 +1,5 @@
-using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Quantities;

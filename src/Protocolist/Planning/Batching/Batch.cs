@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Planning.Batching;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Selecting;
-using Protocolist.Planning.Batching;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Reading;

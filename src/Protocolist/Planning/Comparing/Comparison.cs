@@ -1,7 +1,7 @@
-using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Planning.Comparing;
+using Protocolist.Planning.Making;
 using Protocolist.Plans;
 
 namespace Protocolist;

@@ -1,6 +1,6 @@
-using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Making;
 using Protocolist.Planning.Provisioning;
 
 namespace Protocolist.Planning.Comparing;

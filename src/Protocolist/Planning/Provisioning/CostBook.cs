@@ -1,7 +1,7 @@
-using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;

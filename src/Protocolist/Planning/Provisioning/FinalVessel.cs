@@ -1,7 +1,7 @@
-using Protocolist.Protocols;
 using System.Collections.Immutable;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Specimens;
 using Protocolist.Vessels;
 

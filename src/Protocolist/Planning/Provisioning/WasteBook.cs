@@ -1,6 +1,6 @@
-using Protocolist.Benches.Disposal;
 using System.Collections.Immutable;
 using Protocolist.Benches;
+using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Drafting;

@@ -1,4 +1,3 @@
-using Protocolist.Protocols;
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
@@ -7,6 +6,7 @@ using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Scheduling;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Vessels;
 

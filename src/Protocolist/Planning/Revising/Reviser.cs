@@ -1,9 +1,9 @@
-using Protocolist.Planning.Making;
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Making;
 using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;

@@ -37,7 +37,8 @@ internal static class SignRules
                     "sign-without-remedy",
                     SignWithoutRemedy.With(("sign", sign), ("host", host.Id)),
                     SignWithoutRemedyRemedy,
-                    entry.Where) with { Subject = host.Id });
+                    entry.Where) with
+                { Subject = host.Id });
                 remedy = Protocols.Remedy.Ask;
             }
 

@@ -72,7 +72,8 @@ internal sealed class StepsInWork
             "step-skipped",
             StepSkipped.With(("step", entry.Step), ("skipped", entry.Skipped!)),
             StepSkippedRemedy,
-            entry.Where) with { Subject = entry.Step });
+            entry.Where) with
+        { Subject = entry.Step });
         return skipped;
     }
 

@@ -3,7 +3,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FsCheck;
 using FsCheck.Fluent;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Quantities;

@@ -2,7 +2,6 @@ using Protocolist.Benches;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Reading;
 
 namespace Protocolist.Tests.Benches.Disposal;

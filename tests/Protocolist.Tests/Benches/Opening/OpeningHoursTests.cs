@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 
 namespace Protocolist.Tests.Benches.Opening;

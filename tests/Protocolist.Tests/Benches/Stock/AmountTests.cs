@@ -1,5 +1,4 @@
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using UnitsNet;
 
 namespace Protocolist.Tests.Benches.Stock;

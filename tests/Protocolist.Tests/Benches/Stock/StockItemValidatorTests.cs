@@ -1,8 +1,6 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
-using Protocolist.Notation;
 using Protocolist.Quantities;
 using UnitsNet;
 

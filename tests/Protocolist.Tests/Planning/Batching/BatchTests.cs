@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using Protocolist.Tests.Planning.Provisioning;
 

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Planning;
 using Protocolist.Planning.Batching;
 using static Protocolist.Tests.Planning.PlanFixture;
 

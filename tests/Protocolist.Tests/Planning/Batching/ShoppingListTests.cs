@@ -1,5 +1,4 @@
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Quantities;

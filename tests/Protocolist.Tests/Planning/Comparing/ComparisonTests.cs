@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Planning;
-using Protocolist.Planning.Comparing;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Tests.Planning.Provisioning;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
-using Protocolist.Planning;
-using Protocolist.Planning.Comparing;
 using static Protocolist.Tests.Planning.PlanFixture;
 
 namespace Protocolist.Tests.Planning.Comparing;

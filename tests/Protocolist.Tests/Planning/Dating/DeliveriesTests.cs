@@ -1,5 +1,4 @@
 using NodaTime;
-using Protocolist.Planning;
 using Protocolist.Planning.Dating;
 using Protocolist.Plans;
 using Protocolist.Specimens;

@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Specimens;
 using Protocolist.Tests.Planning.Revising;
 

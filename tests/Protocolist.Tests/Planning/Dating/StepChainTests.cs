@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;

@@ -1,4 +1,3 @@
-using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Quantities;
 using Protocolist.Specimens;

@@ -1,12 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 

@@ -1,7 +1,5 @@
-using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
 using Protocolist.Quantities;
 
 namespace Protocolist.Tests.Planning.Provisioning;

@@ -1,5 +1,3 @@
-using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
 using Protocolist.Fluids;
 
 namespace Protocolist.Tests.Planning.Provisioning;

@@ -1,10 +1,7 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using Protocolist.Planning;
 using Protocolist.Planning.Provisioning;
 using static Protocolist.Tests.Planning.PlanFixture;
 

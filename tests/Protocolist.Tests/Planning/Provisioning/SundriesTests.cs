@@ -1,9 +1,7 @@
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Fluids;
 using Protocolist.Notation;
 using Protocolist.Planning.Drafting;
-using Protocolist.Planning;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;

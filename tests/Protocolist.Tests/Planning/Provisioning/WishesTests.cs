@@ -1,5 +1,4 @@
 using Protocolist.Findings;
-using Protocolist.Planning;
 using Protocolist.Plans;
 
 namespace Protocolist.Tests.Planning.Provisioning;

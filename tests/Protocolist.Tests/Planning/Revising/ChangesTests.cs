@@ -1,9 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
-using Protocolist.Logs;
-using Protocolist.Planning;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 

@@ -1,9 +1,6 @@
 using NodaTime;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
 using Protocolist.Plans;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;

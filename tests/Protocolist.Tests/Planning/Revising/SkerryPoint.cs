@@ -1,11 +1,7 @@
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;

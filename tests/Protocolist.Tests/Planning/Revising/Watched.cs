@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using Protocolist.Findings;
-using Protocolist.Logs;
-using Protocolist.Planning;
-using Protocolist.Planning.Revising;
 using Protocolist.Plans;
 using Protocolist.Protocols;
-using Protocolist.Reading;
 using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Planning.Revising;

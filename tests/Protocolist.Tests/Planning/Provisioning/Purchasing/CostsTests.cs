@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Disposal;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Fluids.Safety;
-using Protocolist.Notation;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Quantities;

@@ -1,5 +1,4 @@
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Quantities;
 using static Protocolist.Tests.Planning.Provisioning.Purchasing.Shop;

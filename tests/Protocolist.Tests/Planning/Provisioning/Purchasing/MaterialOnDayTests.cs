@@ -1,7 +1,5 @@
 using NodaTime;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
-using Protocolist.Notation;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Quantities;

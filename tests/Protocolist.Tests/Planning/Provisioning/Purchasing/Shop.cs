@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
-using Protocolist.Benches.Stock;
 using Protocolist.Findings;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
