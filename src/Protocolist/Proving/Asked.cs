@@ -9,7 +9,7 @@ internal sealed class Asked
 {
     private readonly Func<Message> _what;
     private readonly Dependence _dependence;
-    private readonly HashSet<long> _of = [];
+    private readonly HashSet<(int, int?)> _of = [];
 
     public Asked(Subject subject, StageDefinition? stage, string key, Func<Message> what, Expression expression)
     {

@@ -5,7 +5,7 @@ namespace Protocolist.Proving;
 /// <summary>What of a case something depends on: cases that do not differ in that are alike to it.</summary>
 internal sealed class Dependence
 {
-    private readonly ImmutableArray<int> _axes;
+    private readonly ImmutableArray<int> _first;
     private readonly bool _onSize;
 
     /// <param name="subject">The protocol and its class.</param>
@@ -14,10 +14,12 @@ internal sealed class Dependence
     public Dependence(Subject subject, IReadOnlySet<string> names, bool onSize = false)
     {
         var words = subject.Words[0];
-        _axes = words.AxesOf(names);
+        var axes = words.AxesOf(names);
+        var firsts = new Dictionary<string, int>(StringComparer.Ordinal);
+        _first = [.. subject.Words.Select(w => firsts.TryAdd(w.At(axes), w.Number) ? w.Number : firsts[w.At(axes)])];
         _onSize = onSize || names.Any(n => n.StartsWith("specimen.", StringComparison.Ordinal) && words.Find(n) is null);
     }
 
-    /// <summary>The same for all cases that are alike to it.</summary>
-    public long Key(ClassPart part, WordCase words) => (words.Key(_axes) << 8) | (_onSize ? (long)part.Number + 1 : 0);
+    /// <summary>The first combination of words that is alike to this, and the stretch where the size matters: the same for all cases that are alike.</summary>
+    public (int Words, int? Part) Key(ClassPart part, WordCase words) => (_first[words.Number], _onSize ? part.Number : null);
 }

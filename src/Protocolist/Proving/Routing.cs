@@ -71,7 +71,7 @@ internal sealed class Routing(Subject subject)
     private sealed class Condition(Subject subject, StageDefinition stage)
     {
         private readonly Dependence _dependence = new(subject, subject.Rests(stage.Expression("when")!));
-        private readonly Dictionary<long, Truth> _known = [];
+        private readonly Dictionary<(int, int?), Truth> _known = [];
 
         public StageDefinition Stage => stage;
 

@@ -37,13 +37,11 @@ internal sealed class WordCase
     public ImmutableArray<int> AxesOf(IReadOnlySet<string> names) =>
         names.Count == 0 ? [] : [.. Enumerable.Range(0, _axes.Length).Where(a => names.Contains(_axes[a].Name))];
 
-    /// <summary>A number that tells apart what it says of the names at these places.</summary>
-    public long Key(ImmutableArray<int> axes)
+    /// <summary>What it says of the names at these places: a sign for each, the same for the same word.</summary>
+    public string At(ImmutableArray<int> axes) => string.Create(axes.Length, (axes, _picks), static (signs, at) =>
     {
-        var key = 0L;
-        foreach (var axis in axes) key = (key * _axes[axis].Words.Length) + _picks[axis];
-        return key;
-    }
+        for (var i = 0; i < signs.Length; i++) signs[i] = (char)at._picks[at.axes[i]];
+    });
 
     /// <summary>All combinations that a protocol tells apart.</summary>
     public static ImmutableArray<WordCase> Of(Protocol protocol)

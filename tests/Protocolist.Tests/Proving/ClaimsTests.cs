@@ -111,6 +111,21 @@ public class ClaimsTests
     }
 
     /// <summary>Two to the tenth is 1024 combinations, more than are told apart: each option is then tried with the first of the others.</summary>
+    /// <summary>36 choices of four options have 2^72 combinations, more than a number of this machine counts, and one condition rests on all of them.</summary>
+    [Fact]
+    public void A_condition_may_rest_on_more_combinations_than_can_be_counted()
+    {
+        var choices = string.Concat(Enumerable.Range(1, 36).Select(i => $"  c{i}: [a, b, c, d]\n"));
+        var values = string.Concat(Enumerable.Range(0, 6).Select(v =>
+            $"  v{v}: {{value: {string.Join(" or ", Enumerable.Range((6 * v) + 1, 6).Select(i => $"choice.c{i} is b"))}, source: common practice}}\n"));
+        var findings = Faulty.Check(Faulty.Of(
+            Fish,
+            Fix(Nbf) + Bath("never", Nbf, ", when: v0 and specimen.mass > 600 g") + Bath("b", Nbf, ", when: v0 or v1 or v2 or v3 or v4 or v5") + House(Nbf),
+            $"choices:\n{choices}values:\n{values}"));
+
+        Assert.Equal("never", Assert.Single(findings, f => f.Id == "stage-never-runs").Message.Find("stage")!.Value.Text);
+    }
+
     [Fact]
     public void Of_very_many_choices_each_option_is_still_tried()
     {
