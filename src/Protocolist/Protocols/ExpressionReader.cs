@@ -10,7 +10,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
 {
     private static readonly Phrase NotAChoice = new("not-a-choice", "'by' takes a quantity for bands, or a choice for cases");
     private static readonly Phrase NotAChoiceRemedy = new("not-a-choice.remedy", "for a condition use the function 'choose'");
-    private static readonly Phrase UnknownValue = new("unknown-value.here", "'{word}' is not defined here");
+    private static readonly Phrase UnknownValue = new("unknown-value.here", "'{name}' is not defined here");
     private static readonly Phrase UnknownWord = new("unknown-word.for", "'{word}' is not one of the words for {what}");
     private static readonly Phrase NotACondition = new("not-a-condition.setting", "{what} must be a yes-or-no condition, and this is {type}");
     private static readonly Phrase CompareIt = new(
@@ -60,7 +60,7 @@ internal sealed class ExpressionReader(FormulaScope scope, List<Finding> finding
         if (scope.Names.TryGetValue(scalar.Value, out var type) && type.Kind == FormulaKind.Word)
             return Constant(scalar, scope.NodeOf(scalar.Value, type, 0, scalar.Value.Length));
         if (scalar.Value.StartsWith("choice.", StringComparison.Ordinal))
-            return Fault("unknown-value", UnknownValue.With(("word", scalar.Value)), Suggestion.For(scalar.Value, [.. scope.Names.Keys]), scalar.Span);
+            return Fault("unknown-value", UnknownValue.With(("name", scalar.Value)), Suggestion.For(scalar.Value, [.. scope.Names.Keys]), scalar.Span);
         return Constant(scalar, new WordNode(scalar.Value, FormulaType.OneOf(), 0, scalar.Value.Length));
     }
 

@@ -5,8 +5,7 @@ namespace Protocolist.Protocols;
 
 /// <summary>
 /// What a protocol can take over, as it was read there, from the one that it extends: each value and setting that it leaves alone, as long as no name or
-/// word in it
-/// means anything else here.
+/// word in it means anything else here.
 /// </summary>
 internal sealed class Inherited
 {

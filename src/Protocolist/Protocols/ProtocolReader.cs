@@ -52,7 +52,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         fields.Finish(RenamedKeys.OfProtocols);
 
         // What uses a value that could not be read would only repeat that value's fault.
-        findings.RemoveAll(f => f.Id == "unknown-value" && failed.Any(n => f.Message.ToString().StartsWith($"'{n}' ", StringComparison.Ordinal)));
+        findings.RemoveAll(f => f.Id == "unknown-value" && f.Message.Find("name") is { } name && failed.Contains(name.Text));
         if (id is null || title is null) return new(null, [.. findings]);
         return new(
             new(id.Value, revision ?? 0, title.Value, file)
