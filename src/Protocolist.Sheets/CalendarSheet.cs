@@ -50,7 +50,10 @@ public static class CalendarSheet
     {
         List<Instant> moments =
         [
-            .. plan.Steps.SelectMany(s => ((OffsetDateTime?[])[s.Start, s.End, .. s.Inspections]).OfType<OffsetDateTime>()).Concat(plan.Withdrawn.Select(w => w.Start).OfType<OffsetDateTime>()).Select(t => t.ToInstant()),
+            .. plan.Steps
+                .SelectMany(s => ((OffsetDateTime?[])[s.Start, s.End, .. s.Inspections]).OfType<OffsetDateTime>())
+                .Concat(plan.Withdrawn.Select(w => w.Start).OfType<OffsetDateTime>())
+                .Select(t => t.ToInstant()),
         ];
         return moments.Count == 0 ? null : new(moments.Min() - NodaTime.Duration.FromDays(1), moments.Max() + NodaTime.Duration.FromDays(1));
     }
@@ -81,7 +84,14 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
             yield return Cancelled(Event(step.Id, Title(step.Title), any.ToInstant(), any.ToInstant(), step.Sequence));
         }
 
-        foreach (var look in Inspections(step.Id, step.Title.ToString(), [.. step.Inspections.Select(i => i.ToInstant())], step.MostInspections, step.Sequence, string.Join("\n", step.LookFor))) yield return look;
+        foreach (var look in Inspections(
+            step.Id,
+            step.Title.ToString(),
+            [.. step.Inspections.Select(i => i.ToInstant())],
+            step.MostInspections,
+            step.Sequence,
+            string.Join("\n", step.LookFor)))
+            yield return look;
     }
 
     public IEnumerable<CalendarEvent> OfWithdrawn(WithdrawnStep step)
@@ -126,7 +136,12 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
         for (var i = 0; i < Math.Max(most, looks.Count); i++)
         {
             var at = i < looks.Count ? looks[i] : looks.Count > 0 ? looks[^1] : plan.Start?.ToInstant() ?? default;
-            var entry = Event($"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}", Title($"Look at it: {title}"), at, at + NodaTime.Duration.FromMinutes(InspectionMinutes), sequence);
+            var entry = Event(
+                $"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}",
+                Title($"Look at it: {title}"),
+                at,
+                at + NodaTime.Duration.FromMinutes(InspectionMinutes),
+                sequence);
             if (lookFor.Length > 0) entry.Description = lookFor;
             if (i < looks.Count) entry.Alarms.Add(Before(AlarmMinutes, title));
             yield return i < looks.Count ? entry : Cancelled(entry);
@@ -137,7 +152,15 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     {
         // A local time that comes twice names its first occurrence only (RFC 5545, 3.3.5); such an event is written in UTC.
         var local = zone is not null && IsPlain(start) && IsPlain(end);
-        return new CalendarEvent { Uid = Uid(id), DtStamp = _stamp, Summary = title, Start = local ? LocalOf(start) : UtcOf(start), End = local ? LocalOf(end) : UtcOf(end), Sequence = sequence };
+        return new CalendarEvent
+        {
+            Uid = Uid(id),
+            DtStamp = _stamp,
+            Summary = title,
+            Start = local ? LocalOf(start) : UtcOf(start),
+            End = local ? LocalOf(end) : UtcOf(end),
+            Sequence = sequence,
+        };
     }
 
     private static CalendarEvent Cancelled(CalendarEvent entry)
@@ -162,7 +185,9 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     /// <summary>Of the specimen's number and the step's id alone, so that it stays the same whatever is revised.</summary>
     private string Uid(string id)
     {
-        var specimen = string.Concat(plan.Specimen.Id.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c.ToString() : ((int)c).ToString("x4", CultureInfo.InvariantCulture)));
+        var specimen = string.Concat(plan.Specimen.Id.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.'
+            ? c.ToString()
+            : ((int)c).ToString("x4", CultureInfo.InvariantCulture)));
         return $"{specimen}.{id}@{domain}";
     }
 

@@ -38,5 +38,8 @@ internal static class ContentLines
     private static string Harmless(string line) =>
         ReferenceEquals(ShownText.Lines(line), line)
             ? line
-            : string.Concat(line.EnumerateRunes().Select(r => r.ToString()).Select(c => ReferenceEquals(ShownText.Lines(c), c) ? c : @"\" + ShownText.Lines(c)));
+            : string.Concat(line
+                .EnumerateRunes()
+                .Select(r => r.ToString())
+                .Select(c => ReferenceEquals(ShownText.Lines(c), c) ? c : @"\" + ShownText.Lines(c)));
 }

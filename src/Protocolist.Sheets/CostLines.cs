@@ -20,7 +20,9 @@ internal static class CostLines
             ("for one specimen", costs.BySpecimen == costs.Total ? null : costs.BySpecimen),
             ("worth of what stays on the shelf", costs.LeftOnShelf),
             ("a year of care", costs.CareByYear),
-            (costs.TopUpByYear is { } loss ? $"of it fluid to top up, {Measurable.Text(loss.CubicMeters, Dimension.OfVolume)} a year" : "of it fluid to top up", costs.CareFluidByYear),
+            (costs.TopUpByYear is { } loss
+                ? $"of it fluid to top up, {Measurable.Text(loss.CubicMeters, Dimension.OfVolume)} a year"
+                : "of it fluid to top up", costs.CareFluidByYear),
             ("in all, with ten years of care", costs.OverTenYears),
         ];
         return lines.Where(l => l.Sum is not null).Select(l => (l.What, l.Sum!));

@@ -1,12 +1,15 @@
 namespace Protocolist.Sheets;
 
-/// <summary>The look of the printed page: slate on white, a rule at the left of each step for the pencil, amber for cautions. Nothing is said by colour alone.</summary>
+/// <summary>
+/// The look of the printed page: slate on white, a rule at the left of each step for the pencil, amber for cautions. Nothing is said by colour alone.
+/// </summary>
 internal static class HtmlLook
 {
     public const string Css = """
         :root { --ink: #1c2a33; --rule: #5b7f8f; --pale: #eef3f5; --warn: #8a4b00; --stop: #9b1c1c; }
         * { box-sizing: border-box; }
-        body { margin: 0 auto; max-width: 52rem; padding: 1.5rem; color: var(--ink); background: #fff; font: 11pt/1.45 "Source Sans 3", "Segoe UI", "Noto Sans", sans-serif; }
+        body { margin: 0 auto; max-width: 52rem; padding: 1.5rem; color: var(--ink); background: #fff;
+          font: 11pt/1.45 "Source Sans 3", "Segoe UI", "Noto Sans", sans-serif; }
         h1 { margin: 0; font-size: 1.6rem; line-height: 1.2; }
         h2 { margin: 2rem 0 .6rem; padding-bottom: .2rem; border-bottom: 2px solid var(--rule); font-size: 1.2rem; }
         h3 { margin: 0; font-size: 1.05rem; }

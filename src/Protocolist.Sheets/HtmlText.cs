@@ -21,7 +21,16 @@ internal sealed class HtmlText
 
     public HtmlText Element(string tag, string content, string attributes = "")
     {
-        text.Append('<').Append(tag).Append(attributes.Length > 0 ? " " : "").Append(attributes).Append('>').Append(Escaped(content)).Append("</").Append(tag).Append(">\n");
+        text
+            .Append('<')
+            .Append(tag)
+            .Append(attributes.Length > 0 ? " " : "")
+            .Append(attributes)
+            .Append('>')
+            .Append(Escaped(content))
+            .Append("</")
+            .Append(tag)
+            .Append(">\n");
         return this;
     }
 

@@ -11,11 +11,28 @@ public static class StepTable
 {
     private static readonly string[] Heading =
     [
-        "specimen", "number", "step", "stage", "title", "state", "start", "end", "least hours", "most hours", "hands-on minutes", "fluid", "volume mL", "changes", "vessel",
+        "specimen",
+        "number",
+        "step",
+        "stage",
+        "title",
+        "state",
+        "start",
+        "end",
+        "least hours",
+        "most hours",
+        "hands-on minutes",
+        "fluid",
+        "volume mL",
+        "changes",
+        "vessel",
         "instructions", "look for", "inspections", "materials", "cautions", "source",
     ];
 
-    /// <summary>Writes the table: dates in ISO 8601 with their offset, numbers with a decimal point, cells that look like formulas made harmless (<see cref="CsvWriter"/>).</summary>
+    /// <summary>
+    /// Writes the table: dates in ISO 8601 with their offset, numbers with a decimal point, cells that look like formulas made harmless (<see
+    /// cref="CsvWriter"/>).
+    /// </summary>
     /// <param name="plan">The plan.</param>
     /// <returns>A heading and one row a step; lines end as RFC 4180 has it.</returns>
     public static string Write(Plan plan)
@@ -29,9 +46,27 @@ public static class StepTable
 
     private static IEnumerable<string> Cells(Plan plan, Step step, int number) =>
     [
-        plan.Specimen.Id, Number(number), step.Id, StageWords.Of(step.Kind), step.Title.ToString(), StateWords.Of(step.State), Moment(step.Start), Moment(step.End), Number(step.Least.TotalHours), step.Most is { } most ? Number(most.TotalHours) : "",
-        Number(step.HandsOn.TotalMinutes), step.Fluid ?? "", step.Volume is { } volume ? Number(volume.Milliliters) : "", Number(step.Changes), step.Vessel ?? "",
-        Lines(step.Instructions), Lines(step.LookFor), string.Join(' ', step.Inspections.Select(i => Moment(i))), Lines(step.Materials.Select(m => $"{m.HowMuch} {m.Name}")), Lines(step.Cautions), step.Source,
+        plan.Specimen.Id,
+        Number(number),
+        step.Id,
+        StageWords.Of(step.Kind),
+        step.Title.ToString(),
+        StateWords.Of(step.State),
+        Moment(step.Start),
+        Moment(step.End),
+        Number(step.Least.TotalHours),
+        step.Most is { } most ? Number(most.TotalHours) : "",
+        Number(step.HandsOn.TotalMinutes),
+        step.Fluid ?? "",
+        step.Volume is { } volume ? Number(volume.Milliliters) : "",
+        Number(step.Changes),
+        step.Vessel ?? "",
+        Lines(step.Instructions),
+        Lines(step.LookFor),
+        string.Join(' ', step.Inspections.Select(i => Moment(i))),
+        Lines(step.Materials.Select(m => $"{m.HowMuch} {m.Name}")),
+        Lines(step.Cautions),
+        step.Source,
     ];
 
     /// <summary>Sentences in one cell, each on its own line.</summary>
@@ -40,7 +75,8 @@ public static class StepTable
     private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 
     /// <summary>Four figures, which is more than a measuring jug gives.</summary>
-    private static string Figures(double number) => number <= 0 ? "0" : Number(double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+    private static string Figures(double number) =>
+        number <= 0 ? "0" : Number(double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
 
     /// <summary>To thousandths at most.</summary>
     private static string Number(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);

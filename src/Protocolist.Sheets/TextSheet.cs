@@ -31,12 +31,23 @@ public static class TextSheet
     private static void Head(Plan plan, Lines sheet)
     {
         var specimen = plan.Specimen;
-        sheet.Add($"{plan.Protocol.Title}: {specimen.Id}{(specimen.ScientificName is { } name ? $", {name}" : "")}{(specimen.Count > 1 ? $", {specimen.Count} animals" : "")}");
+        sheet.Add(
+            $"{plan.Protocol.Title}: {specimen.Id}{(specimen.ScientificName is { } name ? $", {name}" : "")}"
+            + $"{(specimen.Count > 1 ? $", {specimen.Count} animals" : "")}");
         sheet.Add($"Protocol {plan.Protocol.Id}, revision {plan.Protocol.Revision}. {string.Join(", ", plan.Choices.Select(c => $"{c.Key}: {c.Value}"))}");
-        string[] body = [.. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"]).Select(plan.Figure).OfType<Figure>().Select(Measure)];
+        string[] body =
+        [
+            .. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"])
+                .Select(plan.Figure)
+                .OfType<Figure>()
+                .Select(Measure),
+        ];
         sheet.Add(string.Join(", ", body) + ".");
-        sheet.Add(plan.Start is { } start && plan.End is { } end ? $"From {Moment(start)} to {Moment(end)}, clocks of {plan.Zone}." : $"No dates could be found, clocks of {plan.Zone}.");
-        if (plan.Revision > 0) sheet.Add($"Revision {plan.Revision}{(plan.LoggedUntil is { } until ? $", by the log up to {Moment(until)}" : "")}: {StateCount(plan)}.");
+        sheet.Add(plan.Start is { } start && plan.End is { } end
+            ? $"From {Moment(start)} to {Moment(end)}, clocks of {plan.Zone}."
+            : $"No dates could be found, clocks of {plan.Zone}.");
+        if (plan.Revision > 0)
+            sheet.Add($"Revision {plan.Revision}{(plan.LoggedUntil is { } until ? $", by the log up to {Moment(until)}" : "")}: {StateCount(plan)}.");
         if (!plan.Startable) sheet.Add("DO NOT START: see the errors below.");
         sheet.Gap();
     }
@@ -58,7 +69,10 @@ public static class TextSheet
         if (plan.Findings.IsEmpty) return;
         sheet.Title("What the checks say");
         foreach (var finding in plan.Findings)
-            sheet.Add($"{finding.Severity.ToString().ToUpperInvariant()} {finding.Id}{(finding.Subject.Length > 0 ? $" [{finding.Subject}]" : "")}: {finding.Message}{(!finding.Remedy.IsEmpty ? $"; {finding.Remedy}" : "")}", "  ");
+            sheet.Add(
+                $"{finding.Severity.ToString().ToUpperInvariant()} {finding.Id}{(finding.Subject.Length > 0 ? $" [{finding.Subject}]" : "")}: "
+                + $"{finding.Message}{(!finding.Remedy.IsEmpty ? $"; {finding.Remedy}" : "")}",
+                "  ");
         sheet.Gap();
     }
 
@@ -73,7 +87,11 @@ public static class TextSheet
         }
 
         foreach (var purchase in plan.Purchases)
-            sheet.Add($"Buy {(purchase.Price is { } price ? $"{purchase.Count} x {purchase.Pack} of {purchase.Item}, {price}" : $"{purchase.Pack} of {purchase.Item}")}{(purchase.LeadDays > 0 ? $", {purchase.LeadDays} {(purchase.LeadDays == 1 ? "day" : "days")} ahead" : "")}.", "  ");
+            sheet.Add(
+                "Buy "
+                + (purchase.Price is { } price ? $"{purchase.Count} x {purchase.Pack} of {purchase.Item}, {price}" : $"{purchase.Pack} of {purchase.Item}")
+                + $"{(purchase.LeadDays > 0 ? $", {purchase.LeadDays} {(purchase.LeadDays == 1 ? "day" : "days")} ahead" : "")}.",
+                "  ");
         sheet.Gap();
     }
 
@@ -81,11 +99,21 @@ public static class TextSheet
     {
         var number = plan.Steps.IndexOf(step) + 1;
         sheet.Title($"{number}. {step.Title}{(step.State == StepState.Planned ? "" : $" ({StateWord(step)})")}");
-        if (step is { State: not StepState.Skipped, Start: { } start, End: { } end }) sheet.Add(start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}{(step.State == StepState.Done ? "" : $"; {Window(step)}")})", "  ");
+        if (step is { State: not StepState.Skipped, Start: { } start, End: { } end })
+            sheet.Add(
+                start == end
+                    ? Moment(start)
+                    : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}"
+                        + $"{(step.State == StepState.Done ? "" : $"; {Window(step)}")})",
+                "  ");
         if (!step.Because.IsEmpty) sheet.Add($"Because {string.Join("; ", step.Because)}.", "  ");
         if (step.State is StepState.Done or StepState.Skipped)
         {
-            if (step is { Fluid: { } fluid, Volume: { } volume }) sheet.Add($"{Text(volume)} of {fluid}{(step.Vessel is { } vessel ? $" in {vessel}" : "")}{(step.Changes == 0 ? "" : step.Changes == 1 ? ", changed once" : $", changed {step.Changes} times")}.", "  ");
+            if (step is { Fluid: { } fluid, Volume: { } volume })
+                sheet.Add(
+                    $"{Text(volume)} of {fluid}{(step.Vessel is { } vessel ? $" in {vessel}" : "")}"
+                    + $"{(step.Changes == 0 ? "" : step.Changes == 1 ? ", changed once" : $", changed {step.Changes} times")}.",
+                    "  ");
             sheet.Gap();
             return;
         }
@@ -116,7 +144,10 @@ public static class TextSheet
         if (!plan.Waste.IsEmpty)
         {
             sheet.Title("What leaves");
-            foreach (var waste in plan.Waste) sheet.Add($"{waste.HowMuch}{(waste.Fluid is null ? "" : " of")} {waste.What} from {waste.From} ({waste.ClassWords}): {waste.Destination}", "  ");
+            foreach (var waste in plan.Waste)
+                sheet.Add(
+                    $"{waste.HowMuch}{(waste.Fluid is null ? "" : " of")} {waste.What} from {waste.From} ({waste.ClassWords}): {waste.Destination}",
+                    "  ");
             sheet.Gap();
         }
 
@@ -124,7 +155,11 @@ public static class TextSheet
         {
             sheet.Title("Afterwards");
             foreach (var care in plan.Care)
-                sheet.Add($"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}{(care.EveryMonths is { } months ? $", then every {months} months" : "")}: {care.What}{(!care.Amount.IsEmpty ? $"; {care.Amount}" : "")}{(care.Source.Length > 0 ? $" ({care.Source})" : "")}", "  ");
+                sheet.Add(
+                    $"{(care.On is { } on ? on.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) : "later")}"
+                    + $"{(care.EveryMonths is { } months ? $", then every {months} months" : "")}"
+                    + $": {care.What}{(!care.Amount.IsEmpty ? $"; {care.Amount}" : "")}{(care.Source.Length > 0 ? $" ({care.Source})" : "")}",
+                    "  ");
             sheet.Gap();
         }
 

@@ -58,7 +58,8 @@ internal static class FluidInvariants
             var moves = plan.Fluids.Where(m => !IsStep(m.From) && m.Fluid == recipes.Key).ToList();
             var taken = Sum(moves);
             if (!Same(taken, made, moves.Count + recipes.Count())) yield return $"{made} mL of {recipes.Key} are made, and {taken} mL are taken";
-            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key))) yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
+            foreach (var id in recipes.SelectMany(r => r.For).Where(id => !plan.Fluids.Any(m => m.To.Step == id && m.Fluid == recipes.Key)))
+                yield return $"the recipe of {recipes.Key} is for '{id}', and none of it goes there";
         }
     }
 
@@ -80,7 +81,8 @@ internal static class FluidInvariants
             if (string.IsNullOrWhiteSpace(waste.Destination.ToString())) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
             if (waste is not { Fluid: { } fluid, Step.Length: > 0 }) continue;
             var (poured, wasted) = (plan.Fluids.Where(m => m.From.Step == waste.Step && m.Fluid == fluid).ToList(), waste.Amount.Volume.Milliliters);
-            if (poured.Count > 0 && !Same(Sum(poured), wasted, poured.Count + 1)) yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
+            if (poured.Count > 0 && !Same(Sum(poured), wasted, poured.Count + 1))
+                yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
         }
     }
 

@@ -39,7 +39,8 @@ internal static class TimeInvariants
 
             // Dates are whole minutes, and so are windows on a plan: a least of 90.4 min lasts 91, and stands there as 90.
             if (lasts < step.Least) yield return $"'{step.Id}' lasts {lasts}, and at least {step.Least} is wanted";
-            if (step.Most is { } most && lasts > Duration.Max(most, step.Least) + Duration.FromMinutes(1)) yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
+            if (step.Most is { } most && lasts > Duration.Max(most, step.Least) + Duration.FromMinutes(1))
+                yield return $"'{step.Id}' lasts {lasts}, and at most {most} is allowed";
         }
     }
 

@@ -14,8 +14,13 @@ internal static partial class WritingInvariants
 
     public static ImmutableArray<PlanInvariant> All { get; } =
     [
-        PlanInvariant.OfPlan("json-reads-back", "a plan read back from its JSON equals the one that was written, has its hash, and is written as the same bytes", ReadsBack),
-        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (plan, c) => Differ(PlanJson.Write(plan), PlanJson.Write(c.Planner.Plan(c.Request).Value!), "planned again")),
+        PlanInvariant.OfPlan(
+            "json-reads-back",
+            "a plan read back from its JSON equals the one that was written, has its hash, and is written as the same bytes",
+            ReadsBack),
+        PlanInvariant.OfPlan("same-again", "the same request gives the same bytes", (
+            plan,
+            c) => Differ(PlanJson.Write(plan), PlanJson.Write(c.Planner.Plan(c.Request).Value!), "planned again")),
         PlanInvariant.OfPlan("same-in-any-culture", "no culture of the machine changes a byte", InAnyCulture),
         PlanInvariant.OfPlan("numbers-can-be-measured", "no number that a person reads has more than seven figures", Measurable),
         PlanInvariant.OfPlan("text-is-clean", "no line that a person reads is empty, or holds a control character or an unfinished sentence", Clean),

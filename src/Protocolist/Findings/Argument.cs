@@ -125,7 +125,8 @@ public readonly struct Argument : IEquatable<Argument>
     /// <param name="name">The place.</param>
     /// <param name="messages">The parts, in order.</param>
     /// <returns>The fact.</returns>
-    public static Argument Messages(string name, IEnumerable<Message> messages) => new(name, ArgumentKind.List, messages.Select(m => (Argument)("", m)).ToArray());
+    public static Argument Messages(string name, IEnumerable<Message> messages) =>
+        new(name, ArgumentKind.List, messages.Select(m => (Argument)("", m)).ToArray());
 
     /// <summary>Several facts of any kind.</summary>
     /// <param name="name">The place.</param>
@@ -148,7 +149,8 @@ public readonly struct Argument : IEquatable<Argument>
     public static implicit operator Argument((string Name, long Value) fact) => new(fact.Name, ArgumentKind.Number, null, fact.Value, fact.Value);
 
     /// <summary>A quantity or a range.</summary><param name="fact">Place and quantity.</param>
-    public static implicit operator Argument((string Name, QuantityRange Value) fact) => new(fact.Name, ArgumentKind.Quantity, null, fact.Value.Low, fact.Value.High, fact.Value.Dimension);
+    public static implicit operator Argument((string Name, QuantityRange Value) fact) =>
+        new(fact.Name, ArgumentKind.Quantity, null, fact.Value.Low, fact.Value.High, fact.Value.Dimension);
 
     /// <summary>A time.</summary><param name="fact">Place and time.</param>
     public static implicit operator Argument((string Name, Duration Value) fact) => Of(fact.Name, fact.Value.TotalSeconds, Dimension.OfTime);
@@ -166,7 +168,8 @@ public readonly struct Argument : IEquatable<Argument>
     public static implicit operator Argument((string Name, Temperature Value) fact) => Of(fact.Name, fact.Value.Kelvins, Dimension.OfTemperature);
 
     /// <summary>A pressure.</summary><param name="fact">Place and pressure.</param>
-    public static implicit operator Argument((string Name, Pressure Value) fact) => Of(fact.Name, fact.Value.Pascals, new Dimension(Mass: 1, Length: -1, Time: -2));
+    public static implicit operator Argument((string Name, Pressure Value) fact) =>
+        Of(fact.Name, fact.Value.Pascals, new Dimension(Mass: 1, Length: -1, Time: -2));
 
     /// <summary>A moment.</summary><param name="fact">Place and moment.</param>
     public static implicit operator Argument((string Name, OffsetDateTime Value) fact) => new(fact.Name, ArgumentKind.Moment, fact.Value);
@@ -188,7 +191,10 @@ public readonly struct Argument : IEquatable<Argument>
 
     /// <inheritdoc/>
     public bool Equals(Argument other) =>
-        string.Equals(Name, other.Name, StringComparison.Ordinal) && Kind == other.Kind && Low.Equals(other.Low) && High.Equals(other.High) && Dimension == other.Dimension
+        string.Equals(
+            Name,
+            other.Name,
+            StringComparison.Ordinal) && Kind == other.Kind && Low.Equals(other.Low) && High.Equals(other.High) && Dimension == other.Dimension
         && (_value is Argument[] list ? other._value is Argument[] others && list.AsSpan().SequenceEqual(others) : Equals(_value, other._value));
 
     /// <inheritdoc/>

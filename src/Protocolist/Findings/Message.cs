@@ -57,7 +57,9 @@ public readonly struct Message : IEquatable<Message>
     /// <inheritdoc/>
     public bool Equals(Message other) =>
         string.Equals(Phrase?.Id, other.Phrase?.Id, StringComparison.Ordinal)
-        && (ReferenceEquals(Phrase, other.Phrase) || Phrase is not { Id.Length: 0 } || string.Equals(Phrase.English, other.Phrase!.English, StringComparison.Ordinal))
+        && (ReferenceEquals(Phrase, other.Phrase)
+            || Phrase is not { Id.Length: 0 }
+            || string.Equals(Phrase.English, other.Phrase!.English, StringComparison.Ordinal))
         && (_arguments ?? []).AsSpan().SequenceEqual(other._arguments ?? []);
 
     /// <inheritdoc/>

@@ -9,14 +9,17 @@ namespace Protocolist.Findings;
 /// end a line, turn the direction of what follows) are written out as <c>\u202E</c>; those that writing needs, such as joiners and direction marks, stay.
 /// </summary>
 /// <remarks>
-/// Written out are control characters (U+0000 to 001F, 007F to 009F), the line and paragraph separators U+2028 and 2029, bidirectional embeddings, overrides and
+/// Written out are control characters (U+0000 to 001F, 007F to 009F), the line and paragraph separators U+2028 and 2029, bidirectional embeddings,
+/// overrides and
 /// isolates (U+202A to 202E, U+2066 to 2069: UAX 9; Unicode Technical Report 36 has why), U+FFFE, U+FFFF and halves of characters.
 /// </remarks>
 internal static class ShownText
 {
     private static readonly SearchValues<char> Suspect = SearchValues.Create(
     [
-        .. Enumerable.Range(0, 0x20).Concat(Enumerable.Range(0x7F, 0x21)).Concat(Enumerable.Range(0x2028, 7)).Concat(Enumerable.Range(0x2066, 4)).Append(0xFFFE).Append(0xFFFF)
+        .. Enumerable.Range(0, 0x20).Concat(Enumerable.Range(
+            0x7F,
+            0x21)).Concat(Enumerable.Range(0x2028, 7)).Concat(Enumerable.Range(0x2066, 4)).Append(0xFFFE).Append(0xFFFF)
             .Concat(Enumerable.Range(0xD800, 0x800)).Select(c => (char)c),
     ]);
 

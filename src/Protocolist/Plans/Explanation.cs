@@ -54,7 +54,8 @@ public sealed record Explanation(string Id, Message Value, Message How, string S
     {
         if (Suggestion.Nearest(id, plan.Figures.Select(f => f.Id).Concat(plan.Findings.Select(f => f.Id))) is { } near) return Suggestion.Of(near);
         var bySubject = plan.Figures.GroupBy(f => f.Id.Split('.')[0], StringComparer.Ordinal).ToList();
-        if (bySubject.Find(g => g.Key == id.Split('.')[0]) is { } alike) return FiguresOf.With(Argument.Id("step", alike.Key), Argument.Ids("figures", alike.Select(f => f.Id)));
+        if (bySubject.Find(g => g.Key == id.Split('.')[0]) is { } alike)
+            return FiguresOf.With(Argument.Id("step", alike.Key), Argument.Ids("figures", alike.Select(f => f.Id)));
         var findings = plan.Findings.Select(f => f.Id).Distinct(StringComparer.Ordinal).ToList();
         return SuchAs.With(
             Argument.Ids("figures", bySubject.Select(g => g.First().Id)),
@@ -77,7 +78,11 @@ public sealed record Explanation(string Id, Message Value, Message How, string S
     {
         var shown = new Explanation(figure.Id, Message.Text(figure.Value), figure.Formula, figure.Source) { Where = figure.Where, Note = figure.Note };
         return explained.Add(figure.Id)
-            ? shown with { Parts = FormulaParts.Of(figure, plan), Inputs = [.. figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => Of(plan, f, explained))] }
+            ? shown with
+            {
+                Parts = FormulaParts.Of(figure, plan),
+                Inputs = [.. figure.Inputs.Select(plan.Figure).OfType<Figure>().Select(f => Of(plan, f, explained))],
+            }
             : shown;
     }
 }

@@ -6,7 +6,8 @@ using Protocolist.Quantities;
 namespace Protocolist.Plans;
 
 /// <summary>One derived value of a plan, with its reason. Immutable.</summary>
-/// <remarks>The value is the plan's own; how it is made, from what and by which source is shared by all plans of a protocol, and put into words when somebody asks.</remarks>
+/// <remarks>The value is the plan's own; how it is made, from what and by which source is shared by all plans of a protocol, and put into words when
+/// somebody asks.</remarks>
 public sealed class Figure : IEquatable<Figure>
 {
     internal Figure(FigureOrigin origin, FormulaValue value) => (Origin, Answer) = (origin, value);
@@ -46,7 +47,9 @@ public sealed class Figure : IEquatable<Figure>
 
     /// <inheritdoc/>
     public bool Equals(Figure? other) =>
-        other is not null && Id == other.Id && Answer == other.Answer && Source == other.Source && Note == other.Note && Inputs.AsSpan().SequenceEqual(other.Inputs.AsSpan())
+        other is not null && Id == other.Id && Answer == other.Answer && Source == other.Source && Note == other.Note && Inputs
+            .AsSpan()
+            .SequenceEqual(other.Inputs.AsSpan())
         && (ReferenceEquals(Origin, other.Origin) || (Formula == other.Formula && Where == other.Where));
 
     /// <inheritdoc/>

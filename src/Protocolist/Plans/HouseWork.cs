@@ -20,7 +20,8 @@ internal sealed record HouseWork(QuantityRange? BelowBrim, QuantityRange? OverSp
 
     private static readonly Phrase FillAround = new(
         "house.fill",
-        "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on it with a glass, plastic or steel rod, then top up to the level.");
+        "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on "
+            + "it with a glass, plastic or steel rod, then top up to the level.");
 
     private static readonly Phrase KeepingFluid = new("house.keeping-fluid", "the keeping fluid");
 
@@ -30,7 +31,12 @@ internal sealed record HouseWork(QuantityRange? BelowBrim, QuantityRange? OverSp
         if (step.Vessel is { } v)
         {
             yield return Filled.With(
-                ("vessel", v.Vessel.Name), ("arrangement", v.Arrangement), ("volume", v.FluidVolume), ("fluid", fluid), ("level", v.LevelAfter), ("height", v.Vessel.Shape.Height),
+                ("vessel", v.Vessel.Name),
+                ("arrangement", v.Arrangement),
+                ("volume", v.FluidVolume),
+                ("fluid", fluid),
+                ("level", v.LevelAfter),
+                ("height", v.Vessel.Shape.Height),
                 Argument.Of("ratio", v.Ratio, Dimension.None));
             foreach (var sentence in Mounting.FillingSteps(v)) yield return sentence;
             if (v.SealedPressure is { } pressure && pressure.Kilopascals >= Felt) yield return Pressed.With(("pressure", pressure));

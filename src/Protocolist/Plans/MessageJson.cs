@@ -8,7 +8,8 @@ using Protocolist.Quantities;
 namespace Protocolist.Plans;
 
 /// <summary>
-/// A message: its English words for whoever reads the file, and beside them the phrase and its facts, so that it can be said in another language and compared by
+/// A message: its English words for whoever reads the file, and beside them the phrase and its facts, so that it can be said in another language and
+/// compared by
 /// what it says. Somebody's own text is a bare string.
 /// </summary>
 internal sealed class MessageJson : JsonConverter<Message>
@@ -44,12 +45,16 @@ internal sealed class MessageJson : JsonConverter<Message>
     private static Argument ObjectOf(string name, JsonElement json)
     {
         if (json.TryGetProperty("quantity", out var quantity))
-            return QuantityText.Read(quantity.GetString() ?? "", out var range) is null ? (name, range) : throw new JsonException($"'{quantity}' is no quantity.");
+            return QuantityText.Read(quantity.GetString() ?? "", out var range) is null
+                ? (name, range)
+                : throw new JsonException($"'{quantity}' is no quantity.");
         if (json.TryGetProperty("at", out var at)) return (name, Parsed(OffsetDateTimePattern.Rfc3339, at));
         if (json.TryGetProperty("on", out var on)) return (name, Parsed(LocalDatePattern.Iso, on));
         if (json.TryGetProperty("id", out var id)) return Argument.Id(name, id.GetString() ?? "");
         if (json.TryGetProperty("costMinor", out var minor) && json.TryGetProperty("currency", out var currency))
-            return Money.MinorUnits(currency.GetString() ?? "") is null ? throw new JsonException($"'{currency}' is no currency.") : (name, Money.OfMinor(minor.GetInt64(), currency.GetString()!));
+            return Money.MinorUnits(currency.GetString() ?? "") is null
+                ? throw new JsonException($"'{currency}' is no currency.")
+                : (name, Money.OfMinor(minor.GetInt64(), currency.GetString()!));
         return (name, Read(json));
     }
 

@@ -9,7 +9,8 @@ namespace Protocolist.Plans;
 /// <summary>What is to be done with one specimen, when, with what and why. Immutable; safe to share between threads.</summary>
 /// <remarks>
 /// A plan is a pure function of specimen, shelf, bench, start and choices. Two plans are equal when all their facts are; those of a plan
-/// that was planned are no finer than its JSON writes them, so that a plan that was read back equals the one that was written. A plan with an error among its findings is complete all the same, so that
+/// that was planned are no finer than its JSON writes them, so that a plan that was read back equals the one that was written. A plan with an error among
+/// its findings is complete all the same, so that
 /// everything that is wrong can be seen, but <see cref="Startable"/> is false.
 /// </remarks>
 public sealed record Plan

@@ -15,7 +15,8 @@ public static class PlanJson
     private static readonly Phrase LaterFormat = new("later-format", "the plan is of format {format}, and this program reads format {current-format}");
     private static readonly Phrase LaterFormatRemedy = new("later-format.remedy", "use the version of the program that made it, or a later one");
     private static readonly Phrase EarlierFormat = new("earlier-format", "the plan is of format {format}, and this program reads format {current-format}");
-    private static readonly Phrase EarlierFormatRemedy = new("earlier-format.remedy", "make the plan again from its specimen, or use the version of the program that made it");
+    private static readonly Phrase EarlierFormatRemedy = new(
+        "earlier-format.remedy", "make the plan again from its specimen, or use the version of the program that made it");
     private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
     private static readonly Phrase PlanUnreadableRemedy = new("plan-unreadable.remedy", "make the plan again; a plan file is not edited by hand");
     private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
@@ -24,7 +25,13 @@ public static class PlanJson
     private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
     // People read these files, and they go into no web page; µ and ° stay what they are.
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true };
+    private static readonly JsonWriterOptions Layout = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        SkipValidation = true,
+    };
 
     private static readonly JsonTypeInfo<Plan> Shape = (JsonTypeInfo<Plan>)new JsonSerializerOptions
     {
@@ -34,7 +41,14 @@ public static class PlanJson
         AllowDuplicateProperties = false,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
-        Converters = { new SpanJson(), new MessageJson(), new FigureJson(), new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower), new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower) },
+        Converters =
+        {
+            new SpanJson(),
+            new MessageJson(),
+            new FigureJson(),
+            new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower),
+            new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower),
+        },
     }.GetTypeInfo(typeof(Plan));
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
@@ -53,7 +67,8 @@ public static class PlanJson
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
     /// <returns>
-    /// The plan, or error findings: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>; with the path in the file <c>plan-incomplete</c>,
+    /// The plan, or error findings: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>; with the path in the file
+    /// <c>plan-incomplete</c>,
     /// <c>plan-impossible</c>; <c>unknown-zone</c>.
     /// </returns>
     public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null)
@@ -81,8 +96,16 @@ public static class PlanJson
 
     private static Finding OtherFormat(int format, string file) =>
         format > Plan.CurrentFormat
-            ? Finding.Error("later-format", LaterFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), LaterFormatRemedy, SourceSpan.At(file, 1, 1))
-            : Finding.Error("earlier-format", EarlierFormat.With(("format", format), ("current-format", Plan.CurrentFormat)), EarlierFormatRemedy, SourceSpan.At(file, 1, 1));
+            ? Finding.Error(
+                "later-format",
+                LaterFormat.With(("format", format), ("current-format", Plan.CurrentFormat)),
+                LaterFormatRemedy,
+                SourceSpan.At(file, 1, 1))
+            : Finding.Error(
+                "earlier-format",
+                EarlierFormat.With(("format", format), ("current-format", Plan.CurrentFormat)),
+                EarlierFormatRemedy,
+                SourceSpan.At(file, 1, 1));
 
     private static int? FormatOf(ReadOnlySpan<byte> json)
     {

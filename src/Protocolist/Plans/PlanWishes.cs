@@ -3,7 +3,10 @@ using Protocolist.Findings;
 
 namespace Protocolist.Plans;
 
-/// <summary>What a person insists on where the planner would choose by itself: a vessel, or what a fluid is made from. Kept in the plan, so that a revision keeps to it.</summary>
+/// <summary>
+/// What a person insists on where the planner would choose by itself: a vessel, or what a fluid is made from. Kept in the plan, so that a revision keeps
+/// to it.
+/// </summary>
 public sealed record PlanWishes
 {
     private readonly ValueMap _vessels = ValueMap.Empty;

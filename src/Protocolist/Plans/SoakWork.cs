@@ -15,7 +15,8 @@ internal sealed record SoakWork(bool Runs) : StepWork
     private static readonly Phrase Slowly = new("soak.running", ", slowly running");
     private static readonly Phrase Changed = new("soak.changed", ", changed {changes} times");
     private static readonly Phrase ChangedOnce = new("soak.changed-once", ", changed once");
-    private static readonly Phrase FillTo = new("soak.fill", "Fill to {before:0 mm}; with the body in, the level stands at {after:0 mm}. Nothing of the body may stand out.");
+    private static readonly Phrase FillTo = new(
+        "soak.fill", "Fill to {before:0 mm}; with the body in, the level stands at {after:0 mm}. Nothing of the body may stand out.");
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {

@@ -17,7 +17,9 @@ internal sealed class SpanJson : JsonConverter<SourceSpan>
     public static SourceSpan Parse(string text)
     {
         var parts = text.Split(':');
-        if (parts.Length >= 3 && int.TryParse(parts[^2], NumberStyles.None, CultureInfo.InvariantCulture, out var line) && int.TryParse(parts[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var column))
+        if (parts.Length >= 3
+            && int.TryParse(parts[^2], NumberStyles.None, CultureInfo.InvariantCulture, out var line)
+            && int.TryParse(parts[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var column))
         {
             return SourceSpan.At(string.Join(':', parts[..^2]), line, column);
         }
@@ -44,7 +46,9 @@ internal sealed class MoneyJson : JsonConverter<Money>
             else reader.Skip();
         }
 
-        return minor is { } m && currency is { } c && Money.MinorUnits(c) is not null ? Money.OfMinor(m, c) : throw new JsonException("Money needs 'costMinor' and a 'currency'.");
+        return minor is { } m && currency is { } c && Money.MinorUnits(c) is not null
+            ? Money.OfMinor(m, c)
+            : throw new JsonException("Money needs 'costMinor' and a 'currency'.");
     }
 
     public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options) => Write(writer, value);
@@ -75,7 +79,10 @@ internal sealed class FigureJson : JsonConverter<Figure>
     {
         using var document = JsonDocument.ParseValue(ref reader);
         var root = document.RootElement;
-        var origin = new FigureOrigin(Text(root, "id"), [.. Part(root, "inputs").EnumerateArray().Select(i => i.GetString() ?? throw new JsonException("An input is an id."))], Text(root, "source"))
+        var origin = new FigureOrigin(
+            Text(root, "id"),
+            [.. Part(root, "inputs").EnumerateArray().Select(i => i.GetString() ?? throw new JsonException("An input is an id."))],
+            Text(root, "source"))
         {
             Rule = MessageJson.Read(Part(root, "formula")),
             Where = SpanJson.Parse(Text(root, "where")),
@@ -107,10 +114,14 @@ internal sealed class FigureJson : JsonConverter<Figure>
     {
         if (exact.ValueKind is JsonValueKind.True or JsonValueKind.False) return FormulaValue.Of(exact.GetBoolean() ? Truth.Yes : Truth.No);
         if (exact.ValueEquals("")) return FormulaValue.Of(word);
-        return QuantityText.Read(exact.GetString() ?? "", out var quantity) is null ? FormulaValue.Of(quantity) : throw new JsonException($"'{exact}' is no quantity.");
+        return QuantityText.Read(exact.GetString() ?? "", out var quantity) is null
+            ? FormulaValue.Of(quantity)
+            : throw new JsonException($"'{exact}' is no quantity.");
     }
 
-    private static JsonElement Part(JsonElement figure, string name) => figure.TryGetProperty(name, out var part) ? part : throw new JsonException($"A figure needs '{name}'.");
+    private static JsonElement Part(JsonElement figure, string name) =>
+        figure.TryGetProperty(name, out var part) ? part : throw new JsonException($"A figure needs '{name}'.");
 
-    private static string Text(JsonElement figure, string name) => Part(figure, name).GetString() ?? throw new JsonException($"'{name}' of a figure is a text.");
+    private static string Text(JsonElement figure, string name) =>
+        Part(figure, name).GetString() ?? throw new JsonException($"'{name}' of a figure is a text.");
 }

@@ -99,7 +99,9 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
 
     private static T Parse<T>(string word)
         where T : struct, Enum =>
-        Array.Find(Enum.GetValues<T>(), v => Word<T>(v) == word) is var found && Word<T>(found) == word ? found : throw new JsonException($"'{word}' is not known here.");
+        Array.Find(Enum.GetValues<T>(), v => Word<T>(v) == word) is var found && Word<T>(found) == word
+            ? found
+            : throw new JsonException($"'{word}' is not known here.");
 
     private static T Parsed<T>(IPattern<T> pattern, string text)
     {

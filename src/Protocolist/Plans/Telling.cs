@@ -47,7 +47,11 @@ internal sealed class RecipeTelling(PlannedRecipe made) : Telling
     {
         get
         {
-            ImmutableArray<RecipePart> parts = [.. made.Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })];
+            ImmutableArray<RecipePart> parts = [.. made.Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass)
+            {
+                Fluid = p.Fluid,
+                Salt = p.Salt,
+            })];
             var recipe = new Recipe(made.Fluid, made.Volume, made.At, parts, UnitsNet.Volume.Zero);
             return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
         }

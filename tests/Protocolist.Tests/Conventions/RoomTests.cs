@@ -167,6 +167,13 @@ public partial class RoomTests
     public void File_has_at_most_300_lines() =>
         Assert.Empty(Sources.Where(s => s.Text.Count(c => c == '\n') > 300).Select(s => s.Path));
 
+    [Fact]
+    public void Line_has_at_most_160_characters() =>
+        Assert.Empty(from source in Sources
+                     from line in source.Text.Split('\n').Select((text, at) => (Text: text, Number: at + 1))
+                     where line.Text.Length > 160
+                     select $"{source.Path}:{line.Number}");
+
     [Theory]
     [InlineData("Manager")]
     [InlineData("Helper")]

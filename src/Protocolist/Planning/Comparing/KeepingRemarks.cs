@@ -22,11 +22,13 @@ internal static class KeepingRemarks
         if (group?.IsA("bony-fish") == true && specimen.LifeStage == LifeStage.Larva && hasFormaldehyde)
             yield return "fish larvae come out at down to 90.6 % of their live length (Tucker and Chester 1984, Copeia)";
         else if (group?.IsA("bony-fish") == true && kept?.Substance == Substance.Ethanol)
-            yield return "small fish of 32 to 82 mm lost 2.48 mm of standard length in 70 % ethanol (median; 3.86 mm at most after a year): measure before fixing (Grant and Archdeacon 2021)";
+            yield return "small fish of 32 to 82 mm lost 2.48 mm of standard length in 70 % ethanol (median; 3.86 mm at most after a year): measure "
+                + "before fixing (Grant and Archdeacon 2021)";
         if (group?.IsA("lizard") == true)
             yield return "lizards lost 3.5 % of snout-vent length in ten years: measure before fixing (Maayan et al., Anolis sagrei)";
         if (fluids.Any(f => f.Substance == Substance.Isopropanol))
-            yield return "isopropanol shrinks more than ethanol, layers when it is not mixed, and may decalcify below 50 % (Simmons, natural-history collections list, 2009)";
+            yield return "isopropanol shrinks more than ethanol, layers when it is not mixed, and may decalcify below 50 % (Simmons, natural-history "
+                + "collections list, 2009)";
         if (kept is { IsAlcohol: true } && !hasFormaldehyde)
             yield return "alcohol alone does not fix: it shrinks, and histology is lost (Simmons, natural-history collections list, 2009)";
         if (kept is { IsAlcohol: true, AlcoholVolumePercent: > 80 })

@@ -46,7 +46,9 @@ internal static class Cutting
                 side));
         }
 
-        return new(cuts.MoveToImmutable(), custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => stage.Places.IsEmpty || stage.Places.Any(r.Region.IsNamed))] });
+        return new(
+            cuts.MoveToImmutable(),
+            custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => stage.Places.IsEmpty || stage.Places.Any(r.Region.IsNamed))] });
     }
 
     private static RegionCuts? CutsOf(string place, CutPlan custom)

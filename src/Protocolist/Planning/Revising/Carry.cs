@@ -18,7 +18,8 @@ internal static class Carry
 
     private static Step Counted(Step step, Step? before, WithdrawnStep? gone)
     {
-        if (before is null) return gone is null ? step : step with { Sequence = gone.Sequence + 1, MostInspections = Math.Max(step.MostInspections, gone.MostInspections) };
+        if (before is null)
+            return gone is null ? step : step with { Sequence = gone.Sequence + 1, MostInspections = Math.Max(step.MostInspections, gone.MostInspections) };
         var counted = step with { Sequence = before.Sequence, MostInspections = Math.Max(step.MostInspections, before.MostInspections) };
         return IsSame(before, counted) ? counted : counted with { Sequence = before.Sequence + 1 };
     }
@@ -35,8 +36,12 @@ internal static class Carry
 
     /// <summary>The same apart from what no calendar shows: figures and sources are not compared.</summary>
     private static bool IsSame(Step a, Step b) =>
-        a.Start == b.Start && a.End == b.End && a.State == b.State && a.Because.AsSpan().SequenceEqual(b.Because.AsSpan()) && a.Title == b.Title && a.Changes == b.Changes && a.MostInspections == b.MostInspections
-        && a.Fluid == b.Fluid && Nullable.Equals(a.Volume, b.Volume) && a.Vessel == b.Vessel && a.Inspections.SequenceEqual(b.Inspections) && a.Instructions.SequenceEqual(b.Instructions);
+        a.Start == b.Start && a.End == b.End && a.State == b.State && a.Because
+            .AsSpan()
+            .SequenceEqual(b.Because.AsSpan()) && a.Title == b.Title && a.Changes == b.Changes && a.MostInspections == b.MostInspections
+        && a.Fluid == b.Fluid && Nullable.Equals(
+            a.Volume,
+            b.Volume) && a.Vessel == b.Vessel && a.Inspections.SequenceEqual(b.Inspections) && a.Instructions.SequenceEqual(b.Instructions);
 
     private static bool IsSame(Plan a, Plan b) => Plain(a) == Plain(b);
 
