@@ -19,6 +19,7 @@ public static class PlanJson
         "earlier-format.remedy", "make the plan again from its specimen, or use the version of the program that made it");
     private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
     private static readonly Phrase PlanUnreadableRemedy = new("plan-unreadable.remedy", "make the plan again; a plan file is not edited by hand");
+    private static readonly Phrase LacksPart = new("plan-unreadable.lacks-part", "it is JSON, and lacks something that every plan has");
     private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
     private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
     private static readonly Phrase OutOfRange = new("plan-unreadable.value", "a value in it is beyond what such a value can be");
@@ -85,7 +86,8 @@ public static class PlanJson
         }
         catch (JsonException fault)
         {
-            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..])) : NoJson;
+            // What stands behind the fault is the reader's: without it the text could be read, and a part was missing at its top.
+            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..])) : fault.InnerException is null ? LacksPart : NoJson;
             return Unreadable(why, SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
         }
         catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)

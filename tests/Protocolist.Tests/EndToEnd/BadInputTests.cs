@@ -73,6 +73,10 @@ public sealed class BadInputTests : IDisposable
     public void Unknown_option_is_refused() => Refuses(_tool.Run("plan", Repository.Otter, "--benhc", "x"), "--benhc", "--help");
 
     [Fact]
+    public void Unknown_word_is_told_with_those_that_are_known_on_one_line() =>
+        Refuses(_tool.Run("list", "nothing"), "'nothing'", "Must be one of: 'protocols' 'checks' 'fluids' 'groups'");
+
+    [Fact]
     public void Unknown_command_is_refused() => Refuses(_tool.Run("plann"), "plann");
 
     [Fact]

@@ -43,6 +43,17 @@ public class PlanJsonTests
         Assert.Equal("plan-unreadable", Assert.Single(read.Findings).Id);
     }
 
+    [Fact]
+    public void Plan_without_its_specimen_is_told_from_text_that_is_cut_off()
+    {
+        var lacking = JsonNode.Parse(Written)!.AsObject();
+        lacking.Remove("specimen");
+
+        Assert.Contains("it is JSON, and lacks something", Assert.Single(Read(lacking.ToJsonString()).Findings).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("it is JSON, and lacks", Assert.Single(Read(Written[..^3]).Findings).ToString(), StringComparison.Ordinal);
+        Assert.Contains("not JSON, or is cut off", Assert.Single(Read(Written + "x").Findings).ToString(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(1, "earlier-format")]
     [InlineData(3, "later-format")]
