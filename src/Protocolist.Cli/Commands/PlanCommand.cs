@@ -46,9 +46,7 @@ internal static class PlanCommand
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
         var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
-        var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
-        if (options.GetValue(Out) is not { } path) around.Output.Write(text);
-        else if (around.Files.Write(path, text) is { } fault) return around.Unread([fault]);
+        if (PlanOutput.Write(plan, options.GetValue(Json) ? "json" : options.GetValue(Format), options.GetValue(Out), around) is { } fault) return around.Unread([fault]);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 
