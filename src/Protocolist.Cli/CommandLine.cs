@@ -42,7 +42,8 @@ internal static class CommandLine
         {
             var parsed = root.Parse(words, Words);
             if (parsed.Errors.Count == 0) return parsed.Invoke(around);
-            foreach (var error in parsed.Errors) Tell($"protocolist: {string.Join(' ', error.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
+            foreach (var error in parsed.Errors)
+                Tell($"protocolist: {string.Join(' ', error.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
             Tell("protocolist: 'protocolist --help' lists the commands, 'protocolist COMMAND --help' their options");
             return Exits.Unusable;
         }

@@ -1,3 +1,5 @@
 using Protocolist.Cli;
 
-return CommandLine.Run(args, new() { ErrorIsScreen = !Console.IsErrorRedirected });
+return CommandLine.Run(
+    args,
+    new() { ErrorIsScreen = !Console.IsErrorRedirected, OutputBytes = Console.IsOutputRedirected ? Console.OpenStandardOutput : null });

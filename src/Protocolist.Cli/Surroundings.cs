@@ -20,6 +20,9 @@ internal sealed class Surroundings : InvocationConfiguration
     /// <summary>What <c>-</c> stands for among the files; asked for when it is read.</summary>
     public Func<Stream> Input { get; init; } = Console.OpenStandardInput;
 
+    /// <summary>Standard output as bytes, where it is no screen; null where it takes text alone.</summary>
+    public Func<Stream>? OutputBytes { get; init; }
+
     /// <summary>The files of this run.</summary>
     public RunFiles Files => field ??= new(Folder, Input);
 }

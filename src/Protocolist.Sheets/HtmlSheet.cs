@@ -144,7 +144,7 @@ public static class HtmlSheet
         foreach (var where in (string[])["Label for the inside", "Label for the outside"])
         {
             page.Raw($"<div class=\"label\" role=\"group\" aria-label=\"{where}\">");
-            foreach (var line in plan.Label) page.Element("p", line);
+            foreach (var line in plan.Label) page.Element("p", line.ToString());
             page.Raw("</div>");
         }
 

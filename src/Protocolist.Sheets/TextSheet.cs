@@ -139,7 +139,7 @@ public static class TextSheet
     private static void Closing(Plan plan, Lines sheet)
     {
         sheet.Title("Label");
-        foreach (var line in plan.Label) sheet.Add(line, "  ");
+        foreach (var line in plan.Label) sheet.Add(line.ToString(), "  ");
         sheet.Gap();
         if (!plan.Waste.IsEmpty)
         {
@@ -194,19 +194,31 @@ public static class TextSheet
 
         public void Add(string text, string indent = "")
         {
-            var line = indent;
-            foreach (var word in ShownText.Lines(text).Split([' ', '\t', '\r', '\n']))
+            var shown = ShownText.Lines(text).AsSpan();
+            var (start, hasWords) = (_text.Length, false);
+            _text.Append(indent);
+            foreach (var range in shown.SplitAny(" \t\r\n"))
             {
-                if (line.Length + word.Length + 1 > Width && line.Trim().Length > 0)
+                var word = shown[range];
+                if (hasWords && _text.Length - start + word.Length + 1 > Width)
                 {
-                    _text.Append(line.TrimEnd()).Append('\n');
-                    line = indent + "  ";
+                    End(start);
+                    (start, hasWords) = (_text.Length, false);
+                    _text.Append(indent).Append("  ");
                 }
 
-                line += (line.Trim().Length == 0 ? "" : " ") + word;
+                if (hasWords) _text.Append(' ');
+                _text.Append(word);
+                hasWords |= !word.IsWhiteSpace();
             }
 
-            _text.Append(line.TrimEnd()).Append('\n');
+            End(start);
+        }
+
+        private void End(int start)
+        {
+            while (_text.Length > start && char.IsWhiteSpace(_text[^1])) _text.Length--;
+            _text.Append('\n');
         }
 
         public override string ToString() => _text.ToString();

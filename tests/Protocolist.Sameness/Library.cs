@@ -201,14 +201,14 @@ internal sealed class Library
         foreach (var site in step.Sites)
         {
             facts.Line(
-                "steps", step.Id, "site", site.Region, Number(site.Sites), Number(site.PerSiteLow.Milliliters), Number(site.PerSite.Milliliters),
+                "steps", step.Id, "site", site.Region.ToString(), Number(site.Sites), Number(site.PerSiteLow.Milliliters), Number(site.PerSite.Milliliters),
                 Number(site.PerSiteHigh.Milliliters), Number(site.Total.Milliliters));
         }
 
         foreach (var cut in step.Cuts)
         {
             var (length, depth, spacing) = (cut.Length?.Millimeters, cut.Depth?.Millimeters, cut.Spacing?.Millimeters);
-            facts.Line("steps", step.Id, "cut", cut.Region, Number(cut.Count), Number(length), Number(depth), Number(spacing));
+            facts.Line("steps", step.Id, "cut", cut.Region.ToString(), Number(cut.Count), Number(length), Number(depth), Number(spacing));
         }
 
         if (!step.Inspections.IsEmpty) facts.Line("steps", step.Id, "look", List(step.Inspections.Select(i => Time(i))));

@@ -75,7 +75,7 @@ internal static class CompareJson
         foreach (var finding in way.Findings) Finding(json, finding);
         json.WriteEndArray();
         json.WriteStartArray("remarks");
-        foreach (var remark in way.Remarks) json.WriteStringValue(remark);
+        foreach (var remark in way.Remarks) json.WriteStringValue(remark.ToString());
         json.WriteEndArray();
         json.WriteBoolean("dominated", way.DominatedBy is not null);
         if (way.DominatedBy is { } better) json.WriteString("dominatedBy", better);

@@ -27,7 +27,7 @@ internal static class CompareText
         foreach (var way in ways) Add(text, $"{way.Name.PadRight(2)} {What(way, ways)}", "   ");
         foreach (var some in ways.Chunk(Columns)) Table(text.Append('\n'), some);
         text.Append("\nShrinkage and colour\n");
-        foreach (var remark in ways.SelectMany(w => w.Remarks).Distinct(StringComparer.Ordinal))
+        foreach (var remark in ways.SelectMany(w => w.Remarks).Distinct())
             Add(text, $"{Names(ways.Where(w => w.Remarks.Contains(remark)), ways.Length)}: {remark}", "  ");
         Found(text, ways);
         return text.ToString();

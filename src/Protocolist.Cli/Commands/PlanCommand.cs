@@ -53,9 +53,8 @@ internal static class PlanCommand
             return around.Unread(findings);
         var made = new Planner(shared.Shelf).Plan(new(specimen, bench, start) { Choices = choices, Wishes = wishes, By = by });
         if (made.Value is not { } plan) return around.Unread(made.Findings);
-        var text = PlanOutput.Of(plan, options.GetValue(Json) ? "json" : options.GetValue(Format));
-        if (options.GetValue(Out) is not { } path) around.Output.Write(text);
-        else if (around.Files.Write(path, text) is { } fault) return around.Unread([fault]);
+        var format = options.GetValue(Json) ? "json" : options.GetValue(Format);
+        if (PlanOutput.Write(plan, format, options.GetValue(Out), around) is { } fault) return around.Unread([fault]);
         return plan.Startable ? Exits.Done : Exits.WithErrors;
     }
 

@@ -87,9 +87,8 @@ internal static class ReviseCommand
             if (revision.Changes.IsEmpty) around.Output.WriteLine("nothing changes");
         }
 
-        if (path is not null) return around.Files.Write(path, PlanOutput.Of(revision.Plan, format == "changes" ? "json" : format));
-        if (format != "changes") around.Output.Write(PlanOutput.Of(revision.Plan, format));
-        return null;
+        if (format != "changes") return PlanOutput.Write(revision.Plan, format, path, around);
+        return path is null ? null : PlanOutput.Write(revision.Plan, "json", path, around);
     }
 
     private static DateTimeZone ZoneOf(Plan plan, SourceSpan where, List<Finding> findings)

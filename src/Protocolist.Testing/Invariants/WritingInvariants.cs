@@ -26,7 +26,7 @@ internal static partial class WritingInvariants
         PlanInvariant.OfPlan("text-is-clean", "no line that a person reads is empty, or holds a control character or an unfinished sentence", Clean),
         PlanInvariant.OfPlan("label-names-the-specimen", "the label begins with the specimen's number", (
             plan,
-            c) => plan.Label is [var first, ..] && first.Contains(c.Request.Specimen.Id, StringComparison.Ordinal)
+            c) => plan.Label is [var first, ..] && first.ToString().Contains(c.Request.Specimen.Id, StringComparison.Ordinal)
                 ? []
                 : [$"the label begins '{plan.Label.FirstOrDefault()}'"]),
     ];
@@ -87,7 +87,7 @@ internal static partial class WritingInvariants
         .. plan.Purchases.Select(p => p.Pack.ToString()),
         .. plan.Figures.Select(f => f.Value),
         .. plan.Findings.Select(f => f.Message.ToString()),
-        .. plan.Label,
+        .. plan.Label.Select(l => l.ToString()),
     ];
 
     private static IEnumerable<string> Measurable(Plan plan) => Lines(plan).Where(l => TooFine.IsMatch(l)).Select(l => $"nobody can measure '{l}'");

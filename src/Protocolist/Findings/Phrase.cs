@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Protocolist.Findings;
 
 /// <summary>A sentence, or a part of one, that can be said with this case's own facts: an id, and the English with named places for them. Immutable.</summary>
@@ -46,6 +48,9 @@ public sealed class Phrase
 
     /// <summary>The English, with named places.</summary>
     public string English { get; }
+
+    /// <summary>Its text taken apart, when it is first said.</summary>
+    internal ImmutableArray<Template.Part> Parts => field.IsDefault ? field = Template.PartsOf(English) : field;
 
     /// <summary>The phrase with this case's facts.</summary>
     /// <param name="arguments">The facts by the names of their places.</param>

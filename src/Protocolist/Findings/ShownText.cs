@@ -33,6 +33,20 @@ internal static class ShownText
     /// <returns>The same text where there is nothing to write out.</returns>
     public static string Lines(string text) => Of(text, keepLines: true);
 
+    /// <summary>Whether nothing in JSON is to be written out.</summary>
+    /// <remarks>Its writer has escaped all but what turns the direction of text: U+202A to 202E, U+2066 to 2069.</remarks>
+    internal static bool IsShown(ReadOnlySpan<byte> json)
+    {
+        for (var at = json.IndexOf((byte)0xE2); at >= 0 && at + 2 < json.Length;)
+        {
+            if ((json[at + 1], json[at + 2]) is (0x80, >= 0xA8 and <= 0xAE) or (0x81, >= 0xA6 and <= 0xA9)) return false;
+            var step = json[(at + 3)..].IndexOf((byte)0xE2);
+            at = step < 0 ? -1 : at + 3 + step;
+        }
+
+        return true;
+    }
+
     /// <summary>Where the first character stands that no file should hold, line feeds and tabs aside; -1 where there is none.</summary>
     internal static int FirstUnfit(ReadOnlySpan<char> text) => First(text, 0, keepLines: true);
 

@@ -1,4 +1,5 @@
-using System.Text;
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using NodaTime.Text;
 
 namespace Protocolist.Findings;
@@ -16,27 +17,25 @@ internal static class Template
     /// <summary>The text with its places filled; a place without a fact stays empty.</summary>
     public static string Fill(string template, in Message message, Language language)
     {
-        if (!template.Contains('{', StringComparison.Ordinal)) return template;
-
         // A sentence that is a literal has no facts, and what looks like a place in it is its author's.
         if (message.Phrase is { Id.Length: 0 } or { IsWords: true } && ReferenceEquals(template, message.Phrase.English)) return template;
         if (template == Message.OwnText.English) return message.Find("text") is { } own ? Show(own, "", message, language) : "";
-        var text = new StringBuilder(template.Length * 2);
-        foreach (var (literal, place) in PartsOf(template))
+        var parts = message.Phrase is { } phrase && ReferenceEquals(template, phrase.English) ? phrase.Parts : PartsOf(template);
+        if (parts is [{ Name.Length: 0 }]) return template;
+        var text = new DefaultInterpolatedStringHandler(0, 0, null, stackalloc char[256]);
+        foreach (var part in parts.AsSpan())
         {
-            text.Append(literal);
-            if (place.Length == 0) continue;
-            var (name, format, words) = Split(place);
-            if (message.Find(name) is not { } argument) continue;
-            text.Append(words.Length > 0 ? Choose(words, argument.Number) : Show(argument, format, message, language));
+            text.AppendLiteral(part.Literal);
+            if (part.Name.Length == 0 || message.Find(part.Name) is not { } argument) continue;
+            text.AppendLiteral(part.Words.Length > 0 ? Choose(part.Words, argument.Number) : Show(argument, part.Format, message, language));
         }
 
-        return text.ToString();
+        return text.ToStringAndClear();
     }
 
     /// <summary>The names of the places, in the order of their first use.</summary>
     public static IReadOnlyList<string> PlacesOf(string template) =>
-        [.. PartsOf(template).Where(p => p.Place.Length > 0).Select(p => Split(p.Place).Name).Distinct(StringComparer.Ordinal)];
+        [.. PartsOf(template).Where(p => p.Name.Length > 0).Select(p => p.Name).Distinct(StringComparer.Ordinal)];
 
     /// <summary>One fact as a place shows it.</summary>
     public static string Show(in Argument argument, string format, in Message message, Language language) => argument.Kind switch
@@ -83,19 +82,25 @@ internal static class Template
         return place[end] == ':' ? (place[..end], place[(end + 1)..], []) : (place[..end], "", place[(end + 1)..].Split('|'));
     }
 
-    private static IEnumerable<(string Literal, string Place)> PartsOf(string template)
+    /// <summary>A text's literals, each with the place that follows it; the last may have none.</summary>
+    public static ImmutableArray<Part> PartsOf(string template)
     {
-        var at = 0;
+        var (at, parts) = (0, ImmutableArray.CreateBuilder<Part>());
         while (at < template.Length)
         {
             var open = template.IndexOf('{', at);
             if (open < 0) break;
             var close = template.IndexOf('}', open);
             if (close < 0) break;
-            yield return (template[at..open], template[(open + 1)..close]);
+            var (name, format, words) = Split(template[(open + 1)..close]);
+            parts.Add(new(template[at..open], name, format, words));
             at = close + 1;
         }
 
-        if (at < template.Length) yield return (template[at..], "");
+        if (at < template.Length) parts.Add(new(template[at..], "", "", []));
+        return parts.DrainToImmutable();
     }
+
+    /// <summary>A literal and the place after it: its name, how it is shown, and words to choose from.</summary>
+    internal readonly record struct Part(string Literal, string Name, string Format, string[] Words);
 }

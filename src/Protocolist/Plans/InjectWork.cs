@@ -29,7 +29,7 @@ internal sealed record InjectWork(ImmutableArray<InjectionSite> Sites, Injection
                 ("usual", site.PerSite < site.PerSiteLow * Rounding ? Less.With(("least", site.PerSiteLow)) : default),
                 ("total", site.Total),
                 ("tool", site.Tool),
-                ("where", site.At.Length > 0 ? Where.With(("at", site.At)) : default));
+                ("where", !site.At.IsEmpty ? Where.With(("at", site.At)) : default));
         }
     }
 }

@@ -23,7 +23,7 @@ public sealed record Plan
     private readonly ValueList<Finding> _findings = [];
     private readonly ValueList<PlannedWaste> _waste = [];
     private readonly ValueList<FluidMove> _fluids = [];
-    private readonly ValueList<string> _label = [];
+    private readonly ValueList<Message> _label = [];
     private readonly ValueList<CareEvent> _care = [];
     private readonly ValueList<PlanChange> _changes = [];
     private readonly ValueList<WithdrawnStep> _withdrawn = [];
@@ -101,7 +101,7 @@ public sealed record Plan
     public ImmutableArray<FluidMove> Fluids { get => _fluids; init => _fluids = value; }
 
     /// <summary>What the labels say, line by line.</summary>
-    public ImmutableArray<string> Label { get => _label; init => _label = value; }
+    public ImmutableArray<Message> Label { get => _label; init => _label = value; }
 
     /// <summary>What comes after sealing.</summary>
     public ImmutableArray<CareEvent> Care { get => _care; init => _care = value; }

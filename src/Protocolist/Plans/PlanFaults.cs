@@ -96,7 +96,7 @@ internal static class PlanFaults
             foreach (var day in care.Dates.IsDefault ? [] : care.Dates) faults.Day($"{path}.dates", day);
         }
 
-        faults.Whole("label", plan.Label);
+        faults.There("label", plan.Label);
         foreach (var (path, finding) in faults.Each("findings", plan.Findings))
         {
             faults.Names($"{path}.id", finding.Id);
@@ -140,7 +140,6 @@ internal static class PlanFaults
         faults.Counted($"{path}.mostInspections", step.MostInspections);
         foreach (var (below, site) in faults.Each($"{path}.sites", step.Sites))
         {
-            faults.Needs($"{below}.at", site.At);
             faults.Counted($"{below}.sites", site.Sites);
             faults.Volume($"{below}.perSiteLowMl", site.PerSiteLow);
             faults.Volume($"{below}.perSiteMl", site.PerSite);

@@ -57,14 +57,21 @@ public static class PlanJson
     /// <returns>Indented JSON that ends with a line feed.</returns>
     public static string Write(Plan plan)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        using var bytes = new PooledBytes();
-        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, Shape);
-        bytes.Write("\n"u8);
-        return ShownText.Lines(Encoding.UTF8.GetString(bytes.Written));
+        using var bytes = Written(plan);
+        return Encoding.UTF8.GetString(bytes.Written);
     }
 
-    /// <summary>Reads a plan that <see cref="Write"/> wrote.</summary>
+    /// <summary>Writes a plan as UTF-8, without a text in between: the same bytes as of the text.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="utf8">Where to.</param>
+    public static void Write(Plan plan, Stream utf8)
+    {
+        ArgumentNullException.ThrowIfNull(utf8);
+        using var bytes = Written(plan);
+        utf8.Write(bytes.Written);
+    }
+
+    /// <summary>Reads a plan that <see cref="Write(Plan)"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
     /// <returns>
@@ -94,6 +101,19 @@ public static class PlanJson
         {
             return Unreadable(OutOfRange, SourceSpan.At(source.Name, 1, 1));
         }
+    }
+
+    private static PooledBytes Written(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var bytes = new PooledBytes();
+        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, Shape);
+        bytes.Write("\n"u8);
+        if (ShownText.IsShown(bytes.Written)) return bytes;
+        var shown = Encoding.UTF8.GetBytes(ShownText.Lines(Encoding.UTF8.GetString(bytes.Written)));
+        bytes.Clear();
+        bytes.Write(shown);
+        return bytes;
     }
 
     private static Finding OtherFormat(int format, string file) =>

@@ -5,7 +5,7 @@ namespace Protocolist.Plans;
 /// <summary>Bytes written one after another into a rented array: a plan's text is too large to be made twice for each plan.</summary>
 internal sealed class PooledBytes : IBufferWriter<byte>, IDisposable
 {
-    private byte[] _bytes = ArrayPool<byte>.Shared.Rent(1 << 17);
+    private byte[] _bytes = ArrayPool<byte>.Shared.Rent(1 << 18);
     private int _count;
 
     public ReadOnlySpan<byte> Written => _bytes.AsSpan(0, _count);
@@ -23,6 +23,8 @@ internal sealed class PooledBytes : IBufferWriter<byte>, IDisposable
         Grow(sizeHint);
         return _bytes.AsSpan(_count);
     }
+
+    public void Clear() => _count = 0;
 
     public void Dispose()
     {

@@ -132,7 +132,7 @@ public enum StepState
 }
 
 /// <summary>Injection into one region of the body.</summary>
-/// <param name="Region">The region.</param>
+/// <param name="Region">The region, as the catalogue of its group names it; what a protocol names otherwise is the protocol's own word.</param>
 /// <param name="Sites">How many places.</param>
 /// <param name="PerSiteLow">Least at one place.</param>
 /// <param name="PerSite">What to inject at one place.</param>
@@ -142,7 +142,7 @@ public enum StepState
 /// <param name="NeedleGauge">Gauge of the needle; a lower number is a thicker one.</param>
 /// <param name="NeedleMm">Length of the needle, mm.</param>
 public sealed record InjectionSite(
-    string Region,
+    Message Region,
     int Sites,
     [property: JsonPropertyName("perSiteLowMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSiteLow,
     [property: JsonPropertyName("perSiteMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume PerSite,
@@ -158,18 +158,18 @@ public sealed record InjectionSite(
     public Message Tool => SyringeAndNeedle.With(("syringe", SyringeMl), ("gauge", NeedleGauge), ("length", NeedleMm));
 
     /// <summary>Where in the region the needle goes in.</summary>
-    public string At { get; init; } = "";
+    public Message At { get; init; }
 }
 
 /// <summary>Cuts in one region of the body.</summary>
-/// <param name="Region">The region.</param>
+/// <param name="Region">The region, as the catalogue of its group names it; what a protocol names otherwise is the protocol's own word.</param>
 /// <param name="Count">How many; 0 where the spacing decides.</param>
 /// <param name="Length">Length of one.</param>
 /// <param name="Depth">How deep; null where the protocol does not say.</param>
 /// <param name="Spacing">Distance from one to the next; null where there is one.</param>
 /// <param name="Side">On which side, so that the other stays whole.</param>
 public sealed record PlannedCut(
-    string Region,
+    Message Region,
     int Count,
     [property: JsonPropertyName("lengthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Length,
     [property: JsonPropertyName("depthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Depth,

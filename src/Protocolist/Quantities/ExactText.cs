@@ -5,6 +5,11 @@ namespace Protocolist.Quantities;
 /// <summary>Quantities as text that loses nothing.</summary>
 internal static class ExactText
 {
+    /// <summary>Fewer figures than anybody types, all that a double may need, and those that it holds whatever its last bits.</summary>
+    private const int Fewest = 6, Most = 17, Sure = 15;
+
+    private static readonly string[] Formats = [.. Enumerable.Range(Fewest, Most - Fewest + 1).Select(f => $"G{f}")];
+
     /// <summary>Text that reads back as exactly the same range, in a unit that fits its size.</summary>
     /// <remarks>
     /// Holds for every dimension that a unit of the list or a ratio of two can give. A range without a finite end is
@@ -30,14 +35,27 @@ internal static class ExactText
     private static string ExactIn(double si, Unit unit)
     {
         var value = unit.FromSi(si);
-        for (var figures = 6; figures <= 17; figures++)
+        Span<char> text = stackalloc char[32];
+        Span<char> whole = stackalloc char[32];
+        value.TryFormat(whole, out _, "E16", CultureInfo.InvariantCulture);
+
+        // Neither near the least that a double holds nor where a difference is taken are the last bits few beside the rest.
+        var isSure = unit.Offset == 0 && Math.Abs(si) > 1e-280;
+        var decimals = whole[(whole.IndexOf('.') + 1)..];
+        for (var figures = Fewest; figures <= Most; figures++)
         {
-            var text = value.ToString($"G{figures}", CultureInfo.InvariantCulture);
-            if (unit.ToSi(double.Parse(text, CultureInfo.InvariantCulture)).Equals(si)) return Join(text, unit.Symbol);
+            if (isSure && figures < Sure && IsFarOff(decimals[(figures - 1)..(Sure - 1)])) continue;
+            value.TryFormat(text, out var length, Formats[figures - Fewest], CultureInfo.InvariantCulture);
+            if (unit.ToSi(double.Parse(text[..length], CultureInfo.InvariantCulture)).Equals(si)) return Join(text[..length].ToString(), unit.Symbol);
         }
 
         return Join(si.ToString("R", CultureInfo.InvariantCulture), WrittenUnits.SiOf(unit.Dimension));
     }
+
+    /// <summary>
+    /// Whether a number that is rounded before these figures is another one, whatever its last bits: they are neither noughts nor nines alone.
+    /// </summary>
+    private static bool IsFarOff(ReadOnlySpan<char> figures) => figures.ContainsAnyExcept('0') && figures.ContainsAnyExcept('9');
 
     private static string Join(string number, string unit) => unit.Length == 0 ? number : $"{number} {unit}";
 }

@@ -20,7 +20,7 @@ internal static class Agreement
 
         foreach (var (name, i) in (ReadOnlySpan<(string, int)>)[("neck", 0), ("chest", 1), ("abdomen", 2), ("forelimbs", 3), ("hindlimbs", 4), ("tail", 5)])
         {
-            var cut = slits.Cuts.First(c => c.Region == name);
+            var cut = slits.Cuts.First(c => c.Region.ToString() == name);
             Same($"cuts {name}", floor.Cuts[i].Count, cut.Count);
             Same($"depth {name}", floor.Cuts[i].DepthMm, cut.Depth?.Millimeters);
         }

@@ -37,8 +37,15 @@ internal static class Measured
         sheet.Row("the same", ours, "its records alone", records);
         sheet.Row("the same", ours, "numbers and records", both, "told; aim ≤ 8 ×");
         sheet.Row("written as text", Sheet.Text(Cost.Of(() => TextSheet.Write(plan))), asked: "≤ 1 ms with JSON");
-        sheet.Row("written as JSON", Sheet.Text(Cost.Of(() => PlanJson.Write(plan))));
+        sheet.Row("written as JSON", Sheet.Text(Cost.Of(() => AsJson(plan))));
         sheet.Row("written as page", Sheet.Text(Cost.Of(() => HtmlSheet.Write(plan))), asked: "≤ 5 ms");
+    }
+
+    /// <summary>As the command line writes it: bytes, and no text between.</summary>
+    private static object? AsJson(Plan plan)
+    {
+        PlanJson.Write(plan, Stream.Null);
+        return null;
     }
 
     private static void Shelves(Sheet sheet)

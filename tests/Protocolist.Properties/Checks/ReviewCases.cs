@@ -64,7 +64,7 @@ internal static class ReviewCases
         from hood in Gen.Elements(true, false) from rooms in Gen.Elements(20, 400) select Change(plan => plan with { Bench = plan.Bench with { Air = new(Volume.FromCubicMeters(rooms), 0.5, hood), People = 1, Currency = null } }),
         from bottle in Gen.Elements(Bottles) select Change(plan => plan with { Bench = plan.Bench with { Stock = [.. plan.Bench.Stock, Bottle(bottle)], Currency = "EUR" } }),
         from celsius in Gen.Elements(4, 34) select Change(plan => plan with { Bench = plan.Bench with { Temperatures = plan.Bench.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius), Cold = Temperature.FromDegreesCelsius(celsius / 2.0) } } }),
-        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != "FORMALIN"), "found 2027-04-03"], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
+        Gen.Constant(Change(plan => plan with { Plan = plan.Plan with { Label = [.. plan.Plan.Label.Where(l => l != Protocolist.Checks.Labels.FormalinFlag.Line), Message.Text("found 2027-04-03")], Care = [], Waste = [.. plan.Plan.Waste.Select(w => w with { Destination = default })] } })),
         Gen.Constant(Change(plan => plan.Told(s => s with { Where = "Skerry Point, 3/4/27", ScientificName = null }))),
         Gen.Constant(Change(plan => plan.Each(s => s.Kind == StageKind.Label, s => s with { Work = new LabelWork([], LabelMedium.Find("felt pen")) }))),
         from covers in Gen.Elements(Coverage.None, Coverage.Colours, Coverage.Parasites) select Change(plan => plan.Each(s => s.Kind == StageKind.Sample, s => s with { Covers = covers })),

@@ -52,6 +52,20 @@ public class QuantityTextProperties
         AssertRoundTrip(new(0, Math.Abs(sizes.A), sizes.Dimension));
     }
 
+    /// <summary>Every number of figures is tried here; also of what was typed in the unit, and of what lies a few last bits beside it.</summary>
+    [Property(MaxTest = 2000, Arbitrary = [typeof(QuantityTextProperties)])]
+    public void An_exact_text_has_the_fewest_figures_that_read_back(Sizes sizes)
+    {
+        Assert.Null(UnitText.Match(sizes.Unit, 0, out var typed, out _));
+        foreach (var si in (double[])[sizes.A, typed.ToSi(sizes.A), Math.BitIncrement(typed.ToSi(sizes.A)), Math.BitDecrement(Math.BitDecrement(typed.ToSi(sizes.A)))])
+        {
+            if (!double.IsFinite(si)) continue;
+            var unit = WrittenUnits.Fitting(Math.Abs(si), sizes.Dimension);
+            var fewest = Enumerable.Range(6, 12).Select(f => unit.FromSi(si).ToString($"G{f}", CultureInfo.InvariantCulture)).FirstOrDefault(t => unit.ToSi(double.Parse(t, CultureInfo.InvariantCulture)).Equals(si));
+            if (fewest is not null) Assert.Equal(unit.Symbol.Length == 0 ? fewest : $"{fewest} {unit.Symbol}", ExactText.Of(QuantityRange.Point(si, sizes.Dimension)));
+        }
+    }
+
     [Property(MaxTest = 1000, Arbitrary = [typeof(QuantityTextProperties)])]
     public void A_written_number_is_read_within_one_rounding_of_its_size(Sizes sizes)
     {

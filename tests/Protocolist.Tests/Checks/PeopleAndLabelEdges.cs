@@ -116,7 +116,7 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Unbooked(string step) =>
         Good.Written(p => p with { Waste = [.. p.Waste.Where(w => w.Step != step)], Fluids = [.. p.Fluids.Where(f => f.From.Step != step)] });
 
-    private static ReviewCase Labelled(string line) => Good.Written(p => p with { Label = [.. p.Label, line] });
+    private static ReviewCase Labelled(string line) => Good.Written(p => p with { Label = [.. p.Label, Said.Of(line)] });
 
     private static ReviewCase Flagged(string line) => Labelled(line).Fluid("house", "neutral buffered formalin 10 %");
 

@@ -20,7 +20,7 @@ internal static class PeopleAndLabelRows
         new("waste-without-destination", () => Thrown(""), () => Thrown("drum")),
         new("formalin-to-the-drain", () => Discarded("drained where local rules allow"), () => Good),
         new("label-incomplete", () => Good.Specimen(s => s with { CollectedBy = null }), () => Good),
-        new("formalin-flag-missing", () => Good.Fluid("house", "neutral buffered formalin 10 %"), () => Good.Fluid("house", "neutral buffered formalin 10 %").Written(p => p with { Label = [.. p.Label, "FORMALIN"] })),
+        new("formalin-flag-missing", () => Good.Fluid("house", "neutral buffered formalin 10 %"), () => Good.Fluid("house", "neutral buffered formalin 10 %").Written(p => p with { Label = [.. p.Label, Protocolist.Checks.Labels.FormalinFlag.Line] })),
         new("label-date-not-iso", () => Good.Specimen(s => s with { Where = "found 3/4/27" }), () => Good.Specimen(s => s with { Where = "found 2027-04-03" })),
         new("label-inside-and-outside", () => Good.Without("label"), () => Good),
         new("label-media", () => Writes("felt pen"), () => Writes("soft pencil")),

@@ -59,7 +59,7 @@ internal static class StockAndLawEdges
         Warns("parasites-on-body", ["whose history speaks of parasites"], () => Noted("ticks at the ears"), () => Noted("stickers on the bag")),
         Warns("parasites-on-body", ["whose history speaks of parasites"], () => Noted("fleas"), () => Noted("fleas").Step("pose", s => s with { Covers = Coverage.Parasites })),
         Warns("rabies-prone", ["a bat: "], () => Good.Group("bat"), () => Good.Group("bird")),
-        Warns("rabies-prone", ["'slit' goes into its head"], () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut("head", 1, null, null, null, "")] } }), () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut("abdomen", 1, null, null, null, "")] } })),
+        Warns("rabies-prone", ["'slit' goes into its head"], () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut(Said.Of("head"), 1, null, null, null, "")] } }), () => Good.Group("bat").Step("slit", s => s with { Step = s.Step with { Cuts = [new PlannedCut(Said.Of("abdomen"), 1, null, null, null, "")] } })),
         Warns("rabies-prone", ["'pose' goes into its head"], () => Into("head"), () => Into("abdomen")),
         Warns("avian-influenza", ["3 animals (bird) dead of unknown cause"], () => Birds(3, "Skerry Point"), () => Birds(1, "Skerry Point")),
         Warns("avian-influenza", ["a bird dead of unknown cause at 'Skerry Point'"], () => Birds(1, "Skerry Point"), () => Birds(1, " ")),
@@ -81,7 +81,7 @@ internal static class StockAndLawEdges
 
     private static ReviewCase Noted(string notes) => Good.Group("bird").Specimen(s => s with { HowObtained = null, Notes = notes });
 
-    private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(region, 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, 1, 27, 13)] } });
+    private static ReviewCase Into(string region) => Good.Group("bat").Step("pose", s => s with { Step = s.Step with { Sites = [new InjectionSite(Said.Of(region), 1, Volume.Zero, Volume.Zero, Volume.Zero, Volume.Zero, 1, 27, 13)] } });
 
     /// <summary>Strong ethanol that was good until the day before work begins, and a recipe that takes ethanol from the bottle.</summary>
     private static ReviewCase Old(Func<StockItem, StockItem> change) =>

@@ -65,7 +65,8 @@ public sealed class WaysAndBatchCommandTests : IDisposable
             Assert.DoesNotContain(id, run.Out, StringComparison.Ordinal);
     }
 
-    private static string Snails(int count) => "specimen,group,mass (g),length (mm)\n" + string.Concat(Enumerable.Range(1, count).Select(n => $"S{n},gastropod,{10 + n % 9},{30 + n % 9}\n"));
+    private static string Snails(int count, string prefix = "S") => "specimen,group,mass (g),length (mm)\n"
+        + string.Concat(Enumerable.Range(1, count).Select(n => $"{prefix}{n},gastropod,{10 + n % 9},{30 + n % 9}\n"));
 
     private string Text(string name) => File.ReadAllText(Path.Combine(_tool.Folder, name));
 
@@ -74,8 +75,8 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "signals are sent by a shell");
 
-        // Far more than a pipe holds, so that the program still waits to be read when it is asked to stop, however fast it plans.
-        var csv = Snails(3000);
+        // Far more than a pipe holds, in long lines, so that the program still waits to be read when it is asked to stop, however fast it plans.
+        var csv = Snails(3000, new string('S', 150));
         Assert.Equal(1, Batch(csv, "--out", "whole").Exit);
         var rows = 0;
         foreach (var signal in (string[])["TERM", "INT"])

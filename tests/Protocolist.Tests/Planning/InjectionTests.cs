@@ -19,7 +19,7 @@ public class InjectionTests
 
         Assert.Equal(49, step.Volume!.Value.Milliliters, 6);
         Assert.Equal(49, step.Sites.Sum(s => s.Total.Milliliters), 6);
-        Assert.Equal(13, step.Sites.Single(s => s.Region == "abdomen").Total.Milliliters, 6);
+        Assert.Equal(13, step.Sites.Single(s => s.Region.ToString() == "abdomen").Total.Milliliters, 6);
         Assert.All(step.Sites, s => Assert.Equal(s.Total.Milliliters, s.Sites * s.PerSite.Milliliters, 6));
     }
 
@@ -36,11 +36,11 @@ public class InjectionTests
     [Fact]
     public void Range_of_a_site_is_the_protocols()
     {
-        var abdomen = Step(", dose: 50 mL, sites: {abdomen: 2 mL to 4 mL, other: 1 mL to 3 mL}").Sites.Single(s => s.Region == "abdomen");
+        var abdomen = Step(", dose: 50 mL, sites: {abdomen: 2 mL to 4 mL, other: 1 mL to 3 mL}").Sites.Single(s => s.Region.ToString() == "abdomen");
 
         Assert.Equal((2, 4), (Math.Round(abdomen.PerSiteLow.Milliliters, 6), Math.Round(abdomen.PerSiteHigh.Milliliters, 6)));
         Assert.InRange(abdomen.PerSite.Milliliters, 2, 4);
-        Assert.Equal("abdominal cavity and gut, fluid spread to all quarters", abdomen.At);
+        Assert.Equal("abdominal cavity and gut, fluid spread to all quarters", abdomen.At.ToString());
     }
 
     /// <summary>Nothing to inject: the step says so by having no sites, and the amount is told as impossible where it is below nothing.</summary>

@@ -130,6 +130,28 @@ public class PlanJsonTests
         Assert.Equal(line + 1, Assert.Single(Read(string.Join('\n', lines)).Findings).Where.Line);
     }
 
+    /// <summary>Every character that <see cref="ShownText"/> writes out, in the text and in the bytes alike; reading refuses it with its place.</summary>
+    [Fact]
+    public void Bytes_are_those_of_the_text_and_hold_nothing_that_is_obeyed()
+    {
+        var hidden = string.Concat(Enumerable.Range(0, 0x10000).Where(c => c is < 0xD800 or > 0xDFFF && ShownText.FirstUnfit(((char)c).ToString()) >= 0).Select(c => (char)c));
+        foreach (var notes in (string[])["plain – µ ° ≤ 𓆏", $"a{hidden}b"])
+        {
+            var plan = Otter();
+            plan = plan with { Specimen = plan.Specimen with { Notes = notes } };
+            using var bytes = new MemoryStream();
+
+            PlanJson.Write(plan, bytes);
+
+            var text = System.Text.Encoding.UTF8.GetString(bytes.ToArray());
+            Assert.Equal(PlanJson.Write(plan), text);
+            Assert.Same(text, ShownText.Lines(text));
+            var read = Read(text);
+            if (notes.EndsWith('b')) Assert.Equal("plan-impossible", Assert.Single(read.Findings).Id);
+            else Assert.Equal(notes, read.Value!.Specimen.Notes);
+        }
+    }
+
     [Fact]
     public void Json_keeps_units_in_the_names_and_letters_as_they_are()
     {

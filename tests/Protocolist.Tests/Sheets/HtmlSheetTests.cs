@@ -69,7 +69,7 @@ public partial class HtmlSheetTests
     [Fact]
     public void Cautions_labels_waste_care_and_costs_are_on_it()
     {
-        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label).Concat(Whelk.Care.Select(c => c.What.ToString())).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
+        foreach (var text in Whelk.Steps.SelectMany(s => s.Cautions.Texts()).Concat(Whelk.Label.Texts()).Concat(Whelk.Care.Select(c => c.What.ToString())).Append("To buy").Append(Whelk.Costs.OverTenYears!.ToString()).Append("@media print"))
             Assert.Contains(text == "@media print" ? text : System.Net.WebUtility.HtmlEncode(text), Page, StringComparison.Ordinal);
         Assert.Equal(2, Tree(Page).Descendants("div").Count(d => d.Attribute("class")?.Value == "label"));
     }
@@ -82,7 +82,7 @@ public partial class HtmlSheetTests
     [InlineData("]]></style><b>&amp;")]
     public void A_hostile_name_is_text(string name)
     {
-        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [name], Steps = [.. Whelk.Steps.Select(s => s with { Title = Said.Of(name), Instructions = [Said.Of(name)], Cautions = [Said.Of(name)], Fluid = name, Vessel = name })] };
+        var plan = Whelk with { Specimen = Whelk.Specimen with { Id = name, ScientificName = name }, Label = [Said.Of(name)], Steps = [.. Whelk.Steps.Select(s => s with { Title = Said.Of(name), Instructions = [Said.Of(name)], Cautions = [Said.Of(name)], Fluid = name, Vessel = name })] };
         var page = HtmlSheet.Write(plan);
         var tree = Tree(page);
         Assert.Equal(Tree(Page).Descendants().Select(e => e.Name.LocalName).Distinct().Order(), tree.Descendants().Select(e => e.Name.LocalName).Distinct().Order());

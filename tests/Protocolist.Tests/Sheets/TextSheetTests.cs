@@ -61,7 +61,7 @@ public class TextSheetTests
     {
         var word = new string('x', 300);
 
-        Assert.Contains(word, TextSheet.Write(Ethanol with { Label = [word] }), StringComparison.Ordinal);
+        Assert.Contains(word, TextSheet.Write(Ethanol with { Label = [Said.Of(word)] }), StringComparison.Ordinal);
     }
 
     [Theory]

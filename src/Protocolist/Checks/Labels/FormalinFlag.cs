@@ -19,9 +19,22 @@ internal static class FormalinFlag
         ProtectsPeople = true,
     };
 
+    /// <summary>The line by which a jar of formalin is told from one of alcohol.</summary>
+    public static Phrase Line { get; } = new("label-line.formalin", "FORMALIN");
+
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid: { HasFormaldehyde: true } fluid } house || plan.Plan.Label.Contains("FORMALIN")) return [];
+        if (plan.House is not { Fluid: { HasFormaldehyde: true } fluid } house || IsFlagged(plan.Plan.Label)) return [];
         return [Finding.Error("formalin-flag-missing", NoFlag.With(Argument.Id("step", house.Id), ("fluid", fluid.Name)), AddLine).At(house, "fluid")];
+    }
+
+    private static bool IsFlagged(ImmutableArray<Message> label)
+    {
+        foreach (var line in label)
+        {
+            if (line == Line || line == Message.Text(Line.English)) return true;
+        }
+
+        return false;
     }
 }

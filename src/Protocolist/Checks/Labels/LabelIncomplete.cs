@@ -43,11 +43,14 @@ internal static class LabelIncomplete
         return [Finding.Warning("label-incomplete", Lacks.With(Argument.Messages("missing", missing)), FindOut)];
     }
 
-    private static bool Names(ImmutableArray<string> label, string fluid)
+    private static bool Names(ImmutableArray<Message> label, string fluid)
     {
         foreach (var line in label)
         {
-            if (line.Contains(fluid, StringComparison.Ordinal)) return true;
+            foreach (var fact in line.Arguments)
+            {
+                if (fact.Text.Contains(fluid, StringComparison.Ordinal)) return true;
+            }
         }
 
         return false;

@@ -50,12 +50,12 @@ internal static class RabiesProne
     {
         foreach (var site in step.Sites)
         {
-            if (site.Region == Head) return true;
+            if (site.Region.ToString() == Head) return true;
         }
 
         foreach (var cut in step.Cuts)
         {
-            if (cut.Region == Head) return true;
+            if (cut.Region.ToString() == Head) return true;
         }
 
         return false;

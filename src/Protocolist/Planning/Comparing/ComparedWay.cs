@@ -54,7 +54,7 @@ public sealed record ComparedWay
     public ImmutableArray<Finding> Findings { get; init; } = [];
 
     /// <summary>What is known of shrinkage and colour, each with its source.</summary>
-    public ImmutableArray<string> Remarks { get; init; } = [];
+    public ImmutableArray<Message> Remarks { get; init; } = [];
 
     /// <summary>The name of a way that is at least as good in every number and better in one; null where there is none.</summary>
     public string? DominatedBy { get; init; }

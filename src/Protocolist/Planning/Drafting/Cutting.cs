@@ -38,7 +38,7 @@ internal static class Cutting
         {
             var usual = custom is null ? null : CutsOf(place, custom);
             cuts.Add(new PlannedCut(
-                RegionOf(place, group)?.Name.ToString() ?? place,
+                RegionOf(place, group)?.Name ?? Message.Text(place),
                 count > 0 ? count : usual?.Count ?? 0,
                 length ?? Millimetres(usual?.LengthMm),
                 depth ?? Millimetres(usual?.DepthMm),

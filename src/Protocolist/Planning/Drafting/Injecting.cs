@@ -31,7 +31,7 @@ internal static class Injecting
     {
         var fills = Syringe.For(region.SiteMl, region.TotalMl);
         return new(
-            region.Region.Name.ToString(),
+            region.Region.Name,
             region.Sites * count,
             Volume.FromMilliliters(region.SiteRange.LowMl),
             Volume.FromMilliliters(region.SiteMl),
@@ -41,7 +41,7 @@ internal static class Injecting
             region.NeedleGauge,
             region.NeedleLengthMm)
         {
-            At = region.Region.InjectAt?.ToString() ?? "",
+            At = region.Region.InjectAt!,
         };
     }
 }

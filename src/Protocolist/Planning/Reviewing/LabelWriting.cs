@@ -1,36 +1,51 @@
 using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
+using Protocolist.Checks.Labels;
+using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
+using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Reviewing;
 
 /// <summary>What stands on the labels, inside and outside: at least name, date, place and collector. Dates in ISO form.</summary>
 internal static class LabelWriting
 {
-    private const string Missing = "(not known)";
+    private static readonly Phrase Number = new("label-line.number", "No. {number}");
+    private static readonly Phrase NumberOfLot = new("label-line.number-of-lot", "No. {number} ({count} animals)");
+    private static readonly Phrase NotIdentified = new("label-line.not-identified", "{group}, not identified");
+    private static readonly Phrase Found = new("label-line.found", "found {date:day}");
+    private static readonly Phrase Collected = new("label-line.collected", "collected by {collector}");
+    private static readonly Phrase FixedIn = new("label-line.fixed-in", "fixed in {fluid}{on}");
+    private static readonly Phrase KeptIn = new("label-line.kept-in", "kept in {fluid}{on}");
+    private static readonly Phrase On = new("label-line.on", ", {date:day}");
+    private static readonly Phrase NotKnown = new("label-line.not-known", "(not known)");
 
-    public static ImmutableArray<string> Lines(Draft draft, DateTimeZone zone)
+    public static ImmutableArray<Message> Lines(Draft draft, DateTimeZone zone)
     {
         var specimen = draft.Body.Specimen;
-        var lines = new List<string>
+        var lines = new List<Message>
         {
-            $"No. {specimen.Id}{(specimen.Count > 1 ? $" ({specimen.Count} animals)" : "")}",
-            specimen.ScientificName ?? $"{draft.Body.Group.Name}, not identified",
-            $"found {Date(specimen.FoundOn) ?? Date(specimen.DiedAt?.InZone(zone).Date) ?? Missing}",
-            specimen.Where ?? Missing,
-            $"collected by {specimen.CollectedBy ?? Missing}",
+            specimen.Count > 1 ? NumberOfLot.With(("number", specimen.Id), ("count", specimen.Count)) : Number.With(("number", specimen.Id)),
+            specimen.ScientificName is { } name ? Message.Text(name) : NotIdentified.With(("group", draft.Body.Group.Name)),
+            Found.With((specimen.FoundOn ?? specimen.DiedAt?.InZone(zone).Date) is { } date ? ("date", date) : ("date", NotKnown)),
+            specimen.Where is { } where ? Message.Text(where) : NotKnown,
+            Collected.With(specimen.CollectedBy is { } collector ? ("collector", collector) : ("collector", NotKnown)),
         };
-        foreach (var step in draft.Steps.Where(s => s.Fluid is { HasFormaldehyde: true } && s.Kind == StageKind.Immerse))
-            lines.Add($"fixed in {step.Fluid!.Name}{(Date(step.When?.Start.InZone(zone).Date) is { } on ? $", {on}" : "")}");
+        foreach (var step in draft.Steps)
+        {
+            if (step is { Fluid: { HasFormaldehyde: true }, Kind: StageKind.Immerse }) lines.Add(In(FixedIn, step));
+        }
+
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.House && s.Fluid is not null) is { } house)
         {
-            lines.Add($"kept in {house.Fluid!.Name}{(Date(house.When?.Start.InZone(zone).Date) is { } on ? $", {on}" : "")}");
-            if (house.Fluid.HasFormaldehyde) lines.Add("FORMALIN");
+            lines.Add(In(KeptIn, house));
+            if (house.Fluid!.HasFormaldehyde) lines.Add(FormalinFlag.Line);
         }
 
         return [.. lines];
-    }
 
-    private static string? Date(LocalDate? date) => date is { } on ? LocalDatePattern.Iso.Format(on) : null;
+        Message In(Phrase line, DraftStep step) =>
+            line.With(("fluid", step.Fluid!.Name), ("on", step.When is { } when ? On.With(("date", when.Start.InZone(zone).Date)) : default));
+    }
 }

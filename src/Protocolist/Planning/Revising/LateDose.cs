@@ -18,8 +18,9 @@ internal static class LateDose
     {
         var first = draft.Steps.FirstOrDefault(s => s.Kind == StageKind.Inject && s.Volume is not null && s.Fluid?.Name == host.Fluid?.Name);
         if (first is null) return draft.Body.LotVolume.Nominal * ShareOfBody;
-        var site = first.Sites.FirstOrDefault(s => place.Contains(s.Region, StringComparison.OrdinalIgnoreCase)
-            || (place.Length > 0 && s.Region.Contains(place, StringComparison.OrdinalIgnoreCase)));
+        var site = first.Sites.FirstOrDefault(s => Names(place, s.Region.ToString()) || (place.Length > 0 && Names(s.Region.ToString(), place)));
         return site?.Total ?? first.Volume!.Value * ShareOfFirst;
+
+        static bool Names(string words, string part) => words.Contains(part, StringComparison.OrdinalIgnoreCase);
     }
 }

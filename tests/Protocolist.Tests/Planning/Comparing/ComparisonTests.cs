@@ -130,9 +130,9 @@ public class ComparisonTests
     public void Each_way_has_its_numbers_and_remarks_with_sources()
     {
         Assert.All(Ways, w => Assert.True(w.Days > 2 && w.HandsOnHours > 1 && w.FormaldehydeStockLitres > 0 && w.FlammableAlcoholLitres > 0));
-        Assert.All(Ways, w => Assert.Contains(w.Remarks, r => r.Contains("photograph", StringComparison.Ordinal)));
-        Assert.All(Ways.Where(w => w.Choices["keeping"] == "isopropanol"), w => Assert.Contains(w.Remarks, r => r.Contains("Simmons", StringComparison.Ordinal)));
-        Assert.All(Ways.Where(w => w.Choices["keeping"] == "ethanol"), w => Assert.Contains(w.Remarks, r => r.Contains("2.48 mm", StringComparison.Ordinal)));
+        Assert.All(Ways, w => Assert.Contains(w.Remarks.Texts(), r => r.Contains("photograph", StringComparison.Ordinal)));
+        Assert.All(Ways.Where(w => w.Choices["keeping"] == "isopropanol"), w => Assert.Contains(w.Remarks.Texts(), r => r.Contains("Simmons", StringComparison.Ordinal)));
+        Assert.All(Ways.Where(w => w.Choices["keeping"] == "ethanol"), w => Assert.Contains(w.Remarks.Texts(), r => r.Contains("2.48 mm", StringComparison.Ordinal)));
     }
 
     [Fact]

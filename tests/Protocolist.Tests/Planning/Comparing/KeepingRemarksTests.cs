@@ -20,11 +20,11 @@ public class KeepingRemarksTests
     private const string SeaWater = "buffered sea-water formalin bleaches (Tucker and Chester 1984, Copeia)";
     private const string Fades = "colour fades in every fluid: photograph first (Allen, Marine Fishes of South-East Asia; Michonneau 2017)";
 
-    private static ImmutableArray<string> Of(string group, string? fix, string? kept, LifeStage? stage = null)
+    private static string[] Of(string group, string? fix, string? kept, LifeStage? stage = null)
     {
         var stages = (fix is null ? "" : $"  - {{stage: immerse, id: fix, fluid: {fix}, ratio: 10, last: 24 h}}\n") + (kept is null ? "  - {stage: task, id: look, last: 1 h}\n" : $"  - {{stage: house, id: house, fluid: {kept}, ratio: 3}}\n");
         Plan plan = Plan(Mammal("30 g") with { Group = group, LifeStage = stage }, Shelf(("one", $"{{group: {group}}}", "stages:\n" + stages))).Value!;
-        return KeepingRemarks.Of(plan);
+        return KeepingRemarks.Of(plan).Texts();
     }
 
     [Fact]

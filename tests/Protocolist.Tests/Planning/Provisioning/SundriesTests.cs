@@ -29,7 +29,7 @@ public class SundriesTests
 
     private static DraftStep With(params (int Syringe, int Needle, int Length)[] tools) => Step(StageKind.Inject) with
     {
-        Work = new InjectWork([.. tools.Select(t => new InjectionSite("trunk", 1, OneMl, OneMl, OneMl, OneMl, t.Syringe, t.Needle, t.Length))], null),
+        Work = new InjectWork([.. tools.Select(t => new InjectionSite(Said.Of("trunk"), 1, OneMl, OneMl, OneMl, OneMl, t.Syringe, t.Needle, t.Length))], null),
     };
 
     private static Volume OneMl => Volume.FromMilliliters(1);
