@@ -4,6 +4,7 @@ using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
 using NodaTime;
+using Protocolist.Findings;
 using Protocolist.Plans;
 
 namespace Protocolist.Sheets;
@@ -19,14 +20,15 @@ public static class CalendarSheet
 
     /// <summary>Writes the calendar.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="language">The language; English where none is given.</param>
     /// <returns>Lines that end with CR and LF, the same for the same plan: no clock is read. Steps without dates are not in it.</returns>
-    public static string Write(Plan plan)
+    public static string Write(Plan plan, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var calendar = new Ical.Net.Calendar { ProductId = "-//Protocolist//Calendar of a plan//EN", Method = "PUBLISH" };
         var zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone);
         if (zone is not null && zone.Id != DateTimeZone.Utc.Id && Span(plan) is { } span) calendar.AddTimeZone(ZoneComponent.Of(zone, span));
-        var events = new EventWriter(plan, zone, Domain);
+        var events = new EventWriter(plan, zone, Domain, language ?? Language.English);
         foreach (var step in plan.Steps)
         {
             foreach (var one in events.OfStep(step)) calendar.Events.Add(one);
@@ -60,8 +62,11 @@ public static class CalendarSheet
 }
 
 /// <summary>The events of one plan.</summary>
-internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
+internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain, Language language)
 {
+    private static readonly Phrase LookAtIt = new("calendar.look", "Look at it: {title}");
+    private static readonly Phrase Material = new("calendar.material", "{what}: {amount}");
+
     /// <summary>An inspection, as long as the plan takes it to be: ten minutes, common practice.</summary>
     private const int InspectionMinutes = 10;
 
@@ -76,7 +81,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
         {
             var entry = Event(step.Id, Title(step.Title), start.ToInstant(), end.ToInstant(), step.Sequence);
             if (Text(step) is { Length: > 0 } text) entry.Description = text;
-            if (step.State == StepState.Planned && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, step.Title.ToString()));
+            if (step.State == StepState.Planned && step.HandsOn > NodaTime.Duration.Zero) entry.Alarms.Add(Before(AlarmMinutes, Said(step.Title)));
             yield return entry;
         }
         else if (step.State == StepState.Skipped && plan.Start is { } any)
@@ -86,11 +91,11 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
 
         foreach (var look in Inspections(
             step.Id,
-            step.Title.ToString(),
+            Said(step.Title),
             [.. step.Inspections.Select(i => i.ToInstant())],
             step.MostInspections,
             step.Sequence,
-            string.Join("\n", step.LookFor)))
+            string.Join("\n", step.LookFor.Select(Said))))
             yield return look;
     }
 
@@ -98,7 +103,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     {
         if ((step.Start ?? plan.Start)?.ToInstant() is not { } at) yield break;
         yield return Cancelled(Event(step.Id, Title(step.Title), at, at, step.Sequence));
-        foreach (var look in Inspections(step.Id, step.Title.ToString(), [], step.MostInspections, step.Sequence, "")) yield return look;
+        foreach (var look in Inspections(step.Id, Said(step.Title), [], step.MostInspections, step.Sequence, "")) yield return look;
     }
 
     /// <summary>A care round as days that come again. A day that a month does not have falls on its last one.</summary>
@@ -110,7 +115,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
             Uid = Uid($"care-{care.Id}"),
             DtStamp = _stamp,
             Summary = Title(care.What),
-            Description = string.Join("\n", ((string[])[care.Amount.ToString(), care.Source]).Where(t => t.Length > 0)),
+            Description = string.Join("\n", ((string[])[Said(care.Amount), care.Source]).Where(t => t.Length > 0)),
             Start = new CalDateTime(new DateOnly(on.Year, on.Month, on.Day)),
             Sequence = plan.Revision,
             Transparency = "TRANSPARENT",
@@ -138,7 +143,7 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
             var at = i < looks.Count ? looks[i] : looks.Count > 0 ? looks[^1] : plan.Start?.ToInstant() ?? default;
             var entry = Event(
                 $"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}",
-                Title($"Look at it: {title}"),
+                Title(LookAtIt.With(("title", title))),
                 at,
                 at + NodaTime.Duration.FromMinutes(InspectionMinutes),
                 sequence);
@@ -172,14 +177,16 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain)
     private static Alarm Before(int minutes, string what) =>
         new() { Action = "DISPLAY", Description = what, Trigger = new Trigger(Ical.Net.DataTypes.Duration.FromMinutes(-minutes)) };
 
-    private string Title(object what) => $"{plan.Specimen.Id}: {what}";
+    private string Said(Message message) => message.ToString(language);
 
-    private static string Text(Step step) => string.Join("\n",
+    private string Title(Message what) => $"{plan.Specimen.Id}: {Said(what)}";
+
+    private string Text(Step step) => string.Join("\n",
     [
-        .. step.Because.IsEmpty ? (string[])[] : [$"Because {string.Join("; ", step.Because)}."],
-        .. step.Instructions.Select(i => i.ToString()),
-        .. step.Materials.Select(m => $"{m.Name}: {m.HowMuch}"),
-        .. step.Cautions.Select(c => $"! {c}"),
+        .. step.Because.IsEmpty ? (string[])[] : [Said(SheetWords.BecauseOf(step))],
+        .. step.Instructions.Select(Said),
+        .. step.Materials.Select(m => Said(Material.With(("what", m.Name), ("amount", m.HowMuch)))),
+        .. step.Cautions.Select(c => $"! {Said(c)}"),
     ]);
 
     /// <summary>Of the specimen's number and the step's id alone, so that it stays the same whatever is revised.</summary>

@@ -2,76 +2,107 @@ using System.Globalization;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
-using Protocolist.Quantities;
 
 namespace Protocolist.Sheets;
 
 /// <summary>A plan as one page to print and tick off: no script, nothing fetched from anywhere, every text of the plan escaped.</summary>
 public static class HtmlSheet
 {
+    private static readonly Phrase Title = new("page.title", "{specimen}: {title}");
+    private static readonly Phrase Steps = new("page.steps", "Steps");
+    private static readonly Phrase NotPermission = new(
+        "page.not-permission",
+        "A plan by common practice and published sources, not permission and not a safety assessment. Local law, the safety data "
+        + "sheet of your own bottle, and licensed or competent people come first.");
+
+    private static readonly Phrase Specimen = new("page.specimen", "{specimen}{name}");
+    private static readonly Phrase Under = new("page.under", "{title} (protocol {id}, revision {revision}){animals}");
+    private static readonly Phrase Body = new("page.body", "{measures:; }");
+    private static readonly Phrase FromTo = new("page.from-to", "{from} to {to}, clocks of {zone}");
+    private static readonly Phrase NoDates = new("page.no-dates", "No dates could be found, clocks of {zone}");
+    private static readonly Phrase Errors = new("page.errors", "Errors: do not start");
+    private static readonly Phrase Warnings = new("page.warnings", "Warnings");
+    private static readonly Phrase Notes = new("page.notes", "Notes");
+    private static readonly Phrase ToBuy = new("page.to-buy", "To buy");
+    private static readonly Phrase[] BuyHeading =
+    [
+        new("page.buy-what", "What"), new("page.buy-packs", "Packs"), new("page.buy-price", "Price"), new("page.buy-days", "Days ahead"),
+        new("page.buy-for", "For"),
+    ];
+
+    private static readonly Phrase PriceNotKnown = new("page.price-not-known", "not known");
+    private static readonly Phrase RecipeOf = new("page.recipe", "{volume} of {fluid}");
+    private static readonly Phrase For = new("page.recipe-for", "for {steps}");
+    private static readonly Phrase Bottle = new("page.bottle", "{what} from {stock}");
+    private static readonly Phrase StepTitle = new("page.step", "{number}. {title}");
+    private static readonly Phrase Done = new("page.done", "{state}: {reasons:; }");
+    private static readonly Phrase Lasting = new("page.lasting", "{from} to {to} ({time}; {window})");
+    private static readonly Phrase Cautions = new("page.cautions", "Cautions");
+    private static readonly Phrase OnTheTable = new("page.on-the-table", "On the table");
+    private static readonly Phrase[] TableHeading = [new("page.table-what", "What"), new("page.table-amount", "How much"), new("page.table-from", "From")];
+    private static readonly Phrase LookFor = new("page.look-for", "Look for:");
+    private static readonly Phrase LookOn = new("page.look-on", "Look on:");
+    private static readonly Phrase Labels = new("page.labels", "Labels: one inside, one outside");
+    private static readonly Phrase[] Sides = [new("page.label-inside", "Label for the inside"), new("page.label-outside", "Label for the outside")];
+
     /// <summary>Writes the page.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="language">The language; English where none is given.</param>
     /// <returns>A whole HTML document, the same on any machine.</returns>
-    public static string Write(Plan plan)
+    public static string Write(Plan plan, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var page = new HtmlText();
-        var title = $"{plan.Specimen.Id}: {plan.Protocol.Title}";
-        page.Raw("<!DOCTYPE html>").Raw("<html lang=\"en\">").Raw("<head>").Raw("<meta charset=\"utf-8\">")
+        var page = new HtmlText(language ?? Language.English);
+        page.Raw("<!DOCTYPE html>").Raw($"<html lang=\"{HtmlText.Escaped(page.Language.Tag)}\">").Raw("<head>").Raw("<meta charset=\"utf-8\">")
             .Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")
             .Raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">")
-            .Element("title", title).Raw($"<style>\n{HtmlLook.Css}\n</style>").Raw("</head>").Raw("<body>");
+            .Element("title", Title.With(("specimen", plan.Specimen.Id), ("title", plan.Protocol.Title)))
+            .Raw($"<style>\n{HtmlLook.Css}\n</style>").Raw("</head>").Raw("<body>");
         Head(plan, page);
         page.Raw("<main>");
         FindingLists(plan, page);
         Prepare(plan, page);
-        page.Element("h2", "Steps");
+        page.Element("h2", Steps);
         for (var i = 0; i < plan.Steps.Length; i++) StepOf(plan.Steps[i], i + 1, page);
-        Labels(plan, page);
+        LabelsOf(plan, page);
         HtmlClosing.Write(plan, page);
-        page.Raw("</main>");
-        page
-            .Raw("<footer>")
-            .Element(
-                "p",
-                "A plan by common practice and published sources, not permission and not a safety assessment. Local law, the safety data "
-                    + "sheet of your own bottle, and licensed or competent people come first.")
-            .Raw("</footer>");
+        page.Raw("</main>").Raw("<footer>").Element("p", NotPermission).Raw("</footer>");
         return page.Raw("</body>").Raw("</html>").ToString();
     }
 
     private static void Head(Plan plan, HtmlText page)
     {
         var specimen = plan.Specimen;
-        page.Raw("<header>").Element("h1", $"{specimen.Id}{(specimen.ScientificName is { } name ? $", {name}" : "")}")
+        page.Raw("<header>").Element("h1", Specimen.With(("specimen", specimen.Id), ("name", SheetWords.Named(specimen))))
             .Element(
                 "p",
-                $"{plan.Protocol.Title} (protocol {plan.Protocol.Id}, revision {plan.Protocol.Revision})"
-                + $"{(specimen.Count > 1 ? $", {specimen.Count} animals" : "")}",
+                Under.With(
+                    ("title", plan.Protocol.Title),
+                    Argument.Id("id", plan.Protocol.Id),
+                    ("revision", plan.Protocol.Revision),
+                    ("animals", SheetWords.Animals(specimen))),
                 "class=\"under\"");
         if (!plan.Choices.IsEmpty) page.Element("p", string.Join("; ", plan.Choices.Select(c => $"{c.Key}: {c.Value}")));
-        string[] body = [.. ((string[])["specimen.mass", "specimen.volume", "specimen.length", "specimen.half-thickness"]).Select(plan.Figure).OfType<Figure>()
-            .Select(f => $"{f.Id["specimen.".Length..].Replace('-', ' ')} {f.Value}{(!f.Note.IsEmpty ? $" ({f.Note})" : "")}")];
-        if (body.Length > 0) page.Element("p", string.Join("; ", body));
+        if (SheetWords.Measures(plan).ToList() is { Count: > 0 } body) page.Element("p", Body.With(Argument.Messages("measures", body)));
         page.Element(
             "p",
             plan.Start is { } start && plan.End is { } end
-                ? $"{Moment(start)} to {Moment(end)}, clocks of {plan.Zone}"
-                : $"No dates could be found, clocks of {plan.Zone}",
+                ? FromTo.With(("from", start), ("to", end), ("zone", plan.Zone))
+                : NoDates.With(("zone", plan.Zone)),
             "class=\"when\"");
-        if (!plan.Startable) page.Element("p", "DO NOT START: see the errors below.", "class=\"stop\" role=\"alert\"");
+        if (!plan.Startable) page.Element("p", SheetWords.DoNotStart, "class=\"stop\" role=\"alert\"");
         page.Raw("</header>");
     }
 
     private static void FindingLists(Plan plan, HtmlText page)
     {
         if (plan.Findings.IsEmpty) return;
-        page.Element("h2", "What the checks say");
+        page.Element("h2", SheetWords.Checks);
         foreach (var group in plan.Findings.GroupBy(f => f.Severity).OrderByDescending(g => g.Key))
         {
-            page.Element("h3", group.Key switch { Severity.Error => "Errors: do not start", Severity.Warning => "Warnings", _ => "Notes" });
+            page.Element("h3", group.Key switch { Severity.Error => Errors, Severity.Warning => Warnings, _ => Notes });
             page.List(
-                group.Select(f => $"{f.Id}{(f.Subject.Length > 0 ? $" ({f.Subject})" : "")}: {f.Message}{(!f.Remedy.IsEmpty ? $"; {f.Remedy}" : "")}"),
+                group.Select(f => $"{f.Id}{(f.Subject.Length > 0 ? $" ({f.Subject})" : "")}: {page.Said(SheetWords.Said(f))}"),
                 $"class=\"findings {group.Key.ToString().ToLowerInvariant()}\"");
         }
     }
@@ -79,26 +110,27 @@ public static class HtmlSheet
     private static void Prepare(Plan plan, HtmlText page)
     {
         if (plan.Recipes.IsEmpty && plan.Purchases.IsEmpty) return;
-        page.Element("h2", "Before you start");
+        page.Element("h2", SheetWords.BeforeYouStart);
         page.Table(
-            "To buy",
-            ["What", "Packs", "Price", "Days ahead", "For"],
+            ToBuy,
+            BuyHeading,
             plan.Purchases.Select(p => (IReadOnlyList<string>)[
-                $"{p.Item}",
+                page.Said(p.Item),
                 p.Price is null ? $"{p.Pack}" : $"{p.Count} x {p.Pack}",
-                p.Price?.ToString() ?? "not known",
+                p.Price?.ToString() ?? page.Said(PriceNotKnown),
                 p.LeadDays.ToString(CultureInfo.InvariantCulture),
                 string.Join(", ", p.For),
             ]));
         foreach (var recipe in plan.Recipes)
         {
             page
-                .Element("h3", $"{Text(recipe.Volume)} of {recipe.Name}")
-                .Element("p", $"for {string.Join(", ", recipe.For)}", "class=\"under\"")
-                .List(recipe.Method.Select(m => m.ToString()));
+                .Element("h3", RecipeOf.With(("volume", recipe.Volume), ("fluid", recipe.Name)))
+                .Element("p", For.With(Argument.Ids("steps", recipe.For)), "class=\"under\"")
+                .List(recipe.Method);
             // The amounts stand in the method, rounded once; which bottle they come from stands nowhere else.
-            string[] bottles = [.. recipe.Parts.Where(p => p.Stock.Length > 0).Select(p => $"{p.Name} from {p.Stock}").Distinct(StringComparer.Ordinal)];
-            if (bottles.Length > 0) page.Element("p", string.Join("; ", bottles), "class=\"under\"");
+            var drawn = recipe.Parts.Where(p => p.Stock.Length > 0);
+            Message[] bottles = [.. drawn.Select(p => Bottle.With(("what", p.Name), Argument.Id("stock", p.Stock))).Distinct()];
+            if (bottles.Length > 0) page.Element("p", Body.With(Argument.Messages("measures", bottles)), "class=\"under\"");
         }
     }
 
@@ -107,29 +139,34 @@ public static class HtmlSheet
         page.Raw("<section class=\"step\">");
         page
             .Raw($"<h3><label><input type=\"checkbox\"{(step.State == StepState.Done ? " checked" : "")}>")
-            .Element("span", string.Create(CultureInfo.InvariantCulture, $"{number}. {step.Title}"))
+            .Element("span", StepTitle.With(("number", number), ("title", step.Title)))
             .Raw("</label></h3>");
         if (step.State != StepState.Planned)
             page.Element(
                 "p",
-                step.Because.IsEmpty ? StateWords.Of(step.State) : $"{StateWords.Of(step.State)}: {string.Join("; ", step.Because)}",
+                step.Because.IsEmpty
+                    ? SheetWords.Of(step.State)
+                    : Done.With(("state", SheetWords.Of(step.State)), Argument.Messages("reasons", step.Because)),
                 "class=\"done\"");
         if (step.Start is { } start && step.End is { } end)
             page.Element(
                 "p",
-                start == end ? Moment(start) : $"{Moment(start)} to {Moment(end)} ({Span(end.ToInstant() - start.ToInstant())}; {Window(step)})",
+                start == end
+                    ? SheetWords.At.With(("at", start))
+                    : Lasting.With(("from", start), ("to", end), ("time", end.ToInstant() - start.ToInstant()), ("window", SheetWords.Window(step))),
                 "class=\"when\"");
-        page.List(step.Cautions.Select(c => c.ToString()), "class=\"cautions\" aria-label=\"Cautions\"");
-        page.List(step.Instructions.Select(i => i.ToString()));
+        page.List(step.Cautions, $"class=\"cautions\" aria-label=\"{HtmlText.Escaped(page.Said(Cautions))}\"");
+        page.List(step.Instructions);
         page.Table(
-            "On the table",
-            ["What", "How much", "From"],
-            step.Materials.Select(m => (IReadOnlyList<string>)[$"{m.Name}", $"{m.HowMuch}", $"{m.FromWords}"]));
-        if (!step.LookFor.IsEmpty) page.Element("p", "Look for:").List(step.LookFor.Select(l => l.ToString()));
+            OnTheTable,
+            TableHeading,
+            step.Materials.Select(m => (IReadOnlyList<string>)[page.Said(m.Name), page.Said(m.HowMuch), page.Said(m.FromWords)]));
+        if (!step.LookFor.IsEmpty) page.Element("p", LookFor).List(step.LookFor);
         if (!step.Inspections.IsEmpty)
         {
-            page.Element("p", "Look on:").Raw("<ul class=\"looks\">");
-            foreach (var at in step.Inspections) page.Raw("<li><label><input type=\"checkbox\">").Element("span", Moment(at)).Raw("</label></li>");
+            page.Element("p", LookOn).Raw("<ul class=\"looks\">");
+            foreach (var at in step.Inspections)
+                page.Raw("<li><label><input type=\"checkbox\">").Element("span", SheetWords.At.With(("at", at))).Raw("</label></li>");
             page.Raw("</ul>");
         }
 
@@ -137,27 +174,17 @@ public static class HtmlSheet
         page.Raw("</section>");
     }
 
-    private static void Labels(Plan plan, HtmlText page)
+    private static void LabelsOf(Plan plan, HtmlText page)
     {
         if (plan.Label.IsEmpty) return;
-        page.Element("h2", "Labels: one inside, one outside").Raw("<div class=\"labels\">");
-        foreach (var where in (string[])["Label for the inside", "Label for the outside"])
+        page.Element("h2", Labels).Raw("<div class=\"labels\">");
+        foreach (var side in Sides)
         {
-            page.Raw($"<div class=\"label\" role=\"group\" aria-label=\"{where}\">");
-            foreach (var line in plan.Label) page.Element("p", line.ToString());
+            page.Raw($"<div class=\"label\" role=\"group\" aria-label=\"{HtmlText.Escaped(page.Said(side))}\">");
+            foreach (var line in plan.Label) page.Element("p", line);
             page.Raw("</div>");
         }
 
         page.Raw("</div>");
     }
-
-    private static string Window(Step step) => step.Most is { } most
-        ? step.Least == most ? $"exactly {Span(most)}" : $"{Span(step.Least)} to {Span(most)} allowed"
-        : $"at least {Span(step.Least)}";
-
-    private static string Moment(OffsetDateTime at) => at.ToString("ddd uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
-
-    private static string Span(Duration time) => Measurable.Text(time.TotalSeconds, Dimension.OfTime);
-
-    private static string Text(UnitsNet.Volume volume) => Measurable.Text(volume.CubicMeters, Dimension.OfVolume);
 }

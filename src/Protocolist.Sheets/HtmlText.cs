@@ -5,9 +5,13 @@ using Protocolist.Findings;
 namespace Protocolist.Sheets;
 
 /// <summary>HTML in the making. Everything that is not markup of this project's own goes through <see cref="Escaped"/>.</summary>
-internal sealed class HtmlText
+internal sealed class HtmlText(Language language)
 {
     private readonly StringBuilder text = new();
+
+    public Language Language => language;
+
+    public string Said(Message message) => message.ToString(language);
 
     /// <summary>Text as text: no mark of it is markup, and nothing of it is obeyed.</summary>
     public static string Escaped(string plain) => WebUtility.HtmlEncode(ShownText.Lines(plain.Replace("\r\n", "\n", StringComparison.Ordinal)));
@@ -18,6 +22,8 @@ internal sealed class HtmlText
         text.Append(markup).Append('\n');
         return this;
     }
+
+    public HtmlText Element(string tag, Message content, string attributes = "") => Element(tag, Said(content), attributes);
 
     public HtmlText Element(string tag, string content, string attributes = "")
     {
@@ -34,6 +40,8 @@ internal sealed class HtmlText
         return this;
     }
 
+    public HtmlText List(IEnumerable<Message> items, string attributes = "") => List(items.Select(Said), attributes);
+
     /// <summary>A list; nothing where it would be empty.</summary>
     public HtmlText List(IEnumerable<string> items, string attributes = "")
     {
@@ -45,12 +53,12 @@ internal sealed class HtmlText
     }
 
     /// <summary>A table with a caption, headed columns and headed rows, so that a screen reader can say where it is; nothing where it would be empty.</summary>
-    public HtmlText Table(string caption, IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<string>> rows)
+    public HtmlText Table(Message caption, IReadOnlyList<Phrase> heading, IEnumerable<IReadOnlyList<string>> rows)
     {
         var all = rows.ToList();
         if (all.Count == 0) return this;
         Raw("<table>").Element("caption", caption).Raw("<thead><tr>");
-        foreach (var cell in heading) Element("th", cell, "scope=\"col\"");
+        foreach (var cell in heading) Element("th", (Message)cell, "scope=\"col\"");
         Raw("</tr></thead>").Raw("<tbody>");
         foreach (var row in all)
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Reading.Csv;
 
@@ -11,17 +12,19 @@ public static class ShoppingList
 
     /// <summary>Writes the list of one plan.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="language">The language of what cells say, English where none is given; headings stay words for programs.</param>
     /// <returns>A heading and one row a pack size.</returns>
-    public static string Write(Plan plan)
+    public static string Write(Plan plan, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Write(plan.Purchases);
+        return Write(plan.Purchases, language);
     }
 
     /// <summary>Writes a list of purchases.</summary>
     /// <param name="purchases">The purchases.</param>
+    /// <param name="language">The language of what cells say, English where none is given.</param>
     /// <returns>A heading and one row a pack size.</returns>
-    public static string Write(IEnumerable<PlannedPurchase> purchases)
+    public static string Write(IEnumerable<PlannedPurchase> purchases, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(purchases);
         using var text = new StringWriter(CultureInfo.InvariantCulture);
@@ -30,7 +33,7 @@ public static class ShoppingList
         {
             CsvWriter.WriteRow(text,
             [
-                purchase.Item.ToString(),
+                purchase.Item.ToString(language ?? Language.English),
                 purchase.Pack.ToString(),
                 purchase.Count.ToString(CultureInfo.InvariantCulture),
                 purchase.Price?.Amount.ToString(CultureInfo.InvariantCulture) ?? "",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
+using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Reading.Csv;
 
@@ -34,23 +35,24 @@ public static class StepTable
     /// cref="CsvWriter"/>).
     /// </summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="language">The language of what cells say, English where none is given; headings, stages and states stay words for programs.</param>
     /// <returns>A heading and one row a step; lines end as RFC 4180 has it.</returns>
-    public static string Write(Plan plan)
+    public static string Write(Plan plan, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         CsvWriter.WriteRow(text, Heading);
-        for (var i = 0; i < plan.Steps.Length; i++) CsvWriter.WriteRow(text, Cells(plan, plan.Steps[i], i + 1));
+        for (var i = 0; i < plan.Steps.Length; i++) CsvWriter.WriteRow(text, Cells(plan, plan.Steps[i], i + 1, language ?? Language.English));
         return text.ToString();
     }
 
-    private static IEnumerable<string> Cells(Plan plan, Step step, int number) =>
+    private static IEnumerable<string> Cells(Plan plan, Step step, int number, Language language) =>
     [
         plan.Specimen.Id,
         Number(number),
         step.Id,
         StageWords.Of(step.Kind),
-        step.Title.ToString(),
+        step.Title.ToString(language),
         StateWords.Of(step.State),
         Moment(step.Start),
         Moment(step.End),
@@ -61,16 +63,16 @@ public static class StepTable
         step.Volume is { } volume ? Number(volume.Milliliters) : "",
         Number(step.Changes),
         step.Vessel ?? "",
-        Lines(step.Instructions),
-        Lines(step.LookFor),
+        Lines(step.Instructions, language),
+        Lines(step.LookFor, language),
         string.Join(' ', step.Inspections.Select(i => Moment(i))),
-        Lines(step.Materials.Select(m => $"{m.HowMuch} {m.Name}")),
-        Lines(step.Cautions),
+        string.Join('\n', step.Materials.Select(m => $"{m.HowMuch.ToString(language)} {m.Name.ToString(language)}")),
+        Lines(step.Cautions, language),
         step.Source,
     ];
 
     /// <summary>Sentences in one cell, each on its own line.</summary>
-    private static string Lines<T>(IEnumerable<T> sentences) => string.Join('\n', sentences);
+    private static string Lines(IEnumerable<Message> sentences, Language language) => string.Join('\n', sentences.Select(s => s.ToString(language)));
 
     private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 

@@ -53,12 +53,18 @@ public sealed record Finding(string Id, Severity Severity, Message Message, Mess
 
     /// <summary>One line: place, severity, id, message, remedy.</summary>
     /// <returns>Text such as <c>a.yaml:3:9: error unknown-value: 'reech' is not defined here; did you mean 'reach'?</c></returns>
-    public override string ToString()
+    public override string ToString() => ToString(Language.English);
+
+    /// <summary>The same in a language.</summary>
+    /// <param name="language">The language; what it lacks is said in English.</param>
+    /// <returns>One line.</returns>
+    public string ToString(Language language)
     {
+        ArgumentNullException.ThrowIfNull(language);
         var text = new StringBuilder();
         if (Where.IsKnown || !string.IsNullOrEmpty(Where.File)) text.Append(Where.ToString()).Append(": ");
-        text.Append(Severity.ToString().ToLowerInvariant()).Append(' ').Append(Id).Append(": ").Append(Message.ToString());
-        if (!Remedy.IsEmpty) text.Append("; ").Append(Remedy.ToString());
+        text.Append(language.Of(SeverityWords.Of(Severity))).Append(' ').Append(Id).Append(": ").Append(Message.ToString(language));
+        if (!Remedy.IsEmpty) text.Append("; ").Append(Remedy.ToString(language));
         return ShownText.Line(text.ToString());
     }
 }

@@ -6,24 +6,29 @@ namespace Protocolist.Findings;
 /// <summary>Numbers and quantities as a place of a phrase shows them.</summary>
 internal static class NumberText
 {
+    private static readonly Phrase Once = new("times.once", "once");
+    private static readonly Phrase Twice = new("times.twice", "twice");
+    private static readonly Phrase Times = new("times.more", "{count} times");
+    private static readonly Phrase NoTime = new("no-time", "no time");
+
     /// <summary>No number needs more decimals to be told from its limit.</summary>
     private const int MostDecimals = 6;
 
     /// <summary>A bare number: <c>0.#</c>, <c>0 vs limit</c>, <c>times</c>; with up to six decimals where nothing is said.</summary>
-    public static string Of(in Argument number, string format, in Message message)
+    public static string Of(in Argument number, string format, in Message message, Language language)
     {
-        if (format == "times") return number.Number switch { 1 => "once", 2 => "twice", var n => $"{Rounded(n, "0")} times" };
+        if (format == "times") return (number.Number switch { 1 => Once, 2 => Twice, _ => Times.With(number.Named("count")) }).ToString(language);
         return Against(format, message) is (var plain, { } other)
             ? Apart(number.Number, other.Number, DecimalsOf(plain))
             : Rounded(number.Number, format.Length == 0 ? "0.######" : format);
     }
 
     /// <summary>A quantity: rounded to what can be measured out, in a unit that is asked for, on a clock, as when mixing, or against a limit.</summary>
-    public static string OfQuantity(in Argument argument, string format, in Message message)
+    public static string OfQuantity(in Argument argument, string format, in Message message, Language language)
     {
         if (format.Length == 0) return Measurable.Text(argument.Quantity);
         if (format == "mix" && MixingAmount.Text(argument.Quantity.Middle, argument.Dimension) is { } mixed) return mixed;
-        if (format == "clock") return Clock(argument.Quantity.Middle);
+        if (format == "clock") return Clock(argument.Quantity.Middle, language);
         if (format == "amount") return AmountText.Of(argument.Quantity.Middle, argument.Dimension);
         if (format == "time") return TimeOfDay(argument.Quantity.Middle);
         var (plain, other) = Against(format, message);
@@ -46,11 +51,11 @@ internal static class NumberText
         Rounded(low, format) is var from && Rounded(high, format) is var to && from == to ? from : $"{from} to {to}";
 
     /// <summary>Days, hours and minutes, the last rounded up: <c>2 d 4 h</c>.</summary>
-    private static string Clock(double seconds)
+    private static string Clock(double seconds, Language language)
     {
         var minutes = (long)Math.Ceiling((seconds / 60) - 1e-9);
         (long Count, string Unit)[] parts = [(minutes / 1440, "d"), (minutes / 60 % 24, "h"), (minutes % 60, "min")];
-        return minutes <= 0 ? "no time" : Spelt(parts);
+        return minutes <= 0 ? language.Of(NoTime) : Spelt(parts);
     }
 
     /// <summary>Time since midnight: <c>08:30</c>; the end of a day is <c>24:00</c>.</summary>

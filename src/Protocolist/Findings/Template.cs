@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using NodaTime;
 using NodaTime.Text;
 
 namespace Protocolist.Findings;
@@ -7,12 +8,20 @@ namespace Protocolist.Findings;
 /// <summary>Fills the named places of a text with facts. What stands in a place is described at <see cref="Phrase"/>.</summary>
 internal static class Template
 {
-    private static readonly OffsetDateTimePattern Weekday = OffsetDateTimePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd HH':'mm");
+    /// <summary>By their ISO numbers less one.</summary>
+    private static readonly ImmutableArray<Phrase> Weekdays =
+    [
+        new("weekday.monday", "Mon"), new("weekday.tuesday", "Tue"), new("weekday.wednesday", "Wed"), new("weekday.thursday", "Thu"),
+        new("weekday.friday", "Fri"), new("weekday.saturday", "Sat"), new("weekday.sunday", "Sun"),
+    ];
+
+    private static readonly Phrase And = new("joined.and", "and");
+    private static readonly Phrase Or = new("joined.or", "or");
+
     private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
     private static readonly OffsetDateTimePattern WithOffset = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<m>");
     private static readonly OffsetDateTimePattern Zoned = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm o<g>");
-    private static readonly LocalDatePattern WeekdayDate = LocalDatePattern.CreateWithInvariantCulture("ddd uuuu'-'MM'-'dd");
 
     /// <summary>The text with its places filled; a place without a fact stays empty.</summary>
     public static string Fill(string template, in Message message, Language language)
@@ -40,16 +49,25 @@ internal static class Template
     /// <summary>One fact as a place shows it.</summary>
     public static string Show(in Argument argument, string format, in Message message, Language language) => argument.Kind switch
     {
-        ArgumentKind.Number => NumberText.Of(argument, format, message),
-        ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message),
-        ArgumentKind.Moment =>
-            (format switch { "minute" => Minute, "day" => Day, "offset" => WithOffset, "zoned" => Zoned, _ => Weekday }).Format(argument.Moment),
-        ArgumentKind.Date => (format == "day" ? LocalDatePattern.Iso : WeekdayDate).Format(argument.Date),
+        ArgumentKind.Number => NumberText.Of(argument, format, message, language),
+        ArgumentKind.Quantity => NumberText.OfQuantity(argument, format, message, language),
+        ArgumentKind.Moment => format switch
+        {
+            "minute" => Minute.Format(argument.Moment),
+            "day" => Day.Format(argument.Moment),
+            "offset" => WithOffset.Format(argument.Moment),
+            "zoned" => Zoned.Format(argument.Moment),
+            _ => $"{Weekday(argument.Moment.Date, language)} {Minute.Format(argument.Moment)}",
+        },
+        ArgumentKind.Date =>
+            format == "day" ? LocalDatePattern.Iso.Format(argument.Date) : $"{Weekday(argument.Date, language)} {LocalDatePattern.Iso.Format(argument.Date)}",
         ArgumentKind.Money => argument.Money?.ToString() ?? "",
         ArgumentKind.Message => Cased(argument.Message.ToString(language), format),
         ArgumentKind.List => Joined(argument, format, message, language),
         _ => Cased(argument.Text, format),
     };
+
+    private static string Weekday(LocalDate day, Language language) => language.Of(Weekdays[(int)day.DayOfWeek - 1]);
 
     private static string Choose(string[] words, double number) => words[number == 1 ? 0 : Math.Min(1, words.Length - 1)];
 
@@ -71,7 +89,8 @@ internal static class Template
         var between = isQuoted ? format[1..] : format;
         List<string> shown = [.. list.List.Select(item => Show(item, "", message, language)).Select(item => isQuoted ? $"'{item}'" : item)];
         if (between is not ("and" or "or")) return string.Join(between.Length == 0 ? ", " : between, shown);
-        return shown.Count < 2 ? string.Concat(shown) : $"{string.Join(", ", shown.Take(shown.Count - 1))} {between} {shown[^1]}";
+        var last = language.Of(between == "and" ? And : Or);
+        return shown.Count < 2 ? string.Concat(shown) : $"{string.Join(", ", shown.Take(shown.Count - 1))} {last} {shown[^1]}";
     }
 
     /// <summary>A place's name, how it is shown, and words to choose from.</summary>

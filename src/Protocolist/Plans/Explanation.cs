@@ -17,8 +17,6 @@ public sealed record Explanation(string Id, Message Value, Message How, string S
     private static readonly Phrase Several = new("several-findings", "{count} findings");
     private static readonly Phrase EachBelow = new("several-findings.each", "each below");
 
-    private static readonly Phrase[] SeverityWords = [new("severity.note", "note"), new("severity.warning", "warning"), new("severity.error", "error")];
-
     /// <summary>The place in a file that it comes from, where it comes from one.</summary>
     public SourceSpan Where { get; init; }
 
@@ -66,7 +64,7 @@ public sealed record Explanation(string Id, Message Value, Message How, string S
     private static Explanation Of(Plan plan, Finding finding)
     {
         var explained = new HashSet<string>(StringComparer.Ordinal) { finding.Id };
-        return new(finding.Id, SeverityWords[(int)finding.Severity], finding.Message, finding.Source)
+        return new(finding.Id, SeverityWords.Of(finding.Severity), finding.Message, finding.Source)
         {
             Note = finding.Remedy,
             Where = finding.Where,

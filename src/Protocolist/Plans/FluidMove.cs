@@ -86,15 +86,15 @@ public sealed record FluidMove(Fluid Fluid, Volume Volume, FluidPlace From, Flui
 
 internal sealed class FluidMoveJson : ObjectJson<FluidMove>
 {
-    protected override void Members(Utf8JsonWriter json, FluidMove value)
+    protected override void Members(Utf8JsonWriter json, FluidMove value, Language language)
     {
         Write(json, "fluid", value.Fluid);
         json.WriteBoolean("forImmersion", value.ForImmersion);
         json.WriteNumber("volumeMl", Grid.Round(value.Volume.Milliliters));
-        json.WriteString("from", value.Words(value.From).ToString());
+        json.WriteString("from", value.Words(value.From).ToString(language));
         Write(json, "fromKind", value.From.Kind);
-        if (value.To.Kind == FluidPlaceKind.Waste) Write(json, "to", value.To.Destination);
-        else json.WriteString("to", value.Words(value.To).ToString());
+        if (value.To.Kind == FluidPlaceKind.Waste) Write(json, "to", value.To.Destination, language);
+        else json.WriteString("to", value.Words(value.To).ToString(language));
         Write(json, "toKind", value.To.Kind);
     }
 

@@ -12,17 +12,22 @@ namespace Protocolist.Plans;
 /// compared by
 /// what it says. Somebody's own text is a bare string.
 /// </summary>
-internal sealed class MessageJson : JsonConverter<Message>
+internal sealed class MessageJson(Language language) : JsonConverter<Message>
 {
+    /// <summary>The language of the words that these options write.</summary>
+    public static Language LanguageOf(JsonSerializerOptions options) => ((MessageJson)options.GetConverter(typeof(Message))).Language;
+
+    private Language Language => language;
+
     public override Message Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
         return Read(document.RootElement);
     }
 
-    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => Write(writer, value);
+    public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => Write(writer, value, language);
 
-    /// <summary>The message that <see cref="Write(Utf8JsonWriter, in Message)"/> wrote.</summary>
+    /// <summary>The message that <see cref="Write(Utf8JsonWriter, in Message, Language)"/> wrote.</summary>
     public static Message Read(JsonElement json)
     {
         if (json.ValueKind == JsonValueKind.String) return Message.Text(json.GetString()!);
@@ -65,16 +70,16 @@ internal sealed class MessageJson : JsonConverter<Message>
     }
 
     /// <summary>Writes a message: somebody's own text as a bare string.</summary>
-    public static void Write(Utf8JsonWriter writer, in Message message)
+    public static void Write(Utf8JsonWriter writer, in Message message, Language language)
     {
         if (message.Phrase == Message.OwnText || message.Phrase is null) writer.WriteStringValue(message.ToString());
-        else WriteObject(writer, message);
+        else WriteObject(writer, message, language);
     }
 
-    private static void WriteObject(Utf8JsonWriter writer, in Message message)
+    private static void WriteObject(Utf8JsonWriter writer, in Message message, Language language)
     {
         writer.WriteStartObject();
-        writer.WriteString("text", message.ToString());
+        writer.WriteString("text", message.ToString(language));
         if (message.Phrase != Message.OwnText) writer.WriteString("phrase", message.Phrase!.Id);
         if (!message.Arguments.IsEmpty && message.Phrase != Message.OwnText)
         {
@@ -82,7 +87,7 @@ internal sealed class MessageJson : JsonConverter<Message>
             foreach (var argument in message.Arguments)
             {
                 writer.WritePropertyName(argument.Name);
-                WriteFact(writer, argument);
+                WriteFact(writer, argument, language);
             }
 
             writer.WriteEndObject();
@@ -91,7 +96,7 @@ internal sealed class MessageJson : JsonConverter<Message>
         writer.WriteEndObject();
     }
 
-    private static void WriteFact(Utf8JsonWriter writer, in Argument fact)
+    private static void WriteFact(Utf8JsonWriter writer, in Argument fact, Language language)
     {
         switch (fact.Kind)
         {
@@ -103,14 +108,14 @@ internal sealed class MessageJson : JsonConverter<Message>
                 break;
             case ArgumentKind.Message:
                 if (fact.Message.Phrase is null) writer.WriteNullValue();
-                else WriteObject(writer, fact.Message);
+                else WriteObject(writer, fact.Message, language);
                 break;
             case ArgumentKind.Money:
                 MoneyJson.Write(writer, fact.Money!);
                 break;
             case ArgumentKind.List:
                 writer.WriteStartArray();
-                foreach (var item in fact.List) WriteFact(writer, item);
+                foreach (var item in fact.List) WriteFact(writer, item, language);
                 writer.WriteEndArray();
                 break;
             default:

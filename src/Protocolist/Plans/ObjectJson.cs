@@ -32,7 +32,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options)
     {
         writer.WriteStartObject();
-        Members(writer, value);
+        Members(writer, value, MessageJson.LanguageOf(options));
         writer.WriteEndObject();
     }
 
@@ -44,7 +44,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
         using (var json = new Utf8JsonWriter(written))
         {
             json.WriteStartObject();
-            Members(json, value);
+            Members(json, value, Language.English);
             json.WriteEndObject();
         }
 
@@ -52,7 +52,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
         return [.. NamesOf(document.RootElement)];
     }
 
-    protected abstract void Members(Utf8JsonWriter json, T value);
+    protected abstract void Members(Utf8JsonWriter json, T value, Language language);
 
     protected abstract T Of(JsonElement json);
 
@@ -103,10 +103,10 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
             : throw new JsonException("Money needs a currency.");
     }
 
-    protected static void Write(Utf8JsonWriter json, string name, Message message)
+    protected static void Write(Utf8JsonWriter json, string name, Message message, Language language)
     {
         json.WritePropertyName(name);
-        MessageJson.Write(json, message);
+        MessageJson.Write(json, message, language);
     }
 
     protected static void Write(Utf8JsonWriter json, string name, ImmutableArray<string> texts)

@@ -8,9 +8,21 @@ namespace Protocolist.Plans;
 /// <param name="Why">What in the log, the bench or the protocol brought it about.</param>
 public sealed record PlanChange(string Step, Message What, Message Why)
 {
+    private static readonly Phrase OfStep = new("plan-change.of-step", "{step}: {change}");
+    private static readonly Phrase Because = new("plan-change.because", "{change}, because {why}");
+
     /// <summary>One line.</summary>
     /// <returns>Text such as <c>fix: ends 2027-03-21 11:00 instead of 2027-03-18 11:00, because soft was seen on 2027-03-06</c>.</returns>
-    public override string ToString() => $"{(Step.Length > 0 ? $"{Step}: " : "")}{What}{(Why.IsEmpty ? "" : $", because {Why}")}";
+    public override string ToString() => ToString(Language.English);
+
+    /// <summary>One line in a language.</summary>
+    /// <param name="language">The language; what it lacks is said in English.</param>
+    /// <returns>The line.</returns>
+    public string ToString(Language language)
+    {
+        var change = Why.IsEmpty ? What : Because.With(("change", What), ("why", Why));
+        return (Step.Length > 0 ? OfStep.With(Argument.Id("step", Step), ("change", change)) : change).ToString(language);
+    }
 }
 
 /// <summary>A step that was once planned.</summary>

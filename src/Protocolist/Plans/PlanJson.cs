@@ -34,7 +34,9 @@ public static class PlanJson
         SkipValidation = true,
     };
 
-    private static readonly JsonTypeInfo<Plan> Shape = (JsonTypeInfo<Plan>)new JsonSerializerOptions
+    private static readonly JsonTypeInfo<Plan> Shape = ShapeIn(Language.English);
+
+    private static JsonTypeInfo<Plan> ShapeIn(Language language) => (JsonTypeInfo<Plan>)new JsonSerializerOptions
     {
         TypeInfoResolver = PlanJsonContext.Default.WithAddedModifier(AllThatIsWrittenIsRead),
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
@@ -45,33 +47,39 @@ public static class PlanJson
         Converters =
         {
             new SpanJson(),
-            new MessageJson(),
+            new MessageJson(language),
             new FigureJson(),
-            new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower),
-            new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower),
+            new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false),
+            new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false),
         },
     }.GetTypeInfo(typeof(Plan));
 
     /// <summary>Writes a plan. The same plan gives the same text on any machine.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="language">The language of the words that stand beside the facts; English where none is given.</param>
     /// <returns>Indented JSON that ends with a line feed.</returns>
-    public static string Write(Plan plan)
+    /// <remarks>
+    /// A plan that is read is the same plan whatever its language: facts are compared, not words. Where no language is laid over it, it says the words of
+    /// its file; so a file that is kept for good is best kept in English.
+    /// </remarks>
+    public static string Write(Plan plan, Language? language = null)
     {
-        using var bytes = Written(plan);
+        using var bytes = Written(plan, language);
         return Encoding.UTF8.GetString(bytes.Written);
     }
 
     /// <summary>Writes a plan as UTF-8, without a text in between: the same bytes as of the text.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="utf8">Where to.</param>
-    public static void Write(Plan plan, Stream utf8)
+    /// <param name="language">The language of the words; English where none is given.</param>
+    public static void Write(Plan plan, Stream utf8, Language? language = null)
     {
         ArgumentNullException.ThrowIfNull(utf8);
-        using var bytes = Written(plan);
+        using var bytes = Written(plan, language);
         utf8.Write(bytes.Written);
     }
 
-    /// <summary>Reads a plan that <see cref="Write(Plan)"/> wrote.</summary>
+    /// <summary>Reads a plan that <see cref="Write(Plan, Language?)"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
     /// <returns>
@@ -103,11 +111,12 @@ public static class PlanJson
         }
     }
 
-    private static PooledBytes Written(Plan plan)
+    private static PooledBytes Written(Plan plan, Language? language)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var bytes = new PooledBytes();
-        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, Shape);
+        var shape = language is null || language == Language.English ? Shape : ShapeIn(language);
+        using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, shape);
         bytes.Write("\n"u8);
         if (ShownText.IsShown(bytes.Written)) return bytes;
         var shown = Encoding.UTF8.GetBytes(ShownText.Lines(Encoding.UTF8.GetString(bytes.Written)));

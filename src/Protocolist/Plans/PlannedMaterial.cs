@@ -96,10 +96,10 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
 {
     private static readonly string[] Units = ["mL", "g", "pieces"];
 
-    protected override void Members(Utf8JsonWriter json, PlannedMaterial value)
+    protected override void Members(Utf8JsonWriter json, PlannedMaterial value, Language language)
     {
         json.WriteString("id", value.Id);
-        Write(json, "name", value.Name);
+        Write(json, "name", value.Name, language);
         Write(json, "kind", value.Kind);
         json.WriteString("unit", Units[(int)value.OnHand.Kind]);
         json.WriteNumber("onHand", InUnit(value.OnHand));

@@ -27,10 +27,10 @@ public sealed record PlannedPurchase(Message Item, Amount Pack, int Count, Money
 
 internal sealed class PlannedPurchaseJson : ObjectJson<PlannedPurchase>
 {
-    protected override void Members(Utf8JsonWriter json, PlannedPurchase value)
+    protected override void Members(Utf8JsonWriter json, PlannedPurchase value, Language language)
     {
         json.WriteString("id", value.Id);
-        Write(json, "item", value.Item);
+        Write(json, "item", value.Item, language);
         json.WriteString("pack", value.Pack.ToString());
         Write(json, "pack", value.Pack);
         json.WriteNumber("count", value.Count);

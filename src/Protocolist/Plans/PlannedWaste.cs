@@ -51,18 +51,18 @@ public sealed record PlannedWaste(WasteClass Class, Amount Amount, WasteWay Way,
 
 internal sealed class PlannedWasteJson : ObjectJson<PlannedWaste>
 {
-    protected override void Members(Utf8JsonWriter json, PlannedWaste value)
+    protected override void Members(Utf8JsonWriter json, PlannedWaste value, Language language)
     {
-        Write(json, "what", value.What);
+        Write(json, "what", value.What, language);
         Write(json, "fluid", value.Fluid);
         json.WriteBoolean("forImmersion", value.ForImmersion);
         json.WriteNumber("volumeMl", value.Amount.Kind == AmountKind.Volume ? InUnit(value.Amount) : 0);
         json.WriteNumber("pieces", value.Amount.Kind == AmountKind.Count ? value.Amount.Units : 0);
         Write(json, "class", value.Class);
         Write(json, "way", value.Way);
-        Write(json, "destination", value.Destination);
+        Write(json, "destination", value.Destination, language);
         json.WriteString("step", value.Step);
-        json.WriteString("from", value.From.ToString());
+        json.WriteString("from", value.From.ToString(language));
         json.WriteNumber("uses", value.Uses);
     }
 

@@ -97,7 +97,7 @@ internal sealed class FigureJson : JsonConverter<Figure>
         writer.WriteString("id", value.Id);
         writer.WriteString("value", value.Value);
         writer.WritePropertyName("formula");
-        MessageJson.Write(writer, value.Formula);
+        MessageJson.Write(writer, value.Formula, MessageJson.LanguageOf(options));
         writer.WriteStartArray("inputs");
         foreach (var input in value.Inputs) writer.WriteStringValue(input);
         writer.WriteEndArray();
@@ -106,7 +106,7 @@ internal sealed class FigureJson : JsonConverter<Figure>
         if (value.Answer is { Kind: FormulaKind.Truth, Truth: Truth.Yes or Truth.No }) writer.WriteBoolean("exact", value.Answer.Truth == Truth.Yes);
         else writer.WriteString("exact", value.Exact);
         writer.WritePropertyName("note");
-        MessageJson.Write(writer, value.Note);
+        MessageJson.Write(writer, value.Note, MessageJson.LanguageOf(options));
         writer.WriteEndObject();
     }
 

@@ -63,12 +63,12 @@ public sealed record StepMaterial(MaterialOrigin From)
 
 internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
 {
-    protected override void Members(Utf8JsonWriter json, StepMaterial value)
+    protected override void Members(Utf8JsonWriter json, StepMaterial value, Language language)
     {
         json.WriteString("id", value.Id);
-        Write(json, "name", value.Name);
+        Write(json, "name", value.Name, language);
         Write(json, "fluid", value.Fluid);
-        json.WriteString("amount", value.HowMuch.ToString());
+        json.WriteString("amount", value.HowMuch.ToString(language));
         json.WriteNumber("volumeMl", value.Volume.Milliliters);
         json.WriteNumber("pieces", value.Pieces);
         Write(json, "from", value.From);

@@ -154,10 +154,10 @@ internal static class Targets
 
     private static ImmutableArray<Finding> Written(Plan plan)
     {
-        foreach (var write in (Func<Plan, string>[])
+        foreach (var write in (Func<Plan, Language?, string>[])
             [TextSheet.Write, HtmlSheet.Write, CalendarSheet.Write, StepTable.Write, ShoppingList.Write, PlanJson.Write])
         {
-            if (write(plan).Length == 0) throw new InvalidOperationException("Nothing was written.");
+            if (write(plan, null).Length == 0) throw new InvalidOperationException("Nothing was written.");
         }
 
         foreach (var figure in plan.Figures) _ = Explanation.Of(plan, figure.Id).Value?.ToString();

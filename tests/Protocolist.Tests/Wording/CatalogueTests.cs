@@ -1,6 +1,9 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Sheets;
 using Protocolist.Tests.Planning.Revising;
 
 namespace Protocolist.Tests.Wording;
@@ -32,6 +35,41 @@ public sealed partial class CatalogueTests
         Assert.All(plan.Findings.Where(f => f.Message.Phrase!.Id.Length > 0), f => Assert.StartsWith("⟦", f.Message.ToString(read.Value!), StringComparison.Ordinal));
     }
 
+    /// <summary>Data for programs, and what is a person's or a protocol's own, are the same in any language; nothing else that an output says is.</summary>
+    [Fact]
+    public void Every_output_is_said_in_the_language_that_is_asked_for()
+    {
+        var pseudo = Catalogue.Read(new("pseudo.yaml", Pseudo())).Value!;
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        plan = plan with { Purchases = [new(new Phrase("stock.label-card", "label card"), new(AmountKind.Count, 50), 1, null, 3)] };
+        string[] own = [.. plan.Steps.SelectMany(s => (string?[])[s.Source, s.Fluid, s.Vessel]).Concat(plan.Care.Select(c => c.Source)).OfType<string>().Where(s => s.Length > 0)];
+        foreach (var write in (Func<Plan, Language?, string>[])[TextSheet.Write, HtmlSheet.Write, CalendarSheet.Write, StepTable.Write, ShoppingList.Write])
+        {
+            var (english, other) = (write(plan, null), write(plan, pseudo));
+            Assert.Equal(english, write(plan, Language.English));
+            Assert.NotEqual(english, other);
+            var untold = own.Aggregate(Untold(other).Replace("\n    ", " ", StringComparison.Ordinal), (text, words) => text.Replace(words, "", StringComparison.Ordinal));
+            Assert.Equal([], untold.Split('\n').Where(l => TwoWords().IsMatch(l) && !ForPrograms().IsMatch(l)));
+        }
+
+        var read = PlanJson.Read(new("plan.json", PlanJson.Write(plan, pseudo)));
+        Assert.Equal(plan, read.Value);
+        Assert.Equal(TextSheet.Write(plan, pseudo), TextSheet.Write(read.Value!, pseudo));
+
+        // What stands outside the brackets that the language puts around each phrase.
+        static string Untold(string text)
+        {
+            var (depth, left) = (0, new StringBuilder());
+            foreach (var c in text)
+            {
+                depth += c == '⟦' ? 1 : c == '⟧' ? -1 : 0;
+                if (depth == 0 && c != '⟧') left.Append(c);
+            }
+
+            return left.ToString();
+        }
+    }
+
     [Theory]
     [InlineData("", "empty-file")]
     [InlineData("format: 2\nlanguage: de\n", "later-format")]
@@ -53,6 +91,13 @@ public sealed partial class CatalogueTests
             yaml.Append("  ").Append(phrase.Id).Append(": \"⟦").Append(Quoted().Replace(phrase.English, @"\$0").Replace("\n", "\\n", StringComparison.Ordinal)).Append("⟧\"\n");
         return yaml.ToString();
     }
+
+    [GeneratedRegex("[a-z]{2,} [a-z]{2,}")]
+    private static partial Regex TwoWords();
+
+    /// <summary>Headings of tables, rules of style, markup.</summary>
+    [GeneratedRegex("^(specimen,number,|item,pack,|<|[a-z@.:#, -]+ [{])")]
+    private static partial Regex ForPrograms();
 
     [GeneratedRegex(@"[\\""]")]
     private static partial Regex Quoted();
