@@ -41,7 +41,7 @@ public sealed partial class CatalogueTests
     {
         var pseudo = Catalogue.Read(new("pseudo.yaml", Pseudo())).Value!;
         var plan = SkerryPoint.Plan(SkerryPoint.Otter);
-        plan = plan with { Purchases = [new(new Phrase("stock.label-card", "label card"), new(AmountKind.Count, 50), 1, null, 3)] };
+        plan = plan with { Purchases = [new(AllPhrases.Found.First(p => p.Phrase.Places().Count == 0).Phrase, new(AmountKind.Count, 50), 1, null, 3)] };
         string[] own = [.. plan.Steps.SelectMany(s => (string?[])[s.Source, s.Fluid, s.Vessel]).Concat(plan.Care.Select(c => c.Source)).OfType<string>().Where(s => s.Length > 0)];
         foreach (var write in (Func<Plan, Language?, string>[])[TextSheet.Write, HtmlSheet.Write, CalendarSheet.Write, StepTable.Write, ShoppingList.Write])
         {
