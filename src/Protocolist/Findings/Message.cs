@@ -51,7 +51,8 @@ public readonly struct Message : IEquatable<Message>
     public string ToString(Language language)
     {
         ArgumentNullException.ThrowIfNull(language);
-        return Phrase is null ? "" : Template.Fill(language.Of(Phrase), this, language);
+        if (Phrase is null) return "";
+        return ReferenceEquals(Phrase, OwnText) ? Find("text")?.Text ?? "" : Template.Fill(language.Of(Phrase), this, language);
     }
 
     /// <inheritdoc/>

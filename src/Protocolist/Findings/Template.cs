@@ -28,7 +28,6 @@ internal static class Template
     {
         // A sentence that is a literal has no facts, and what looks like a place in it is its author's.
         if (message.Phrase is { Id.Length: 0 } or { IsWords: true } && ReferenceEquals(template, message.Phrase.English)) return template;
-        if (template == Message.OwnText.English) return message.Find("text") is { } own ? Show(own, "", message, language) : "";
         var parts = message.Phrase is { } phrase && ReferenceEquals(template, phrase.English) ? phrase.Parts : PartsOf(template);
         if (parts is [{ Name.Length: 0 }]) return template;
         var text = new DefaultInterpolatedStringHandler(0, 0, null, stackalloc char[256]);

@@ -55,6 +55,7 @@ public sealed partial class CatalogueTests
         }
 
         var read = PlanJson.Read(new("plan.json", PlanJson.Write(plan, pseudo)));
+        Assert.Empty(read.Findings);
         Assert.Equal(plan, read.Value);
         Assert.Equal(TextSheet.Write(plan, pseudo), TextSheet.Write(read.Value!, pseudo));
 
