@@ -30,9 +30,9 @@ public static class SpecimenGenerator
     public static Arbitrary<FileSketch> Valid(Shelf shelf)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        var classes = shelf.Protocols.Where(p => p.IsForSpecimens && TaxonGroups.Find(p.Class.Group) is not null).Select(p => p.Class).ToArray();
+        var classes = shelf.Protocols.Where(p => p.IsForSpecimens && shelf.Kinds.Find(p.Class.Group) is not null).Select(p => p.Class).ToArray();
         if (classes.Length == 0) throw new ArgumentException("No protocol of the shelf is for specimens.", nameof(shelf));
-        return Arb.From(Gen.Elements(classes).SelectMany(Of), s => s.Shrink());
+        return Arb.From(Gen.Elements(classes).SelectMany(c => Of(c, shelf.Kinds)), s => s.Shrink());
     }
 
     /// <summary>Specimen files with a few characters wrong.</summary>
@@ -41,8 +41,8 @@ public static class SpecimenGenerator
     public static Arbitrary<string> NearlyValid(Shelf shelf) =>
         Arb.From(from file in Valid(shelf).Generator from damaged in Damage.Of(file.Text) select damaged, Damage.Shrink);
 
-    private static Gen<FileSketch> Of(SpecimenClass taxon) =>
-        from @group in Gen.Elements(TaxonGroups.All.Where(g => g.IsA(taxon.Group)).ToArray())
+    private static Gen<FileSketch> Of(SpecimenClass taxon, Kinds kinds) =>
+        from @group in Gen.Elements(kinds.Groups.Where(g => g.IsA(taxon.Group)).ToArray())
         from own in Gen.Elements(true, true, false)
         from place in Gen.Choose(0, 1000)
         from count in Gen.Frequency((5, Gen.Constant(1)), (1, Gen.Choose(2, 40)))

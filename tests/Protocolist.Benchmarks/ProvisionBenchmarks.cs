@@ -6,6 +6,7 @@ using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Selecting;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Benchmarks;
 
@@ -20,7 +21,7 @@ public class ProvisionBenchmarks
     public void Setup()
     {
         var planner = new Planner(Shelf.Bundled());
-        var body = MeasurePass.Run(Fixture.LargeMammal).Value!;
+        var body = MeasurePass.Run(Fixture.LargeMammal, Kinds.Bundled).Value!;
         var protocol = planner.Pipeline.Prepared(SelectPass.Run(body, planner.Pipeline.Classes).Value!);
         draft = DraftPass.Run(body, protocol, Fixture.Bench, ImmutableSortedDictionary<string, string>.Empty).Value!;
     }

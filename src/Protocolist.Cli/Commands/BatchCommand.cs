@@ -69,7 +69,8 @@ internal static class BatchCommand
         var table = files.Open(path);
         if (table.Value is not { } bytes) return around.Unread(table.Findings);
         using var csv = new StreamReader(bytes, new UTF8Encoding(false, throwOnInvalidBytes: false), detectEncodingFromByteOrderMarks: true, 65536);
-        var opened = Batch.Open(csv, path, new(new Planner(inputs.Shelf), new PreparedBench(bench), start) { Choices = choices });
+        var planner = new Planner(inputs.Shelf);
+        var opened = Batch.Open(csv, path, new(planner, planner.Prepare(bench), start) { Choices = choices });
         if (opened.Value is not { } batch) return around.Unread(opened.Findings);
         foreach (var finding in opened.Findings.Where(f => f.Severity != Severity.Error)) around.Error.WriteLine(finding);
 

@@ -37,7 +37,7 @@ internal static class ListCommand
             "checks" => AllChecks.Descriptions.Select(c => (c.Id,
                 $"{string.Join(" or ", c.Severities.Select(s => s.Severity.ToString().ToLowerInvariant()).Distinct()),-17} {c.Protects}")),
             "fluids" => Fluid.Examples.Select(f => (f, "")),
-            "groups" => TaxonGroups.All.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name.ToString())),
+            "groups" => Kinds.Bundled.Groups.Select(g => (g.Id, g.Parent is { } parent ? $"{g.Name}, of {parent.Id}" : g.Name.ToString())),
             _ => Shelf.BundledWith(folders).Protocols.Select(p => (p.Id,
                 $"{p.Title}{(p.IsForSpecimens ? $" ({p.ClassText})" : " (only for others to extend)")}")),
         };

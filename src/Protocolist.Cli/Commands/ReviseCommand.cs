@@ -72,7 +72,8 @@ internal static class ReviseCommand
         var log = plan is null ? null : around.Files.Read(options.GetRequiredValue(LogFile), s => LogReader.Read(s, ZoneOf(plan, zoneAt, findings)), findings);
         if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (plan is null || bench is null || log is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
-        var revised = new Planner(shelf).Revise(plan, log, new PreparedBench(bench));
+        var planner = new Planner(shelf);
+        var revised = planner.Revise(plan, log, planner.Prepare(bench));
         if (revised.Value is not { } revision) return around.Unread(revised.Findings);
         foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) around.Error.WriteLine(finding);
         if (Write(around, revision, options.GetValue(Format)!, options.GetValue(Out)) is { } fault) return around.Unread([fault]);

@@ -12,7 +12,7 @@ namespace Protocolist.Benches;
 /// <summary>The workplace: what is on the shelf, when it is open, how warm it is, what things cost. Immutable; safe to share between threads.</summary>
 public sealed record Bench
 {
-    internal static readonly BenchValidator Validator = new();
+    private static readonly BenchValidator Validator = new(SubstanceCatalogue.Bundled);
 
     /// <summary>What people call it.</summary>
     public required string Name { get; init; }
@@ -79,7 +79,10 @@ public sealed record Bench
 
     /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
     /// <returns>Findings, each with the property's path as its subject, such as <c>stock[2].packs[0].price</c>; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
+    public ImmutableArray<Finding> Validate(SubstanceCatalogue? substances = null) => ValidatorFindings.Of(ValidatorFor(substances), this);
+
+    internal static BenchValidator ValidatorFor(SubstanceCatalogue? substances) =>
+        substances is null || substances == SubstanceCatalogue.Bundled ? Validator : new(substances);
 
     /// <summary>A bench of which nothing is known: always open, room at 20 °C, empty shelves.</summary>
     /// <param name="zone">The zone of its clocks.</param>

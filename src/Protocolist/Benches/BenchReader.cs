@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Benches.Disposal;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 using Protocolist.Reading;
 using UnitsNet;
@@ -18,8 +19,9 @@ public static class BenchReader
     /// <summary>Reads a bench from YAML.</summary>
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id.</param>
+    /// <param name="substances">The substances that there are; null for the bundled ones.</param>
     /// <returns>The bench, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
-    public static Checked<Bench> Read(SourceText source, IDateTimeZoneProvider zones)
+    public static Checked<Bench> Read(SourceText source, IDateTimeZoneProvider zones, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(zones);
@@ -53,7 +55,7 @@ public static class BenchReader
             ExchangeRates = StockReader.ExchangeRates(fields, findings),
         };
         fields.Finish();
-        findings.AddRange(Bench.Validator.Validate(bench).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
+        findings.AddRange(Bench.ValidatorFor(substances).Validate(bench).Errors.Select(f => ValidatorFindings.Of(f) with { Where = Place(f.PropertyName) }));
         return new(name is null || zone is null ? null : bench, [.. findings.OrderBy(f => f.Where.Line).ThenBy(f => f.Where.Column)]);
 
         // What could not be read of a list is left out, so that the numbers of items and of lines are not the same.

@@ -62,7 +62,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
     private static readonly Phrase TooManyInUse = new("more-in-use-than-there-are", "{count} of '{id}' are said to be in use, and there are {there}");
     private static readonly Phrase TooManyInUseRemedy = new("more-in-use-than-there-are.remedy", "count them");
 
-    public BenchValidator()
+    public BenchValidator(SubstanceCatalogue substances)
     {
         RuleFor(b => b.Name).IsLine();
         RuleFor(b => b.People).InclusiveBetween(1, MostPeople).Says("bad-number", (_, n) => Whole("people", n, MostPeople), NotWholeRemedy);
@@ -72,7 +72,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
         Air();
         Prices();
         Waste();
-        Stock();
+        Stock(substances);
         Vessels();
         RuleForEach(b => b.Opening.Closed).ChildRules(days =>
         {
@@ -133,7 +133,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             .Says("container-without-price", (_, c) => ContainerByHalves.With(("class", EnumWords<WasteClass>.Of(c.Key))), ContainerByHalvesRemedy);
     }
 
-    private void Stock()
+    private void Stock(SubstanceCatalogue substances)
     {
         RuleForEach(b => b.Stock).NotNull().Says("missing-stock", _ => NoItem, _ => NoItemRemedy);
         RuleForEach(b => b.Stock).SetValidator(new StockItemValidator(null));
@@ -151,7 +151,7 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
 
                 // A fluid of unknown strength is left out with a warning; the rest of the bench serves.
                 if (item.Kind != StockKind.Fluid || !item.IsStrengthKnown) continue;
-                foreach (var finding in Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd()).Findings)
+                foreach (var finding in Fluid.Read($"{item.Substance} {item.Strength}".TrimEnd(), known: substances).Findings)
                     context.AddFailure(ValidatorFindings.Failure(finding, Invariant($"Stock[{i}].Substance")));
             }
         });

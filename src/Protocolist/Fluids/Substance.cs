@@ -45,6 +45,34 @@ public abstract class Substance
     /// <summary>Glycerol and water.</summary>
     public static Substance Glycerol { get; } = new Glycerol();
 
+    /// <summary>A mixture of one strength that is used as it comes, such as a compound fixative that is bought ready.</summary>
+    /// <param name="id">A kebab-case name.</param>
+    /// <param name="name">What people call it, without a strength.</param>
+    /// <param name="massPercents">What it holds beside water, in percent by mass; their sum is below 100. What is not named counts as water.</param>
+    /// <param name="densityAt20">Its density at 20 °C, kg/m³, 500 to 2000.</param>
+    /// <param name="densityDoubt">Half the width of the band around it, kg/m³.</param>
+    /// <param name="flashPointCelsius">Its flash point, °C; null where it has none.</param>
+    /// <returns>A substance for <see cref="SubstanceCatalogue.With"/>, on a bench of <c>strength: undiluted</c>; hazards, gear, first aid and
+    /// waste follow from what it holds.</returns>
+    /// <exception cref="ArgumentException">The id or the name is blank, or the percentages or the density cannot be.</exception>
+    public static Substance ReadyMade(
+        string id,
+        string name,
+        IEnumerable<(Solute Solute, double MassPercent)> massPercents,
+        double densityAt20,
+        double densityDoubt,
+        double? flashPointCelsius = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(massPercents);
+        (Solute What, double Share)[] shares = [.. massPercents.Select(c => (c.Solute, c.MassPercent / 100))];
+        if (shares.Any(s => s.What is null || !(s.Share > 0)) || !(shares.Sum(s => s.Share) < 1))
+            throw new ArgumentException("Each percentage is above 0, their sum below 100.", nameof(massPercents));
+        if (densityAt20 is not (>= 500 and <= 2000)) throw new ArgumentException("A fluid weighs 500 to 2000 kg/m³.", nameof(densityAt20));
+        return new ReadyMade(id, name, new(shares), densityAt20, Math.Max(0, densityDoubt)) { FlashPointCelsius = flashPointCelsius };
+    }
+
     /// <summary>A kebab-case name, such as <c>formaldehyde-stock</c>.</summary>
     public string Id { get; }
 

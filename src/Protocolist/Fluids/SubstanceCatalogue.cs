@@ -51,10 +51,11 @@ public sealed class SubstanceCatalogue
     /// <summary>The same with one substance more.</summary>
     /// <param name="substance">The substance.</param>
     /// <returns>Another catalogue.</returns>
-    /// <exception cref="ArgumentException">A name of it is another one's already.</exception>
+    /// <exception cref="ArgumentException">Its id, or a name of it, is another one's already.</exception>
     public SubstanceCatalogue With(Substance substance)
     {
         ArgumentNullException.ThrowIfNull(substance);
+        if (Find(substance.Id) is not null) throw new ArgumentException($"There is a substance '{substance.Id}'.", nameof(substance));
         return new(All.Add(substance));
     }
 

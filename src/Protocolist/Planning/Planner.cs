@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using NodaTime;
+using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
 using Protocolist.Planning.Making;
@@ -26,6 +28,12 @@ public sealed class Planner
 
     /// <summary>The passes, for whoever needs what stands behind a plan.</summary>
     internal Pipeline Pipeline { get; }
+
+    /// <summary>Prepares a bench for plans by this planner: all that depends on the bench alone is worked out once, and checked once.</summary>
+    /// <param name="bench">The bench.</param>
+    /// <param name="days">The days on which the steps of the plans will lie, for many plans; null for a single one.</param>
+    /// <returns>The prepared bench, with what is wrong with it; it can be shared between threads.</returns>
+    public PreparedBench Prepare(Bench bench, DateInterval? days = null) => new(bench, days, Shelf.Kinds.Substances);
 
     /// <summary>Makes the plan of one specimen.</summary>
     /// <param name="request">Specimen, bench, start and choices.</param>

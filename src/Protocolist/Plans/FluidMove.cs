@@ -98,9 +98,9 @@ internal sealed class FluidMoveJson : ObjectJson<FluidMove>
         Write(json, "toKind", value.To.Kind);
     }
 
-    protected override FluidMove Of(JsonElement json)
+    protected override FluidMove Of(JsonElement json, SubstanceCatalogue known)
     {
-        var fluid = FluidOf(json, "fluid") ?? throw new JsonException("A move needs a fluid.");
+        var fluid = FluidOf(json, "fluid", known) ?? throw new JsonException("A move needs a fluid.");
         return new(fluid, Volume.FromMilliliters(Number(json, "volumeMl")), Place(json, "from"), Place(json, "to"))
         {
             ForImmersion = YesNo(json, "forImmersion"),

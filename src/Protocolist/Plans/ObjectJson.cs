@@ -23,7 +23,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var document = JsonDocument.ParseValue(ref reader);
-        var value = Of(document.RootElement);
+        var value = Of(document.RootElement, FluidJson.KnownTo(options));
         return NamesOf(document.RootElement).SequenceEqual(NamesOf(value), StringComparer.Ordinal)
             ? value
             : throw new JsonException("Something is missing, or too much.");
@@ -54,7 +54,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 
     protected abstract void Members(Utf8JsonWriter json, T value, Language language);
 
-    protected abstract T Of(JsonElement json);
+    protected abstract T Of(JsonElement json, SubstanceCatalogue known);
 
     /// <summary>Millilitres, grams or pieces; exact, because a decimal holds thousandths without rounding.</summary>
     protected static decimal InUnit(Amount amount) => amount.Kind == AmountKind.Count ? amount.Units : amount.Units / 1000m;
@@ -79,7 +79,8 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 
     protected static void Write(Utf8JsonWriter json, string name, Fluid? fluid) => json.WriteString(name, fluid?.Name);
 
-    protected static Fluid? FluidOf(JsonElement json, string name) => Part(json, name).GetString() is { } text ? FluidJson.Of(text) : null;
+    protected static Fluid? FluidOf(JsonElement json, string name, SubstanceCatalogue known) =>
+        Part(json, name).GetString() is { } text ? FluidJson.Of(text, known) : null;
 
     protected static void Write<TWord>(Utf8JsonWriter json, string name, TWord word)
         where TWord : struct, Enum => json.WriteString(name, EnumWords<TWord>.Of(word));
@@ -138,11 +139,17 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 }
 
 /// <summary>A fluid by its name, which reads back as the same fluid.</summary>
-internal sealed class FluidJson : JsonConverter<Fluid>
+internal sealed class FluidJson(SubstanceCatalogue known) : JsonConverter<Fluid>
 {
-    public static Fluid Of(string name) => Fluid.Read(name).Value ?? throw new JsonException($"'{name}' is no fluid.");
+    /// <summary>The substances whose fluids these options read.</summary>
+    public static SubstanceCatalogue KnownTo(JsonSerializerOptions options) => ((FluidJson)options.GetConverter(typeof(Fluid))).Known;
 
-    public override Fluid Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Of(reader.GetString() ?? "");
+    private SubstanceCatalogue Known => known;
+
+    public static Fluid Of(string name, SubstanceCatalogue known) =>
+        Fluid.Read(name, known: known).Value ?? throw new JsonException($"'{name}' is no fluid.");
+
+    public override Fluid Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Of(reader.GetString() ?? "", known);
 
     public override void Write(Utf8JsonWriter writer, Fluid value, JsonSerializerOptions options) => writer.WriteStringValue(value.Name);
 }

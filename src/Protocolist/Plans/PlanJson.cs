@@ -6,6 +6,7 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 
 namespace Protocolist.Plans;
 
@@ -34,9 +35,9 @@ public static class PlanJson
         SkipValidation = true,
     };
 
-    private static readonly JsonTypeInfo<Plan> Shape = ShapeIn(Language.English);
+    private static readonly JsonTypeInfo<Plan> Shape = ShapeIn(Language.English, SubstanceCatalogue.Bundled);
 
-    private static JsonTypeInfo<Plan> ShapeIn(Language language) => (JsonTypeInfo<Plan>)new JsonSerializerOptions
+    private static JsonTypeInfo<Plan> ShapeIn(Language language, SubstanceCatalogue known) => (JsonTypeInfo<Plan>)new JsonSerializerOptions
     {
         TypeInfoResolver = PlanJsonContext.Default.WithAddedModifier(AllThatIsWrittenIsRead),
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
@@ -48,6 +49,7 @@ public static class PlanJson
         {
             new SpanJson(),
             new MessageJson(language),
+            new FluidJson(known),
             new FigureJson(),
             new JsonStringEnumConverter<StepState>(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false),
             new JsonStringEnumConverter<Severity>(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false),
@@ -82,20 +84,23 @@ public static class PlanJson
     /// <summary>Reads a plan that <see cref="Write(Plan, Language?)"/> wrote.</summary>
     /// <param name="source">The text and its name.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
+    /// <param name="substances">The substances that there are; null for the bundled ones.</param>
     /// <returns>
     /// The plan, or error findings: <c>plan-unreadable</c> with line and column, <c>earlier-format</c>, <c>later-format</c>; with the path in the file
     /// <c>plan-incomplete</c>,
     /// <c>plan-impossible</c>; <c>unknown-zone</c>.
     /// </returns>
-    public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null)
+    public static Checked<Plan> Read(SourceText source, IDateTimeZoneProvider? zones = null, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         try
         {
+            var shape = substances is null || substances == SubstanceCatalogue.Bundled ? Shape : ShapeIn(Language.English, substances);
+
             // Another format may lack what this one needs, so its number is looked at first.
             if (FormatOf(Encoding.UTF8.GetBytes(source.Text)) is not { } format) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             if (format != Plan.CurrentFormat) return new(null, [OtherFormat(format, source.Name)]);
-            if (JsonSerializer.Deserialize(source.Text, Shape) is not { } plan) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
+            if (JsonSerializer.Deserialize(source.Text, shape) is not { } plan) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             var faults = PlanFaults.Of(plan, zones);
             return faults.IsEmpty ? new(plan, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
@@ -115,7 +120,7 @@ public static class PlanJson
     {
         ArgumentNullException.ThrowIfNull(plan);
         var bytes = new PooledBytes();
-        var shape = language is null || language == Language.English ? Shape : ShapeIn(language);
+        var shape = language is null || language == Language.English ? Shape : ShapeIn(language, SubstanceCatalogue.Bundled);
         using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, shape);
         bytes.Write("\n"u8);
         if (ShownText.IsShown(bytes.Written)) return bytes;

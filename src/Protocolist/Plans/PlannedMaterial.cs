@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 
 namespace Protocolist.Plans;
 
@@ -123,7 +124,7 @@ internal sealed class PlannedMaterialJson : ObjectJson<PlannedMaterial>
         Write(json, "for", value.For);
     }
 
-    protected override PlannedMaterial Of(JsonElement json)
+    protected override PlannedMaterial Of(JsonElement json, SubstanceCatalogue known)
     {
         var unit = Array.IndexOf(Units, Text(json, "unit"));
         if (unit < 0) throw new JsonException("A material needs a unit.");

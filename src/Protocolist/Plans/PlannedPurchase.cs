@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Quantities;
 
 namespace Protocolist.Plans;
@@ -39,7 +40,7 @@ internal sealed class PlannedPurchaseJson : ObjectJson<PlannedPurchase>
         Write(json, "for", value.For);
     }
 
-    protected override PlannedPurchase Of(JsonElement json) =>
+    protected override PlannedPurchase Of(JsonElement json, SubstanceCatalogue known) =>
         new(Said(json, "item"), AmountOf(json, "pack"), Whole(json, "count"), MoneyOf(json, "price"), Whole(json, "leadDays"))
         {
             Id = Text(json, "id"),

@@ -13,7 +13,7 @@ namespace Protocolist.Plans;
 /// <param name="Parts">What goes in.</param>
 /// <param name="For">The ids of the steps that use it.</param>
 public sealed record PlannedRecipe(
-    [property: JsonConverter(typeof(FluidJson))] Fluid Fluid,
+    Fluid Fluid,
     [property: JsonPropertyName("volumeMl"), JsonConverter(typeof(VolumeInMillilitres))] Volume Volume,
     ImmutableArray<PlannedPart> Parts,
     ImmutableArray<string> For)
@@ -66,7 +66,6 @@ public sealed record PlannedPart(
     string Stock = "")
 {
     /// <summary>The liquid; null for a salt.</summary>
-    [JsonConverter(typeof(FluidJson))]
     public Fluid? Fluid { get; init; }
 
     /// <summary>The salt; null for a liquid.</summary>

@@ -66,9 +66,9 @@ internal sealed class PlannedWasteJson : ObjectJson<PlannedWaste>
         json.WriteNumber("uses", value.Uses);
     }
 
-    protected override PlannedWaste Of(JsonElement json)
+    protected override PlannedWaste Of(JsonElement json, SubstanceCatalogue known)
     {
-        var (pieces, fluid) = (Count(json, "pieces"), FluidOf(json, "fluid"));
+        var (pieces, fluid) = (Count(json, "pieces"), FluidOf(json, "fluid", known));
         var amount = pieces > 0 ? Amount.Of(pieces) : FromUnit(AmountKind.Volume, Decimal(json, "volumeMl"));
         return new(Word<WasteClass>(json, "class"), amount, Word<WasteWay>(json, "way"), Said(json, "destination"), Text(json, "step"))
         {

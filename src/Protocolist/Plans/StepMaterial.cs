@@ -74,13 +74,13 @@ internal sealed class StepMaterialJson : ObjectJson<StepMaterial>
         Write(json, "from", value.From);
     }
 
-    protected override StepMaterial Of(JsonElement json)
+    protected override StepMaterial Of(JsonElement json, SubstanceCatalogue known)
     {
         var material = new StepMaterial(Word<MaterialOrigin>(json, "from"))
         {
             Volume = Volume.FromMilliliters(Number(json, "volumeMl")),
             Pieces = Count(json, "pieces"),
-            Fluid = FluidOf(json, "fluid"),
+            Fluid = FluidOf(json, "fluid", known),
         };
         return material.Fluid is null ? material with { Id = Text(json, "id"), Name = Said(json, "name") } : material;
     }

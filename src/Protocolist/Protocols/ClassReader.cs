@@ -30,15 +30,15 @@ internal static class ClassReader
         ("intended-use", SpecimenScope.Uses),
     ];
 
-    public static SpecimenClass Read(Fields protocol, List<Finding> findings)
+    public static SpecimenClass Read(Fields protocol, Kinds kinds, List<Finding> findings)
     {
         if (protocol.Nested("for") is not { } fields) return SpecimenClass.Nothing;
         var group = fields.Required("group");
-        if (group is not null && TaxonGroups.Find(group.Value) is null)
+        if (group is not null && kinds.Find(group.Value) is null)
             findings.Add(Finding.Error(
                 "unknown-group",
                 UnknownGroup.With(("group", group.Value)),
-                Suggestion.Nearest(group.Value, TaxonGroups.All.Select(g => g.Id)) is { } near ? Suggestion.Of(near) : ListThem,
+                Suggestion.Nearest(group.Value, kinds.Groups.Select(g => g.Id)) is { } near ? Suggestion.Of(near) : ListThem,
                 group.Span));
         var limits = ImmutableSortedDictionary.CreateBuilder<string, QuantityRange>(StringComparer.Ordinal);
         foreach (var (key, dimension) in Measures)

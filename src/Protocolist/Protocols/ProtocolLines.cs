@@ -2,11 +2,12 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist.Protocols;
 
 /// <summary>Reads protocols with all that they extend; what several of them extend is merged and read once. Used by any number of threads.</summary>
-internal sealed class ProtocolLines(ImmutableArray<ShelfLayer> layers)
+internal sealed class ProtocolLines(ImmutableArray<ShelfLayer> layers, Kinds kinds)
 {
     private static readonly Phrase CircularExtends = new("circular-extends", "'{wanted}' extends itself, and there is no other '{wanted}' below it");
     private static readonly Phrase CircularExtendsRemedy = new("circular-extends.remedy", "remove 'extends', or name another protocol");
@@ -18,7 +19,7 @@ internal sealed class ProtocolLines(ImmutableArray<ShelfLayer> layers)
 
     private const int LongestLine = 8;
 
-    private readonly ProtocolReader _reader = new(FormulaLibrary.ByName);
+    private readonly ProtocolReader _reader = new(FormulaLibrary.ByName, kinds);
     private readonly ConcurrentDictionary<ProtocolHeader, Lazy<Merged>> _merged = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>A protocol with all that it extends merged into it; null where that, or a file on the way, could not be read.</summary>

@@ -2,11 +2,12 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist.Protocols;
 
 /// <summary>A merged tree to a protocol: every key known, every formula compiled against what it may use.</summary>
-internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction> functions)
+internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction> functions, Kinds kinds)
 {
     private static readonly Phrase CountRevisions = new("missing-key.revision.remedy", "add 'revision: 1', and count it up with each change");
     private static readonly Phrase EmptyChoice = new("empty-choice", "the choice '{key}' has no options");
@@ -24,7 +25,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         var id = fields.Required("protocol");
         var revision = fields.Whole("revision", 1, 1_000_000);
         var title = fields.Required("title");
-        var forClass = ClassReader.Read(fields, findings);
+        var forClass = ClassReader.Read(fields, kinds, findings);
         var sources = Sources(fields);
         var book = new SourceBook(sources, findings);
         var choices = Choices(fields, findings);

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Protocols;
 using Protocolist.Reading;
+using Protocolist.Specimens;
 
 namespace Protocolist;
 
@@ -12,13 +13,14 @@ public sealed class Shelf
     private static readonly Phrase UnknownProtocol = new("unknown-protocol", "there is no protocol '{id}' on the shelf");
     private static readonly Phrase OverriddenProtocol = new("overridden-protocol", "'{id}' takes the place of the one in {file}");
 
-    private static readonly Lazy<Shelf> TheBundled = new(() => Over([BundledProtocols.Layer], []));
+    private static readonly Lazy<Shelf> TheBundled = new(() => Over([BundledProtocols.Layer], Kinds.Bundled, []));
 
     private readonly FrozenDictionary<string, Shelved> _byId;
     private readonly Lazy<ImmutableArray<Protocol>> _protocols;
 
-    private Shelf(IEnumerable<Shelved> shelved, ImmutableArray<Finding> findings)
+    private Shelf(IEnumerable<Shelved> shelved, Kinds kinds, ImmutableArray<Finding> findings)
     {
+        Kinds = kinds;
         Shelved = [.. shelved.OrderBy(p => p.Id, StringComparer.Ordinal)];
         Findings = findings;
         _byId = Shelved.ToFrozenDictionary(p => p.Id, StringComparer.Ordinal);
@@ -30,6 +32,9 @@ public sealed class Shelf
     /// here at the latest.
     /// </summary>
     public ImmutableArray<Protocol> Protocols => _protocols.Value;
+
+    /// <summary>The kinds of animals and substances that it was read by, and that are planned with.</summary>
+    public Kinds Kinds { get; }
 
     /// <summary>What was found while reading, each once, by file, line and column.</summary>
     public ImmutableArray<Finding> Findings { get; }
@@ -51,7 +56,18 @@ public sealed class Shelf
     public static Shelf BundledWith(params IReadOnlyList<IReadOnlyList<SourceText>> houseFolders)
     {
         ArgumentNullException.ThrowIfNull(houseFolders);
-        return OverBundled([.. houseFolders.Select(f => f.Select(ReadText.Of))]);
+        return BundledWith(Kinds.Bundled, houseFolders);
+    }
+
+    /// <summary>The same, of other kinds than the bundled ones.</summary>
+    /// <param name="kinds">The taxon groups and substances that there are.</param>
+    /// <param name="houseFolders">For each folder, later ones over earlier ones, the texts of its protocol files.</param>
+    /// <returns>The shelf, with findings for every file that could not be read.</returns>
+    public static Shelf BundledWith(Kinds kinds, params IReadOnlyList<IReadOnlyList<SourceText>> houseFolders)
+    {
+        ArgumentNullException.ThrowIfNull(kinds);
+        ArgumentNullException.ThrowIfNull(houseFolders);
+        return OverBundled([.. houseFolders.Select(f => f.Select(ReadText.Of))], kinds);
     }
 
     /// <summary>A shelf of these folders only.</summary>
@@ -60,26 +76,37 @@ public sealed class Shelf
     public static Shelf Of(params IReadOnlyList<IReadOnlyList<SourceText>> folders)
     {
         ArgumentNullException.ThrowIfNull(folders);
-        return OfRead([.. folders.Select(f => f.Select(ReadText.Of))]);
+        return Of(Kinds.Bundled, folders);
+    }
+
+    /// <summary>The same, of other kinds than the bundled ones.</summary>
+    /// <param name="kinds">The taxon groups and substances that there are.</param>
+    /// <param name="folders">For each folder, later ones over earlier ones, the texts of its protocol files.</param>
+    /// <returns>The shelf, with findings for every file that could not be read.</returns>
+    public static Shelf Of(Kinds kinds, params IReadOnlyList<IReadOnlyList<SourceText>> folders)
+    {
+        ArgumentNullException.ThrowIfNull(kinds);
+        ArgumentNullException.ThrowIfNull(folders);
+        return OfRead([.. folders.Select(f => f.Select(ReadText.Of))], kinds);
     }
 
     /// <summary>The same, over texts that were read already.</summary>
-    internal static Shelf OfRead(IReadOnlyList<IEnumerable<ReadText>> folders)
+    internal static Shelf OfRead(IReadOnlyList<IEnumerable<ReadText>> folders, Kinds kinds)
     {
         var findings = new List<Finding>();
-        return Over([.. folders.Select(f => ShelfLayer.Of(f, findings))], findings);
+        return Over([.. folders.Select(f => ShelfLayer.Of(f, findings))], kinds, findings);
     }
 
     /// <summary>The bundled protocols with folders over them that were read already.</summary>
-    internal static Shelf OverBundled(IReadOnlyList<IEnumerable<ReadText>> folders)
+    internal static Shelf OverBundled(IReadOnlyList<IEnumerable<ReadText>> folders, Kinds kinds)
     {
         var findings = new List<Finding>();
-        return Over([BundledProtocols.Layer, .. folders.Select(f => ShelfLayer.Of(f, findings))], findings);
+        return Over([BundledProtocols.Layer, .. folders.Select(f => ShelfLayer.Of(f, findings))], kinds, findings);
     }
 
-    private static Shelf Over(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
+    private static Shelf Over(ImmutableArray<ShelfLayer> layers, Kinds kinds, List<Finding> findings)
     {
-        var lines = new ProtocolLines(layers);
+        var lines = new ProtocolLines(layers, kinds);
         var indexed = new List<Shelved>();
         var others = new List<(string Id, int Depth)>();
         foreach (var (id, depth) in Topmost(layers, findings))
@@ -90,7 +117,7 @@ public sealed class Shelf
 
         var read = others.ConvertAll(top => lines.Read(top.Id, top.Depth));
         findings.AddRange(read.SelectMany(r => r.Findings));
-        return new(indexed.Concat(read.Select(r => r.Value).OfType<Protocol>().Select(p => new Shelved(p))), [.. InOrder(findings)]);
+        return new(indexed.Concat(read.Select(r => r.Value).OfType<Protocol>().Select(p => new Shelved(p))), kinds, [.. InOrder(findings)]);
     }
 
     /// <summary>What the index says of a protocol; null where it is not bundled, or a house protocol takes the place of something that it extends.</summary>

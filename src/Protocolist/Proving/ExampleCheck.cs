@@ -25,11 +25,11 @@ internal static class ExampleCheck
     /// <summary>Rounding of what handbooks print: an expectation is met within a hundredth part.</summary>
     private const double Slack = 0.01;
 
-    public static IEnumerable<Finding> Of(ProtocolExample example, Protocol protocol)
+    public static IEnumerable<Finding> Of(ProtocolExample example, Protocol protocol, Kinds kinds)
     {
         var findings = new List<Finding>();
         var specimen = SpecimenReader.ReadInline(example.Specimen, "example", protocol.Class.Group, findings);
-        var body = BodyMeasure.Of(specimen);
+        var body = BodyMeasure.Of(specimen, kinds);
         findings.AddRange(body.Findings.Where(f => f.Severity == Severity.Error).Select(f => f with { Where = example.Span }));
         if (body.Value is null) return findings;
         if (Outside(body.Value, protocol.Class) is { } outside) return [.. findings, outside with { Where = example.Span }];

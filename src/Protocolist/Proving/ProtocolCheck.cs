@@ -2,6 +2,7 @@ using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 
 namespace Protocolist.Proving;
 
@@ -14,13 +15,15 @@ internal static class ProtocolCheck
     private static readonly Phrase UnsourcedStage = new("unsourced.stage", "the stage '{stage}' has no source");
 
     /// <param name="protocol">The protocol.</param>
+    /// <param name="kinds">The groups and substances that there are.</param>
     /// <param name="strict">Whether to say what could not be decided and what has no source.</param>
     /// <param name="fluids">Fluids by the words that protocols use for them.</param>
-    public static IEnumerable<Finding> Of(Protocol protocol, bool strict, FluidWords fluids)
+    public static IEnumerable<Finding> Of(Protocol protocol, Kinds kinds, bool strict, FluidWords fluids)
     {
         foreach (var finding in Checks.SeverityChanges.Faults(protocol)) yield return finding;
-        foreach (var finding in FluidNames(protocol, fluids).Concat(protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol)))) yield return finding;
-        if (Subject.Of(protocol) is { } subject)
+        var examples = protocol.Examples.SelectMany(e => ExampleCheck.Of(e, protocol, kinds));
+        foreach (var finding in FluidNames(protocol, fluids).Concat(examples)) yield return finding;
+        if (Subject.Of(protocol, kinds) is { } subject)
         {
             var proved = Regions(subject)
                 .Concat(new WholeRange(subject).Findings(strict))

@@ -33,7 +33,7 @@ internal static class ShelfCheck
         var index = new ClassIndex(shelf);
         foreach (var classes in shelf.Shelved.Where(p => p.Class.IsForSpecimens).GroupBy(p => p.Class.Group).Where(g => g.Count() > 1))
         {
-            if (TaxonGroups.Find(classes.Key) is not { } group) continue;
+            if (shelf.Kinds.Find(classes.Key) is not { } group) continue;
             var sorted = classes.OrderBy(p => ClassBounds.MainMeasure(p.Class).Stretch.Low).ThenBy(p => p.Id, StringComparer.Ordinal).ToList();
             foreach (var finding in Overlaps(sorted, group, index, files).Concat(Gaps(sorted, group, index, files))) yield return finding;
         }
@@ -92,8 +92,8 @@ internal static class ShelfCheck
         {
             var key = (protocol.Id, string.Join(' ', traits));
             if (made.TryGetValue(key, out var bodies)) return bodies;
-            var rank = SelectPass.Rank(protocol.Class);
-            var above = index.ForLine(group).Where(c => SelectPass.Rank(c.Class).CompareTo(rank) > 0).ToList();
+            var rank = index.Rank(protocol.Class);
+            var above = index.ForLine(group).Where(c => index.Rank(c.Class).CompareTo(rank) > 0).ToList();
             var (measure, stretch) = ClassBounds.MainMeasure(protocol.Class);
             return made[key] =
             [

@@ -47,8 +47,8 @@ internal sealed class Subject
     public ImmutableArray<Route> Routes { get; }
 
     /// <summary>Null where the protocol serves no specimens, or a group that nobody knows.</summary>
-    public static Subject? Of(Protocol protocol) =>
-        TaxonGroups.Find(protocol.Class.Group) is { } group && ClassPart.Whole(protocol.Class, group) is { } whole ? new(protocol, group, whole) : null;
+    public static Subject? Of(Protocol protocol, Kinds kinds) =>
+        kinds.Find(protocol.Class.Group) is { } group && ClassPart.Whole(protocol.Class, group) is { } whole ? new(protocol, group, whole) : null;
 
     /// <summary>Bounds over a stretch; kept, so that all that is asked of it shares its named values.</summary>
     public Case Over(ClassPart part, WordCase words)

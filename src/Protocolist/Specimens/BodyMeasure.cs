@@ -55,17 +55,18 @@ internal sealed record BodyMeasure
 
     /// <summary>Measures a specimen on paper.</summary>
     /// <param name="specimen">What was measured.</param>
+    /// <param name="kinds">The groups that there are; null for the bundled ones.</param>
     /// <returns>
     /// The measure, or null where group or size is missing or impossible. Findings: those of <see cref="Specimens.Specimen.Validate"/>, and
     /// <c>mass-against-length</c>, <c>mass-against-displacement</c>, <c>girth-against-mass</c>, <c>thickness-against-mass</c>,
     /// <c>lot-heavier-than-its-animals</c>, <c>two-lengths</c> (contradictions, with the likely slip), <c>size-reckoned</c> and
     /// <c>length-of-another-kind</c> (notes).
     /// </returns>
-    public static Checked<BodyMeasure> Of(Specimen specimen)
+    public static Checked<BodyMeasure> Of(Specimen specimen, Kinds? kinds = null)
     {
         ArgumentNullException.ThrowIfNull(specimen);
         var findings = new List<Finding>();
-        var group = SpecimenRules.Check(specimen, findings);
+        var group = SpecimenRules.Check(specimen, kinds ?? Kinds.Bundled, findings);
         if (group is null || findings.Exists(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, [.. findings]);
         return Estimated(specimen, group, findings);
     }

@@ -13,7 +13,6 @@ namespace Protocolist.Specimens;
 /// </remarks>
 public sealed record Specimen
 {
-    internal static readonly SpecimenValidator Validator = new();
     private static readonly SpecimenLimits Limits = new();
     private readonly ValueList<string> _permits = [];
 
@@ -23,7 +22,7 @@ public sealed record Specimen
     /// <summary>How many animals of the kind share the jar; 1 or more.</summary>
     public int Count { get; init; } = 1;
 
-    /// <summary>The id of a taxon group, such as <c>bat</c>; see <see cref="TaxonGroups"/>.</summary>
+    /// <summary>The id of a taxon group, such as <c>bat</c>; see <see cref="Kinds.Groups"/>.</summary>
     public string? Group { get; init; }
 
     /// <summary>Genus and species.</summary>
@@ -114,8 +113,9 @@ public sealed record Specimen
     /// What can be said of it without knowing its group: values that cannot be, and values that contradict each other; the same, in the same words, as of
     /// a file.
     /// </summary>
+    /// <param name="kinds">The groups that there are; null for the bundled ones.</param>
     /// <returns>Findings, each with the property as its subject, in kebab-case as a specimen file has it; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Validate() => ValidatorFindings.Of(Validator, this);
+    public ImmutableArray<Finding> Validate(Kinds? kinds = null) => ValidatorFindings.Of((kinds ?? Kinds.Bundled).Validator, this);
 
     /// <summary>Those of them that nothing can be reckoned with.</summary>
     internal ImmutableArray<Finding> BeyondLimits() => ValidatorFindings.Of(Limits, this);

@@ -20,9 +20,16 @@ public static class SpecimenReader
     /// <summary>Reads a specimen from YAML.</summary>
     /// <param name="source">The text and its name.</param>
     /// <returns>The specimen, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
-    public static Checked<Specimen> Read(SourceText source)
+    public static Checked<Specimen> Read(SourceText source) => Read(source, Kinds.Bundled);
+
+    /// <summary>The same, of other kinds than the bundled ones.</summary>
+    /// <param name="source">The text and its name.</param>
+    /// <param name="kinds">The groups that there are.</param>
+    /// <returns>The specimen, with a finding at line and column for everything that is wrong; null where nothing usable could be read.</returns>
+    public static Checked<Specimen> Read(SourceText source, Kinds kinds)
     {
         ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(kinds);
         var findings = new List<Finding>();
         var document = DocumentReader.Read(source);
         findings.AddRange(document.Findings);
@@ -31,7 +38,7 @@ public static class SpecimenReader
         var id = fields.Required("specimen");
         var specimen = Measured(fields, id?.Value ?? "", findings);
         var valid = findings.Count;
-        findings.AddRange(ValidatorFindings.Of(Specimen.Validator, specimen, (MappingNode)document.Value));
+        findings.AddRange(ValidatorFindings.Of(kinds.Validator, specimen, (MappingNode)document.Value));
 
         // A measurement that could not be read is not missing as well.
         if (valid > 0) findings.RemoveAll(f => f.Id is "no-measurement" or "missing-id");

@@ -93,7 +93,7 @@ internal static class SpecimenRules
     ];
 
     /// <summary>Says what cannot be, and finds the group where there is one; <see cref="Finding.Subject"/> is the property as a specimen file has it.</summary>
-    public static TaxonGroup? Check(Specimen specimen, List<Finding> findings)
+    public static TaxonGroup? Check(Specimen specimen, Kinds kinds, List<Finding> findings)
     {
         foreach (var rule in All)
         {
@@ -101,7 +101,7 @@ internal static class SpecimenRules
         }
 
         var before = findings.Count;
-        var group = TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon, findings);
+        var group = kinds.Resolve(specimen.Group, specimen.HigherTaxon, findings);
         for (var i = before; i < findings.Count; i++) findings[i] = findings[i] with { Subject = SubjectOf(findings[i]) };
         return group;
     }

@@ -33,7 +33,23 @@ public sealed class TaxonGroup
             .. parent?.Cautions ?? [],
             .. row.Cautions.Select(c => new GroupCaution(c.Id, c.IsLegal, new($"caution.{row.Id}.{c.Id}", c.Text), c.Source)),
         ];
-        Handling = [.. Cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
+        Handling = HandlingOf(Cautions);
+    }
+
+    /// <summary>A group of one's own, which has from its parent all that is not said of it.</summary>
+    /// <param name="id">A kebab-case word, such as <c>house-sparrow</c>.</param>
+    /// <param name="name">As a person says it.</param>
+    /// <param name="parent">The group it belongs to, and takes everything from.</param>
+    /// <param name="cautions">What is to be known of it beside what holds of its parent.</param>
+    /// <remarks>
+    /// <see cref="TotalPerLength"/> and <see cref="LengthMass"/> are in the length and for the shape of the parent: whoever gives another
+    /// <see cref="Length"/> or <see cref="Shape"/> gives them too, null where nothing is known. <see cref="Kinds.With(TaxonGroup)"/> makes it known.
+    /// </remarks>
+    public TaxonGroup(string id, string name, TaxonGroup parent, params IEnumerable<GroupCaution> cautions)
+        : this(RowOf(id, name, parent), parent)
+    {
+        Cautions = [.. Cautions, .. cautions];
+        Handling = HandlingOf(Cautions);
     }
 
     /// <summary>A kebab-case word of the trade, such as <c>bony-fish</c>.</summary>
@@ -45,56 +61,53 @@ public sealed class TaxonGroup
     /// <summary>The group this one belongs to; null for <c>animal</c> alone.</summary>
     public TaxonGroup? Parent { get; }
 
-    /// <summary>The groups directly below, in the order of the tables.</summary>
-    public ImmutableArray<TaxonGroup> Children { get; internal set; } = [];
-
     /// <summary>Scientific names of higher taxa (class, order, family...) that mean this group and no other.</summary>
-    public ImmutableArray<string> Taxa { get; }
+    public ImmutableArray<string> Taxa { get; init; }
 
     /// <summary>Density of the whole body, kg/m³.</summary>
-    public SourcedBand DensityKgPerM3 { get; }
+    public SourcedBand DensityKgPerM3 { get; init; }
 
     /// <summary>Water in the fresh body, as a share of its mass.</summary>
-    public SourcedBand WaterFraction { get; }
+    public SourcedBand WaterFraction { get; init; }
 
     /// <summary>Proportions, in the length named by <see cref="Length"/>.</summary>
-    public BodyShape Shape { get; }
+    public BodyShape Shape { get; init; }
 
     /// <summary>Which length is meant by "length" in this group.</summary>
-    public LengthKind Length { get; }
+    public LengthKind Length { get; init; }
 
     /// <summary>Total length over <see cref="Length"/>; null where they are the same or nothing is known.</summary>
-    public SourcedBand? TotalPerLength { get; }
+    public SourcedBand? TotalPerLength { get; init; }
 
     /// <summary>What such an animal weighs for its length; null where no sound relation is known.</summary>
-    public LengthMassRelation? LengthMass { get; }
+    public LengthMassRelation? LengthMass { get; init; }
 
     /// <summary>How well fluid passes the outside.</summary>
-    public SkinBarrier Barrier { get; }
+    public SkinBarrier Barrier { get; init; }
 
     /// <summary>Whether acid fluid would dissolve a shell, test or skeleton of lime that the specimen is kept for.</summary>
-    public bool IsCalcareous { get; }
+    public bool IsCalcareous { get; init; }
 
     /// <summary>Whether acid fluid would dissolve the spicules or ossicles by which it is named.</summary>
-    public bool IsSpiculate { get; }
+    public bool IsSpiculate { get; init; }
 
     /// <summary>Whether it is mostly jelly, which alcohol ruins.</summary>
-    public bool IsGelatinous { get; }
+    public bool IsGelatinous { get; init; }
 
     /// <summary>The parts of the body; their shares sum to 1.</summary>
-    public ImmutableArray<BodyRegion> Regions { get; }
+    public ImmutableArray<BodyRegion> Regions { get; init; }
 
     /// <summary>
     /// Up to this half-thickness, in mm, such an animal is left whole by custom: neither cut nor injected. Above the nominal value its
     /// cavities are opened or filled, and such of its muscle as is thicker than the high value.
     /// </summary>
-    public SourcedBand WholeUpToMm { get; }
+    public SourcedBand WholeUpToMm { get; init; }
 
     /// <summary>Fluid injected into the whole body, mL per kg.</summary>
-    public SourcedBand DoseMlPerKg { get; }
+    public SourcedBand DoseMlPerKg { get; init; }
 
     /// <summary>The side kept whole for display and study, such as <c>left</c>; empty where custom names none.</summary>
-    public string SpareSide { get; }
+    public string SpareSide { get; init; }
 
     /// <summary>Disease, venom and law, this group's own and all that it has from its parents.</summary>
     public ImmutableArray<GroupCaution> Cautions { get; }
@@ -121,6 +134,17 @@ public sealed class TaxonGroup
     /// <summary>The id.</summary>
     /// <returns>Same as <see cref="Id"/>.</returns>
     public override string ToString() => Id;
+
+    private static Groups.GroupRow RowOf(string id, string name, TaxonGroup parent)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(id);
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(parent);
+        return new(id, parent.Id, name);
+    }
+
+    private static ImmutableArray<Message> HandlingOf(ImmutableArray<GroupCaution> cautions) =>
+        [.. cautions.Where(c => !c.IsLegal && c.Id != "rabies").Select(c => (Message)c.Text)];
 
     private static InvalidOperationException Missing(Groups.GroupRow row, string what) =>
         new($"Group '{row.Id}' has no {what}, and no parent that has one.");

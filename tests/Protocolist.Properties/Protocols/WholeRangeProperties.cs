@@ -11,7 +11,7 @@ namespace Protocolist.Properties.Protocols;
 /// <summary>The bounds over a class hold what every single specimen of it gives.</summary>
 public sealed class WholeRangeProperties
 {
-    private static readonly Subject[] Subjects = [.. Shelf.Bundled().Protocols.Select(Subject.Of).OfType<Subject>()];
+    private static readonly Subject[] Subjects = [.. Shelf.Bundled().Protocols.Select(p => Subject.Of(p, Kinds.Bundled)).OfType<Subject>()];
 
     [Property(MaxTest = 500)]
     public Property Bounds_hold_the_values_of_every_specimen_of_the_class() => Prop.ForAll(Specimens(), drawn =>

@@ -12,7 +12,7 @@ public sealed record Animal(string Group, double Grams, double More, double Cels
 public static class Animals
 {
     public static Arbitrary<Animal> Any() =>
-        (from @group in Gen.Elements<string>(TaxonGroups.All.Select(g => g.Id))
+        (from @group in Gen.Elements<string>(Kinds.Bundled.Groups.Select(g => g.Id))
          from log in Gen.Choose(0, 4778) // 10^4.778 = 60 kg
          from more in Gen.Choose(0, 3000)
          from cold in Gen.Choose(0, 400)

@@ -106,7 +106,7 @@ internal static class Cases
     public static ReviewCase Last(this ReviewCase plan, string id) =>
         plan with { Steps = [.. plan.Steps.Where(s => s.Id != id), plan.Steps.First(s => s.Id == id)] };
 
-    public static ReviewCase Group(this ReviewCase plan, string group) => plan with { Body = plan.Body with { Group = TaxonGroups.Find(group)! } };
+    public static ReviewCase Group(this ReviewCase plan, string group) => plan with { Body = plan.Body with { Group = Kinds.Bundled.Find(group)! } };
 
     public static ReviewCase Specimen(this ReviewCase plan, Func<Specimen, Specimen> change) => plan with { Body = plan.Body with { Specimen = change(plan.Specimen) } };
 

@@ -106,7 +106,7 @@ public partial class RoomTests
         Assert.All(Types.Where(t => t.DeclaringType is null && !t.Name.Contains('<', StringComparison.Ordinal) && t.Namespace?.StartsWith("Protocolist", StringComparison.Ordinal) == true), t => Assert.NotNull(Place(t)));
         Assert.True(Uses.Value.Length > 3000);
         Assert.Contains(typeof(Protocolist.Findings.Phrase), UsedBy(typeof(Protocolist.Logs.LogOrder)));
-        Assert.Contains(typeof(Protocolist.Specimens.SpecimenValidator), UsedBy(typeof(Protocolist.Specimens.Specimen)));
+        Assert.Contains(typeof(Protocolist.Specimens.SpecimenValidator), UsedBy(typeof(Protocolist.Specimens.Kinds)));
     }
 
     /// <summary>Each folder is a room that the list has, so that a new room finds its place in the order.</summary>

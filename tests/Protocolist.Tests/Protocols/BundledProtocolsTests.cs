@@ -63,7 +63,7 @@ public class BundledProtocolsTests
     public void Animals_of_lime_or_spicules_never_meet_formalin_without_a_buffer_whatever_is_chosen(string id)
     {
         var protocol = Shelf.Find(id)!;
-        if (TaxonGroups.Find(protocol.Class.Group) is not { } group || !(group.IsCalcareous || group.IsSpiculate)) return;
+        if (Kinds.Bundled.Find(protocol.Class.Group) is not { } group || !(group.IsCalcareous || group.IsSpiculate)) return;
         foreach (var fluid in FluidsOf(protocol)) Assert.False(fluid is { HasFormaldehyde: true, Buffering: Buffering.None }, fluid.Name);
     }
 
@@ -73,8 +73,8 @@ public class BundledProtocolsTests
     public void Animals_of_jelly_meet_no_alcohol_unless_it_is_chosen(string id)
     {
         var protocol = Shelf.Find(id)!;
-        if (TaxonGroups.Find(protocol.Class.Group) is not { IsGelatinous: true }) return;
-        var draft = DraftPass.Run(Body(protocol.Examples[0], id), new(protocol), Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
+        if (Kinds.Bundled.Find(protocol.Class.Group) is not { IsGelatinous: true }) return;
+        var draft = DraftPass.Run(Body(protocol.Examples[0], id), new(protocol, SubstanceCatalogue.Bundled), Bench.Empty(DateTimeZone.Utc), ImmutableSortedDictionary<string, string>.Empty).Value!;
         Assert.DoesNotContain(draft.Steps, s => s.Fluid is { IsAlcohol: true });
     }
 

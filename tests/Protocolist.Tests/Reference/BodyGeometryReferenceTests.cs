@@ -35,7 +35,7 @@ public class BodyGeometryReferenceTests
     // The mammal shape, given against head-body length, is the cylinder three times as long as thick.
     [Fact]
     public void Mammal_of_7_kg_is_a_cylinder_three_times_as_long_as_thick() =>
-        Assert.Equal(71, TaxonGroups.Find("mammal")!.Shape.HalfThicknessMm(7000 / 1.05), 0.5);
+        Assert.Equal(71, Kinds.Bundled.Find("mammal")!.Shape.HalfThicknessMm(7000 / 1.05), 0.5);
 
     // Trout 30 cm long, 6.6 cm high, 3.3 cm wide: the ellipsoid holds 342 mL.
     [Fact]

@@ -20,7 +20,7 @@ public class InjectionReferenceTests
     {
         int[] sites =
         [
-            .. TaxonGroups.Find(group)!.Regions.Select(r => r.Count * SiteVolume.Sites(kg * 1000 * r.Share / r.Count, dose, siteMl)),
+            .. Kinds.Bundled.Find(group)!.Regions.Select(r => r.Count * SiteVolume.Sites(kg * 1000 * r.Share / r.Count, dose, siteMl)),
         ];
         Assert.Equal(expected, sites);
         Assert.Equal(total, sites.Sum());
@@ -29,7 +29,7 @@ public class InjectionReferenceTests
     // Frog of 40 g at 0.5 mL a site: head 2, wall 2, coelom 3, forelimbs 1, hindlimbs 3 = 11 sites, 4 mL; here pairs count as one.
     [Fact]
     public void Sites_of_the_worked_frog() => Assert.Equal(
-        [2, 2, 3, 1, 3], TaxonGroups.Find("frog")!.Regions.Select(r => SiteVolume.Sites(40 * r.Share, 100, 0.5)));
+        [2, 2, 3, 1, 3], Kinds.Bundled.Find("frog")!.Regions.Select(r => SiteVolume.Sites(40 * r.Share, 100, 0.5)));
 
     // A dose of 89 to 103 mL per litre in 10 mL depots leaves 16 to 17 mm: worked for a 7 kg mammal.
     [Fact]

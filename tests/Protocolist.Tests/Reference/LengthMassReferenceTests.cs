@@ -47,22 +47,22 @@ public class LengthMassReferenceTests
     [InlineData("turtle", 100, 191)]
     [InlineData("turtle", 200, 1233)]
     public void Reptiles_and_amphibians(string group, double lengthMm, double massG) =>
-        Assert.InRange(TaxonGroups.Find(group)!.LengthMass!.MassG(lengthMm) / massG, 0.98, 1.02);
+        Assert.InRange(Kinds.Bundled.Find(group)!.LengthMass!.MassG(lengthMm) / massG, 0.98, 1.02);
 
     // FishBase manual, page LENGTH-WEIGHT table: a normal spindle-shaped fish of 10 cm weighs about 10 g.
     [Fact]
     public void Ordinary_fish_of_10_cm_weighs_about_10_g() =>
-        Assert.Equal(10, TaxonGroups.Find("bony-fish")!.LengthMass!.MassG(100), 0.1);
+        Assert.Equal(10, Kinds.Bundled.Find("bony-fish")!.LengthMass!.MassG(100), 0.1);
 
     // From memory: an eel of 50 cm weighs about 230 g; the mean of FishBase records would say 385 g.
     [Fact]
     public void Eel_of_50_cm_weighs_about_230_g() =>
-        Assert.Equal(230, TaxonGroups.Find("eel")!.LengthMass!.MassG(500), 2.0);
+        Assert.Equal(230, Kinds.Bundled.Find("eel")!.LengthMass!.MassG(500), 2.0);
 
     [Fact]
     public void LengthMm_undoes_MassG()
     {
-        var relation = TaxonGroups.Find("frog")!.LengthMass!;
+        var relation = Kinds.Bundled.Find("frog")!.LengthMass!;
         Assert.Equal(73, relation.LengthMm(relation.MassG(73)), 9);
     }
 

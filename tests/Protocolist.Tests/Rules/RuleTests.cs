@@ -77,7 +77,7 @@ public class RuleTests
     [InlineData("sponge", 1, 1, true)]
     [InlineData("bony-fish", 100, 100, false)]
     public void Spicules_suffer_if_they_may_lie_too_long(string group, double least, double most, bool suffers) =>
-        Assert.Equal(suffers, SpiculesInFormalin.Suffers(TaxonGroups.Find(group)!, Fluid("neutral buffered formalin 10 %"), false, new(least * Day, most * Day, Dimension.OfTime)));
+        Assert.Equal(suffers, SpiculesInFormalin.Suffers(Kinds.Bundled.Find(group)!, Fluid("neutral buffered formalin 10 %"), false, new(least * Day, most * Day, Dimension.OfTime)));
 
     [Theory]
     [InlineData("bivalve", nameof(Lime.Shell))]
@@ -85,9 +85,9 @@ public class RuleTests
     [InlineData("bony-fish", nameof(Lime.None))]
     public void Acid_formalin_dissolves_what_there_is_of_lime(string group, string lime)
     {
-        Assert.Equal(Enum.Parse<Lime>(lime), AcidOnLime.Dissolves(TaxonGroups.Find(group)!, Fluid("formalin 10 %")));
-        Assert.Equal(Lime.None, AcidOnLime.Dissolves(TaxonGroups.Find(group)!, Fluid("borax-buffered formalin 10 %")));
-        Assert.Equal(Lime.None, AcidOnLime.Dissolves(TaxonGroups.Find(group)!, Fluid("ethanol 70 %vol")));
+        Assert.Equal(Enum.Parse<Lime>(lime), AcidOnLime.Dissolves(Kinds.Bundled.Find(group)!, Fluid("formalin 10 %")));
+        Assert.Equal(Lime.None, AcidOnLime.Dissolves(Kinds.Bundled.Find(group)!, Fluid("borax-buffered formalin 10 %")));
+        Assert.Equal(Lime.None, AcidOnLime.Dissolves(Kinds.Bundled.Find(group)!, Fluid("ethanol 70 %vol")));
     }
 
     [Fact]
@@ -136,5 +136,5 @@ public class RuleTests
 
     private static Fluid Fluid(string name) => Protocolist.Fluids.Fluid.Read(name).Value!;
 
-    private static BodyMeasure MeasureOf(Mass mass) => MeasurePass.Run(new() { Id = "x", Group = "bony-fish", Mass = mass }).Value!;
+    private static BodyMeasure MeasureOf(Mass mass) => MeasurePass.Run(new() { Id = "x", Group = "bony-fish", Mass = mass }, Kinds.Bundled).Value!;
 }

@@ -75,7 +75,7 @@ public class BodyTextTests
         KeptText.Holds("Specimens/kept/bodies.txt", KeptText.EachOnce(Bodies.Select(b => (b.What, Told(b.Specimen)))));
 
     [Fact]
-    public void Groups_read_as_they_were_kept() => KeptText.Holds("Specimens/kept/groups.txt", string.Join("\n\n", TaxonGroups.All.Select(g => string.Join('\n',
+    public void Groups_read_as_they_were_kept() => KeptText.Holds("Specimens/kept/groups.txt", string.Join("\n\n", Kinds.Bundled.Groups.Select(g => string.Join('\n',
     [
         $"{g.Id}: {g.Name}",
         .. g.Regions.Select(r => $"  {r.Id}: {r.Name}{Beside("; needle: ", $"{r.InjectAt}")}{Beside("; knife: ", $"{r.Cut?.Where}")}"),

@@ -16,10 +16,11 @@ internal sealed record Refusal(string Id, Message Message, Message Remedy)
 
     /// <summary>A fluid that is strong in something else.</summary>
     public static Refusal? OfForeign(Fluid target, Fluid stock, string name) =>
-        stock.Substance.Active is { } active && active != target.Substance.Active
-            ? new(
-                "stock-foreign",
-                Foreign.With(("stock", name), ("target", target.Name), ("substance", active.Name)),
-                TakeItsOwn.With(("substance", target.Substance.Noun)))
-            : null;
+        stock.Substance.Active is { } active && active != target.Substance.Active ? Stranger(target, name, active) : null;
+
+    /// <summary>A stock of another thing than the target.</summary>
+    public static Refusal Stranger(Fluid target, string name, Solute active) => new(
+        "stock-foreign",
+        Foreign.With(("stock", name), ("target", target.Name), ("substance", active.Name)),
+        TakeItsOwn.With(("substance", target.Substance.Noun)));
 }

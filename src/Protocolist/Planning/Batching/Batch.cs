@@ -112,7 +112,7 @@ public sealed class Batch
         ArgumentNullException.ThrowIfNull(csv);
         ArgumentNullException.ThrowIfNull(request);
         if (request.Validate().Where(f => f.Severity == Severity.Error).ToImmutableArray() is { IsEmpty: false } refusals) return new(null, refusals);
-        var opened = SpecimenTable.Open(csv, file);
+        var opened = SpecimenTable.Open(csv, file, request.Planner.Shelf.Kinds);
         return new(opened.Value is { } table ? new(table, request, make) : null, opened.Findings);
     }
 
@@ -205,7 +205,7 @@ public sealed class Batch
         if (row.Specimen is not { } specimen) return new(row.Number, row.Line, row.Id, null, row.Findings);
         var plan = new PlanRequest(specimen, request.Bench, request.Start);
         if (!request.Choices.IsEmpty
-            && MeasurePass.Run(specimen).Value is { } body
+            && MeasurePass.Run(specimen, request.Planner.Shelf.Kinds).Value is { } body
             && SelectPass.Run(body, request.Planner.Pipeline.Classes).Value is { } protocol)
             plan = plan with { Choices = ChoicesFor(protocol) };
         var (made, draft) = make(plan);

@@ -76,19 +76,20 @@ internal sealed class JointNeeds
     /// <summary>The shopping list for all plans together: recipes solved anew for the whole, the shelf drawn on once, packs chosen for the sum.</summary>
     /// <param name="bench">The workplace.</param>
     /// <param name="on">The day of use.</param>
+    /// <param name="substances">The substances that there are; null for the bundled ones.</param>
     /// <returns>The list; findings as for one plan, and <c>not-enough-vessels</c> (warning), <c>bought-in-rounds</c> (note).</returns>
-    public JointList List(Bench bench, LocalDate on)
+    public JointList List(Bench bench, LocalDate on, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
         var rounds = (long)Math.Max(1, Math.Ceiling(ById(litres).Sum(l => l.Value) / MostLitres));
-        var (day, findings) = (PreparedStock.Of(bench).On(on), new List<Finding>());
+        var (day, findings) = (PreparedStock.Of(bench, substances).On(on), new List<Finding>());
         Lacking(day, findings);
         if (rounds > 1) findings.Add(Finding.Note(InRounds.Id, InRounds.With(("rounds", rounds)), InRoundsRemedy));
-        var purchases = new List<PlannedPurchase>(Round(day, rounds, findings));
+        var purchases = new List<PlannedPurchase>(Round(day, rounds, substances, findings));
         if (rounds > 1)
         {
             var empty = bench with { Stock = [.. bench.Stock.Select(i => i with { OnHand = Amount.Zero(i.OnHand.Kind) })] };
-            purchases.AddRange(Round(PreparedStock.Of(empty).On(on), rounds, findings).Select(p => Times(p, rounds - 1)));
+            purchases.AddRange(Round(PreparedStock.Of(empty, substances).On(on), rounds, substances, findings).Select(p => Times(p, rounds - 1)));
         }
 
         ImmutableArray<PlannedPurchase> list = [.. purchases.GroupBy(p => (p.Id, p.Item, p.Pack, p.LeadDays)).Select(Sum), .. BoughtVessels(day, findings)];
@@ -101,11 +102,11 @@ internal sealed class JointNeeds
             [.. findings]);
     }
 
-    private ImmutableArray<PlannedPurchase> Round(StockDay day, long rounds, List<Finding> findings)
+    private ImmutableArray<PlannedPurchase> Round(StockDay day, long rounds, SubstanceCatalogue? substances, List<Finding> findings)
     {
         List<FluidNeed> fluids =
         [
-            .. ById(litres).Select(l => (Fluid: Fluid.Read(l.Key).Value, Litres: l.Value)).Where(l => l.Fluid is not null && l.Litres > 0)
+            .. ById(litres).Select(l => (Fluid: Fluid.Read(l.Key, known: substances).Value, Litres: l.Value)).Where(l => l.Fluid is not null && l.Litres > 0)
                 .Select(l => FluidNeed.Together(l.Fluid!, Volume.FromLiters(l.Litres / rounds))),
         ];
         List<SundryUse> things =

@@ -25,15 +25,14 @@ internal sealed class SpecimenTable
     private static readonly Phrase MissingId = new("missing-id", "the row has no number for its specimen");
     private static readonly Phrase MissingIdRemedy = new("missing-id.remedy", "give each specimen a number of its own");
 
-    private static readonly SpecimenValidator Validator = new();
-
     private readonly CsvTable table;
     private readonly DecimalSigns signs;
+    private readonly Kinds kinds;
 
-    private SpecimenTable(CsvTable table) => (this.table, signs) = (table, new(table.File));
+    private SpecimenTable(CsvTable table, Kinds kinds) => (this.table, this.kinds, signs) = (table, kinds, new(table.File));
 
     /// <summary>Reads the heading. Without an id, or without a group or taxon, no row can be planned: <c>missing-column</c>.</summary>
-    public static Checked<SpecimenTable> Open(TextReader reader, string file)
+    public static Checked<SpecimenTable> Open(TextReader reader, string file, Kinds kinds)
     {
         var opened = CsvTable.Open(new CsvReader(reader, file), [], SpecimenColumns.All, ImmutableDictionary<string, string>.Empty);
         if (opened.Value is not { } table) return new(null, opened.Findings);
@@ -43,7 +42,7 @@ internal sealed class SpecimenTable
         if (!Has(SpecimenColumns.Ranks) && table.IndexOf("group") is null)
             missing.Add(Missing("for the sort of animal", "'group', or one of 'higher taxon', 'class', 'order', 'family'"));
         if (!Has(SpecimenColumns.Quantities.SelectMany(q => q.Columns))) missing.Add(Missing("with a measurement", "such as 'mass (g)' or 'length (mm)'"));
-        return new(missing.Count > 0 ? null : new(table), [.. opened.Findings, .. missing]);
+        return new(missing.Count > 0 ? null : new(table, kinds), [.. opened.Findings, .. missing]);
 
         Finding Missing(string what, string names) =>
             Finding.Error("missing-column", MissingColumn.With(("what", what)), MissingColumnRemedy.With(("names", names)), SourceSpan.At(file, 1, 1));
@@ -78,7 +77,7 @@ internal sealed class SpecimenTable
         var before = findings.Count;
         var specimen = SpecimenReader.ReadInline(node, name, "", findings);
         var unread = findings.Skip(before).Any(f => f.Severity == Severity.Error) || findings.Any(f => f.Severity == Severity.Error);
-        findings.AddRange(ValidatorFindings.Of(Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
+        findings.AddRange(ValidatorFindings.Of(kinds.Validator, specimen, node).Where(f => !(unread && f.Id is "no-measurement" or "missing-id")));
         return new(row.Number, row.Line, name, findings.Any(f => f.Severity == Severity.Error) ? null : specimen, [.. findings])
         {
             IdAt = id?.In(table.File) ?? SourceSpan.At(table.File, row.Line, 1),

@@ -52,7 +52,7 @@ public sealed record Comparison(string SpecimenId, PlanProtocol Protocol, Immuta
         ImmutableArray<ComparedWay> ways = [.. requests.Take(MostWays)
             .Select(r => (Request: r, Made: Made(r, bases, pipeline)))
             .Where(m => m.Made.Plan.Value is not null && !IsUnmet(m.Made.Plan.Value))
-            .Select(m => WayWriting.Of(m.Made, m.Request, "")).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
+            .Select(m => WayWriting.Of(m.Made, m.Request, "", pipeline.Shelf.Kinds)).DistinctBy(Kind).Select((w, i) => w with { Name = Letters(i) })];
         return new(new(request.Specimen.Id, plan.Protocol, [.. ways.Select(w => w with { DominatedBy = ways.FirstOrDefault(w.IsDominatedBy)?.Name })])
         {
             IsCombined = isCombined,

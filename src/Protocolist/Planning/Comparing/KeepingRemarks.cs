@@ -45,16 +45,16 @@ internal static class KeepingRemarks
         "keeping.colour",
         "colour fades in every fluid: photograph first (Allen, Marine Fishes of South-East Asia; Michonneau 2017)");
 
-    public static ImmutableArray<Message> Of(Plan plan)
+    public static ImmutableArray<Message> Of(Plan plan, Kinds kinds)
     {
-        var fluids = plan.Steps.Where(s => s.Fluid is not null).Select(s => Fluid.Read(s.Fluid!).Value).OfType<Fluid>().ToList();
-        var kept = plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid is { } name ? Fluid.Read(name).Value : null;
-        return [.. Shrinkage(plan.Specimen, fluids, kept), .. Colour(fluids, kept)];
+        var fluids = plan.Steps.Where(s => s.Fluid is not null).Select(s => Fluid.Read(s.Fluid!, known: kinds.Substances).Value).OfType<Fluid>().ToList();
+        var kept = plan.Steps.LastOrDefault(s => s.Kind == StageKind.House)?.Fluid is { } name ? Fluid.Read(name, known: kinds.Substances).Value : null;
+        return [.. Shrinkage(plan.Specimen, kinds, fluids, kept), .. Colour(fluids, kept)];
     }
 
-    private static IEnumerable<Message> Shrinkage(Specimen specimen, List<Fluid> fluids, Fluid? kept)
+    private static IEnumerable<Message> Shrinkage(Specimen specimen, Kinds kinds, List<Fluid> fluids, Fluid? kept)
     {
-        var group = TaxonGroups.Resolve(specimen.Group, specimen.HigherTaxon).Value;
+        var group = kinds.Resolve(specimen.Group, specimen.HigherTaxon).Value;
         var hasFormaldehyde = fluids.Any(f => f.HasFormaldehyde);
         if (group?.IsA("bony-fish") == true && specimen.LifeStage == LifeStage.Larva && hasFormaldehyde)
             yield return Larvae;

@@ -3,13 +3,14 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Making;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Comparing;
 
 /// <summary>A plan as one way among others: what it is, and its numbers.</summary>
 internal static class WayWriting
 {
-    public static ComparedWay Of(MadePlan made, PlanRequest request, string name)
+    public static ComparedWay Of(MadePlan made, PlanRequest request, string name, Kinds kinds)
     {
         var plan = made.Plan.Value!;
         return new()
@@ -33,7 +34,7 @@ internal static class WayWriting
                 .Where(p => p.Fluid is { AlcoholVolumePercent: >= 24 })
                 .Sum(p => p.Volume?.Liters ?? 0),
             Findings = [.. plan.Findings.Where(f => f.Severity != Severity.Note)],
-            Remarks = KeepingRemarks.Of(plan),
+            Remarks = KeepingRemarks.Of(plan, kinds),
         };
     }
 

@@ -30,12 +30,13 @@ internal sealed class PreparedProtocol
     private static readonly Phrase ChosenRule = new("figure.chosen", "chosen");
     private static readonly Phrase DefaultRule = new("figure.default", "the protocol's default");
 
+    private readonly SubstanceCatalogue _substances;
     private readonly FrozenDictionary<string, Checked<Fluid>> _fluids;
     private readonly FrozenDictionary<Fluid, ImmutableArray<Message>> _fluidCautions;
 
-    public PreparedProtocol(Protocol protocol)
+    public PreparedProtocol(Protocol protocol, SubstanceCatalogue substances)
     {
-        Protocol = protocol;
+        (Protocol, _substances) = (protocol, substances);
         var slots = protocol.Scope.Slots;
         TableSize = slots.Count;
         Values = [
@@ -62,7 +63,7 @@ internal sealed class PreparedProtocol
         _fluids = protocol.Stages.Select(s => s.Expression("fluid")).OfType<Expression>().SelectMany(e => FluidWordsOf(
             e,
             protocol)).Distinct(StringComparer.Ordinal)
-            .ToFrozenDictionary(w => w, w => Fluid.Read(w), StringComparer.Ordinal);
+            .ToFrozenDictionary(w => w, w => Fluid.Read(w, known: substances), StringComparer.Ordinal);
         _fluidCautions = _fluids.Values.Select(f => f.Value).OfType<Fluid>().Distinct().ToFrozenDictionary(f => f, FluidCautions.Of);
     }
 
@@ -88,7 +89,7 @@ internal sealed class PreparedProtocol
     /// <summary>The fluid of a word of this protocol.</summary>
     public Checked<Fluid> FluidOf(string word, SourceSpan where)
     {
-        var known = _fluids.TryGetValue(word, out var read) ? read : Fluid.Read(word);
+        var known = _fluids.TryGetValue(word, out var read) ? read : Fluid.Read(word, known: _substances);
         return known.Findings.IsEmpty ? known : known with { Findings = [.. known.Findings.Select(f => f with { Where = where })] };
     }
 

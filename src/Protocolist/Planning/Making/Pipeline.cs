@@ -23,7 +23,8 @@ internal sealed class Pipeline
     public Pipeline(Shelf shelf)
     {
         (Shelf, Classes) = (shelf, new(shelf));
-        _prepared = shelf.Shelved.ToFrozenDictionary(p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p.Protocol)), StringComparer.Ordinal);
+        _prepared = shelf.Shelved.ToFrozenDictionary(
+            p => p.Id, p => new Lazy<PreparedProtocol>(() => new(p.Protocol, shelf.Kinds.Substances)), StringComparer.Ordinal);
     }
 
     public Shelf Shelf { get; }
@@ -42,7 +43,7 @@ internal sealed class Pipeline
     /// <param name="by">The protocol to plan by; null for the one that serves the specimen.</param>
     public MadePlan Make(PlanRequest request, Protocol? by = null)
     {
-        var measured = MeasurePass.Run(request.Specimen);
+        var measured = MeasurePass.Run(request.Specimen, Shelf.Kinds);
         if (measured.Value is not { } body) return new(new(null, measured.Findings));
         var selected = by is null ? SelectPass.Run(body, Classes) : new(by, []);
         if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));

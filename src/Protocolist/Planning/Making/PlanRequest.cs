@@ -35,8 +35,10 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
         Bench ?? throw new ArgumentNullException(nameof(Bench));
 
     /// <summary>What is wrong with what is asked, the specimen and the bench, in the same words as of files.</summary>
+    /// <param name="kinds">The taxon groups that there are; null for the bundled ones.</param>
     /// <returns>Findings, each with the property's path as its subject; empty where nothing is wrong.</returns>
-    public ImmutableArray<Finding> Validate() => [.. ValidatorFindings.Of(Validator, this), .. Specimen.Validate(), .. Bench.Findings];
+    public ImmutableArray<Finding> Validate(Kinds? kinds = null) =>
+        [.. ValidatorFindings.Of(Validator, this), .. Specimen.Validate(kinds), .. Bench.Findings];
 
     /// <summary>The errors that no plan can be made with. A specimen that only contradicts itself is planned, and its plan is not to be started.</summary>
     internal ImmutableArray<Finding> Refusals() =>

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
 
 namespace Protocolist;
@@ -15,12 +16,13 @@ public sealed class PreparedBench
     /// <param name="bench">The bench.</param>
     /// <param name="days">The days on which the steps of the plans will lie, for many plans: their opening hours are worked out here. Null for a single
     /// plan; a plan beyond the days costs more time, no more.</param>
-    public PreparedBench(Bench bench, DateInterval? days = null)
+    /// <param name="substances">The substances that there are; null for the bundled ones. <see cref="Planner.Prepare"/> takes those of its shelf.</param>
+    public PreparedBench(Bench bench, DateInterval? days = null, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
         Bench = bench;
-        Findings = bench.Validate();
-        Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench);
+        Findings = bench.Validate(substances);
+        Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench, substances);
         Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
     }
 

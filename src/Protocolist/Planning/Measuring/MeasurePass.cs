@@ -6,5 +6,5 @@ namespace Protocolist.Planning.Measuring;
 /// <summary>First pass: what is known of the body, what follows from it, and what contradicts itself.</summary>
 internal static class MeasurePass
 {
-    public static Checked<BodyMeasure> Run(Specimen specimen) => BodyMeasure.Of(specimen);
+    public static Checked<BodyMeasure> Run(Specimen specimen, Kinds kinds) => BodyMeasure.Of(specimen, kinds);
 }

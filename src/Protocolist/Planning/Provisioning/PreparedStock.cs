@@ -19,11 +19,11 @@ internal sealed class PreparedStock
     private readonly LocalDate[] changes;
     private readonly Lazy<StockDay>[] days;
 
-    private PreparedStock(Bench bench)
+    private PreparedStock(Bench bench, SubstanceCatalogue substances)
     {
         Bench = bench;
         Rates = new(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
-        Materials = StockMaterial.Of(bench.Stock, Rates);
+        Materials = StockMaterial.Of(bench.Stock, Rates, substances);
         FluidsAndSalts = Materials.Count(m => m.Measure != Benches.AmountKind.Count);
         Sundries = new(Materials);
         At = Temperature.FromDegreesCelsius(Math.Clamp(bench.Temperatures.Room.DegreesCelsius, 0, 40));
@@ -65,7 +65,7 @@ internal sealed class PreparedStock
     public bool IsEmpty => FluidsAndSalts == 0;
 
     /// <summary>Prepares a bench.</summary>
-    public static PreparedStock Of(Bench bench) => new(bench);
+    public static PreparedStock Of(Bench bench, SubstanceCatalogue? substances = null) => new(bench, substances ?? SubstanceCatalogue.Bundled);
 
     /// <summary>The bench on a day, worked out when it is first asked for.</summary>
     /// <param name="day">The day of use.</param>

@@ -86,10 +86,11 @@ internal sealed class StockMaterial
     public MaterialOnDay On(LocalDate day) => MaterialOnDay.Of(this, day, rates);
 
     /// <summary>The fluids and salts of a bench by substance, then its consumables and tools by what they are; each in the order of the bench file.</summary>
-    public static ImmutableArray<StockMaterial> Of(ImmutableArray<StockItem> stock, ExchangeRates rates)
+    public static ImmutableArray<StockMaterial> Of(ImmutableArray<StockItem> stock, ExchangeRates rates, SubstanceCatalogue known)
     {
         var materials = ImmutableArray.CreateBuilder<StockMaterial>();
-        foreach (var lines in stock.Where(i => i.Kind is StockKind.Fluid or StockKind.Salt).Select(Identity).GroupBy(i => i.Key, i => i))
+        var fluidsAndSalts = stock.Where(i => i.Kind is StockKind.Fluid or StockKind.Salt).Select(item => Identity(item, known));
+        foreach (var lines in fluidsAndSalts.GroupBy(i => i.Key, i => i))
         {
             var ((_, item, fluid, salt), name) = (lines.First(), Message.Text(Written(lines.First().Item)));
             ImmutableArray<StockItem> items = [.. lines.Select(l => l.Item)];
@@ -135,10 +136,10 @@ internal sealed class StockMaterial
     }
 
     /// <summary>What makes two lines of stock one material, read from the bench file once.</summary>
-    private static (object Key, StockItem Item, Fluid? Fluid, Salt? Salt) Identity(StockItem item)
+    private static (object Key, StockItem Item, Fluid? Fluid, Salt? Salt) Identity(StockItem item, SubstanceCatalogue known)
     {
         // What is measured as no fluid or salt of a recipe is can be listed, and no more.
-        var fluid = item is { Kind: StockKind.Fluid, OnHand.Kind: AmountKind.Volume } ? FluidOf(item) : null;
+        var fluid = item is { Kind: StockKind.Fluid, OnHand.Kind: AmountKind.Volume } ? FluidOf(item, known) : null;
         var salt = item is { Kind: StockKind.Salt, OnHand.Kind: AmountKind.Mass } ? Salts.Read(Written(item)).Value : null;
         object key = item is { Kind: StockKind.Fluid, Uses: > 0 } ? item
             : fluid is not null ? (fluid, item.OnHand.Kind)
@@ -148,13 +149,13 @@ internal sealed class StockMaterial
     }
 
     /// <summary>The fluid of a bottle; a buffering that stands beside the name is part of it.</summary>
-    private static Fluid? FluidOf(StockItem item)
+    private static Fluid? FluidOf(StockItem item, SubstanceCatalogue known)
     {
         var written = Written(item);
-        var plain = Fluid.Read(written).Value;
+        var plain = Fluid.Read(written, known: known).Value;
         if (item.Buffering is not { } buffering || plain is null or { Buffering: not Buffering.None } || buffering == "none") return plain;
         var word = buffering == "phosphate" ? "neutral buffered" : $"{buffering}-buffered";
-        return Fluid.Read($"{word} {written}").Value ?? plain;
+        return Fluid.Read($"{word} {written}", known: known).Value ?? plain;
     }
 
     private static string Written(StockItem item) =>

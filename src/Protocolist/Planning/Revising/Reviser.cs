@@ -46,11 +46,11 @@ internal static class Reviser
         var bench = prepared.Bench;
         var shelved = pipeline.Shelf.Find(plan.Protocol.Id);
         var isShelved = shelved is not null && plan.Protocol.Files.Select(f => f.Text).SequenceEqual(shelved.Texts.Select(t => t.Text), StringComparer.Ordinal);
-        if ((isShelved ? pipeline.Prepared(shelved!) : Own(plan.Protocol)) is not { } ready)
+        if ((isShelved ? pipeline.Prepared(shelved!) : Own(plan.Protocol, pipeline.Shelf.Kinds)) is not { } ready)
             return new(null, [Finding.Error("plan-protocol-unreadable", PlanProtocolUnreadable, PlanProtocolUnreadableRemedy)]);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
-        var measured = MeasurePass.Run(plan.Specimen);
+        var measured = MeasurePass.Run(plan.Specimen, pipeline.Shelf.Kinds);
         if (measured.Value is not { } body) return new(null, measured.Findings);
         var drafted = DraftPass.Run(body, ready, bench, plan.Choices);
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. drafted.Findings]);
@@ -79,8 +79,10 @@ internal static class Reviser
     }
 
     /// <summary>The protocol as the plan carries it, each file laid over those before it as it was on the shelf.</summary>
-    private static PreparedProtocol? Own(PlanProtocol carried) =>
-        Shelf.Of([.. carried.Files.Select(file => (IReadOnlyList<SourceText>)[file])]).Find(carried.Id) is { } protocol ? new(protocol) : null;
+    private static PreparedProtocol? Own(PlanProtocol carried, Kinds kinds) =>
+        Shelf.Of(kinds, [.. carried.Files.Select(file => (IReadOnlyList<SourceText>)[file])]).Find(carried.Id) is { } protocol
+            ? new(protocol, kinds.Substances)
+            : null;
 
     private static Draft? At(double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices) =>
         DraftPass.Run(

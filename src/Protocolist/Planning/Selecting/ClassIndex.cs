@@ -65,10 +65,17 @@ internal sealed class ClassIndex
 
     public ClassIndex(Shelf shelf)
     {
+        Kinds = shelf.Kinds;
         _byGroup = shelf.Shelved.Where(p => p.Class.IsForSpecimens).GroupBy(p => p.Class.Group, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.Select(p => new Candidate(p)).ToImmutableArray(), StringComparer.Ordinal);
         _byId = _byGroup.Values.SelectMany(c => c).ToFrozenDictionary(c => c.Id, StringComparer.Ordinal);
     }
+
+    /// <summary>The kinds that the shelf was read by.</summary>
+    public Kinds Kinds { get; }
+
+    /// <summary>How near a class is: depth of its group in the tree first, then how many things it limits.</summary>
+    public (int Depth, int Limits) Rank(SpecimenClass c) => (Kinds.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
 
     /// <summary>A protocol that serves specimens.</summary>
     public Candidate Of(string id) => _byId[id];

@@ -46,9 +46,6 @@ internal static class SelectPass
         return Nothing(index, body);
     }
 
-    /// <summary>How near a class is: depth of its group in the tree first, then how many things it limits.</summary>
-    public static (int Depth, int Limits) Rank(SpecimenClass c) => (TaxonGroups.Find(c.Group)?.Depth ?? -1, c.Limits.Count + c.Words.Count);
-
     private static Message Told(Candidate chosen, BodyMeasure body) =>
         Selected.With(("title", chosen.Protocol.Title), ("protocol", chosen.Protocol.ToString()), ("class", chosen.ClassText), ("this", Describe(body)));
 
@@ -71,7 +68,7 @@ internal static class SelectPass
     private static Checked<Protocol> Nothing(ClassIndex index, BodyMeasure body)
     {
         var near = index.ForLine(body.Group).OrderBy(c => c.Id, StringComparer.Ordinal).Select(c => (Candidate: c, Misfits: Misfits(c.Class, body).ToList()))
-            .OrderBy(c => c.Misfits.Count).ThenByDescending(c => Rank(c.Candidate.Class)).Take(MostNamed).ToList();
+            .OrderBy(c => c.Misfits.Count).ThenByDescending(c => index.Rank(c.Candidate.Class)).Take(MostNamed).ToList();
         if (near.Count > 0)
         {
             var nearest = near.Select(c => Near.With(Argument.Id("protocol", c.Candidate.Id), Argument.Messages("reasons", c.Misfits)));
@@ -81,7 +78,7 @@ internal static class SelectPass
         }
 
         var related = index.Groups
-            .Select(TaxonGroups.Find)
+            .Select(index.Kinds.Find)
             .OfType<TaxonGroup>()
             .OrderByDescending(g => Shared(g, body.Group))
             .ThenBy(g => g.Id, StringComparer.Ordinal)

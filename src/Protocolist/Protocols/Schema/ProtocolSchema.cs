@@ -79,7 +79,7 @@ internal static class ProtocolSchema
         {
             ["class"] = Closed("Which specimens it serves.",
             [
-                ("group", Words(TaxonGroups.All.Select(g => g.Id), "The taxon group.")),
+                ("group", Words(Kinds.Bundled.Groups.Select(g => g.Id), "The taxon group.")),
                 .. ClassReader.Measures.Select(m => (m.Key, Quantity("From its low end up to, and without, its high end."))),
                 .. ClassReader.Traits.Select(t => (t.Key, SomeOf(t.Words, "The words that fit."))),
             ]),

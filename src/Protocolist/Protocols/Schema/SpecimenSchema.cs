@@ -19,7 +19,7 @@ internal static class SpecimenSchema
     /// <summary>What is measured and noted: the whole file but its first two keys, and the specimen of a worked example.</summary>
     public static IEnumerable<(string Key, JsonObject Value)> Measured() =>
     [
-        ("group", Words(TaxonGroups.All.Select(g => g.Id), "The taxon group.")),
+        ("group", Words(Kinds.Bundled.Groups.Select(g => g.Id), "The taxon group.")),
         ("scientific-name", Text("Genus and species, where known.")),
         ("higher-taxon", Text("An order, class or phylum, where the group is not given.")),
         ("count", Whole(1, "Animals in the lot; 1 where not given.")),

@@ -3,6 +3,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
@@ -41,7 +42,7 @@ public class LedgerProperties
     {
         var (asked, reserve) = (new Amount(AmountKind.Volume, c.Asked), Reserve.Usual);
         var (used, spare) = (reserve.Used(asked, c.Draws), reserve.ForSpills(asked));
-        var on = StockMaterial.Of([.. c.Items], Euro)[0].On(Day);
+        var on = StockMaterial.Of([.. c.Items], Euro, SubstanceCatalogue.Bundled)[0].On(Day);
         var purchase = Purchases.Choose([], [(used + spare).Units], [on.Product], []).Purchases[0];
         return (on.Book(used.Units, spare.Units, purchase, 0, []), used + spare);
     }
@@ -67,7 +68,7 @@ public class LedgerProperties
     [Property(Arbitrary = [typeof(LedgerProperties)], MaxTest = 1000)]
     public bool What_is_used_costs_its_share_of_each_bottle(Case c)
     {
-        var (books, on) = (Books(c).Books, StockMaterial.Of([.. c.Items], Euro)[0].On(Day));
+        var (books, on) = (Books(c).Books, StockMaterial.Of([.. c.Items], Euro, SubstanceCatalogue.Bundled)[0].On(Day));
         var cost = books.Material.Draws.Where(d => d.From == MaterialOrigin.Shelf).Sum(d => on.Bottles.Single(b => b.Item.Id == d.Stock) is var bottle
             ? Money.OfMinor(bottle.WorthMinor, "EUR").Allocate([d.Amount.Units, bottle.Item.OnHand.Units - d.Amount.Units])[0].Minor : 0);
         var rest = books.Material.Draws.Where(d => d.From == MaterialOrigin.Purchase).Sum(d => d.Amount.Units);

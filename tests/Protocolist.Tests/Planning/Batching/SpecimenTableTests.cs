@@ -9,7 +9,7 @@ public class SpecimenTableTests
 {
     private static List<SpecimenRow> Rows(string csv)
     {
-        var opened = SpecimenTable.Open(new StringReader(csv), "finds.csv");
+        var opened = SpecimenTable.Open(new StringReader(csv), "finds.csv", Kinds.Bundled);
         Assert.True(opened.Value is not null, string.Join('\n', opened.Findings));
         return [.. opened.Value!.Rows()];
     }
@@ -184,7 +184,7 @@ public class SpecimenTableTests
     [Fact]
     public void Missing_columns_are_told_all_at_once_and_each_with_what_to_add()
     {
-        var opened = SpecimenTable.Open(new StringReader("colour\nred\n"), "finds.csv");
+        var opened = SpecimenTable.Open(new StringReader("colour\nred\n"), "finds.csv", Kinds.Bundled);
 
         Assert.Null(opened.Value);
         Assert.Equal(

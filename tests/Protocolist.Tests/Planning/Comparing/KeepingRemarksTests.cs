@@ -24,7 +24,7 @@ public class KeepingRemarksTests
     {
         var stages = (fix is null ? "" : $"  - {{stage: immerse, id: fix, fluid: {fix}, ratio: 10, last: 24 h}}\n") + (kept is null ? "  - {stage: task, id: look, last: 1 h}\n" : $"  - {{stage: house, id: house, fluid: {kept}, ratio: 3}}\n");
         Plan plan = Plan(Mammal("30 g") with { Group = group, LifeStage = stage }, Shelf(("one", $"{{group: {group}}}", "stages:\n" + stages))).Value!;
-        return KeepingRemarks.Of(plan).Texts();
+        return KeepingRemarks.Of(plan, Kinds.Bundled).Texts();
     }
 
     [Fact]

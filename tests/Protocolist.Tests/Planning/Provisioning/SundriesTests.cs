@@ -107,7 +107,7 @@ public class SundriesTests
     private static StockItem Item(StockKind kind, string substance, long there, Wear? wear = null, string id = "it") =>
         new() { Id = id, Kind = kind, Substance = substance, OnHand = Amount.Of(there), Wear = wear };
 
-    private static SundryShelf Shelf(params StockItem[] items) => new(StockMaterial.Of([.. items], ExchangeRates.None("EUR")));
+    private static SundryShelf Shelf(params StockItem[] items) => new(StockMaterial.Of([.. items], ExchangeRates.None("EUR"), SubstanceCatalogue.Bundled));
 
     [Fact]
     public void Of_a_wanted_size_that_one_is_taken_else_the_first_that_is_called_alike()
@@ -133,7 +133,7 @@ public class SundriesTests
     [InlineData("nitrile gloves, pair", "nitrile-gloves-pair")]
     public void A_name_as_an_id(string name, string id) => Assert.Equal(id, Slug.Of(name));
 
-    private static SundryUse Uses(long uses, params StockItem[] items) => SundryUse.Together(StockMaterial.Of([.. items], ExchangeRates.None("EUR"))[0], uses);
+    private static SundryUse Uses(long uses, params StockItem[] items) => SundryUse.Together(StockMaterial.Of([.. items], ExchangeRates.None("EUR"), SubstanceCatalogue.Bundled)[0], uses);
 
     /// <summary>Pieces that last ten uses, of which the one in hand has seen four: six are left in it.</summary>
     [Theory]

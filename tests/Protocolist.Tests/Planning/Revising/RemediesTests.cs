@@ -68,7 +68,7 @@ public class RemediesTests
     [Fact]
     public void A_bath_is_weak_where_the_water_of_the_body_does_not_explain_its_reading()
     {
-        var group = Protocolist.Specimens.TaxonGroups.Find("bony-fish")!;
+        var group = Protocolist.Specimens.Kinds.Bundled.Find("bony-fish")!;
         var water = 300 / group.DensityKgPerM3.Nominal / 1e3 * group.WaterFraction.Nominal;
         var bath = Watched.Plan.Step("ethanol-50")!.Volume!.Value.CubicMeters;
         var limit = (((50 * bath) + (30 * water)) / (bath + water)) - 3;

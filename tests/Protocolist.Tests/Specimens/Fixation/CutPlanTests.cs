@@ -28,7 +28,7 @@ public class CutPlanTests
 
     [Fact]
     public void Cuts_are_never_deeper_than_the_part() =>
-        Assert.All(TaxonGroups.All, g => Assert.All(
+        Assert.All(Kinds.Bundled.Groups, g => Assert.All(
             CutPlan.For(Body(g.Id, 5000)).Value!.Regions,
             c => Assert.InRange(c.DepthMm, 0.1, 2 * Body(g.Id, 5000).HalfThickness.Nominal.Millimeters)));
 
@@ -46,7 +46,7 @@ public class CutPlanTests
 
     [Fact]
     public void Every_armoured_group_has_a_way_to_let_fluid_in() =>
-        Assert.All(TaxonGroups.All.Where(g => g.Barrier is SkinBarrier.Armour), g =>
+        Assert.All(Kinds.Bundled.Groups.Where(g => g.Barrier is SkinBarrier.Armour), g =>
             Assert.True(CutPlan.For(Body(g.Id, 200)).Value!.Count + InjectionPlan.For(Body(g.Id, 200)).Value!.Sites > 0, g.Id));
 
     [Theory]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Quantities;
@@ -53,7 +54,7 @@ internal static class Shop
     /// <summary>The books of one material of a bench on a day.</summary>
     public static (BookedMaterial Books, ImmutableArray<Finding> Findings) Book(IEnumerable<StockItem> items, Amount used, Amount reserve, Purchase? purchase, NodaTime.LocalDate day, ExchangeRates? rates = null)
     {
-        var on = Assert.Single(StockMaterial.Of([.. items], rates ?? Euro)).On(day);
+        var on = Assert.Single(StockMaterial.Of([.. items], rates ?? Euro, SubstanceCatalogue.Bundled)).On(day);
         return (on.Book(used.Units, reserve.Units, purchase, 0, ["step"]), on.Doubts);
     }
 

@@ -3,9 +3,9 @@ using Protocolist.Specimens;
 
 namespace Protocolist.Tests.Specimens;
 
-public class TaxonGroupsTests
+public class KindsTests
 {
-    public static TheoryData<string> Ids => [.. TaxonGroups.All.Select(g => g.Id)];
+    public static TheoryData<string> Ids => [.. Kinds.Bundled.Groups.Select(g => g.Id)];
 
     [Theory]
     [InlineData("mammal")]
@@ -55,7 +55,7 @@ public class TaxonGroupsTests
     [InlineData("embryo")]
     public void Find_knows_the_words_of_the_trade(string id)
     {
-        var group = TaxonGroups.Find(id);
+        var group = Kinds.Bundled.Find(id);
         Assert.NotNull(group);
         Assert.True(group.IsA("animal"));
         Assert.NotEqual(group.IsA("vertebrate"), group.IsA("invertebrate") || id == "embryo");
@@ -64,16 +64,16 @@ public class TaxonGroupsTests
     [Fact]
     public void Tree_has_one_top_and_every_group_once()
     {
-        Assert.Single(TaxonGroups.All, g => g.Parent is null);
-        Assert.Equal(TaxonGroups.All.Length - 1, TaxonGroups.All.Sum(g => g.Children.Length));
-        Assert.All(TaxonGroups.All, g => Assert.Matches("^[a-z]+(-[a-z]+)*$", g.Id));
+        Assert.Single(Kinds.Bundled.Groups, g => g.Parent is null);
+        Assert.Equal(Kinds.Bundled.Groups.Length, Kinds.Bundled.Groups.DistinctBy(g => g.Id).Count());
+        Assert.All(Kinds.Bundled.Groups, g => Assert.Matches("^[a-z]+(-[a-z]+)*$", g.Id));
     }
 
     [Theory]
     [MemberData(nameof(Ids))]
     public void Region_shares_of_a_group_sum_to_the_whole(string id)
     {
-        var group = TaxonGroups.Find(id)!;
+        var group = Kinds.Bundled.Find(id)!;
         Assert.Equal(1, group.Regions.Sum(r => r.Share), 9);
         Assert.Equal(1, group.Regions.Max(r => r.Thickness), 9);
         Assert.Equal(group.Regions.Length, group.Regions.Select(r => r.Id).Distinct().Count());
@@ -83,7 +83,7 @@ public class TaxonGroupsTests
     [MemberData(nameof(Ids))]
     public void Bands_of_a_group_are_in_order_and_name_their_source(string id)
     {
-        var group = TaxonGroups.Find(id)!;
+        var group = Kinds.Bundled.Find(id)!;
         SourcedBand?[] bands = [group.DensityKgPerM3, group.WaterFraction, group.WholeUpToMm, group.DoseMlPerKg, group.TotalPerLength];
         Assert.All(bands.OfType<SourcedBand>(), b =>
         {
@@ -101,7 +101,7 @@ public class TaxonGroupsTests
     [MemberData(nameof(Ids))]
     public void Length_relation_takes_the_length_that_the_group_is_measured_by(string id)
     {
-        var group = TaxonGroups.Find(id)!;
+        var group = Kinds.Bundled.Find(id)!;
         Assert.True(group.LengthMass is null || group.LengthMass.Length == group.Length);
         Assert.NotEqual("", group.LengthMass?.Source);
     }
@@ -120,7 +120,7 @@ public class TaxonGroupsTests
     [InlineData("shark", 600)]
     public void Shape_and_length_relation_of_a_group_agree(string id, double lengthMm)
     {
-        var group = TaxonGroups.Find(id)!;
+        var group = Kinds.Bundled.Find(id)!;
         var byShape = group.Shape.VolumeMl(lengthMm) * group.DensityKgPerM3.Nominal / 1000;
         var byLength = group.LengthMass!.MassG(lengthMm);
         Assert.InRange(byShape / byLength, 1 / group.LengthMass.Spread, group.LengthMass.Spread);
@@ -132,12 +132,12 @@ public class TaxonGroupsTests
     [InlineData("Actinopterygii", "bony-fish")]
     [InlineData("Gastropoda", "gastropod")]
     [InlineData("holothuroidea", "sea-cucumber")]
-    public void FindByTaxon_maps_exact_names(string taxon, string id) => Assert.Equal(id, TaxonGroups.FindByTaxon(taxon)?.Id);
+    public void FindByTaxon_maps_exact_names(string taxon, string id) => Assert.Equal(id, Kinds.Bundled.FindByTaxon(taxon)?.Id);
 
     [Fact]
     public void Resolve_never_guesses_by_spelling_but_says_what_was_likely_meant()
     {
-        var found = TaxonGroups.Resolve(null, "Chiropterra");
+        var found = Kinds.Bundled.Resolve(null, "Chiropterra");
         Assert.Null(found.Value);
         var finding = Assert.Single(found.Findings);
         Assert.Equal("unknown-higher-taxon", finding.Id);
@@ -148,9 +148,9 @@ public class TaxonGroupsTests
     [Fact]
     public void Resolve_takes_the_more_specific_of_group_and_taxon()
     {
-        Assert.Equal("bat", TaxonGroups.Resolve("mammal", "Chiroptera").Value?.Id);
-        Assert.Equal("bat", TaxonGroups.Resolve("bat", "Mammalia").Value?.Id);
-        Assert.Equal("bat", TaxonGroups.Resolve(null, "Chordata; Mammalia; Chiroptera").Value?.Id);
+        Assert.Equal("bat", Kinds.Bundled.Resolve("mammal", "Chiroptera").Value?.Id);
+        Assert.Equal("bat", Kinds.Bundled.Resolve("bat", "Mammalia").Value?.Id);
+        Assert.Equal("bat", Kinds.Bundled.Resolve(null, "Chordata; Mammalia; Chiroptera").Value?.Id);
     }
 
     [Theory]
@@ -160,7 +160,7 @@ public class TaxonGroupsTests
     [InlineData(" ", null, "missing-group")]
     public void Resolve_finds_what_cannot_be(string? group, string? taxon, string id)
     {
-        var found = TaxonGroups.Resolve(group, taxon);
+        var found = Kinds.Bundled.Resolve(group, taxon);
         Assert.Null(found.Value);
         Assert.Equal(id, Assert.Single(found.Findings).Id);
     }
@@ -168,33 +168,33 @@ public class TaxonGroupsTests
     [Fact]
     public void Cautions_come_down_from_the_parents()
     {
-        var bat = TaxonGroups.Find("bat")!;
+        var bat = Kinds.Bundled.Find("bat")!;
         Assert.Contains(bat.Cautions, c => c.Id == "rabies");
         Assert.Contains(bat.Cautions, c => c.Id == "mammal-zoonoses");
         Assert.Contains(bat.Cautions, c => c.Id == "not-sterile");
-        Assert.Contains(TaxonGroups.Find("crocodilian")!.Cautions, c => c.Id == "cites" && c.IsLegal);
+        Assert.Contains(Kinds.Bundled.Find("crocodilian")!.Cautions, c => c.Id == "cites" && c.IsLegal);
     }
 
     [Fact]
     public void Lime_and_jelly_are_known()
     {
-        Assert.True(TaxonGroups.Find("bivalve")!.IsCalcareous);
-        Assert.True(TaxonGroups.Find("octocoral")!.IsSpiculate);
-        Assert.True(TaxonGroups.Find("jellyfish")!.IsGelatinous);
-        Assert.False(TaxonGroups.Find("slug")!.IsCalcareous);
+        Assert.True(Kinds.Bundled.Find("bivalve")!.IsCalcareous);
+        Assert.True(Kinds.Bundled.Find("octocoral")!.IsSpiculate);
+        Assert.True(Kinds.Bundled.Find("jellyfish")!.IsGelatinous);
+        Assert.False(Kinds.Bundled.Find("slug")!.IsCalcareous);
     }
 
     /// <summary>Another language lays its words over these by their ids.</summary>
     [Fact]
     public void Each_word_of_the_groups_has_an_id_of_its_own()
     {
-        var words = TaxonGroups.All.SelectMany(g => (Phrase?[])
+        var words = Kinds.Bundled.Groups.SelectMany(g => (Phrase?[])
         [
             g.Name, .. g.Cautions.Select(c => c.Text), .. g.Regions.SelectMany(r => (Phrase?[])[r.Name, r.InjectAt, r.Cut?.Where]),
         ]).OfType<Phrase>().Distinct().ToList();
         Assert.True(words.Count > 200);
         Assert.Equal(words.Count, words.Select(w => w.Id).Distinct(StringComparer.Ordinal).Count());
         Assert.All(words, w => Assert.Empty(w.Places()));
-        Assert.Equal("group.bony-fish", TaxonGroups.Find("bony-fish")!.Name.Id);
+        Assert.Equal("group.bony-fish", Kinds.Bundled.Find("bony-fish")!.Name.Id);
     }
 }

@@ -1,26 +1,19 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Specimens.Groups;
 
 namespace Protocolist.Specimens;
 
-/// <summary>The tree of taxon groups, and the way from a scientific name to a group.</summary>
-public static class TaxonGroups
+/// <summary>
+/// The kinds of animals and of substances that are known: the tree of taxon groups with the way from a scientific name to a group, and the catalogue of
+/// substances. A shelf is read and a planner plans by one such set; others add theirs to it. Immutable; safe to share between threads.
+/// </summary>
+public sealed class Kinds
 {
-    private static readonly ImmutableArray<TaxonGroup> Tree = Build(
-    [
-        .. RootGroups.Rows, .. MammalGroups.Rows, .. BirdGroups.Rows, .. ReptileGroups.Rows, .. AmphibianGroups.Rows,
-        .. FishGroups.Rows, .. ArthropodGroups.Rows, .. MolluscGroups.Rows, .. WormGroups.Rows,
-        .. JellyAndColonyGroups.Rows, .. EchinodermGroups.Rows,
-    ]);
-
-    private static readonly FrozenDictionary<string, TaxonGroup> ById =
-        Tree.ToFrozenDictionary(g => g.Id, StringComparer.Ordinal);
-
-    private static readonly FrozenDictionary<string, TaxonGroup> ByTaxon =
-        Tree.SelectMany(g => g.Taxa.Select(t => (Taxon: t, Group: g)))
-            .ToFrozenDictionary(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase);
+    private readonly FrozenDictionary<string, TaxonGroup> _byId;
+    private readonly FrozenDictionary<string, TaxonGroup> _byTaxon;
 
     private static readonly Phrase UnknownGroup = new("unknown-group.specimen", "'{group}' is no taxon group known here");
     private static readonly Phrase Against = new(
@@ -34,21 +27,66 @@ public static class TaxonGroups
     private static readonly Phrase MissingRemedy =
         new("missing-group.remedy", "give group: with one of the ids that 'protocolist list groups' prints");
 
-    /// <summary>All groups; a parent stands before its children.</summary>
-    public static ImmutableArray<TaxonGroup> All => Tree;
+    private Kinds(ImmutableArray<TaxonGroup> groups, SubstanceCatalogue substances)
+    {
+        (Groups, Substances) = (groups, substances);
+        _byId = groups.ToFrozenDictionary(g => g.Id, StringComparer.Ordinal);
+        Validator = new(this);
+        _byTaxon = groups.SelectMany(g => g.Taxa.Select(t => (Taxon: t, Group: g)))
+            .ToFrozenDictionary(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase);
+    }
 
-    /// <summary>The group of all animals, on top of the tree.</summary>
-    public static TaxonGroup Animal => Tree[0];
+    /// <summary>What the library brings.</summary>
+    public static Kinds Bundled { get; } = new(
+        Build(
+        [
+            .. RootGroups.Rows, .. MammalGroups.Rows, .. BirdGroups.Rows, .. ReptileGroups.Rows, .. AmphibianGroups.Rows,
+            .. FishGroups.Rows, .. ArthropodGroups.Rows, .. MolluscGroups.Rows, .. WormGroups.Rows,
+            .. JellyAndColonyGroups.Rows, .. EchinodermGroups.Rows,
+        ]),
+        SubstanceCatalogue.Bundled);
+
+    /// <summary>All taxon groups; a parent stands before its children, the group of all animals first.</summary>
+    public ImmutableArray<TaxonGroup> Groups { get; }
+
+    /// <summary>All substances.</summary>
+    public SubstanceCatalogue Substances { get; }
+
+    /// <summary>What can be said of a specimen of these kinds.</summary>
+    internal SpecimenValidator Validator { get; }
+
+    /// <summary>The same with one taxon group more.</summary>
+    /// <param name="group">The group; its parent is one of these.</param>
+    /// <returns>Another set.</returns>
+    /// <exception cref="ArgumentException">There is a group of its id, one of its higher taxa means another group, or its parent is none of these.</exception>
+    public Kinds With(TaxonGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        if (group.Parent is not { } parent || Find(parent.Id) != parent) throw new ArgumentException($"The parent of '{group.Id}' is not here.", nameof(group));
+        if (Find(group.Id) is not null) throw new ArgumentException($"There is a group '{group.Id}'.", nameof(group));
+        if (group.Taxa.FirstOrDefault(t => FindByTaxon(t) is not null) is { } taxon)
+            throw new ArgumentException($"'{taxon}' means another group.", nameof(group));
+        return new(Groups.Add(group), Substances);
+    }
+
+    /// <summary>The same with these substances.</summary>
+    /// <param name="substances">The substances.</param>
+    /// <returns>Another set.</returns>
+    public Kinds With(SubstanceCatalogue substances)
+    {
+        ArgumentNullException.ThrowIfNull(substances);
+        return new(Groups, substances);
+    }
 
     /// <summary>The group with this id.</summary>
     /// <param name="id">A kebab-case id such as <c>bat</c>.</param>
     /// <returns>The group, or null where there is none of that id.</returns>
-    public static TaxonGroup? Find(string id) => ById.GetValueOrDefault(id);
+    public TaxonGroup? Find(string id) => _byId.GetValueOrDefault(id);
 
     /// <summary>The group that a higher taxon means, such as <c>Chiroptera</c> for <c>bat</c>.</summary>
     /// <param name="taxon">One scientific name of a phylum, class, order, family...; upper and lower case do not matter, spelling does.</param>
     /// <returns>The group, or null: nothing is guessed.</returns>
-    public static TaxonGroup? FindByTaxon(string taxon) => ByTaxon.GetValueOrDefault(taxon.Trim());
+    public TaxonGroup? FindByTaxon(string taxon) => _byTaxon.GetValueOrDefault(taxon.Trim());
 
     /// <summary>The group that a specimen belongs to, from the group it names, its higher taxon, or both.</summary>
     /// <param name="group">The group's id as given; null or empty where none is.</param>
@@ -57,18 +95,18 @@ public static class TaxonGroups
     /// The most specific group on which both agree. Findings: <c>missing-group</c>, <c>unknown-group</c>,
     /// <c>unknown-higher-taxon</c>, <c>group-against-taxon</c> (all errors, save an unknown taxon beside a known group).
     /// </returns>
-    public static Checked<TaxonGroup> Resolve(string? group, string? higherTaxon)
+    public Checked<TaxonGroup> Resolve(string? group, string? higherTaxon)
     {
         var findings = new List<Finding>();
         return new(Resolve(group, higherTaxon, findings), [.. findings]);
     }
 
-    internal static TaxonGroup? Resolve(string? group, string? higherTaxon, List<Finding> findings)
+    internal TaxonGroup? Resolve(string? group, string? higherTaxon, List<Finding> findings)
     {
         var before = findings.Count;
         var named = string.IsNullOrWhiteSpace(group) ? null : Find(group.Trim());
         if (named is null && !string.IsNullOrWhiteSpace(group))
-            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", Excerpt.Of(group))), Suggestion.For(group.Trim(), ById.Keys)));
+            findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", Excerpt.Of(group))), Suggestion.For(group.Trim(), _byId.Keys)));
         var meant = string.IsNullOrWhiteSpace(higherTaxon) ? null : FromTaxa(higherTaxon, named is null ? Severity.Error : Severity.Warning, findings);
         var agreed = named is null ? meant : meant is null || named.IsA(meant.Id) ? named : meant.IsA(named.Id) ? meant : null;
         if (agreed is null && named is not null && meant is not null)
@@ -85,7 +123,7 @@ public static class TaxonGroups
     }
 
     /// <summary>The most specific of the groups that the names mean, where they lie on one line of the tree.</summary>
-    private static TaxonGroup? FromTaxa(string taxa, Severity unknownIs, List<Finding> findings)
+    private TaxonGroup? FromTaxa(string taxa, Severity unknownIs, List<Finding> findings)
     {
         var names = taxa.Split([';', ',', '>', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         var meant = names.Select(FindByTaxon).OfType<TaxonGroup>().ToImmutableArray();
@@ -99,7 +137,7 @@ public static class TaxonGroups
 
         if (deepest is null && names.Length > 0)
         {
-            var near = names.Select(n => Suggestion.Nearest(n, ByTaxon.Keys)).FirstOrDefault(n => n is not null);
+            var near = names.Select(n => Suggestion.Nearest(n, _byTaxon.Keys)).FirstOrDefault(n => n is not null);
             findings.Add(new("unknown-higher-taxon", unknownIs, UnknownTaxon.With(("taxa", taxa)), near is null ? UnknownTaxonRemedy : Suggestion.Of(near)));
         }
 
@@ -114,8 +152,6 @@ public static class TaxonGroups
             made.Add(row.Id, new(row, row.Parent is null ? null : made[row.Parent]));
         }
 
-        var all = rows.Select(r => made[r.Id]).ToImmutableArray();
-        foreach (var parent in all) parent.Children = [.. all.Where(g => g.Parent == parent)];
-        return all;
+        return [.. rows.Select(r => made[r.Id])];
     }
 }
