@@ -18,6 +18,11 @@ public sealed class BodyRegion
             : null;
     }
 
+    /// <summary>Whether a plan's region is the one of that id, whatever it is called in a language; a protocol's own word is its id.</summary>
+    internal static bool IsCalled(Message region, string id) => region.Phrase is { Id: var phrase } && phrase.StartsWith("region.", StringComparison.Ordinal)
+        ? phrase.AsSpan(phrase.LastIndexOf('.') + 1).SequenceEqual(id)
+        : region.ToString() == id;
+
     /// <summary>A kebab-case id such as <c>hindlimbs</c>.</summary>
     public string Id { get; }
 

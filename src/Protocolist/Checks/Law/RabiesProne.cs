@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Checks.Law;
 
@@ -50,12 +51,12 @@ internal static class RabiesProne
     {
         foreach (var site in step.Sites)
         {
-            if (site.Region.ToString() == Head) return true;
+            if (BodyRegion.IsCalled(site.Region, Head)) return true;
         }
 
         foreach (var cut in step.Cuts)
         {
-            if (cut.Region.ToString() == Head) return true;
+            if (BodyRegion.IsCalled(cut.Region, Head)) return true;
         }
 
         return false;
