@@ -18,6 +18,8 @@ internal static class BatchCommand
     private static readonly Phrase GiveOut = new("out-missing.remedy", "give --out PREFIX");
     private static readonly Phrase NotResumed = new("schedule-is-not-resumed", "a joint schedule is made in one run");
     private static readonly Phrase NotResumedRemedy = new("schedule-is-not-resumed.remedy", "leave out --resume or --schedule");
+    private static readonly Phrase EmptyTable = new("empty-table", "the table has a heading and no specimen below it");
+    private static readonly Phrase EmptyTableRemedy = new("empty-table.remedy", "give a row for each specimen");
     private static readonly Phrase OtherInputs = new(
         "other-inputs",
         "the table's heading, the bench, the protocols, the choices or the start are not those of the run that was stopped");
@@ -117,6 +119,12 @@ internal static class BatchCommand
         if (prefix is not null && Shop(around, prefix, output.Needs.List(bench, start.Date), json) is { } unwritten) return around.Unread([unwritten]);
         dated?.Keep();
         rows?.Keep();
+        if (output.Rows == 0)
+        {
+            around.Error.WriteLine(Finding.Error(EmptyTable.Id, EmptyTable, EmptyTableRemedy, SourceSpan.At(path, 1, 1)));
+            return Exits.WithErrors;
+        }
+
         return output.RowsWithErrors > 0 ? Exits.WithErrors : Exits.Done;
     }
 

@@ -71,6 +71,14 @@ public sealed class WaysAndBatchCommandTests : IDisposable
     private string Text(string name) => File.ReadAllText(Path.Combine(_tool.Folder, name));
 
     [Fact]
+    public void A_table_without_a_row_is_told()
+    {
+        var run = Batch(Snails(0));
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("finds.csv:1:1: error empty-table: the table has a heading and no specimen below it; give a row for each specimen", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_batch_that_is_asked_to_stop_ends_with_1_and_goes_on_to_the_same_files()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "signals are sent by a shell");
