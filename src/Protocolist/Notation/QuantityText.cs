@@ -63,24 +63,33 @@ internal static class QuantityText
         var at = SkipSpace(text, 0);
         if (StartsWords(text, at, "at", "least", out var after)) return ReadOpen(text, after, true, out value);
         if (StartsWords(text, at, "at", "most", out after)) return ReadOpen(text, after, false, out value);
-        if (ReadLiteral(text, at, out var first, out var end) is { } fault) return fault;
+        if (ReadNumber(text, at, out var first, out var end) is { } fault) return fault;
         var join = SkipSpace(text, end);
+        if ((join == text.Length || first.Unit is not null) && IsTooLarge(first.Si)) return new("bad-number", TooLarge, TooLargeRemedy, at, end - at);
         if (join == text.Length)
         {
             value = first.ToRange();
             return null;
         }
 
+        // A number without a unit takes the one behind it, so that only then is it known how much it is.
         var tolerance = text[join..].StartsWith("±") ? join + 1 : text[join..].StartsWith("+/-") ? join + 3 : text[join..].StartsWith("+-") ? join + 2 : 0;
         var second = tolerance > 0 ? tolerance : StartsWord(text, join, "to", out after) ? after : -1;
         if (second < 0) return Leftover(text, join);
         if (ReadLiteral(text, SkipSpace(text, second), out var last, out end) is { } secondFault) return secondFault;
         if (SkipSpace(text, end) < text.Length) return Leftover(text, SkipSpace(text, end));
-        return tolerance > 0 ? first.PlusMinus(last, join, out value) : first.To(last, at, end, out value);
+        var notRead = tolerance > 0 ? first.PlusMinus(last, join, out value) : first.To(last, at, end, out value);
+        return notRead ?? (IsTooLarge(value.Low) || IsTooLarge(value.High) ? new("bad-number", TooLarge, TooLargeRemedy, at, join - at) : null);
     }
 
     /// <summary>Reads one number with its unit, at one place; <paramref name="end"/> is the place after it.</summary>
-    internal static TextFault? ReadLiteral(ReadOnlySpan<char> text, int at, out Literal literal, out int end)
+    internal static TextFault? ReadLiteral(ReadOnlySpan<char> text, int at, out Literal literal, out int end) =>
+        ReadNumber(text, at, out literal, out end)
+        ?? (IsTooLarge(literal.Si) ? new("bad-number", TooLarge, TooLargeRemedy, at, end - at) : null);
+
+    private static bool IsTooLarge(double si) => !(Math.Abs(si) <= MostSi);
+
+    private static TextFault? ReadNumber(ReadOnlySpan<char> text, int at, out Literal literal, out int end)
     {
         literal = default;
         end = at;
@@ -112,7 +121,6 @@ internal static class QuantityText
         if (fault is not null) return fault;
         if (unitEnd > 0) end = unitEnd;
         literal = new(number * sign, unitEnd > 0 ? unit : null);
-        if (!(Math.Abs(literal.Si) <= MostSi)) return new("bad-number", TooLarge, TooLargeRemedy, at, digits);
         if (unit.Dimension == Dimension.OfTemperature && literal.Si < 0)
             return new(
                 "below-absolute-zero",

@@ -15,6 +15,7 @@ internal static class FormulaParts
         var values = figure.Inputs
             .Select(plan.Figure)
             .OfType<Figure>()
+            .DistinctBy(f => f.Id)
             .Select(f => (f.Id, Value: f.Answer))
             .ToDictionary(f => f.Id, f => f.Value, StringComparer.Ordinal);
         var scope = FormulaScope.Empty with

@@ -44,6 +44,22 @@ public class QuantityTextProperties
         AssertRoundTrip(QuantityRange.Point(sizes.A, sizes.Dimension));
     }
 
+    /// <summary>A number without a unit is as large as the unit behind it makes it.</summary>
+    [Theory]
+    [InlineData("-1065795417768199.9 to -81605 L")]
+    [InlineData("0 to 9000000000000000 mL")]
+    public void A_range_is_measured_by_its_unit(string text)
+    {
+        Assert.Null(QuantityText.Read(text, out var range));
+        AssertRoundTrip(range);
+    }
+
+    [Theory]
+    [InlineData("1e16")]
+    [InlineData("1 to 10000000000000000000 L")]
+    [InlineData("-10000000000000000000 to 0 kg")]
+    public void More_than_there_can_be_is_refused(string text) => Assert.Equal("bad-number", QuantityText.Read(text, out _)?.Id);
+
     [Property(MaxTest = 2000, Arbitrary = [typeof(QuantityTextProperties)])]
     public void A_range_of_any_sizes_and_unit_is_read_back_equal(Sizes sizes)
     {

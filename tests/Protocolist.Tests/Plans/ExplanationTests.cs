@@ -22,6 +22,16 @@ public class ExplanationTests
         Assert.Equal(ids.Distinct(), ids);
     }
 
+    /// <summary>Found by fuzzing: a file of a plan may say an input twice.</summary>
+    [Fact]
+    public void An_input_that_is_named_twice_is_taken_once()
+    {
+        var plan = PlanJson.Read(new("plan.json", PlanJson.Write(Otter()).Replace("\"specimen.half-thickness\",", "\"specimen.half-thickness\", \"specimen.half-thickness\",", StringComparison.Ordinal))).Value!;
+
+        foreach (var figure in plan.Figures) Assert.NotNull(Explanation.Of(plan, figure.Id).Value);
+        Assert.Contains(plan.Figures, f => f.Inputs.Count(i => i == "specimen.half-thickness") == 2);
+    }
+
     [Fact]
     public void Unknown_figure_names_the_nearest() =>
         Assert.Equal("did you mean 'fix.last'?", Assert.Single(Explanation.Of(Otter(), "fix.lst").Findings).Remedy.ToString());
