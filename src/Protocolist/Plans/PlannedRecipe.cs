@@ -43,7 +43,7 @@ public sealed record PlannedRecipe(
     /// <summary>How to go about it, one way a line; worked out from the parts when somebody reads it.</summary>
     public ImmutableArray<Message> Method
     {
-        get => (Telling ?? new RecipeTelling(this)).Sentences;
+        get => (Telling ?? new RecipeTelling(Fluid, Volume, At, Parts)).Sentences;
         init => Telling = new WrittenTelling(value);
     }
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Fluids.Mixing;
+using UnitsNet;
 
 namespace Protocolist.Plans;
 
@@ -39,7 +41,7 @@ internal sealed class WorkTelling(Message how, StepWork work, StepFacts facts, M
 }
 
 /// <summary>How a fluid is made, one way a line.</summary>
-internal sealed class RecipeTelling(PlannedRecipe made) : Telling
+internal sealed class RecipeTelling(Fluid fluid, Volume volume, Temperature at, ImmutableArray<PlannedPart> made) : Telling
 {
     private static readonly Phrase Or = new("recipe.or", "or: {way}");
 
@@ -47,12 +49,12 @@ internal sealed class RecipeTelling(PlannedRecipe made) : Telling
     {
         get
         {
-            ImmutableArray<RecipePart> parts = [.. made.Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass)
+            ImmutableArray<RecipePart> parts = [.. made.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass)
             {
                 Fluid = p.Fluid,
                 Salt = p.Salt,
             })];
-            var recipe = new Recipe(made.Fluid, made.Volume, made.At, parts, UnitsNet.Volume.Zero);
+            var recipe = new Recipe(fluid, volume, at, parts, Volume.Zero);
             return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
         }
     }

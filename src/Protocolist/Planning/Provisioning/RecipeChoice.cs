@@ -20,18 +20,26 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
     /// <summary>As the plan shows it.</summary>
     public PlannedRecipe Written(Temperature at)
     {
-        var (times, parts) = (Times(Need, Way), ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length));
+        var (times, volume, measuredAt) = (Times(Need, Way), Grid.On(Need.Made), Grid.On(at));
+        var parts = ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length);
         foreach (var supplied in Way.Parts)
         {
             var part = supplied.Part;
-            parts.Add(new(supplied.Name, part.Volume * times, part.Mass * times, supplied.Material?.Items[0].Id ?? "")
+            Volume? measured = part.Volume is { } once ? Grid.On(once * times) : null;
+            parts.Add(new(supplied.Name, measured, Grid.On(part.Mass * times), supplied.Material?.Items[0].Id ?? "")
             {
                 Fluid = part.Fluid,
                 Salt = part.Salt,
             });
         }
 
-        return new(Need.Fluid, Need.Made, parts.MoveToImmutable(), Need.Steps) { ForImmersion = Need.ForImmersion, At = at };
+        var made = parts.MoveToImmutable();
+        return new(Need.Fluid, volume, made, Need.Steps)
+        {
+            ForImmersion = Need.ForImmersion,
+            At = measuredAt,
+            Telling = new RecipeTelling(Need.Fluid, volume, measuredAt, made),
+        };
     }
 
     /// <summary>What each of the ways takes, to be weighed against the others.</summary>

@@ -18,7 +18,7 @@ internal static class ReviewPass
         Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, wishes, found);
-        var plan = Grid.On(review.Plan with { Findings = Sorted(AllChecks.Review(review)) });
+        var plan = review.Plan with { Findings = Sorted(AllChecks.Review(review)) };
         return (new(plan, plan.Findings), review);
     }
 
@@ -78,6 +78,7 @@ internal static class ReviewPass
 
     private static ReviewStep Reviewed(DraftStep draft, Step step) => new(step, draft.Kind, draft.Fluid)
     {
+        Volume = draft.Volume,
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? GetOne : default,
@@ -95,12 +96,15 @@ internal static class ReviewPass
         {
             foreach (var finding in once)
             {
-                if (finding.Severity == severity) sorted.Add(finding);
+                if (finding.Severity == severity) sorted.Add(Placed(finding));
             }
         }
 
         return sorted.MoveToImmutable();
     }
+
+    /// <summary>A place in a file is where it begins: a plan does not keep how far it reaches.</summary>
+    private static Finding Placed(Finding finding) => finding.Where == finding.Where.Start ? finding : finding with { Where = finding.Where.Start };
 
     /// <summary>Nothing twice. Only findings of one id are compared by all their facts.</summary>
     private static ImmutableArray<Finding> Once(ImmutableArray<Finding> findings)

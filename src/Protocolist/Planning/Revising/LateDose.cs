@@ -1,4 +1,5 @@
 using Protocolist.Planning.Drafting;
+using Protocolist.Plans;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;
@@ -18,8 +19,10 @@ internal static class LateDose
     {
         var first = draft.Steps.FirstOrDefault(s => s.Kind == StageKind.Inject && s.Volume is not null && s.Fluid?.Name == host.Fluid?.Name);
         if (first is null) return draft.Body.LotVolume.Nominal * ShareOfBody;
-        var site = first.Sites.FirstOrDefault(s => Names(place, s.Region.ToString()) || (place.Length > 0 && Names(s.Region.ToString(), place)));
-        return site?.Total ?? first.Volume!.Value * ShareOfFirst;
+        var again = (first.Work as InjectWork)?.Plan?.Regions.FirstOrDefault(r => IsMeant(r.Region.Name.English));
+        return again is null ? first.Volume!.Value * ShareOfFirst : Volume.FromMilliliters(again.TotalMl * draft.Body.Count);
+
+        bool IsMeant(string region) => Names(place, region) || (place.Length > 0 && Names(region, place));
 
         static bool Names(string words, string part) => words.Contains(part, StringComparison.OrdinalIgnoreCase);
     }
