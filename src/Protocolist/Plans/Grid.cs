@@ -5,7 +5,7 @@ namespace Protocolist.Plans;
 
 /// <summary>
 /// How finely a plan knows its facts: to what no bench can measure, in the units of its JSON. Planning reckons with whole numbers, and what is put
-/// on the plan lies on the grid; so one that was read back equals the one that was written.
+/// on the plan lies on the grid; so one that was read back equals the one that was written. Words are made of what was reckoned.
 /// </summary>
 internal static class Grid
 {
@@ -22,7 +22,7 @@ internal static class Grid
 
     public static Mass On(Mass mass) => Mass.FromGrams(Round(mass.Grams));
 
-    public static Length On(Length length) => Length.FromMillimeters(Round(length.Millimeters));
+    public static Length? On(Length? length) => length is { } given ? Length.FromMillimeters(Round(given.Millimeters)) : null;
 
     public static Temperature On(Temperature temperature) => Temperature.FromDegreesCelsius(Round(temperature.DegreesCelsius));
 }

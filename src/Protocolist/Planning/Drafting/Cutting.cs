@@ -40,9 +40,9 @@ internal static class Cutting
             cuts.Add(new PlannedCut(
                 RegionOf(place, group)?.Name ?? Message.Text(place),
                 count > 0 ? count : usual?.Count ?? 0,
-                OnGrid(length ?? Millimetres(usual?.LengthMm)),
-                OnGrid(depth ?? Millimetres(usual?.DepthMm)),
-                OnGrid(spacing ?? (usual is { Count: > 1 } ? Millimetres(usual.SpacingMm) : null)),
+                length ?? Millimetres(usual?.LengthMm),
+                depth ?? Millimetres(usual?.DepthMm),
+                spacing ?? (usual is { Count: > 1 } ? Millimetres(usual.SpacingMm) : null),
                 side));
         }
 
@@ -72,8 +72,6 @@ internal static class Cutting
     }
 
     private static Length? LengthOf(StepDrafting step, StageKey key) => step.Length(key) is { } range ? Length.FromMeters(range.Middle) : null;
-
-    private static Length? OnGrid(Length? length) => length is { } given ? Grid.On(given) : null;
 
     private static Length? Millimetres(double? value) => value is > 0 ? Length.FromMillimeters(value.Value) : null;
 }

@@ -27,18 +27,16 @@ internal static class Injecting
 
     private static SiteVolume Millilitres(QuantityRange volume) => new(volume.Low * 1e6, volume.High * 1e6);
 
-    private static Volume Millilitres(double volume) => Volume.FromMilliliters(Grid.Round(volume));
-
     private static InjectionSite Site(RegionInjection region, Syringe? syringe, int count)
     {
         var fills = Syringe.For(region.SiteMl, region.TotalMl);
         return new(
             region.Region.Name,
             region.Sites * count,
-            Millilitres(region.SiteRange.LowMl),
-            Millilitres(region.SiteMl),
-            Millilitres(region.SiteRange.HighMl),
-            Millilitres(region.TotalMl * count),
+            Volume.FromMilliliters(region.SiteRange.LowMl),
+            Volume.FromMilliliters(region.SiteMl),
+            Volume.FromMilliliters(region.SiteRange.HighMl),
+            Volume.FromMilliliters(region.TotalMl * count),
             (syringe ?? fills).SizeMl,
             region.NeedleGauge,
             region.NeedleLengthMm)

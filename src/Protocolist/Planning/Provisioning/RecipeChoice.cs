@@ -20,8 +20,7 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
     /// <summary>As the plan shows it.</summary>
     public PlannedRecipe Written(Temperature at)
     {
-        var (times, volume, measuredAt) = (Times(Need, Way), Grid.On(Need.Made), Grid.On(at));
-        var parts = ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length);
+        var (times, parts) = (Times(Need, Way), ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length));
         foreach (var supplied in Way.Parts)
         {
             var part = supplied.Part;
@@ -33,14 +32,20 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
             });
         }
 
-        var made = parts.MoveToImmutable();
-        return new(Need.Fluid, volume, made, Need.Steps)
+        return new(Need.Fluid, Grid.On(Need.Made), parts.MoveToImmutable(), Need.Steps)
         {
             ForImmersion = Need.ForImmersion,
-            At = measuredAt,
-            Telling = new RecipeTelling(Need.Fluid, volume, measuredAt, made),
+            At = Grid.On(at),
+            Telling = new RecipeTelling(() => Made(at, times)),
         };
     }
+
+    private Recipe Made(Temperature at, double times) => new(
+        Need.Fluid,
+        Need.Made,
+        at,
+        [.. Way.Parts.Select(p => p.Part with { Name = p.Name.ToString(), Volume = p.Part.Volume * times, Mass = p.Part.Mass * times })],
+        Volume.Zero);
 
     /// <summary>What each of the ways takes, to be weighed against the others.</summary>
     public static Need Asked(FluidNeed need, ImmutableArray<FluidWay> ways)

@@ -1,5 +1,4 @@
 using Protocolist.Planning.Drafting;
-using Protocolist.Plans;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;
@@ -19,10 +18,8 @@ internal static class LateDose
     {
         var first = draft.Steps.FirstOrDefault(s => s.Kind == StageKind.Inject && s.Volume is not null && s.Fluid?.Name == host.Fluid?.Name);
         if (first is null) return draft.Body.LotVolume.Nominal * ShareOfBody;
-        var again = (first.Work as InjectWork)?.Plan?.Regions.FirstOrDefault(r => IsMeant(r.Region.Name.English));
-        return again is null ? first.Volume!.Value * ShareOfFirst : Volume.FromMilliliters(again.TotalMl * draft.Body.Count);
-
-        bool IsMeant(string region) => Names(place, region) || (place.Length > 0 && Names(region, place));
+        var site = first.Sites.FirstOrDefault(s => Names(place, s.Region.ToString()) || (place.Length > 0 && Names(s.Region.ToString(), place)));
+        return site?.Total ?? first.Volume!.Value * ShareOfFirst;
 
         static bool Names(string words, string part) => words.Contains(part, StringComparison.OrdinalIgnoreCase);
     }
