@@ -27,7 +27,7 @@ internal static class ReviewPass
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
-        var cautions = CautionWriting.Of(draft, provisioned.Recipes);
+        var cautions = CautionWriting.Of(draft, provisioned.Choice);
         var (steps, reviewed, care) = (
             ImmutableArray.CreateBuilder<Step>(
                 draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
