@@ -73,7 +73,14 @@ internal sealed record PreparedStage
             Terms = new StageValues(this, [.. settings.Select(s => s.Constant)]).Terms(PreparedSetting.Nothing);
     }
 
-    public string Id { get; init; }
+    public string Id
+    {
+        get;
+        init => (field, VolumeId) = (value, $"{value}.volume");
+    }
+
+    /// <summary>The id of the figure of its volume.</summary>
+    public string VolumeId { get; private init; } = "";
 
     public StageKind Kind { get; }
 

@@ -6,7 +6,6 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
-using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Drafting;
 

@@ -21,7 +21,7 @@ internal static class CautionWriting
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
     public static ImmutableArray<ImmutableArray<Message>> Of(Draft draft, RecipeChoice choice)
     {
-        var said = new List<Message>(16);
+        var said = new List<Message>(32);
         var cautions = ImmutableArray.CreateBuilder<ImmutableArray<Message>>(draft.Steps.Length);
         for (var i = 0; i < draft.Steps.Length; i++)
         {
