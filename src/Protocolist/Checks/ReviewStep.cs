@@ -10,17 +10,16 @@ using Duration = NodaTime.Duration;
 namespace Protocolist.Checks;
 
 /// <summary>One step with the fluid and the vessel as objects.</summary>
+/// <param name="Step">The step as it stands on the plan.</param>
+/// <param name="Kind">The kind of stage.</param>
+/// <param name="Fluid">The fluid, where there is one.</param>
 internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
 {
-    /// <summary>The step as it stands on the plan.</summary>
-    public Step Step
-    {
-        get;
-        init => (field, Lasts) = (value, TimeOf(value));
-    } = Step;
-
     /// <summary>How long it lasts: as dated, else the least that its protocol asks.</summary>
-    public Duration Lasts { get; private init; } = TimeOf(Step);
+    public Duration Lasts => Step is { Start: { } start, End: { } end } ? end.ToInstant() - start.ToInstant() : Step.Least;
+
+    /// <summary>How much of the fluid, as it was reckoned: a limit is not to be passed because the plan rounds.</summary>
+    public Volume? Volume { get; init; }
 
     /// <summary>How its vessel is filled; null where it has none.</summary>
     public FittedVessel? Vessel { get; init; }
@@ -43,10 +42,8 @@ internal sealed record ReviewStep(Step Step, StageKind Kind, Fluid? Fluid)
     public string Id => Step.Id;
 
     /// <summary>Volume of fluid over the volume of the body, one filling; null where there is no volume.</summary>
-    public double? RatioTo(Volume body) => Vessel?.Ratio ?? (Step.Volume is { } volume && body > Volume.Zero ? volume / body : null);
+    public double? RatioTo(Volume body) => Vessel?.Ratio ?? (Volume is { } volume && body > UnitsNet.Volume.Zero ? volume / body : null);
 
     /// <summary>What the protocol closes the vessel with; null where it does not say.</summary>
     public Sealing? Sealing => (Work as SealWork)?.With;
-
-    private static Duration TimeOf(Step step) => step is { Start: { } start, End: { } end } ? end.ToInstant() - start.ToInstant() : step.Least;
 }

@@ -7,17 +7,17 @@ using Protocolist.Quantities;
 namespace Protocolist.Plans;
 
 /// <summary>What a figure is made by, whatever its value: shared by all plans where a protocol says it.</summary>
-internal sealed record FigureOrigin(string Id, ImmutableArray<string> Inputs, string Source)
+internal record FigureOrigin(string Id, ImmutableArray<string> Inputs, string Source)
 {
     /// <summary>The protocol's formula; null where a rule of the planner made it.</summary>
     public Expression? Expression { get; init; }
 
     /// <summary>The rule in words, where no formula made it.</summary>
-    public Message Rule { get; init; }
+    public virtual Message Rule { get; init; }
 
     public SourceSpan Where { get; init; }
 
-    public Message Note { get; init; }
+    public virtual Message Note { get; init; }
 
     public Message HowItIsMade => Expression is null ? Rule : Message.Text(Expression.Text);
 

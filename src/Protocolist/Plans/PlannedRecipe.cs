@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Buffers;
+using Protocolist.Fluids.Mixing;
 using UnitsNet;
 
 namespace Protocolist.Plans;
@@ -43,12 +44,15 @@ public sealed record PlannedRecipe(
     /// <summary>How to go about it, one way a line; worked out from the parts when somebody reads it.</summary>
     public ImmutableArray<Message> Method
     {
-        get => (Telling ?? new RecipeTelling(this)).Sentences;
+        get => (Telling ?? new RecipeTelling(Made)).Sentences;
         init => Telling = new WrittenTelling(value);
     }
 
     /// <summary>How to go about it where that is settled already; null where the parts say it.</summary>
     internal Telling? Telling { get; init; }
+
+    private Recipe Made() =>
+        new(Fluid, Volume, At, [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })], Volume.Zero);
 
     /// <summary>What people call a fluid that is made.</summary>
     internal static Message NameOf(Fluid fluid, bool forImmersion) => forImmersion ? ForLyingIn.With(("fluid", fluid.Name)) : Message.Text(fluid.Name);

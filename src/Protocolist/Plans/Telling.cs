@@ -30,30 +30,12 @@ internal sealed class WrittenTelling(ImmutableArray<Message> sentences) : Tellin
     public override ImmutableArray<Message> Sentences => sentences;
 }
 
-/// <summary>The work of a step between the protocol's own words on how it is done and its remark.</summary>
-internal sealed class WorkTelling(Message how, StepWork work, StepFacts facts, Message note) : Telling
-{
-    public override ImmutableArray<Message> Sentences => [.. Said(how), .. work.Instructions(facts), .. Said(note)];
-
-    private static ReadOnlySpan<Message> Said(Message words) => words.IsEmpty ? [] : new Message[] { words };
-}
-
 /// <summary>How a fluid is made, one way a line.</summary>
-internal sealed class RecipeTelling(PlannedRecipe made) : Telling
+/// <param name="made">The recipe as it was reckoned.</param>
+internal sealed class RecipeTelling(Func<Recipe> made) : Telling
 {
     private static readonly Phrase Or = new("recipe.or", "or: {way}");
 
-    public override ImmutableArray<Message> Sentences
-    {
-        get
-        {
-            ImmutableArray<RecipePart> parts = [.. made.Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass)
-            {
-                Fluid = p.Fluid,
-                Salt = p.Salt,
-            })];
-            var recipe = new Recipe(made.Fluid, made.Volume, made.At, parts, UnitsNet.Volume.Zero);
-            return recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
-        }
-    }
+    public override ImmutableArray<Message> Sentences =>
+        made() is var recipe && recipe.AddWater is { IsEmpty: false } add ? [recipe.MakeUp, Or.With(("way", add))] : [recipe.MakeUp];
 }

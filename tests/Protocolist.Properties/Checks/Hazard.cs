@@ -28,7 +28,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
         new("a longer wash", ["wash-too-short"], plan => plan.Each(s => s.Kind == StageKind.Wash, s => s.Lasting((s.Lasts * 2) + Duration.FromHours(24))), Gone: false),
         new("a wash that is changed", ["wash-not-changed"], plan => plan.Each(s => s.Kind == StageKind.Wash, s => s with { Step = s.Step with { Changes = s.Step.Changes + 3 } })),
         new("a keeping strength inside the band", ["keeping-strength-out-of-band"], plan => plan.Each(s => s == plan.House, s => s.In(UsualKeeping(s.Fluid!)))),
-        new("ten times the final alcohol", ["alcohol-weakened-by-body"], plan => plan.Each(s => s == plan.House, s => s with { Step = s.Step with { Volume = s.Step.Volume * 10 } }), Gone: false),
+        new("ten times the final alcohol", ["alcohol-weakened-by-body"], plan => plan.Each(s => s == plan.House, s => s with { Volume = s.Volume * 10 }), Gone: false),
         new("10 % formalin for injection", ["injection-too-strong"], plan => plan.Each(s => s is { Kind: StageKind.Inject, Fluid.HasFormaldehyde: true }, s => s.In("neutral buffered formalin 10 %"))),
         new("a fixative of full strength", ["fixative-too-weak"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s.In(s.Fluid is { IsAlcohol: true } ? "ethanol 80 %vol" : "neutral buffered formalin 10 %"))),
         new("a change of fixative every week", ["fixative-over-its-month"], plan => plan.Each(s => s.Kind == StageKind.Immerse, s => s with { Step = s.Step with { Changes = (int)(s.Lasts.TotalDays / 7) + 1 } })),
@@ -112,7 +112,7 @@ internal sealed record Hazard(string Remedy, string[] Findings, Func<ReviewCase,
 
     private static ReviewStep Roomy(ReviewStep step, Volume fluid) => step with
     {
-        Step = step.Step with { Volume = step.Step.Volume is null ? null : fluid },
+        Volume = step.Volume is null ? null : fluid,
         VesselReasons = [],
         Vessel = step.Vessel is not { } vessel ? null : vessel with
         {

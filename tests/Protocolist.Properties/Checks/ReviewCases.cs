@@ -55,7 +55,7 @@ internal static class ReviewCases
     [
         from pick in Gen.Choose(0, 99) from fluid in Gen.Elements(Fluids) select Change(plan => OfFluids(plan, pick, s => s.In(fluid))),
         from pick in Gen.Choose(0, 99) from hours in Gen.Elements(1, 23, 100, 2000) select Change(plan => OfFluids(plan, pick, s => s.Lasting(Duration.FromHours(hours)))),
-        from pick in Gen.Choose(0, 99) from factor in Gen.Elements(0.02, 0.3, 40) select Change(plan => OfFluids(plan, pick, s => s with { Step = s.Step with { Volume = s.Step.Volume * factor }, Vessel = s.Vessel is { } v ? v with { Ratio = v.Ratio * factor, LevelColdest = v.LevelColdest * Math.Min(1, factor) } : null })),
+        from pick in Gen.Choose(0, 99) from factor in Gen.Elements(0.02, 0.3, 40) select Change(plan => OfFluids(plan, pick, s => s with { Volume = s.Volume * factor, Vessel = s.Vessel is { } v ? v with { Ratio = v.Ratio * factor, LevelColdest = v.LevelColdest * Math.Min(1, factor) } : null })),
         from pick in Gen.Choose(0, 99) select Change(plan => OfFluids(plan, pick, s => s with { WatchEvery = null, Step = s.Step with { Changes = 0 } })),
         from kind in Gen.Elements(StageKind.Wash, StageKind.Slit, StageKind.Sample, StageKind.Pose, StageKind.Label, StageKind.Bath, StageKind.Thaw) select Change(plan => plan.Without(s => s.Kind == kind)),
         from words in Gen.Elements(Histories) select Change(plan => plan.Told(s => s with { HowObtained = words, Permits = [] })),

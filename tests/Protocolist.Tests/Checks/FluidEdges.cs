@@ -120,7 +120,7 @@ internal static class FluidEdges
         Warns("wash-not-changed", ["never changed"], () => Left(8.99), () => Left(9.01)),
         Warns("wash-not-changed", ["never changed"], () => Standing(0, ""), () => Standing(1, "")),
         Warns("wash-not-changed", ["never changed"], () => Standing(0, "no"), () => Standing(0, "no").Step("wash", s => s with { Kind = StageKind.Bath })),
-        Warns("wash-not-changed", ["never changed"], () => Standing(0, "no"), () => Standing(0, "no").Step("wash", s => s with { Step = s.Step with { Volume = null } })),
+        Warns("wash-not-changed", ["never changed"], () => Standing(0, "no"), () => Standing(0, "no").Step("wash", s => s with { Volume = null })),
         Warns("ph-drift", ["reads pH 6.5"], () => Kept(6.5, b => b), () => Kept(6.5, b => b with { Kind = StockKind.Tool })),
         Warns("ph-drift", ["reads pH 6.5"], () => Kept(6.5, b => b), () => Kept(6.5, b => b with { OnHand = Amount.Of(UnitsNet.Volume.Zero) })),
         Warns("ph-drift", ["reads pH 6.5"], () => Kept(6.5, b => b), () => Kept(6.5, b => b with { Buffering = "vinegar" })),
@@ -182,7 +182,7 @@ internal static class FluidEdges
         plan with { Care = [.. plan.Care.Where(c => c.Id == "round").Select(c => c with { Fluid = Protocolist.Fluids.Fluid.Read(fluid).Value! })] };
 
     /// <summary>Standing water of so many times the water in the body.</summary>
-    private static ReviewCase Left(double times) => Good.Step("wash", s => s with { Step = s.Step with { Changes = 0, Volume = Good.Water * times } });
+    private static ReviewCase Left(double times) => Good.Step("wash", s => s with { Volume = Good.Water * times, Step = s.Step with { Changes = 0 } });
 
     private static ReviewCase Kept(double ph, Func<StockItem, StockItem> change) =>
         Good.Shelf_holds(change(Bottle(Neutral) with { Buffering = "phosphate", Spent = new SpentFluid(ph, true) }));
@@ -198,11 +198,11 @@ internal static class FluidEdges
 
     /// <summary>So many hours in each bath before a small jar.</summary>
     private static ReviewCase Hurried(string fluid, double hours) => Good.Lasts("half", Duration.FromHours(hours)).Lasts("strong", Duration.FromHours(hours)).Fluid("house", fluid)
-        .Step("house", s => s with { Step = s.Step with { Volume = UnitsNet.Volume.FromMilliliters(100) } });
+        .Step("house", s => s with { Volume = UnitsNet.Volume.FromMilliliters(100) });
 
     /// <summary>No baths before the jar.</summary>
     private static ReviewCase Soaked(string fluid, double millilitres) => Good.Without("half").Without("strong").Fluid("house", fluid)
-        .Step("house", s => s with { Step = s.Step with { Volume = UnitsNet.Volume.FromMilliliters(millilitres) } });
+        .Step("house", s => s with { Volume = UnitsNet.Volume.FromMilliliters(millilitres) });
 
     private static ReviewCase Fixed(Duration time) => Good.Lasts("fix", time);
 
@@ -217,7 +217,7 @@ internal static class FluidEdges
     private static ReviewCase At(double celsius) => Good.On(b => b with { Temperatures = b.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } });
 
     private static ReviewCase Standing(int changes, string running) =>
-        Good.Step("wash", s => s with { Work = new Protocolist.Plans.SoakWork(running == "yes"), Step = s.Step with { Changes = changes, Volume = UnitsNet.Volume.FromMilliliters(50) } });
+        Good.Step("wash", s => s with { Work = new Protocolist.Plans.SoakWork(running == "yes"), Volume = UnitsNet.Volume.FromMilliliters(50), Step = s.Step with { Changes = changes } });
 
     private static ReviewCase Read(double ph) => Good.Shelf_holds(Bottle(Neutral) with { Uses = 1, Buffering = "phosphate", Spent = new SpentFluid(ph, true) });
 

@@ -40,13 +40,13 @@ internal static class PeopleAndLabelEdges
         Warns("formaldehyde-in-the-air", ["in 'house'"], () => Aired(2, 0.2, false).Fluid("house", "formaldehyde 8 % w/v"), () => Aired(2, 0.2, false)),
         Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Fluid("fix", "ethanol 80 %vol")),
         Warns("formalin-to-the-drain", ["'spent' drains fluid"], () => Drained(Good), () => Drained(Good).Step("spent", s => s with { Kind = StageKind.Sample, Work = Protocolist.Plans.PlainWork.Instance })),
-        Warns("formalin-to-the-drain", ["a plan with 3 L of formalin"], () => Drained(Good).Fluid("half", "neutral buffered formalin 10 %").Step("half", s => s with { Step = s.Step with { Volume = Volume.FromLiters(1) } }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } }), () => Drained(Good).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(2) } })),
-        Warns("formalin-without-hood", ["'fix' injects formalin, which sprays back"], () => Injects(s => s with { Step = s.Step with { Volume = null } }), () => Injects(s => s with { Kind = StageKind.Immerse })),
+        Warns("formalin-to-the-drain", ["a plan with 3 L of formalin"], () => Drained(Good).Fluid("half", "neutral buffered formalin 10 %").Step("half", s => s with { Volume = Volume.FromLiters(1) }).Step("fix", s => s with { Volume = Volume.FromLiters(2) }), () => Drained(Good).Step("fix", s => s with { Volume = Volume.FromLiters(2) })),
+        Warns("formalin-without-hood", ["'fix' injects formalin, which sprays back"], () => Injects(s => s with { Volume = null }), () => Injects(s => s with { Kind = StageKind.Immerse })),
         Warns("formalin-without-hood", ["'fix' injects"], () => Injects(s => s), () => Injects(s => s).Fluid("fix", "ethanol 80 %vol")),
         Warns("formalin-without-hood", ["'fix' injects"], () => Injects(s => s), () => Injects(s => s).On(b => b with { Air = null })),
         Warns("lone-work", ["'house' has a vessel of 23.01 kg, where 23 kg is the most for one"], () => Load(23.01), () => Load(23)),
-        Warns("lone-work", ["'fix'"], () => Alone(1), () => Alone(1).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(4.99) } })),
-        Warns("lone-work", ["'fix' injects formalin"], () => Alone(1).Step("fix", s => s with { Kind = StageKind.Inject, Step = s.Step with { Volume = Volume.FromLiters(0.1) } }), () => Alone(1).Fluid("fix", "ethanol 80 %vol").Step("fix", s => s with { Kind = StageKind.Inject })),
+        Warns("lone-work", ["'fix'"], () => Alone(1), () => Alone(1).Step("fix", s => s with { Volume = Volume.FromLiters(4.99) })),
+        Warns("lone-work", ["'fix' injects formalin"], () => Alone(1).Step("fix", s => s with { Kind = StageKind.Inject, Volume = Volume.FromLiters(0.1) }), () => Alone(1).Fluid("fix", "ethanol 80 %vol").Step("fix", s => s with { Kind = StageKind.Inject })),
         Warns("lone-work", ["'strong' has a vessel of 30 kg, where 23 kg is the most for one; 1 more step asks as much"], () => Load(30, "fix", "wash", "half", "strong", "house"), () => Load(30, "fix", "wash")),
         Warns("stored-flammables", ["hold 37.86 L of flammable liquid; 37.85 L is the most outside a cabinet in one laboratory"], () => Stored(37.86, 0, 0), () => Stored(37.85, 0, 0)),
         Warns("stored-flammables", ["hold 227.13 L of flammable liquid; 227.12 L is the most in one storage cabinet"], () => Stored(227.13, 0, 0), () => Stored(227.12, 0, 0)),
@@ -56,11 +56,11 @@ internal static class PeopleAndLabelEdges
         Warns("stored-formaldehyde", ["belongs in a ventilated store"], () => Stored(0, 21, 8), () => Stored(0, 21, 8).Fluid("fix", "ethanol 80 %vol")),
         Warns("stored-formaldehyde", ["hold 226.8 kg of formaldehyde in all, and from 226.8 kg on"], () => Stored(0, 20, 226.797), () => Stored(0, 21, 226.797)),
         Warns("stored-formaldehyde", ["some places ask for notice"], () => Stored(0, 600, 226.797), () => Stored(0, 600, 226.795)),
-        Warns("ventilation-unknown", ["'house' opens 3 L"], () => Unaired(2).Fluid("house", "neutral buffered formalin 5 %").Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(3) } }), () => Unaired(2)),
+        Warns("ventilation-unknown", ["'house' opens 3 L"], () => Unaired(2).Fluid("house", "neutral buffered formalin 5 %").Step("house", s => s with { Volume = Volume.FromLiters(3) }), () => Unaired(2)),
         Fails("waste-without-destination", ["1 L of ethanol 70 %vol from 'strong' (flammable alcohol) has nowhere to go"], () => Thrown(""), () => Thrown("the alcohol drum")),
         Fails("waste-without-destination", ["of neutral buffered formalin 10 % from 'fix' goes nowhere"], () => Unbooked("fix"), () => Good),
         Fails("waste-without-destination", ["of ethanol 75 %vol from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Fluid("strong", "tap water")),
-        Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Step = s.Step with { Volume = null } })),
+        Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Volume = null })),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Written(p => p with { Fluids = [new FluidMove(Fluid.Ethanol(75), Volume.FromLiters(1), new(FluidPlaceKind.Step, "strong"), new(FluidPlaceKind.Waste, Destination: Message.Text("drum")))] })),
         Fails("waste-without-destination", ["from 'strong' goes nowhere"], () => Unbooked("strong"), () => Unbooked("strong").Step("strong", s => s with { Kind = StageKind.House })),
         Fails("label-incomplete", ["the plan has no label"], () => Good.Written(p => p with { Label = [] }), () => Good),
@@ -87,19 +87,19 @@ internal static class PeopleAndLabelEdges
     private static ReviewCase Stored(double flammable, double stock, double formaldehydeKg) =>
         Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), Mass.FromKilograms(formaldehydeKg)) };
 
-    private static ReviewCase Warm(double celsius) => Good.Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(5) } })
+    private static ReviewCase Warm(double celsius) => Good.Step("house", s => s with { Volume = Volume.FromLiters(5) })
         .On(b => b with { Temperatures = b.Temperatures with { Room = Temperature.FromDegreesCelsius(celsius) } });
 
     private static ReviewCase Opened(params (string Step, double Litres)[] all) =>
-        all.Aggregate(Good, (p, o) => p.Step(o.Step, s => s with { Step = s.Step with { Volume = Volume.FromLiters(o.Litres) } }));
+        all.Aggregate(Good, (p, o) => p.Step(o.Step, s => s with { Volume = Volume.FromLiters(o.Litres) }));
 
-    private static ReviewCase Alone(int people) => Good.On(b => b with { People = people }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(5) } });
+    private static ReviewCase Alone(int people) => Good.On(b => b with { People = people }).Step("fix", s => s with { Volume = Volume.FromLiters(5) });
 
     /// <summary>One person, and vessels of so many kg.</summary>
     private static ReviewCase Load(double kilograms, params string[] steps) => (steps.Length == 0 ? ["house"] : steps)
         .Aggregate(Good.On(b => b with { People = 1 }), (p, id) => p.Step(id, s => s with { Vessel = Good.House!.Vessel! with { TotalMass = Mass.FromKilograms(kilograms) } }));
 
-    private static ReviewCase Unaired(double litres) => Good.On(b => b with { Air = null }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
+    private static ReviewCase Unaired(double litres) => Good.On(b => b with { Air = null }).Step("fix", s => s with { Volume = Volume.FromLiters(litres) });
 
     private static ReviewCase Aired(double roomM3, double changes, bool hood) =>
         Good.On(b => b with { Air = new(Volume.FromCubicMeters(roomM3), changes, hood) });

@@ -27,7 +27,7 @@ internal static class PeopleAndLabelRows
     ];
 
     private static Protocolist.Checks.ReviewCase Unaired(double litres) =>
-        Good.On(b => b with { Air = null }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
+        Good.On(b => b with { Air = null }).Step("fix", s => s with { Volume = Volume.FromLiters(litres) });
 
     private static Protocolist.Checks.ReviewCase Injected(bool hood) =>
         Good.On(b => b with { Air = b.Air! with { HasHood = hood } }).Step("fix", s => s with { Kind = StageKind.Inject });
@@ -39,10 +39,10 @@ internal static class PeopleAndLabelRows
         Good with { Stored = new(Volume.FromLiters(flammable), Volume.FromLiters(stock), UnitsNet.Mass.Zero) };
 
     private static Protocolist.Checks.ReviewCase Opened(double litres) =>
-        Good.Step("house", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
+        Good.Step("house", s => s with { Volume = Volume.FromLiters(litres) });
 
     private static Protocolist.Checks.ReviewCase Alone(double litres) =>
-        Good.On(b => b with { People = 1 }).Step("fix", s => s with { Step = s.Step with { Volume = Volume.FromLiters(litres) } });
+        Good.On(b => b with { People = 1 }).Step("fix", s => s with { Volume = Volume.FromLiters(litres) });
 
     private static Protocolist.Checks.ReviewCase Thrown(string destination) =>
         Good.Written(p => p with { Waste = [.. p.Waste, Booked.Ethanol("strong", destination)] });

@@ -24,11 +24,11 @@ public class ReviewStepTests
     [Fact]
     public void Ratio_is_the_vessel_s_else_volume_over_body_else_unknown()
     {
-        var litre = Fix with { Vessel = null, Step = Fix.Step with { Volume = Volume.FromLiters(1) } };
+        var litre = Fix with { Vessel = null, Volume = Volume.FromLiters(1) };
         Assert.Equal(7, (Fix with { Vessel = Fix.Vessel! with { Ratio = 7 } }).RatioTo(Volume.FromLiters(0.1)));
         Assert.Equal(10, litre.RatioTo(Volume.FromLiters(0.1))!.Value, 9);
         Assert.Null(litre.RatioTo(Volume.Zero));
-        Assert.Null((litre with { Step = litre.Step with { Volume = null } }).RatioTo(Volume.FromLiters(0.1)));
+        Assert.Null((litre with { Volume = null }).RatioTo(Volume.FromLiters(0.1)));
     }
 
     [Fact]

@@ -50,12 +50,12 @@ internal static class AlcoholWeakenedByBody
 
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.House is not { Fluid.IsAlcohol: true, Step.Volume: { } jar } house) return [];
+        if (plan.House is not { Fluid.IsAlcohol: true, Volume: { } jar } house) return [];
         var fillings = new List<(AlcoholBath, Duration)>();
         foreach (var step in plan.Alcohol)
         {
             if (OneAlcohol.Clash(step.Fluid!, house.Fluid)) return [];
-            if (step.Kind is not (StageKind.Immerse or StageKind.Bath or StageKind.House) || step.Step.Volume is not { } volume) continue;
+            if (step.Kind is not (StageKind.Immerse or StageKind.Bath or StageKind.House) || step.Volume is not { } volume) continue;
             var times = 1 + Math.Min(step.Step.Changes, MostChanges);
             for (var i = 0; i < times; i++) fillings.Add((new(step.Fluid!, volume), step.Lasts / times));
         }

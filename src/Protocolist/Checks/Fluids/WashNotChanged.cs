@@ -30,7 +30,7 @@ internal static class WashNotChanged
         ImmutableArray<Finding> found = [];
         foreach (var step in plan.FluidSteps)
         {
-            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Step.Volume is not { } volume || step.Work is SoakWork { Runs: true }) continue;
+            if (step.Kind != StageKind.Wash || step.Step.Changes > 0 || step.Volume is not { } volume || step.Work is SoakWork { Runs: true }) continue;
             if (WashChanges.LeftBehind(plan.Water, volume) is not { } left) continue;
             var message = Stands.With(
                 Argument.Id("step", step.Id),

@@ -28,11 +28,14 @@ internal static class FormalinFlag
         return [Finding.Error("formalin-flag-missing", NoFlag.With(Argument.Id("step", house.Id), ("fluid", fluid.Name)), AddLine).At(house, "fluid")];
     }
 
+    /// <summary>The same where somebody wrote it in words of their own.</summary>
+    private static readonly Message OwnLine = Message.Text(Line.English);
+
     private static bool IsFlagged(ImmutableArray<Message> label)
     {
         foreach (var line in label)
         {
-            if (line == Line || line == Message.Text(Line.English)) return true;
+            if (line == Line || line == OwnLine) return true;
         }
 
         return false;

@@ -34,7 +34,7 @@ internal static class AboveFlashPoint
         var (most, volume) = (default(ReviewStep), Volume.Zero);
         foreach (var step in plan.Alcohol)
         {
-            if (step.Step.Volume is { } opened && opened >= Much && opened > volume) (most, volume) = (step, opened);
+            if (step.Volume is { } opened && opened >= Much && opened > volume) (most, volume) = (step, opened);
         }
 
         if (most is null || Hazards.Of(most.Fluid!) is not { FlashPoint: { } flash } hazards) return [];

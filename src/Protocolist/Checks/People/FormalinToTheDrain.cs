@@ -29,7 +29,7 @@ internal static class FormalinToTheDrain
         foreach (var step in plan.Steps)
         {
             if (step.Work is not DiscardWork { IsDrained: true }) continue;
-            var volume = Volume.FromLiters(plan.Formalin.Sum(s => s.Step.Volume?.Liters ?? 0));
+            var volume = Volume.FromLiters(plan.Formalin.Sum(s => s.Volume?.Liters ?? 0));
             var message = Drains.With(Argument.Id("step", step.Id), ("volume", volume));
             found = found.Add(Finding.Warning(Id, message, Collect).At(step, "to").ByEach(plan.Formalin, "volume"));
         }

@@ -29,7 +29,7 @@ internal static class FormalinWithoutHood
         foreach (var step in plan.Formalin)
         {
             if (step.Kind != StageKind.Inject) continue;
-            Argument injected = step.Step.Volume is { } volume ? ("volume", volume) : ("volume", Some);
+            Argument injected = step.Volume is { } volume ? ("volume", volume) : ("volume", Some);
             var message = Injects.With(Argument.Id("step", step.Id), injected, ("room", air.Room));
             return [Finding.Warning(Id, message, Outdoors).At(step, "dose", "volume")];
         }

@@ -50,7 +50,7 @@ internal static class LoneWork
         { Kind: StageKind.Inject, Fluid.HasFormaldehyde: true } => Injects.With(Argument.Id("step", step.Id)),
         { Vessel: { } vessel } when vessel.TotalMass > Lifting.OnePerson =>
             Lifts.With(Argument.Id("step", step.Id), ("mass", vessel.TotalMass), ("most", Lifting.OnePerson)),
-        { Fluid.HasFormaldehyde: true, Step.Volume: { } volume } when volume >= Much =>
+        { Fluid.HasFormaldehyde: true, Volume: { } volume } when volume >= Much =>
             Pours.With(Argument.Id("step", step.Id), ("volume", volume), ("much", Much)),
         _ => default,
     };

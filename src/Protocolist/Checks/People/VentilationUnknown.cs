@@ -34,7 +34,7 @@ internal static class VentilationUnknown
         var (open, volume) = (default(ReviewStep), Volume.Zero);
         foreach (var step in plan.Formalin)
         {
-            if (step.Step.Volume is { } opened && opened >= Much && opened > volume) (open, volume) = (step, opened);
+            if (step.Volume is { } opened && opened >= Much && opened > volume) (open, volume) = (step, opened);
         }
 
         if (open is null) return [];

@@ -34,7 +34,7 @@ internal static class WasteWithoutDestination
 
         foreach (var step in plan.FluidSteps)
         {
-            if (step.Fluid!.IsWater || step.Kind is not (StageKind.Immerse or StageKind.Bath) || step.Step.Volume is not { } volume) continue;
+            if (step.Fluid!.IsWater || step.Kind is not (StageKind.Immerse or StageKind.Bath) || step.Volume is not { } volume) continue;
             if (Goes(plan.Plan, step.Id)) continue;
             var message = Forgotten.With(("volume", volume), ("fluid", step.Fluid.Name), Argument.Id("step", step.Id));
             found = found.Add(Finding.Error(Id, message, Container).At(step, "fluid", "volume"));

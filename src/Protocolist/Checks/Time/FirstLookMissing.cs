@@ -38,7 +38,7 @@ internal static class FirstLookMissing
         var days = first is { } date ? Period.DaysBetween(end.Date, date) : int.MaxValue;
         if (days <= MostDays) return [];
         Argument name = ("fluid", fluid.Name);
-        var filling = house.Step.Volume is { } volume ? ("fluid", SoMuch.With(("volume", volume), name)) : name;
+        var filling = house.Volume is { } volume ? ("fluid", SoMuch.With(("volume", volume), name)) : name;
         Message asked = first is { } late ? NobodyBefore.With(("on", late), ("days", days), ("most", MostDays)) : NoDate;
         var message = TakesUpWater.With(filling, ("water", plan.Water), ("look", asked));
         return [Finding.Note("first-look-missing", message, Measure).At(house, "fluid", "volume").By("specimen.lot-volume", "specimen.water-share")];

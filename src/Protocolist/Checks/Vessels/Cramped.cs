@@ -30,7 +30,7 @@ internal static class Cramped
             Argument.Of("half", Half, Dimension.None),
             Argument.Id("step", house.Id),
             ("body", plan.Body.LotVolume.Nominal),
-            house.Step.Volume is { } volume ? ("fluid", volume) : ("fluid", NoFluid));
+            house.Volume is { } volume ? ("fluid", volume) : ("fluid", NoFluid));
         return [Finding.Warning(Id, message, Larger).At(house, "volume").By("specimen.lot-volume")];
     }
 }

@@ -37,11 +37,7 @@ internal static class JointLoad
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
         if (plan.House is not { Vessel: { } vessel } house || plan.Tank?.Value is not { } tank) return [];
-        PaneDesign? worst = null;
-        foreach (var pane in (ReadOnlySpan<PaneDesign?>)[tank.LongPane, tank.EndPane])
-        {
-            if (pane?.JointTension is not null && (worst is null || pane.JointTension > worst.JointTension)) worst = pane;
-        }
+        var worst = Worst(tank, vessel.Vessel.Pane ?? tank.Spec.Glass.StockThicknesses[0]);
 
         // The design counts with a joint as wide as its own stock glass; a thinner pane has a narrower joint.
         var pull = worst is not { JointTension: { } tension, Stock: { } stock } ? Pressure.Zero
@@ -57,5 +53,20 @@ internal static class JointLoad
         if (tank.Spec.Depth.Meters <= TankFindings.DeepestUnframed) return [];
         var unframed = Unframed.With(level, fluid, name, ("most", Length.FromMeters(TankFindings.DeepestUnframed)));
         return [Finding.Warning(Id, unframed, SeeToFrame).At(house, "fluid", "volume")];
+    }
+
+    /// <summary>The wall whose joint is pulled most; null where the narrowest joints hold, and nobody needs to know how thick the glass should be.</summary>
+    private static PaneDesign? Worst(TankDesign tank, Length narrowest)
+    {
+        ReadOnlySpan<PaneDesign?> walls = [tank.LongPane, tank.EndPane];
+        var (holds, worst) = (true, default(PaneDesign));
+        foreach (var wall in walls) holds &= wall is null || wall.TensionIn(narrowest).Megapascals <= TankFindings.JointShortTerm;
+        if (holds) return null;
+        foreach (var wall in walls)
+        {
+            if (wall?.JointTension is not null && (worst is null || wall.JointTension > worst.JointTension)) worst = wall;
+        }
+
+        return worst;
     }
 }

@@ -44,10 +44,7 @@ internal static class VesselTooSmall
         var alike = new List<(List<Message> Reasons, List<ReviewStep> Steps)>();
         foreach (var step in plan.Steps)
         {
-            if (step.Vessel is not null || step.VesselAdvice.IsEmpty) continue;
-            var reasons = ReasonsOf(step);
-            if (alike.Find(a => a.Reasons.SequenceEqual(reasons)) is { Steps: { } others }) others.Add(step);
-            else alike.Add((reasons, [step]));
+            if (step.Vessel is null && !step.VesselAdvice.IsEmpty) Add(alike, ReasonsOf(step), step);
         }
 
         foreach (var (reasons, steps) in alike)
@@ -60,6 +57,12 @@ internal static class VesselTooSmall
         }
 
         return found;
+    }
+
+    private static void Add(List<(List<Message> Reasons, List<ReviewStep> Steps)> alike, List<Message> reasons, ReviewStep step)
+    {
+        if (alike.Find(a => a.Reasons.SequenceEqual(reasons)) is { Steps: { } others }) others.Add(step);
+        else alike.Add((reasons, [step]));
     }
 
     private static Finding Rests(Finding finding, List<ReviewStep> steps) =>

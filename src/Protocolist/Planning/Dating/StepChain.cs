@@ -114,8 +114,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     private Checked<Schedule>? Solve(JobGraph graph) => Scheduler.TryEarliest(graph, hours, From);
 
     /// <summary>The same jobs, each waiting for its delivery, and the first one begun by a moment where that is given.</summary>
-    private JobGraph Waiting(JobGraph graph, Instant? beginBy) => graph.With((jobs, _) =>
+    private JobGraph Waiting(JobGraph graph, Instant? beginBy)
     {
+        Job[] jobs = [.. graph.Jobs];
         for (var i = 0; i < jobs.Length; i++)
         {
             var starts = jobs[i].Starts;
@@ -123,7 +124,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
             if (i == 0 && beginBy is { } latest) starts = starts with { To = Math.Min(starts.To, Minutes.Floor(latest)) };
             jobs[i] = jobs[i] with { Starts = starts };
         }
-    });
+
+        return graph.With(jobs);
+    }
 
     private JobGraph Graph(bool follows)
     {

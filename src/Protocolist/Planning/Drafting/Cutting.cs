@@ -30,7 +30,7 @@ internal static class Cutting
         var spacing = LengthOf(step, StageKey.Spacing);
         var custom = CutPlan.For(step.Body, spacing?.Millimeters).Value;
         var side = stage.Has(StageKey.Side) ? step.Word(StageKey.Side) : "any";
-        var count = step.Quantity(StageKey.Count) is { } number ? StepDrafting.Whole(number) : 0;
+        var count = step.Quantity(StageKey.Count) is { } number ? StageValues.Whole(number) : 0;
         var (length, depth) = (LengthOf(step, StageKey.Length), LengthOf(step, StageKey.Depth));
         ImmutableArray<string> places = stage.Places.IsEmpty ? ["body"] : stage.Places;
         var cuts = ImmutableArray.CreateBuilder<PlannedCut>(places.Length);

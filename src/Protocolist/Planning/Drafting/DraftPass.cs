@@ -51,9 +51,9 @@ internal static class DraftPass
             var first = figures.Count;
             foreach (var setting in stage.Settings)
             {
-                var value = setting.Expression.Evaluate(inputs);
-                if (IsImpossible(value)) findings.Add(NotFinite(setting.Origin, Severity.Error));
-                figures.Add(setting.Origin.Of(value));
+                var figure = setting.Figure(inputs);
+                if (IsImpossible(figure.Answer)) findings.Add(NotFinite(setting.Origin, Severity.Error));
+                figures.Add(figure);
             }
 
             steps.Add(new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step());

@@ -71,15 +71,19 @@ internal static class FixationTime
     private static readonly Phrase OverPromises = new("model.fixation.over-promises", ", which over-promises here");
     private static readonly Phrase Thumbs = new("model.fixation.thumbs", "{thumbs:; }");
 
-    public static Figure Figure(BodyFixation fixation)
+    private static readonly ImmutableArray<string> MadeFrom = ["specimen.half-thickness", "bench.temperature"];
+
+    public static Figure Figure(BodyFixation fixation) =>
+        new Model(fixation).Of(new QuantityRange(fixation.Time.LowHours * 3600, fixation.Time.HighHours * 3600, Dimension.OfTime));
+
+    /// <summary>How the model came to its time, to be put into words when somebody asks.</summary>
+    private sealed record Model(BodyFixation Fixation)
+        : FigureOrigin(FigureId, MadeFrom, PenetrationRate.Of(Fixation.Slowest.Region.Tissue, Fixative.Formaldehyde).Source)
     {
-        var slowest = fixation.Slowest;
-        var source = PenetrationRate.Of(slowest.Region.Tissue, Fixative.Formaldehyde).Source;
-        return new FigureOrigin(FigureId, ["specimen.half-thickness", "bench.temperature"], source)
-        {
-            Rule = Penetration.With(("depth", Length.FromMillimeters(slowest.DepthMm)), ("region", slowest.Region.Name), ("by", slowest.By)),
-            Note = Thumbs.With(Argument.Messages("thumbs", fixation.Thumbs.Select(t =>
-                Thumb.With(("says", t.Says), ("time", Duration.FromHours(t.Hours)), ("over", t.OverPromises ? OverPromises : default(Message)))))),
-        }.Of(new QuantityRange(fixation.Time.LowHours * 3600, fixation.Time.HighHours * 3600, Dimension.OfTime));
+        public override Message Rule => Penetration.With(
+            ("depth", Length.FromMillimeters(Fixation.Slowest.DepthMm)), ("region", Fixation.Slowest.Region.Name), ("by", Fixation.Slowest.By));
+
+        public override Message Note => Thumbs.With(Argument.Messages("thumbs", Fixation.Thumbs.Select(t =>
+            Thumb.With(("says", t.Says), ("time", Duration.FromHours(t.Hours)), ("over", t.OverPromises ? OverPromises : default(Message))))));
     }
 }

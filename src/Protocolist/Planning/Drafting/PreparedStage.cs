@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Formulas;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 
@@ -13,8 +14,17 @@ internal enum StageKey
     SinceCollection, SinceDeath, Spacing, Temperature, To, Wait, Within, WrittenWith,
 }
 
-/// <summary>A setting with a value that depends on the specimen or the choices, and the figure that it becomes.</summary>
-internal sealed record PreparedSetting(Expression Expression, FigureOrigin Origin);
+/// <summary>A setting of a stage, and the figure that it becomes.</summary>
+internal sealed record PreparedSetting(Expression Expression, FigureOrigin Origin)
+{
+    /// <summary>For what looks nothing up.</summary>
+    public static FormulaInputs Nothing { get; } = new FormulaInputs([]);
+
+    /// <summary>The figure where it is the same for every specimen, whatever is chosen; else null.</summary>
+    public Figure? Constant { get; } = Origin.Inputs.IsEmpty ? Origin.Of(Expression.Evaluate(Nothing)) : null;
+
+    public Figure Figure(FormulaInputs inputs) => Constant ?? Origin.Of(Expression.Evaluate(inputs));
+}
 
 /// <summary>
 /// A stage of a protocol, ready to become a step of any specimen: texts as messages, settings by their places. Made once for a protocol. Immutable.
@@ -24,6 +34,12 @@ internal sealed record PreparedStage
     private static readonly ImmutableArray<(StageKey Key, string Word)> Words =
     [
         .. Enum.GetValues<StageKey>().Select(k => (k, Reading.EnumWords<StageKey>.Of(k))),
+    ];
+
+    /// <summary>What the terms of a step are made of.</summary>
+    private static readonly ImmutableArray<StageKey> TermKeys =
+    [
+        StageKey.Changes, StageKey.HandsOn, StageKey.Last, StageKey.Ratio, StageKey.SinceCollection, StageKey.SinceDeath, StageKey.Wait, StageKey.Within,
     ];
 
     private static readonly Phrase Called = new("watch.sign", "{sign} ({meaning}): {action}");
@@ -53,9 +69,18 @@ internal sealed record PreparedStage
         Fields = definition.Texts("fields");
         Covers = CoverageWords.Of(definition.Texts("covers"));
         Of = definition.Text("of") ?? "";
+        if (TermKeys.All(k => !Has(k) || settings[PlaceOf(k)].Constant is not null) && Watch?.Every.Names().Any() is not true)
+            Terms = new StageValues(this, [.. settings.Select(s => s.Constant)]).Terms(PreparedSetting.Nothing);
     }
 
-    public string Id { get; init; }
+    public string Id
+    {
+        get;
+        init => (field, VolumeId) = (value, $"{value}.volume");
+    }
+
+    /// <summary>The id of the figure of its volume.</summary>
+    public string VolumeId { get; private init; } = "";
 
     public StageKind Kind { get; }
 
@@ -89,6 +114,9 @@ internal sealed record PreparedStage
 
     /// <summary>When it may begin, where the protocol says nothing of it.</summary>
     public StepLimits? UsualLimits { get; }
+
+    /// <summary>What it asks of a step where that is the same for every specimen, whatever is chosen; else null.</summary>
+    public StepTerms? Terms { get; }
 
     public WatchSetting? Watch { get; }
 

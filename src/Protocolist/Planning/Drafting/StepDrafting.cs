@@ -6,7 +6,6 @@ using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
 using UnitsNet;
-using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Drafting;
 
@@ -25,10 +24,7 @@ internal readonly ref struct StepDrafting(
     PreparedProtocol protocol,
     List<Finding> findings)
 {
-    /// <summary>A century: what no step outlasts, and what keeps every sum of times within the calendar.</summary>
-    private const double LongestSeconds = 100 * 365.25 * 86400;
-
-    private readonly ReadOnlySpan<Figure> values = values;
+    private readonly StageValues values = new(stage, values);
 
     public PreparedStage Stage => stage;
 
@@ -40,46 +36,23 @@ internal readonly ref struct StepDrafting(
 
     public DraftStep Step()
     {
-        var handsOn = Quantity(StageKey.HandsOn) is { } work ? Least(work) : StageDefaults.HandsOn(stage.Kind);
-        var last = Quantity(StageKey.Last);
         var done = Work();
         return new DraftStep(stage)
         {
             Figures = stage.FigureIds,
-            Terms = new()
-            {
-                Least = last is { } l ? Duration.Max(Least(l), Duration.Zero) : handsOn,
-                Most = last is { } m ? Most(m) : handsOn,
-                HandsOn = handsOn,
-                Limits = Limits(),
-                Ratio = Quantity(StageKey.Ratio),
-                Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
-                Watch = stage.Watch is { } watch ? (Least(watch.Every.Evaluate(inputs).Quantity), watch.Signs) : null,
-            },
+            Terms = stage.Terms ?? values.Terms(inputs),
             Fluid = Fluid(),
             Work = done,
             Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
         };
     }
 
-    public QuantityRange? Quantity(StageKey key) =>
-        stage.PlaceOf(key) is >= 0 and var place ? values[place].Quantity : null;
+    public QuantityRange? Quantity(StageKey key) => values.Quantity(key);
 
-    public string Word(StageKey key) => stage.PlaceOf(key) is >= 0 and var place ? values[place].Answer.Word ?? "" : "";
+    public string Word(StageKey key) => values.Word(key);
 
     /// <summary>A length that is a length: finite, not below nothing.</summary>
     public QuantityRange? Length(StageKey key) => Quantity(key) is { IsFinite: true, Low: >= 0 } length ? length : null;
-
-    public static int Whole(QuantityRange number) => (int)Math.Clamp(Math.Round(number.Middle), 0, 1000);
-
-    private StepLimits Limits()
-    {
-        if (stage.UsualLimits is { } usual) return usual;
-        var wait = Quantity(StageKey.Wait) is { } least ? Least(least) : Duration.Zero;
-        var within = Quantity(StageKey.Within) is { } most ? Most(most) : StageDefaults.Within(stage.Kind);
-        var (death, collection) = (Quantity(StageKey.SinceDeath), Quantity(StageKey.SinceCollection));
-        return new(wait, within, death is { } died ? Most(died) : null, collection is { } found ? Most(found) : null);
-    }
 
     /// <summary>The part of the stage that its kind alone has.</summary>
     private StepWork Work() => stage.Kind switch
@@ -102,13 +75,8 @@ internal readonly ref struct StepDrafting(
     private Fluid? Fluid()
     {
         if (stage.PlaceOf(StageKey.Fluid) is not (>= 0 and var place)) return null;
-        var read = protocol.FluidOf(values[place].Answer.Word, stage.Settings[place].Expression.Span);
+        var read = protocol.FluidOf(Word(StageKey.Fluid), stage.Settings[place].Expression.Span);
         foreach (var finding in read.Findings) findings.Add(finding with { Subject = stage.Id });
         return read.Value;
     }
-
-    private static Duration Least(QuantityRange time) => Duration.FromSeconds(Math.Clamp(time.Low, 0, LongestSeconds));
-
-    private static Duration? Most(QuantityRange time) =>
-        double.IsPositiveInfinity(time.High) ? null : Duration.FromSeconds(Math.Clamp(time.High, 0, LongestSeconds));
 }

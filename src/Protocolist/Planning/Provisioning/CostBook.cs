@@ -62,7 +62,7 @@ internal sealed class CostBook
             BySpecimen = Coins(DearestShare(total, Math.Max(1, parts.Specimens))),
             CareLabourByYear = bench.Labour is null ? null : Coins(careLabour),
             CareFluidByYear = parts.CareFluid.Cost,
-            TopUpByYear = parts.CareFluid.PerYear,
+            TopUpByYear = parts.CareFluid.PerYear is { } fluid ? Grid.On(fluid) : null,
             CareByYear = bench.Labour is null && parts.CareFluid.Cost is null ? null : Coins(careLabour + careFluid),
             OverTenYears = Coins(total + (10 * (careLabour + careFluid))),
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
 using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Mixing;
@@ -68,6 +69,9 @@ internal readonly record struct SuppliedPart(RecipePart Part, StockMaterial? Mat
 
     /// <summary>What people call it.</summary>
     public Message Name { get; } = Material?.Name ?? Message.Text(Part.Name);
+
+    /// <summary>What to be careful of when mixing from it, where that is more than of the fluid that is made; else empty.</summary>
+    public Message WhenMixing { get; } = Part.Fluid is { HasFormaldehyde: true, Substance.IsConcentrate: true } stock ? FluidCautions.OfStock(stock) : default;
 
     /// <summary>The name in English, by which lists are sorted.</summary>
     public string Text => Material?.Text ?? Part.Name;

@@ -31,7 +31,7 @@ internal static class ProvisionFigures
         return figures.MoveToImmutable();
     }
 
-    public static string IdOf(DraftStep step) => $"{step.Id}.volume";
+    public static string IdOf(DraftStep step) => step.Stage.VolumeId;
 
     private static Figure Volume(DraftStep step)
     {

@@ -24,15 +24,28 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
         foreach (var supplied in Way.Parts)
         {
             var part = supplied.Part;
-            parts.Add(new(supplied.Name, part.Volume * times, part.Mass * times, supplied.Material?.Items[0].Id ?? "")
+            Volume? measured = part.Volume is { } once ? Grid.On(once * times) : null;
+            parts.Add(new(supplied.Name, measured, Grid.On(part.Mass * times), supplied.Material?.Items[0].Id ?? "")
             {
                 Fluid = part.Fluid,
                 Salt = part.Salt,
             });
         }
 
-        return new(Need.Fluid, Need.Made, parts.MoveToImmutable(), Need.Steps) { ForImmersion = Need.ForImmersion, At = at };
+        return new(Need.Fluid, Grid.On(Need.Made), parts.MoveToImmutable(), Need.Steps)
+        {
+            ForImmersion = Need.ForImmersion,
+            At = Grid.On(at),
+            Telling = new RecipeTelling(() => Made(at, times)),
+        };
     }
+
+    private Recipe Made(Temperature at, double times) => new(
+        Need.Fluid,
+        Need.Made,
+        at,
+        [.. Way.Parts.Select(p => p.Part with { Name = p.Name.ToString(), Volume = p.Part.Volume * times, Mass = p.Part.Mass * times })],
+        Volume.Zero);
 
     /// <summary>What each of the ways takes, to be weighed against the others.</summary>
     public static Need Asked(FluidNeed need, ImmutableArray<FluidWay> ways)

@@ -18,11 +18,13 @@ internal static class VesselPurchases
         for (var i = 0; i < steps.Length; i++)
         {
             if (steps[i].Vessel is not { } fitted || IndexOf(steps, fitted.Vessel) != i) continue;
-            if (IsForSale(fitted.Vessel, day)) Book(books, fitted.Vessel, [.. steps.Where(s => s.Vessel?.Vessel.Id == fitted.Vessel.Id)], day, findings);
+            if (IsForSale(fitted.Vessel, day)) Book(books, fitted.Vessel, UsersOf(fitted.Vessel, steps), day, findings);
         }
     }
 
     private static bool IsForSale(Vessel vessel, StockDay day) => day.VesselsForSale.Any(v => v.Vessel.Id == vessel.Id);
+
+    private static ImmutableArray<DraftStep> UsersOf(Vessel vessel, ImmutableArray<DraftStep> steps) => [.. steps.Where(s => s.Vessel?.Vessel.Id == vessel.Id)];
 
     /// <summary>The first step that uses a vessel.</summary>
     private static int IndexOf(ImmutableArray<DraftStep> steps, Vessel vessel)

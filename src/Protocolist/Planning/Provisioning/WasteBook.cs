@@ -53,16 +53,16 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
             {
                 var step = steps[at];
                 var here = new FluidPlace(FluidPlaceKind.Step, step.Id);
-                moves.Add(new(need.Fluid, volume, from, here) { ForImmersion = need.ForImmersion });
-                moves.Add(new(need.Fluid, volume, here, Away(need, step, at, volume, served)) { ForImmersion = need.ForImmersion });
+                Move(need, volume, from, here);
+                Move(need, volume, here, Away(need, step, at, volume, served));
             }
 
             if (!isMade) continue;
             var jugs = need.Fluid.IsWater || Amount.Of(need.Dead).Units == 0
                 ? new FluidPlace(FluidPlaceKind.Jugs)
                 : new(FluidPlaceKind.Waste, Destination: stock.RouteOf(need.Fluid.WasteClass).Destination);
-            moves.Add(new(need.Fluid, need.Dead, from, jugs) { ForImmersion = need.ForImmersion });
-            moves.Add(new(need.Fluid, need.Spare, from, new(FluidPlaceKind.Reserve)) { ForImmersion = need.ForImmersion });
+            Move(need, need.Dead, from, jugs);
+            Move(need, need.Spare, from, new(FluidPlaceKind.Reserve));
         }
 
         foreach (var need in needs)
@@ -89,6 +89,9 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
 
         Distinct.From(findings, first);
         return new(lots.DrainToImmutable(), moves.DrainToImmutable());
+
+        void Move(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to) =>
+            moves.Add(new(need.Fluid, Grid.On(volume), from, to) { ForImmersion = need.ForImmersion });
 
         FluidPlace Away(FluidNeed need, DraftStep step, int at, UnitsNet.Volume volume, int served)
         {

@@ -4,7 +4,7 @@ using Protocolist.Checks.Cautions;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Drafting;
-using Protocolist.Plans;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Reviewing;
@@ -19,9 +19,9 @@ internal static class CautionWriting
     private static readonly Phrase Heavy = new("caution.heavy-vessel", "{vessel}, full, weighs {mass}: fill it where it stands, and do not lift it alone.");
 
     /// <summary>The cautions of each step, in the order of the steps; no sentence comes twice.</summary>
-    public static ImmutableArray<ImmutableArray<Message>> Of(Draft draft, ImmutableArray<PlannedRecipe> recipes)
+    public static ImmutableArray<ImmutableArray<Message>> Of(Draft draft, RecipeChoice choice)
     {
-        var (said, stocks) = (new List<Message>(16), new List<Fluid>());
+        var said = new List<Message>(32);
         var cautions = ImmutableArray.CreateBuilder<ImmutableArray<Message>>(draft.Steps.Length);
         for (var i = 0; i < draft.Steps.Length; i++)
         {
@@ -35,9 +35,9 @@ internal static class CautionWriting
                 Say(FluidCautions.Deference);
             }
 
-            foreach (var recipe in recipes)
+            foreach (var recipe in choice.Recipes)
             {
-                if (recipe.For.Contains(step.Id)) SayOfMixing(recipe);
+                if (recipe.Need.Steps.Contains(step.Id)) SayOfMixing(recipe.Way);
             }
 
             if (step.Kind is StageKind.Slit or StageKind.Inject) Say(Sharps);
@@ -58,13 +58,11 @@ internal static class CautionWriting
         }
 
         // The stock that a fluid is mixed from is worse than the fluid.
-        void SayOfMixing(PlannedRecipe recipe)
+        void SayOfMixing(FluidWay way)
         {
-            foreach (var part in recipe.Parts)
+            foreach (var part in way.Parts)
             {
-                if (part.Fluid is not { HasFormaldehyde: true, Substance.IsConcentrate: true } stock || stocks.Contains(stock)) continue;
-                stocks.Add(stock);
-                Say(FluidCautions.OfStock(stock));
+                if (!part.WhenMixing.IsEmpty) Say(part.WhenMixing);
             }
         }
     }

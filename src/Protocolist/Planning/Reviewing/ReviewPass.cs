@@ -18,7 +18,7 @@ internal static class ReviewPass
         Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var review = Case(scheduled, provisioned, bench, wishes, found);
-        var plan = Grid.On(review.Plan with { Findings = Sorted(AllChecks.Review(review)) });
+        var plan = review.Plan with { Findings = Sorted(AllChecks.Review(review)) };
         return (new(plan, plan.Findings), review);
     }
 
@@ -27,13 +27,14 @@ internal static class ReviewPass
     {
         var draft = scheduled.Draft;
         var zone = bench.Opening.Zone;
-        var cautions = CautionWriting.Of(draft, provisioned.Recipes);
+        var cautions = CautionWriting.Of(draft, provisioned.Choice);
         var (steps, reviewed, care) = (
             ImmutableArray.CreateBuilder<Step>(
                 draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
-        foreach (var (drafted, said) in draft.Steps.Zip(cautions))
+        for (var i = 0; i < draft.Steps.Length; i++)
         {
-            var step = StepWriting.Write(drafted, provisioned, bench, said);
+            var drafted = draft.Steps[i];
+            var step = StepWriting.Write(drafted, provisioned, bench, cautions[i]);
             (drafted.IsCare ? care : reviewed).Add(Reviewed(drafted, step));
             if (!drafted.IsCare) steps.Add(step);
         }
@@ -78,6 +79,7 @@ internal static class ReviewPass
 
     private static ReviewStep Reviewed(DraftStep draft, Step step) => new(step, draft.Kind, draft.Fluid)
     {
+        Volume = draft.Volume,
         Vessel = draft.Vessel,
         VesselReasons = draft.NoVessel?.Reasons ?? [],
         VesselAdvice = draft.NoVessel is { } none ? none.Needed?.Advice ?? GetOne : default,
@@ -86,34 +88,32 @@ internal static class ReviewPass
         WatchEvery = draft.Watch?.Every,
     };
 
-    /// <summary>The gravest first; within a severity in the order in which they were found.</summary>
+    /// <summary>The gravest first; within a severity in the order in which they were found, and nothing twice.</summary>
     private static ImmutableArray<Finding> Sorted(ImmutableArray<Finding> findings)
     {
-        var once = Once(findings);
-        var sorted = ImmutableArray.CreateBuilder<Finding>(once.Length);
+        var sorted = ImmutableArray.CreateBuilder<Finding>(findings.Length);
         for (var severity = Severity.Error; severity >= Severity.Note; severity--)
         {
-            foreach (var finding in once)
+            for (var i = 0; i < findings.Length; i++)
             {
-                if (finding.Severity == severity) sorted.Add(finding);
+                if (findings[i].Severity == severity && !IsTold(findings[i], findings.AsSpan(0, i))) sorted.Add(Placed(findings[i]));
             }
         }
 
-        return sorted.MoveToImmutable();
+        return sorted.DrainToImmutable();
     }
 
-    /// <summary>Nothing twice. Only findings of one id are compared by all their facts.</summary>
-    private static ImmutableArray<Finding> Once(ImmutableArray<Finding> findings)
+    /// <summary>A place in a file is where it begins: a plan does not keep how far it reaches.</summary>
+    private static Finding Placed(Finding finding) => finding.Where == finding.Where.Start ? finding : finding with { Where = finding.Where.Start };
+
+    private static bool IsTold(Finding finding, ReadOnlySpan<Finding> before)
     {
-        HashSet<string> met = new(findings.Length, StringComparer.Ordinal), several = new(StringComparer.Ordinal);
-        foreach (var finding in findings)
+        foreach (var other in before)
         {
-            if (!met.Add(finding.Id)) several.Add(finding.Id);
+            if (other.Id == finding.Id && other.Subject == finding.Subject && other.Message == finding.Message) return true;
         }
 
-        if (several.Count == 0) return findings;
-        var told = new HashSet<(string Id, Message Message, string Subject)>();
-        return [.. findings.Where(f => !several.Contains(f.Id) || told.Add((f.Id, f.Message, f.Subject)))];
+        return false;
     }
 
     /// <summary>What is to be said of the vessels that were chosen, such as a lid that will not last.</summary>

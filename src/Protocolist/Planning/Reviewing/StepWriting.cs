@@ -18,16 +18,16 @@ internal static class StepWriting
         Title = step.Title,
         Start = step.When is { } s ? s.Start.InZone(bench.Opening.Zone).ToOffsetDateTime() : null,
         End = step.When is { } e ? e.End.InZone(bench.Opening.Zone).ToOffsetDateTime() : null,
-        Least = step.Least,
-        Most = step.Most,
-        HandsOn = step.HandsOn,
+        Least = Grid.ToMinute(step.Least),
+        Most = step.Most is { } most ? Grid.ToMinute(most) : null,
+        HandsOn = Grid.OnMinutes(step.HandsOn),
         Fluid = step.Fluid?.Name,
-        Volume = step.Volume,
+        Volume = step.Volume is { } volume ? Grid.On(volume) : null,
         Changes = step.Changes,
         Vessel = step.Vessel?.Vessel.Name,
-        Sites = step.Sites,
-        Cuts = step.Cuts,
-        Telling = new WorkTelling(step.How, step.Work, new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel), step.Stage.Note),
+        Sites = step.Sites.IsEmpty ? [] : ImmutableArray.CreateRange(step.Sites, OnGrid),
+        Cuts = step.Cuts.IsEmpty ? [] : ImmutableArray.CreateRange(step.Cuts, OnGrid),
+        Telling = new WorkTelling(step),
         LookFor = step.Stage.LookFor,
         Inspections = step.Inspections.IsEmpty ? [] : Moments(step.Inspections, bench.Opening.Zone),
         Materials = provisioned.MaterialsOf(step.Id),
@@ -49,5 +49,24 @@ internal static class StepWriting
         var moments = ImmutableArray.CreateBuilder<OffsetDateTime>(instants.Length);
         foreach (var instant in instants) moments.Add(instant.InZone(zone).ToOffsetDateTime());
         return moments.MoveToImmutable();
+    }
+
+    private static InjectionSite OnGrid(InjectionSite site) => site with
+    {
+        PerSiteLow = Grid.On(site.PerSiteLow),
+        PerSite = Grid.On(site.PerSite),
+        PerSiteHigh = Grid.On(site.PerSiteHigh),
+        Total = Grid.On(site.Total),
+    };
+
+    private static PlannedCut OnGrid(PlannedCut cut) => cut with { Length = Grid.On(cut.Length), Depth = Grid.On(cut.Depth), Spacing = Grid.On(cut.Spacing) };
+
+    /// <summary>The work of a step between the protocol's own words on how it is done and its remark.</summary>
+    private sealed class WorkTelling(DraftStep step) : Telling
+    {
+        public override ImmutableArray<Message> Sentences =>
+            [.. Said(step.How), .. step.Work.Instructions(new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel)), .. Said(step.Stage.Note)];
+
+        private static ReadOnlySpan<Message> Said(Message words) => words.IsEmpty ? [] : new Message[] { words };
     }
 }

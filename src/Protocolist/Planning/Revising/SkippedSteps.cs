@@ -22,7 +22,7 @@ internal static class SkippedSteps
         {
             var at = one.After is null ? 0 : all.ToList().FindIndex(s => s.Id == one.After) + 1;
             var step = one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null };
-            all.Insert(at, Grid.On(StepWriting.Write(step, provisioned, bench, [])) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
+            all.Insert(at, StepWriting.Write(step, provisioned, bench, []) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
         }
 
         return all.ToImmutable();

@@ -12,8 +12,8 @@ namespace Protocolist.Planning.Scheduling;
 /// <param name="between">The stretch.</param>
 internal sealed class Horizon(OpenMinutes open, Bookings taken, Stretch between)
 {
-    /// <summary>Twice the dates of a plan of the usual length.</summary>
-    private const int Usual = 64;
+    /// <summary>The dates of a plan of sixteen steps, which most have not.</summary>
+    private const int Usual = 32;
 
     private readonly OpenMinutes _open = open.Between(Minutes.At(between.From), Minutes.At(between.To));
 
@@ -35,7 +35,8 @@ internal sealed class Horizon(OpenMinutes open, Bookings taken, Stretch between)
     private Schedule? Dated(JobGraph graph, bool latest)
     {
         // On the stack where it has the usual length.
-        var (someDates, someArcs) = (default(Room<Date>), default(Room<Arc>));
+        Room<Date> someDates = default;
+        Room<Arc> someArcs = default;
         var (count, bonds) = (2 * graph.Jobs.Length, graph.Jobs.Length + graph.Links.Length);
         var dates = count <= Usual ? ((Span<Date>)someDates)[..count] : new Date[count];
         var arcs = bonds <= Usual ? ((Span<Arc>)someArcs)[..bonds] : new Arc[bonds];

@@ -10,8 +10,8 @@ internal delegate void Change(Span<Job> jobs, Span<Link> links);
 /// <summary>Jobs and what binds them in time. A chain is the common case and the fast one; any small acyclic graph is solved exactly too. Immutable.</summary>
 internal sealed class JobGraph
 {
-    private JobGraph(Job[] jobs, Link[] links, bool isChain) =>
-        (Jobs, Links, IsChain) = (ImmutableCollectionsMarshal.AsImmutableArray(jobs), ImmutableCollectionsMarshal.AsImmutableArray(links), isChain);
+    private JobGraph(Job[] jobs, ImmutableArray<Link> links, bool isChain) =>
+        (Jobs, Links, IsChain) = (ImmutableCollectionsMarshal.AsImmutableArray(jobs), links, isChain);
 
     /// <summary>In the order the caller gave.</summary>
     public ImmutableArray<Job> Jobs { get; }
@@ -57,7 +57,7 @@ internal sealed class JobGraph
             isChain &= bond.From == Anchor.End && bond.Before == i && bond.After == i + 1;
         }
 
-        return new(all, bonds, isChain);
+        return new(all, ImmutableCollectionsMarshal.AsImmutableArray(bonds), isChain);
     }
 
     /// <summary>Jobs one after another, each after its lag from the end of the one before; the first one's lag is not used.</summary>
@@ -74,15 +74,19 @@ internal sealed class JobGraph
     {
         var links = new Link[Math.Max(0, jobs.Length - 1)];
         for (var i = 0; i < links.Length; i++) links[i] = new(i, i + 1, lags[i + 1]);
-        return new(jobs, links, isChain: true);
+        return new(jobs, ImmutableCollectionsMarshal.AsImmutableArray(links), isChain: true);
     }
+
+    /// <summary>Other jobs, bound as these are.</summary>
+    /// <param name="jobs">As many jobs; the array is the graph's from now on.</param>
+    public JobGraph With(Job[] jobs) => new(jobs, Links, IsChain);
 
     public JobGraph With(params IEnumerable<Change> changes)
     {
         Job[] jobs = [.. Jobs];
         Link[] links = [.. Links];
         foreach (var change in changes) change(jobs, links);
-        return new(jobs, links, IsChain);
+        return new(jobs, ImmutableCollectionsMarshal.AsImmutableArray(links), IsChain);
     }
 
     public JobGraph With(int index, Func<Job, Job> change) => With((jobs, _) => jobs[index] = change(jobs[index]));

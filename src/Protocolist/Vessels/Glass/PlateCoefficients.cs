@@ -55,15 +55,15 @@ internal sealed class PlateCoefficients
         return new(aspect, load, load == PaneLoad.Uniform ? TankTop.Framed : top, poisson);
     }
 
-    /// <summary>How near the greatest value is searched for, in parts of the pane's height and of half its length: over the pane, and along one line.</summary>
-    private const double Near = 1e-4, NearAlongLine = 4e-6;
+    /// <summary>How near the greatest value is searched for, in parts of the pane's height and of half its length: it is flat there.</summary>
+    private const double Near = 1e-4;
 
     /// <summary>The greatest value from 0 to 1: the best of a grid, then steps of halving length around it.</summary>
     private static double Peak(int grid, Func<double, double> value)
     {
         var (best, at) = (double.NegativeInfinity, 0.0);
         for (var i = 0; i <= grid; i++) Try((double)i / grid);
-        for (var step = 0.5 / grid; step > NearAlongLine; step /= 2)
+        for (var step = 0.5 / grid; step > Near; step /= 2)
         {
             var around = at;
             Try(Math.Max(0, around - step));

@@ -66,8 +66,12 @@ internal sealed class PaneDesign(PaneKind kind, PlateCoefficients plate, double 
     /// <summary>
     /// Tension in a silicone joint as wide as the stock thickness at the edge that carries most; zero for the bottom pane, which stands.
     /// </summary>
-    public Pressure? JointTension => Stock is not { Meters: var t } ? null
-        : Pressure.FromPascals(kind == PaneKind.Bottom ? 0 : Math.Max(plate.SideReaction, plate.BottomReaction) * pressure * span / t);
+    public Pressure? JointTension => Stock is { } stock ? TensionIn(stock) : null;
+
+    /// <summary>The same in a joint of another width.</summary>
+    /// <param name="joint">The width, that of the glass.</param>
+    public Pressure TensionIn(Length joint) =>
+        Pressure.FromPascals(kind == PaneKind.Bottom ? 0 : Math.Max(plate.SideReaction, plate.BottomReaction) * pressure * span / joint.Meters);
 }
 
 /// <summary>A tank worked out. Where it is refused the panes are <c>null</c> and only force and mass of the fluid remain.</summary>
