@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
-using NodaTime.Text;
 using Protocolist.Checks.Labels;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
-using Protocolist.Protocols;
 
 namespace Protocolist.Planning.Reviewing;
 
