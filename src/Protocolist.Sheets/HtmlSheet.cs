@@ -1,5 +1,4 @@
 using System.Globalization;
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
 using Protocolist.Specimens;

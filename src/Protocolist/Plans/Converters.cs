@@ -13,6 +13,21 @@ internal static class FiniteNumber
     public static double Of(double read) => double.IsFinite(read) ? read : throw new JsonException("A number is more than there can be.");
 }
 
+/// <summary>One of the converters that <see cref="PlanJson"/> gives its options; asking the options for it by type would need reflection.</summary>
+internal static class Own<T>
+    where T : JsonConverter
+{
+    public static T Of(JsonSerializerOptions options)
+    {
+        for (var i = 0; i < options.Converters.Count; i++)
+        {
+            if (options.Converters[i] is T own) return own;
+        }
+
+        throw new ArgumentException($"These options have no {typeof(T).Name}.", nameof(options));
+    }
+}
+
 /// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to the <see cref="Grid"/>.</summary>
 internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
 {

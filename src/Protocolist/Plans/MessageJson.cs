@@ -15,7 +15,7 @@ namespace Protocolist.Plans;
 internal sealed class MessageJson(Language language) : JsonConverter<Message>
 {
     /// <summary>The language of the words that these options write.</summary>
-    public static Language LanguageOf(JsonSerializerOptions options) => ((MessageJson)options.GetConverter(typeof(Message))).Language;
+    public static Language LanguageOf(JsonSerializerOptions options) => Own<MessageJson>.Of(options).Language;
 
     private Language Language => language;
 

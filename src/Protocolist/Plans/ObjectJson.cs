@@ -142,7 +142,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
 internal sealed class FluidJson(SubstanceCatalogue known) : JsonConverter<Fluid>
 {
     /// <summary>The substances whose fluids these options read.</summary>
-    public static SubstanceCatalogue KnownTo(JsonSerializerOptions options) => ((FluidJson)options.GetConverter(typeof(Fluid))).Known;
+    public static SubstanceCatalogue KnownTo(JsonSerializerOptions options) => Own<FluidJson>.Of(options).Known;
 
     private SubstanceCatalogue Known => known;
 
