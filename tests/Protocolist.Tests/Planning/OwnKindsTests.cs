@@ -2,7 +2,6 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Fluids;
-using Protocolist.Planning;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 using UnitsNet;
