@@ -51,7 +51,7 @@ public abstract class Substance
     /// <param name="massPercents">What it holds beside water, in percent by mass; their sum is below 100. What is not named counts as water.</param>
     /// <param name="densityAt20">Its density at 20 °C, kg/m³, 500 to 2000.</param>
     /// <param name="densityDoubt">Half the width of the band around it, kg/m³.</param>
-    /// <param name="flashPointCelsius">Its flash point, °C; null where it has none.</param>
+    /// <param name="flashPointCelsius">Its flash point, °C, -100 to 500; null where it has none, which with a tenth of alcohol or more cannot be.</param>
     /// <returns>A substance for <see cref="SubstanceCatalogue.With"/>, on a bench of <c>strength: undiluted</c>; hazards, gear, first aid and
     /// waste follow from what it holds.</returns>
     /// <exception cref="ArgumentException">The id or the name is blank, or the percentages or the density cannot be.</exception>
@@ -69,6 +69,11 @@ public abstract class Substance
         (Solute What, double Share)[] shares = [.. massPercents.Select(c => (c.Solute, c.MassPercent / 100))];
         if (shares.Any(s => s.What is null || !(s.Share > 0)) || !(shares.Sum(s => s.Share) < 1))
             throw new ArgumentException("Each percentage is above 0, their sum below 100.", nameof(massPercents));
+        var alcohol = shares.Where(s => s.What == Solute.Ethanol || s.What == Solute.Isopropanol || s.What == Solute.Methanol).Sum(s => s.Share);
+        if (flashPointCelsius is null && alcohol >= 0.1)
+            throw new ArgumentException("What holds a tenth of alcohol or more has a flash point: give it.", nameof(flashPointCelsius));
+        if (!double.IsFinite(densityDoubt) || flashPointCelsius is { } point && !(point is >= -100 and <= 500))
+            throw new ArgumentException("The doubt and the flash point are numbers, the flash point -100 to 500 °C.", nameof(flashPointCelsius));
         if (densityAt20 is not (>= 500 and <= 2000)) throw new ArgumentException("A fluid weighs 500 to 2000 kg/m³.", nameof(densityAt20));
         return new ReadyMade(id, name, new(shares), densityAt20, Math.Max(0, densityDoubt)) { FlashPointCelsius = flashPointCelsius };
     }

@@ -46,7 +46,7 @@ public sealed class Planner
     public Checked<Plan> Plan(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return Pipeline.Plan(request);
+        return Pipeline.Plan(OfOwnKinds(request));
     }
 
     /// <summary>Plans again after what really happened. The same log twice changes nothing.</summary>
@@ -67,6 +67,7 @@ public sealed class Planner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(bench);
+        bench = OfOwnKinds(bench);
         ImmutableArray<Finding> refusals =
             [.. PlanFaults.Of(plan).Concat(log.Validate(bench.Bench.Opening.Zone)).Concat(bench.Findings).Where(f => f.Severity == Severity.Error)];
         return refusals.IsEmpty ? Reviser.Revise(plan, log, Pipeline, bench) : new(null, refusals);
@@ -83,6 +84,12 @@ public sealed class Planner
     public Checked<Comparison> Compare(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return Comparison.Of(request, Pipeline);
+        return Comparison.Of(OfOwnKinds(request), Pipeline);
     }
+
+    /// <summary>A bench whose stock was read by other substances than those of the shelf is prepared again.</summary>
+    internal PreparedBench OfOwnKinds(PreparedBench bench) => bench.Substances == Shelf.Kinds.Substances ? bench : Prepare(bench.Bench);
+
+    private PlanRequest OfOwnKinds(PlanRequest request) =>
+        OfOwnKinds(request.Bench) is var bench && bench == request.Bench ? request : request with { Bench = bench };
 }

@@ -19,6 +19,9 @@ public class ReadmeTests
         Assert.NotEmpty(planned.Value!.Steps);
         var readme = File.ReadAllText(Repository.File("README.md"));
         var source = File.ReadAllText(Repository.File("tests", "Protocolist.Tests", "Conventions", "ReadmeTests.cs"));
+        Assert.Equal(
+            new[] { typeof(LocalDateTime), typeof(Planner), typeof(Shelf), typeof(Bench), typeof(Specimen), typeof(Mass) }.Select(t => $"using {t.Namespace};").Distinct().Order(StringComparer.Ordinal),
+            readme.Split('\n').Where(l => l.StartsWith("using ", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
         Assert.All(source.Split('\n').Select(l => l.Trim()).Where(l => l.StartsWith("var ", StringComparison.Ordinal)).Take(4), line => Assert.Contains($"\n{line}\n", readme, StringComparison.Ordinal));
     }
 }

@@ -156,4 +156,19 @@ public class FluidNameTests
     [InlineData("ethanol 70 %volume")]
     [InlineData("ethanol 30 %vol 70 %vol")]
     public void What_is_no_strength_is_no_fluid(string text) => Assert.Null(Fluid.Find(text));
+
+    /// <summary>No strength is below nothing; a hyphen between words is no sign.</summary>
+    [Theory]
+    [InlineData("ethanol -70 %vol", false)]
+    [InlineData("ethanol --70 %vol", false)]
+    [InlineData("neutral buffered formalin -10 %", false)]
+    [InlineData("-70 %vol ethanol", false)]
+    [InlineData("ethanol-70 %vol", true)]
+    [InlineData("neutral-buffered formalin 10 %", true)]
+    public void A_sign_before_a_strength_is_not_passed_over(string text, bool isFluid)
+    {
+        var read = Fluid.Read(text);
+        Assert.Equal(isFluid, read.Value is not null);
+        if (!isFluid) Assert.NotEmpty(read.Findings);
+    }
 }

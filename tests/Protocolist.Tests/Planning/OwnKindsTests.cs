@@ -82,6 +82,7 @@ public sealed class OwnKindsTests
         Assert.Equal("Skerry fixative undiluted", Assert.Single(plan.Recipes[0].Parts).Name.ToString());
         Assert.Equal(["fixative"], plan.Recipes[0].Parts.Select(p => p.Stock));
         Assert.Equal(plan, PlanJson.Read(new("plan.json", PlanJson.Write(plan)), null, Own.Substances).Value);
+        Assert.Equal(plan, planner.Plan(new(Specimen, bench.Value!, new(2027, 3, 2, 9, 0))).Value);
         var compared = planner.Compare(new(Specimen, planner.Prepare(bench.Value!), new(2027, 3, 2, 9, 0)));
         Assert.NotEmpty(compared.Value!.Ways);
         Assert.Empty(FileCheck.Run([new("house/blenny.yaml", Protocol), new("bench.yaml", Bench)], DateTimeZoneProviders.Tzdb, kinds: Own)
@@ -107,6 +108,8 @@ public sealed class OwnKindsTests
         Assert.Throws<ArgumentException>(() => Own.Substances.With(Fixative));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 101)], 900, 1));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 10)], 90, 1));
+        Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 40)], 930, 5));
+        Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 5)], 990, double.NaN));
         Assert.Throws<ArgumentNullException>(() => new TaxonGroup("x", "x", null!));
     }
 }

@@ -94,6 +94,10 @@ internal readonly struct WrittenFluid
     {
         var end = _comma < 0 ? Text.Length : _comma;
         var length = Plain(Text.AsSpan(0, _strengthAt), plain);
+
+        // A hyphen parts words, but one that stands like a sign before the strength belongs to no name: no strength is below nothing.
+        if (_strengthAt > 0 && Text[_strengthAt - 1] == '-' && (_strengthAt == 1 || Text[_strengthAt - 2] == '-' || char.IsWhiteSpace(Text[_strengthAt - 2])))
+            plain[length++] = '-';
         if (_strengthEnd >= end) return length;
         if (length > 0) plain[length++] = ' ';
         var more = Plain(Text.AsSpan(_strengthEnd, end - _strengthEnd), plain[length..]);

@@ -111,6 +111,7 @@ public sealed class Batch
     {
         ArgumentNullException.ThrowIfNull(csv);
         ArgumentNullException.ThrowIfNull(request);
+        request = request with { Bench = request.Planner.OfOwnKinds(request.Bench) };
         if (request.Validate().Where(f => f.Severity == Severity.Error).ToImmutableArray() is { IsEmpty: false } refusals) return new(null, refusals);
         var opened = SpecimenTable.Open(csv, file, request.Planner.Shelf.Kinds);
         return new(opened.Value is { } table ? new(table, request, make) : null, opened.Findings);

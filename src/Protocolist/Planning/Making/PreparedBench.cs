@@ -20,7 +20,7 @@ public sealed class PreparedBench
     public PreparedBench(Bench bench, DateInterval? days = null, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        Bench = bench;
+        (Bench, Substances) = (bench, substances ?? SubstanceCatalogue.Bundled);
         Findings = bench.Validate(substances);
         Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench, substances);
         Hours = days is null ? OpenMinutes.Of(bench.Opening) : OpenMinutes.Of(bench.Opening, days.Start, days.End);
@@ -31,6 +31,9 @@ public sealed class PreparedBench
 
     /// <summary>What is wrong with it (<see cref="Benches.Bench.Validate"/>); with an error no plan is made.</summary>
     public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The substances that its stock was read by.</summary>
+    internal SubstanceCatalogue Substances { get; }
 
     /// <summary>The opening hours.</summary>
     internal OpenMinutes Hours { get; }
