@@ -58,10 +58,17 @@ public sealed class Kinds
     /// <summary>The same with one taxon group more.</summary>
     /// <param name="group">The group; its parent is one of these.</param>
     /// <returns>Another set.</returns>
-    /// <exception cref="ArgumentException">There is a group of its id, one of its higher taxa means another group, or its parent is none of these.</exception>
+    /// <exception cref="ArgumentException">There is a group of its id, one of its higher taxa means another group, its parent is none of
+    /// these, or its density, taxa or regions cannot be.</exception>
     public Kinds With(TaxonGroup group)
     {
         ArgumentNullException.ThrowIfNull(group);
+        if (group.Taxa.IsDefault || group.Regions.IsDefaultOrEmpty || group.Taxa.Any(string.IsNullOrWhiteSpace))
+            throw new ArgumentException($"'{group.Id}' lacks its taxa or its regions.", nameof(group));
+
+        // Bodies lie between floating insects and heavy shells; what is far off is another unit.
+        if (group.DensityKgPerM3 is not { Low: >= 200, High: <= 3000 })
+            throw new ArgumentException($"A body weighs 200 to 3000 kg/m³, and '{group.Id}' does not.", nameof(group));
         if (group.Parent is not { } parent || Find(parent.Id) != parent) throw new ArgumentException($"The parent of '{group.Id}' is not here.", nameof(group));
         if (Find(group.Id) is not null) throw new ArgumentException($"There is a group '{group.Id}'.", nameof(group));
         if (group.Taxa.FirstOrDefault(t => FindByTaxon(t) is not null) is { } taxon)

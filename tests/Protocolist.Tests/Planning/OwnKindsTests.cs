@@ -105,6 +105,9 @@ public sealed class OwnKindsTests
         Assert.Throws<ArgumentException>(() => Own.With(Blenny));
         Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny)));
         Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Kinds.Bundled.Groups[0]) { Taxa = ["Chiroptera"] }));
+        var density = Blenny.DensityKgPerM3;
+        Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { DensityKgPerM3 = density with { Low = 1, High = 1.1 } }));
+        Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { Regions = default }));
         Assert.Throws<ArgumentException>(() => Own.Substances.With(Fixative));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 101)], 900, 1));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 10)], 90, 1));
