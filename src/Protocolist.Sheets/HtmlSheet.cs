@@ -16,7 +16,7 @@ public static class HtmlSheet
 
     private static readonly Phrase Specimen = new("page.specimen", "{specimen}{name}");
     private static readonly Phrase Under = new("page.under", "{title} (protocol {id}, revision {revision}){animals}");
-    private static readonly Phrase Body = new("page.body", "{measures:; }");
+    private static readonly Phrase Joined = new("page.joined", "{parts:; }");
     private static readonly Phrase FromTo = new("page.from-to", "{from} to {to}, clocks of {zone}");
     private static readonly Phrase NoDates = new("page.no-dates", "No dates could be found, clocks of {zone}");
     private static readonly Phrase Errors = new("page.errors", "Errors: do not start");
@@ -82,7 +82,7 @@ public static class HtmlSheet
                     ("animals", SheetWords.Animals(specimen))),
                 "class=\"under\"");
         if (!plan.Choices.IsEmpty) page.Element("p", string.Join("; ", plan.Choices.Select(c => $"{c.Key}: {c.Value}")));
-        if (SheetWords.Measures(plan).ToList() is { Count: > 0 } body) page.Element("p", Body.With(Argument.Messages("measures", body)));
+        if (SheetWords.Measures(plan).ToList() is { Count: > 0 } body) page.Element("p", Joined.With(Argument.Messages("parts", body)));
         page.Element(
             "p",
             plan.Start is { } start && plan.End is { } end
@@ -129,7 +129,7 @@ public static class HtmlSheet
             // The amounts stand in the method, rounded once; which bottle they come from stands nowhere else.
             var drawn = recipe.Parts.Where(p => p.Stock.Length > 0);
             Message[] bottles = [.. drawn.Select(p => Bottle.With(("what", p.Name), Argument.Id("stock", p.Stock))).Distinct()];
-            if (bottles.Length > 0) page.Element("p", Body.With(Argument.Messages("measures", bottles)), "class=\"under\"");
+            if (bottles.Length > 0) page.Element("p", Joined.With(Argument.Messages("parts", bottles)), "class=\"under\"");
         }
     }
 

@@ -15,6 +15,7 @@ internal static class SheetWords
     public static readonly Phrase Afterwards = new("sheet.afterwards", "Afterwards");
     public static readonly Phrase Costs = new("sheet.costs", "Costs");
     public static readonly Phrase Body = new("sheet.body", "{measures}.");
+    public static readonly Phrase Further = new("sheet.further", "; {what}");
     public static readonly Phrase At = new("sheet.at", "{at}");
 
     private static readonly Phrase Name = new("sheet.name", ", {name}");
@@ -22,7 +23,6 @@ internal static class SheetWords
     private static readonly Phrase Measure = new("sheet.measure", "{what} {value}{note}");
     private static readonly Phrase InBrackets = new("sheet.in-brackets", " ({note})");
     private static readonly Phrase Finding = new("sheet.finding", "{message}{remedy}");
-    private static readonly Phrase Remedy = new("sheet.finding-remedy", "; {remedy}");
     private static readonly Phrase Because = new("sheet.because", "Because {reasons:; }.");
     private static readonly Phrase Exactly = new("sheet.exactly", "exactly {time}");
     private static readonly Phrase FromTo = new("sheet.allowed", "{least} to {most} allowed");
@@ -66,7 +66,7 @@ internal static class SheetWords
 
     /// <summary>What a finding says, and what to do.</summary>
     public static Message Said(Finding finding) =>
-        Finding.With(("message", finding.Message), ("remedy", finding.Remedy.IsEmpty ? default : Remedy.With(("remedy", finding.Remedy))));
+        Finding.With(("message", finding.Message), ("remedy", finding.Remedy.IsEmpty ? default : Further.With(("what", finding.Remedy))));
 
     public static Message BecauseOf(Step step) => Because.With(Argument.Messages("reasons", step.Because));
 

@@ -76,10 +76,6 @@ public static class StepTable
 
     private static string Moment(OffsetDateTime? at) => at is { } moment ? OffsetDateTimePattern.Rfc3339.Format(moment) : "";
 
-    /// <summary>Four figures, which is more than a measuring jug gives.</summary>
-    private static string Figures(double number) =>
-        number <= 0 ? "0" : Number(double.Parse(number.ToString("G4", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
-
     /// <summary>To thousandths at most.</summary>
     private static string Number(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -26,7 +26,6 @@ public static class TextSheet
     private static readonly Phrase StepTitle = new("sheet.step", "{number}. {title}{state}");
     private static readonly Phrase State = new("sheet.step-state", " ({state})");
     private static readonly Phrase Lasting = new("sheet.lasting", "{from} to {to} ({time}{window})");
-    private static readonly Phrase And = new("sheet.lasting-window", "; {window}");
     private static readonly Phrase Filled = new("sheet.filled", "{volume} of {fluid}{vessel}{changes}.");
     private static readonly Phrase In = new("sheet.filled-in", " in {vessel}");
     private static readonly Phrase Changed = new("sheet.filled-changed", ", changed {changes:times}");
@@ -159,7 +158,7 @@ public static class TextSheet
             ("from", start),
             ("to", end),
             ("time", end.ToInstant() - start.ToInstant()),
-            ("window", step.State == StepState.Done ? default : And.With(("window", SheetWords.Window(step)))));
+            ("window", step.State == StepState.Done ? default : SheetWords.Further.With(("what", SheetWords.Window(step)))));
 
     private static Message StateWord(Step step) => step.State switch
     {
@@ -197,7 +196,7 @@ public static class TextSheet
                         ("on", SheetWords.First(care)),
                         ("again", care.EveryMonths is { } months ? Again.With(("months", months)) : default),
                         ("what", care.What),
-                        ("amount", care.Amount.IsEmpty ? default : And.With(("window", care.Amount))),
+                        ("amount", care.Amount.IsEmpty ? default : SheetWords.Further.With(("what", care.Amount))),
                         ("source", care.Source.Length > 0 ? $" ({care.Source})" : "")),
                     "  ");
             sheet.Gap();
