@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using NodaTime;
@@ -17,6 +18,9 @@ internal static class Template
 
     private static readonly Phrase And = new("joined.and", "and");
     private static readonly Phrase Or = new("joined.or", "or");
+
+    /// <summary>How numbers and moments are shown, besides patterns of digits.</summary>
+    private static readonly FrozenSet<string> OfNumbers = ["two", "amount", "clock", "times", "mix", "time", "minute", "day", "offset", "zoned"];
 
     private static readonly OffsetDateTimePattern Minute = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd HH':'mm");
     private static readonly OffsetDateTimePattern Day = OffsetDateTimePattern.CreateWithInvariantCulture("uuuu'-'MM'-'dd");
@@ -118,6 +122,10 @@ internal static class Template
         if (at < template.Length) parts.Add(new(template[at..], "", "", []));
         return parts.DrainToImmutable();
     }
+
+    /// <summary>Whether a place of that format shows words, one or several: what stands between them, an article, a capital.</summary>
+    public static bool IsOfWords(string format) =>
+        format.Length == 0 || !(char.IsAsciiDigit(format[0]) || format.StartsWith("vs ", StringComparison.Ordinal) || OfNumbers.Contains(format));
 
     /// <summary>A literal and the place after it: its name, how it is shown, and words to choose from.</summary>
     internal readonly record struct Part(string Literal, string Name, string Format, string[] Words);

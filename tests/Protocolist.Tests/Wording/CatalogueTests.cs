@@ -94,12 +94,62 @@ public sealed partial class CatalogueTests
         Assert.Contains(read.Findings, f => f.Id == id);
     }
 
-    /// <summary>Every phrase in a language that nobody speaks: its words between brackets, its places as they are.</summary>
-    private static string Pseudo()
+    [Theory]
+    [InlineData("language: de_DE", "", "bad-language-tag", 2, 11)]
+    [InlineData("language: de", "  ready-mad: x\n", "unknown-phrase", 4, 3)]
+    [InlineData("language: de", "  nothing-fits: \"\"\n", "unknown-phrase", 4, 3)]
+    [InlineData("language: de", "  missing-key: \" \"\n", "empty-phrase", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} braucht {key\"\n", "broken-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} braucht }{key}\"\n", "broken-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} braucht {}{key}\"\n", "broken-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} braucht {kez}\"\n", "unknown-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} fehlt etwas\"\n", "lost-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what} fehlt {key|ein|viel}\"\n", "lost-place", 4, 16)]
+    [InlineData("language: de", "  missing-key: \"{what}\\nbraucht {key}\"\n", "phrase-of-two-lines", 4, 16)]
+    [InlineData("language: de", "  bad-number.whole: \"{key}: ganze Zahl {least:0 mL} bis {most}, nicht {word}\"\n", "place-shown-otherwise", 4, 21)]
+    public void A_fault_of_a_catalogue_is_told_at_its_place(string language, string phrases, string id, int line, int column)
     {
-        var yaml = new StringBuilder("format: 1\nlanguage: qps\nphrases:\n");
-        foreach (var phrase in AllPhrases.Found.Select(p => p.Phrase).DistinctBy(p => p.Id))
-            yaml.Append("  ").Append(phrase.Id).Append(": \"⟦").Append(Quoted().Replace(phrase.English, @"\$0").Replace("\n", "\\n", StringComparison.Ordinal)).Append("⟧\"\n");
+        var read = Catalogue.Read(new("de.yaml", $"format: 1\n{language}\nphrases:\n{phrases}"));
+        var fault = Assert.Single(read.Findings, f => f.Severity != Severity.Note);
+        Assert.Equal((id, line, column), (fault.Id, fault.Where.Line, fault.Where.Column));
+        Assert.NotEqual("", fault.Remedy.ToString());
+        Assert.Equal(fault.Severity == Severity.Error, read.Value is null);
+    }
+
+    [Theory]
+    [InlineData("  missing-key: \"'{key}' fehlt bei {what}\"\n")]
+    [InlineData("  known-here: \"hier bekannt: {names:und }\"\n")]
+    [InlineData("  missing-key:\n")]
+    public void A_language_has_its_own_order_and_joints_and_may_leave_phrases_out(string phrases)
+    {
+        var read = Catalogue.Read(new("de.yaml", $"format: 1\nlanguage: de\nphrases:\n{phrases}"));
+        Assert.Equal("untranslated", Assert.Single(read.Findings).Id);
+        Assert.NotNull(read.Value);
+    }
+
+    /// <summary>After a phrase was changed or added, run once with PROTOCOLIST_KEEP=1: it is then made anew.</summary>
+    [Fact]
+    public void The_catalogue_of_the_English_is_that_of_the_phrases()
+    {
+        KeptText.Holds("../../src/Protocolist/Wording/English.yaml", Written("en", ""));
+        Assert.Empty(Catalogue.Read(new("english.yaml", Catalogue.English)).Findings);
+    }
+
+    [Fact]
+    public void A_language_has_a_tag() => Assert.Throws<ArgumentException>(() => new Language("\" onload=", []));
+
+    /// <summary>Every phrase in a language that nobody speaks: its words between brackets, its places as they are.</summary>
+    private static string Pseudo() => Written("qps", "⟦⟧");
+
+    private static string Written(string tag, string brackets)
+    {
+        var yaml = new StringBuilder($"format: 1\nlanguage: {tag}\nphrases:\n");
+        foreach (var phrase in AllPhrases.Found.Select(p => p.Phrase).DistinctBy(p => p.Id).OrderBy(p => p.Id, StringComparer.Ordinal))
+        {
+            var text = Quoted().Replace(phrase.English, @"\$0").Replace("\n", "\\n", StringComparison.Ordinal);
+            yaml.Append("  ").Append(phrase.Id).Append(": \"").Append(brackets.Length > 0 ? brackets[..1] : "").Append(text).Append(brackets.Length > 0 ? brackets[1..] : "").Append("\"\n");
+        }
+
         return yaml.ToString();
     }
 
