@@ -46,9 +46,9 @@ internal static class SheetWords
         new("sheet.state-planned", "planned"), new("sheet.state-begun", "begun"), new("sheet.state-done", "done"), new("sheet.state-skipped", "skipped"),
     ];
 
-    public static Phrase Of(StepState state) => States[(int)state];
+    public static Phrase Of(StepState state) => States.AsSpan().At((int)state);
 
-    public static Phrase Loud(Severity severity) => Severities[(int)severity];
+    public static Phrase Loud(Severity severity) => Severities.AsSpan().At((int)severity);
 
     public static Message Named(Specimen specimen) => specimen.ScientificName is { } name ? Name.With(("name", name)) : default;
 

@@ -16,7 +16,7 @@ public static class ShoppingList
     /// <returns>A heading and one row a pack size.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        ArgumentNullException.ThrowIfNull(plan);
+        PlanFaults.ThrowIfIncomplete(plan);
         return Write(plan.Purchases, language);
     }
 
@@ -31,6 +31,7 @@ public static class ShoppingList
         CsvWriter.WriteRow(text, Heading);
         foreach (var purchase in purchases)
         {
+            if (purchase is null or { For.IsDefault: true }) throw new ArgumentException("A purchase, or what it is for, is missing.", nameof(purchases));
             CsvWriter.WriteRow(text,
             [
                 purchase.Item.ToString(language ?? Language.English),

@@ -27,10 +27,10 @@ public sealed record Bench
     public BenchTemperatures Temperatures { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } = BenchTemperatures.Usual;
 
     /// <summary>Fluids, salts, consumables and tools on the shelf, or that can be bought.</summary>
-    public ImmutableArray<StockItem> Stock { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<StockItem> Stock { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>Jars, tubs and tanks at hand.</summary>
-    public ImmutableArray<Vessel> Vessels { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<Vessel> Vessels { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>The vessels that are free on a day, each with how many of it.</summary>
     /// <param name="on">The day.</param>
@@ -75,7 +75,7 @@ public sealed record Bench
         ImmutableDictionary<string, decimal>.Empty;
 
     /// <summary>Vessels that other specimens stand in.</summary>
-    public ImmutableArray<VesselInUse> VesselsInUse { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<VesselInUse> VesselsInUse { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>What is wrong with it, in the same words as of a bench file.</summary>
     /// <returns>Findings, each with the property's path as its subject, such as <c>stock[2].packs[0].price</c>; empty where nothing is wrong.</returns>

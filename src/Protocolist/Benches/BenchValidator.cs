@@ -51,12 +51,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
     private static readonly Phrase TwoItems = new("duplicate-stock", "two stock items are called '{item}'");
     private static readonly Phrase OneNameForTwo = new("duplicate-stock.alike", "'{first}' and '{second}' are the same name in a plan");
     private static readonly Phrase TwoItemsRemedy = new("duplicate-stock.remedy", "give one of them another id");
-    private static readonly Phrase NoItem = new("missing-stock", "a stock item is missing");
-    private static readonly Phrase NoItemRemedy = new("missing-stock.remedy", "say what it is, or leave it out");
     private static readonly Phrase TwoVessels = new("duplicate-vessel", "two vessels are called '{vessel}'");
     private static readonly Phrase TwoVesselsRemedy = new("duplicate-vessel.remedy", "give one of them another id, or a 'count'");
-    private static readonly Phrase NoVessel = new("missing-vessel", "a vessel is missing");
-    private static readonly Phrase NoVesselRemedy = new("missing-vessel.remedy", "say what it is, or leave it out");
     private static readonly Phrase UnknownInUse = new("unknown-vessel.in-use", "the bench has no vessel '{vessel}' that could be in use");
     private static readonly Phrase UnknownInUseRemedy = new("unknown-vessel.in-use.remedy", "give the id of one of its vessels");
     private static readonly Phrase TooManyInUse = new("more-in-use-than-there-are", "{count} of '{id}' are said to be in use, and there are {there}");
@@ -135,7 +131,6 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
 
     private void Stock(SubstanceCatalogue substances)
     {
-        RuleForEach(b => b.Stock).NotNull().Says("missing-stock", _ => NoItem, _ => NoItemRemedy);
         RuleForEach(b => b.Stock).SetValidator(new StockItemValidator(null));
         RuleFor(b => b.Stock).Custom((stock, context) =>
         {
@@ -163,12 +158,11 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
 
     private void Vessels()
     {
-        RuleForEach(b => b.Vessels).NotNull().Says("missing-vessel", _ => NoVessel, _ => NoVesselRemedy);
         RuleForEach(b => b.Vessels).SetValidator(new VesselValidator());
         RuleFor(b => b.Vessels).Custom((vessels, context) =>
         {
             var seen = new HashSet<string>(StringComparer.Ordinal);
-            foreach (var (i, vessel) in vessels.Index().Where(v => v.Item is { Id.Length: > 0 }))
+            foreach (var (i, vessel) in vessels.Index().Where(v => v.Item.Id is { Length: > 0 }))
             {
                 if (seen.Add(vessel.Id)) continue;
                 var fault = Finding.Error("duplicate-vessel", TwoVessels.With(("vessel", Excerpt.Of(vessel.Id))), TwoVesselsRemedy);
@@ -180,14 +174,14 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
             use.RuleFor(u => u.Until).IsSane();
             use.RuleFor(u => u.Count).InclusiveBetween(1, MostInUse).Says("bad-number", (_, n) => Whole("count", n, MostInUse), NotWholeRemedy);
         });
-        RuleForEach(b => b.VesselsInUse).Must((bench, use) => use is null || Find(bench, use) is not null)
+        RuleForEach(b => b.VesselsInUse).Must((bench, use) => Find(bench, use) is not null)
             .Says("unknown-vessel", (_, use) => UnknownInUse.With(("vessel", Excerpt.Of(use.VesselId))), UnknownInUseRemedy);
-        RuleForEach(b => b.VesselsInUse).Must((bench, use) => use is null || !(Find(bench, use)?.Count < use.Count)).Says(
+        RuleForEach(b => b.VesselsInUse).Must((bench, use) => !(Find(bench, use)?.Count < use.Count)).Says(
             "more-in-use-than-there-are",
             (bench, use) => TooManyInUse.With(("count", use.Count), ("id", use.VesselId), ("there", Find(bench, use)!.Count)),
             TooManyInUseRemedy).WithSeverity(FluentValidation.Severity.Warning);
 
-        static Vessel? Find(Bench bench, VesselInUse use) => bench.Vessels.FirstOrDefault(v => v?.Id == use.VesselId);
+        static Vessel? Find(Bench bench, VesselInUse use) => bench.Vessels.FirstOrDefault(v => v.Id == use.VesselId);
     }
 
     private static Message Whole(string key, int number, int most) => NotWhole.With(("key", key), ("least", 1), ("most", most), ("number", number));

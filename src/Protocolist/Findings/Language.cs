@@ -27,7 +27,8 @@ public sealed partial class Language
     /// <summary>Its tag, such as <c>en</c>.</summary>
     public string Tag { get; }
 
-    /// <summary>Whether a text has the form of a tag: two or three letters, then groups of at most eight letters and digits (BCP 47, without its rare forms).</summary>
+    /// <summary>Whether a text has the form of a tag: two or three letters, then groups of at most eight letters and digits.</summary>
+    /// <remarks>BCP 47, without its rare forms.</remarks>
     internal static bool IsTag(string tag) => TagForm.IsMatch(tag);
 
     [GeneratedRegex(@"^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*\z")]

@@ -5,5 +5,5 @@ internal static class SeverityWords
 {
     private static readonly Phrase[] Words = [new("severity.note", "note"), new("severity.warning", "warning"), new("severity.error", "error")];
 
-    public static Phrase Of(Severity severity) => Words[(int)severity];
+    public static Phrase Of(Severity severity) => Words.At((int)severity);
 }

@@ -28,7 +28,7 @@ public readonly record struct SourceSpan(string File, int Line, int Column, int 
     /// <param name="offset">Columns to move, 0 or more.</param>
     /// <param name="length">Width of the new span, 0 or more.</param>
     /// <returns>A span on the first line of this one.</returns>
-    public SourceSpan Within(int offset, int length) =>
+    internal SourceSpan Within(int offset, int length) =>
         new(File, Line, Column + offset, Line, Column + offset + length);
 
     /// <summary><c>file:line:column</c>, or the file alone where no place is known.</summary>

@@ -4,6 +4,7 @@ using Protocolist.Fluids.Contact;
 using Protocolist.Fluids.Mixing;
 using Protocolist.Fluids.Names;
 using Protocolist.Fluids.Substances;
+using Protocolist.Reading;
 
 namespace Protocolist.Fluids;
 
@@ -54,7 +55,7 @@ public abstract class Substance
     /// <param name="flashPointCelsius">Its flash point, °C, -100 to 500; null where it has none, which with a tenth of alcohol or more cannot be.</param>
     /// <returns>A substance for <see cref="SubstanceCatalogue.With"/>, on a bench of <c>strength: undiluted</c>; hazards, gear, first aid and
     /// waste follow from what it holds.</returns>
-    /// <exception cref="ArgumentException">The id or the name is blank, or the percentages or the density cannot be.</exception>
+    /// <exception cref="ArgumentException">The id is not kebab-case, the name is no line of text, or the percentages or the density cannot be.</exception>
     public static Substance ReadyMade(
         string id,
         string name,
@@ -63,12 +64,11 @@ public abstract class Substance
         double densityDoubt,
         double? flashPointCelsius = null)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(id);
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        OwnNames.ThrowIfUnfit(id, name);
         ArgumentNullException.ThrowIfNull(massPercents);
         (Solute What, double Share)[] shares = [.. massPercents.Select(c => (c.Solute, c.MassPercent / 100))];
-        if (shares.Any(s => s.What is null || !(s.Share > 0)) || !(shares.Sum(s => s.Share) < 1))
-            throw new ArgumentException("Each percentage is above 0, their sum below 100.", nameof(massPercents));
+        if (shares.Any(s => s.What is null || !(s.Share > 0)) || !(shares.Sum(s => s.Share) < 1) || shares.DistinctBy(s => s.What).Count() < shares.Length)
+            throw new ArgumentException("Each is named once, each percentage is above 0, their sum below 100.", nameof(massPercents));
         var alcohol = shares.Where(s => s.What == Solute.Ethanol || s.What == Solute.Isopropanol || s.What == Solute.Methanol).Sum(s => s.Share);
         if (flashPointCelsius is null && alcohol >= 0.1)
             throw new ArgumentException("What holds a tenth of alcohol or more has a flash point: give it.", nameof(flashPointCelsius));

@@ -16,7 +16,7 @@ public sealed record WorkLog(string Specimen, ImmutableArray<LogEntry> Entries)
     internal static readonly WorkLogValidator Validator = new();
 
     /// <summary>In the order of the file, which is the order of time.</summary>
-    public ImmutableArray<LogEntry> Entries { get; init => field = value.IsDefault ? [] : value; } = Entries.IsDefault ? [] : Entries;
+    public ImmutableArray<LogEntry> Entries { get; init => field = GivenList.Of(value); } = GivenList.Of(Entries);
 
     /// <summary>What is wrong with it in itself, in the same words as of a log file; whether it fits a plan says <see cref="LogCheck"/>.</summary>
     /// <param name="zone">On whose clocks moments are told: the plan's.</param>
@@ -53,10 +53,10 @@ public sealed record LogEntry(string Step)
     public Instant? Done { get; init; }
 
     /// <summary>What was measured.</summary>
-    public ImmutableArray<LogReading> Readings { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<LogReading> Readings { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>Signs seen or felt, in the words of a protocol's <c>watch</c>.</summary>
-    public ImmutableArray<string> Signs { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<string> Signs { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>Where on the body; empty where the entry does not say.</summary>
     public string Place { get; init; } = "";

@@ -15,14 +15,11 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
 
     private static readonly Phrase NoSpecimen = new("missing-id.log", "the log does not say of which specimen it is");
     private static readonly Phrase NoSpecimenRemedy = new("missing-id.log.remedy", "give the specimen's number");
-    private static readonly Phrase NoEntry = new("missing-entry", "an entry of the log is missing");
-    private static readonly Phrase NoEntryRemedy = new("missing-entry.remedy", "say what happened, or leave it out");
     private static readonly Phrase NoStep = new("missing-key.log-step", "an entry does not say of which step it is");
     private static readonly Phrase NoStepRemedy = new("missing-key.log-step.remedy", "give the id of a step of the plan");
     private static readonly Phrase ImpossibleUse = new("impossible-amount.used", "'{step}' cannot have used {used}");
     private static readonly Phrase ImpossibleUseRemedy = new("impossible-amount.used.remedy", "write how much fluid was used, or leave it out");
     private static readonly Phrase UnknownSign = new("unknown-word.sign", "'{sign}' is not one of the signs");
-    private static readonly Phrase NoReading = new("reading-impossible.missing", "a reading is missing");
     private static readonly Phrase ImpossibleReading = new("reading-impossible.value", "a {what} of '{value}' cannot be");
     private static readonly Phrase ImpossibleReadingRemedy = new("reading-impossible.value.remedy", "read the instrument again, and check the unit");
 
@@ -31,7 +28,6 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
         RuleFor(l => l.Specimen).Must(id => !string.IsNullOrWhiteSpace(id)).Says("missing-id", _ => NoSpecimen, _ => NoSpecimenRemedy);
         RuleFor(l => l.Specimen).IsLine();
         RuleFor(l => l.Written).IsSane();
-        RuleForEach(l => l.Entries).NotNull().Says("missing-entry", _ => NoEntry, _ => NoEntryRemedy);
         RuleForEach(l => l.Entries).ChildRules(entry =>
         {
             entry.RuleFor(e => e.Step).Must(s => !string.IsNullOrWhiteSpace(s)).Says("missing-key", _ => NoStep, _ => NoStepRemedy);
@@ -48,10 +44,10 @@ internal sealed class WorkLogValidator : AbstractValidator<WorkLog>
             {
                 if (FaultOf(sign) is { } fault) context.AddFailure(ValidatorFindings.Failure(fault, context.PropertyPath));
             });
-            entry.RuleForEach(e => e.Readings).Must(r => r is not null && LogReadings.CanBe(r.What, r.Value))
+            entry.RuleForEach(e => e.Readings).Must(r => LogReadings.CanBe(r.What, r.Value))
                 .Says(
                     "reading-impossible",
-                    (_, r) => r is null ? NoReading : ImpossibleReading.With(("what", EnumWords<ReadingKind>.Of(r.What)), ("value", r.Value)),
+                    (_, r) => ImpossibleReading.With(("what", EnumWords<ReadingKind>.Of(r.What)), ("value", r.Value)),
                     ImpossibleReadingRemedy);
         });
     }

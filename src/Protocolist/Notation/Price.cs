@@ -1,5 +1,4 @@
 using System.Globalization;
-using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Notation;
 using UnitsNet;
@@ -49,6 +48,7 @@ public sealed record Price
     /// <c>negative-price</c>.</returns>
     public static Checked<Price> Read(string text, SourceSpan where = default)
     {
+        ArgumentNullException.ThrowIfNull(text);
         var slash = text.IndexOf('/', StringComparison.Ordinal);
         if (slash < 0)
         {
@@ -73,8 +73,8 @@ public sealed record Price
     /// <summary>What so much liquid comes to.</summary>
     /// <param name="volume">The volume.</param>
     /// <returns>Money, rounded to the smallest coin.</returns>
-    /// <exception cref="InvalidOperationException">This is not a price by volume.</exception>
-    public Money For(Volume volume) => Of((decimal)volume.Liters, Per switch
+    /// <exception cref="ArgumentException">This is not a price by volume.</exception>
+    public Money For(Volume volume) => Of(volume.Liters, Per switch
     {
         PriceUnit.Litre => 1m,
         PriceUnit.Millilitre => 1000m,
@@ -85,8 +85,8 @@ public sealed record Price
     /// <summary>What so much mass comes to.</summary>
     /// <param name="mass">The mass.</param>
     /// <returns>Money, rounded to the smallest coin.</returns>
-    /// <exception cref="InvalidOperationException">This is not a price by mass.</exception>
-    public Money For(Mass mass) => Of((decimal)mass.Kilograms, Per switch
+    /// <exception cref="ArgumentException">This is not a price by mass.</exception>
+    public Money For(Mass mass) => Of(mass.Kilograms, Per switch
     {
         PriceUnit.Kilogram => 1m,
         PriceUnit.Gram => 1000m,
@@ -97,17 +97,17 @@ public sealed record Price
     /// <summary>What so many pieces come to.</summary>
     /// <param name="pieces">The number, parts of one allowed (a tool worn by a hundredth).</param>
     /// <returns>Money, rounded to the smallest coin.</returns>
-    /// <exception cref="InvalidOperationException">This is not a price a piece.</exception>
-    public Money For(decimal pieces) => Per == PriceUnit.Piece ? Of(pieces, 1) : throw Mismatch("pieces");
+    /// <exception cref="ArgumentException">This is not a price a piece.</exception>
+    public Money For(decimal pieces) => Per == PriceUnit.Piece ? Of((double)pieces, 1) : throw Mismatch("pieces");
 
     /// <summary>What so much time comes to.</summary>
     /// <param name="time">The time.</param>
     /// <returns>Money, rounded to the smallest coin.</returns>
-    /// <exception cref="InvalidOperationException">This is not a price by time.</exception>
+    /// <exception cref="ArgumentException">This is not a price by time.</exception>
     public Money For(NodaTime.Duration time) => Per switch
     {
-        PriceUnit.Hour => Of((decimal)time.ToInt64Nanoseconds() / NodaConstants.NanosecondsPerHour, 1),
-        PriceUnit.Minute => Of((decimal)time.ToInt64Nanoseconds() / NodaConstants.NanosecondsPerMinute, 1),
+        PriceUnit.Hour => Of(time.TotalHours, 1),
+        PriceUnit.Minute => Of(time.TotalMinutes, 1),
         _ => throw Mismatch("a time"),
     };
 
@@ -117,15 +117,19 @@ public sealed record Price
     {
         var least = Money.MinorUnits(Currency) ?? 0;
         var format = least == 0 ? "0." + new string('#', 20) : "0." + new string('0', least) + new string('#', 20);
-        return string.Create(CultureInfo.InvariantCulture, $"{Rate.ToString(format, CultureInfo.InvariantCulture)} {Currency}/{Symbols[(int)Per]}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Rate.ToString(format, CultureInfo.InvariantCulture)} {Currency}/{Symbols.At((int)Per)}");
     }
 
     /// <summary>In the order of <see cref="PriceUnit"/>.</summary>
     private static readonly string[] Symbols = ["L", "mL", "m3", "kg", "g", "mg", "piece", "h", "min"];
 
-    private Money Of(decimal quantity, decimal units) => Money.Rounded(Rate * quantity * units, Currency);
+    /// <summary>Beyond a thousand million of anything lies a mistake, and below it the product stays within a decimal.</summary>
+    private Money Of(double quantity, decimal units) =>
+        Math.Abs(quantity) <= 1e9
+            ? Money.Rounded(Rate * (decimal)quantity * units, Currency)
+            : throw new ArgumentOutOfRangeException(nameof(quantity), quantity, "Nobody pays for so much.");
 
-    private InvalidOperationException Mismatch(string what) => new($"{this} is not the price of {what}.");
+    private ArgumentException Mismatch(string what) => new($"{this} is not the price of {what}.");
 }
 
 /// <summary>What a <see cref="Price"/> is for one of.</summary>

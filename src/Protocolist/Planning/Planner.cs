@@ -33,6 +33,7 @@ public sealed class Planner
     /// <param name="bench">The bench.</param>
     /// <param name="days">The days on which the steps of the plans will lie, for many plans; null for a single one.</param>
     /// <returns>The prepared bench, with what is wrong with it; it can be shared between threads.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A day lies before 1600 or after 2500.</exception>
     public PreparedBench Prepare(Bench bench, DateInterval? days = null) => new(bench, days, Shelf.Kinds.Substances);
 
     /// <summary>Makes the plan of one specimen.</summary>

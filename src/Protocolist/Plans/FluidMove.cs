@@ -72,12 +72,12 @@ public sealed record FluidMove(Fluid Fluid, Volume Volume, FluidPlace From, Flui
     /// <summary>What people call one of its ends.</summary>
     /// <param name="place">Where it comes from or goes to.</param>
     /// <returns>The words.</returns>
-    public Message Words(FluidPlace place) => place.Kind switch
+    internal Message Words(FluidPlace place) => place.Kind switch
     {
         FluidPlaceKind.Recipe => RecipeOf(Fluid, ForImmersion),
         FluidPlaceKind.Step => Message.Text(place.Step),
         FluidPlaceKind.Waste => place.Destination,
-        var kind => Places[(int)kind],
+        var kind => Places.At((int)kind),
     };
 
     /// <summary>The place where a fluid is made.</summary>

@@ -138,6 +138,12 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
         json.TryGetProperty(name, out var value) ? value : throw new JsonException($"'{name}' is missing.");
 }
 
+/// <summary>A file names a fluid that none of the substances given makes.</summary>
+internal sealed class UnknownFluidException(string name) : JsonException
+{
+    public string Name => name;
+}
+
 /// <summary>A fluid by its name, which reads back as the same fluid.</summary>
 internal sealed class FluidJson(SubstanceCatalogue known) : JsonConverter<Fluid>
 {
@@ -147,7 +153,7 @@ internal sealed class FluidJson(SubstanceCatalogue known) : JsonConverter<Fluid>
     private SubstanceCatalogue Known => known;
 
     public static Fluid Of(string name, SubstanceCatalogue known) =>
-        Fluid.Read(name, known: known).Value ?? throw new JsonException($"'{name}' is no fluid.");
+        Fluid.Read(name, known: known).Value ?? throw new UnknownFluidException(name);
 
     public override Fluid Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Of(reader.GetString() ?? "", known);
 

@@ -53,7 +53,7 @@ public sealed record Plan
     {
         get
         {
-            foreach (var finding in Findings)
+            foreach (var finding in Findings.AsSpan())
             {
                 if (finding.Severity == Severity.Error) return false;
             }
@@ -135,9 +135,9 @@ public sealed record Plan
     /// <returns>The figure.</returns>
     public Figure? Figure(string id)
     {
-        foreach (var figure in Figures)
+        foreach (var figure in Figures.AsSpan())
         {
-            if (string.Equals(figure.Id, id, StringComparison.Ordinal)) return figure;
+            if (string.Equals(figure?.Id, id, StringComparison.Ordinal)) return figure;
         }
 
         return null;
@@ -146,7 +146,15 @@ public sealed record Plan
     /// <summary>The step of that id, or null.</summary>
     /// <param name="id">A step's id, such as <c>fix</c>.</param>
     /// <returns>The step.</returns>
-    public Step? Step(string id) => Steps.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal));
+    public Step? Step(string id)
+    {
+        foreach (var step in Steps.AsSpan())
+        {
+            if (string.Equals(step?.Id, id, StringComparison.Ordinal)) return step;
+        }
+
+        return null;
+    }
 }
 
 /// <summary>The protocol that a plan follows, with its text as it was, so that a later shelf changes nothing of the plan in silence.</summary>

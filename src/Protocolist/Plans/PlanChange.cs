@@ -21,7 +21,7 @@ public sealed record PlanChange(string Step, Message What, Message Why)
     public string ToString(Language language)
     {
         var change = Why.IsEmpty ? What : Because.With(("change", What), ("why", Why));
-        return (Step.Length > 0 ? OfStep.With(Argument.Id("step", Step), ("change", change)) : change).ToString(language);
+        return (!string.IsNullOrEmpty(Step) ? OfStep.With(Argument.Id("step", Step), ("change", change)) : change).ToString(language);
     }
 }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using NodaTime;
 using Protocolist.Benches;
@@ -34,6 +35,13 @@ internal static class PlanFaults
     private static readonly Phrase OfSpecimen = new("plan-impossible.specimen", "'{path}': {why}");
     private static readonly Phrase MakeAgain = new("plan-impossible.remedy", "make the plan again; a plan file is not edited by hand");
 
+    /// <summary>A plan that a program left without some part is its bug: no sheet is written of it.</summary>
+    public static void ThrowIfIncomplete([NotNull] Plan? plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (Of(plan).FirstOrDefault(f => f.Id == "plan-incomplete") is { } fault) throw new ArgumentException(fault.Message.ToString(), nameof(plan));
+    }
+
     /// <summary>Everything that is wrong with it in itself, as errors.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
@@ -43,6 +51,7 @@ internal static class PlanFaults
         faults.Needs("protocol", plan.Protocol);
         faults.Needs("specimen", plan.Specimen);
         faults.Needs("costs", plan.Costs);
+        faults.Needs("bench", plan.Bench);
         faults.Names("zone", plan.Zone);
         if (plan.Protocol is { } protocol) faults.Names("protocol.id", protocol.Id);
         if (plan.Specimen is { } specimen)
@@ -93,7 +102,8 @@ internal static class PlanFaults
         {
             faults.Day($"{path}.on", care.On);
             if (care.EveryMonths is { } months && months is < 1 or > 1200) faults.Add(Impossible.With(("path", $"{path}.everyMonths"), ("value", months)));
-            foreach (var day in care.Dates.IsDefault ? [] : care.Dates) faults.Day($"{path}.dates", day);
+            faults.There($"{path}.dates", care.Dates);
+            foreach (var day in care.Dates.AsSpan()) faults.Day($"{path}.dates", day);
         }
 
         faults.There("label", plan.Label);
@@ -114,9 +124,8 @@ internal static class PlanFaults
             faults.Amount($"{path}.used", material.Used);
         }
 
-        // Plans that were written before the first revision of their form have none of these.
-        faults.Whole("changes", plan.Changes.IsDefault ? [] : plan.Changes);
-        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn.IsDefault ? [] : plan.Withdrawn))
+        faults.Whole("changes", plan.Changes);
+        foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn))
             faults.Day($"{path}.start", withdrawn.Start);
         if (plan.Costs is { } costs) Costs(costs, faults);
         return zones is null || plan.Zone is null || zones.GetZoneOrNull(plan.Zone) is not null
@@ -166,7 +175,8 @@ internal static class PlanFaults
         }
 
         faults.Whole($"{path}.figures", step.Figures);
-        foreach (var at in step.Inspections.IsDefault ? [] : step.Inspections) faults.Day($"{path}.inspections", at);
+        faults.There($"{path}.inspections", step.Inspections);
+        foreach (var at in step.Inspections.AsSpan()) faults.Day($"{path}.inspections", at);
     }
 
     private static void Costs(PlanCosts costs, Faults faults)

@@ -24,6 +24,8 @@ public static class PlanJson
     private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
     private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
     private static readonly Phrase OutOfRange = new("plan-unreadable.value", "a value in it is beyond what such a value can be");
+    private static readonly Phrase UnknownFluid = new("plan-unreadable.fluid", "'{fluid}' is of no substance that is known here");
+    private static readonly Phrase UnknownFluidRemedy = new("plan-unreadable.fluid.remedy", "read it with the substances that it was planned with");
     private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
     // People read these files, and they go into no web page; µ and ° stay what they are.
@@ -104,6 +106,12 @@ public static class PlanJson
             var faults = PlanFaults.Of(plan, zones);
             return faults.IsEmpty ? new(plan, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
         }
+        catch (UnknownFluidException unknown)
+        {
+            var where = SourceSpan.At(source.Name, (int)(unknown.LineNumber ?? 0) + 1, (int)(unknown.BytePositionInLine ?? 0) + 1);
+            var why = UnknownFluid.With(("fluid", Excerpt.Of(unknown.Name)));
+            return new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), UnknownFluidRemedy, where)]);
+        }
         catch (JsonException fault)
         {
             // What stands behind the fault is the reader's: without it the text could be read, and a part was missing at its top.
@@ -118,7 +126,7 @@ public static class PlanJson
 
     private static PooledBytes Written(Plan plan, Language? language)
     {
-        ArgumentNullException.ThrowIfNull(plan);
+        PlanFaults.ThrowIfIncomplete(plan);
         var bytes = new PooledBytes();
         var shape = language is null || language == Language.English ? Shape : ShapeIn(language, SubstanceCatalogue.Bundled);
         using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, shape);

@@ -55,7 +55,7 @@ public sealed record StepMaterial(MaterialOrigin From)
     public Message HowMuch => Measured(Volume, Pieces);
 
     /// <summary>Where it comes from, in words.</summary>
-    public Message FromWords => Origins[(int)From];
+    public Message FromWords => Origins.At((int)From);
 
     /// <summary>An amount as a person measures it out: what a cylinder reads, a bare number of pieces.</summary>
     internal static Message Measured(Volume volume, long pieces) => pieces > 0 ? SoMany.With(("n", pieces)) : SoMuch.With(("amount", volume));

@@ -136,7 +136,7 @@ public sealed class Shelf
     /// <summary>What to say when there is no protocol of an id.</summary>
     /// <param name="id">The id that was asked for.</param>
     /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
-    public Finding NotFound(string id) =>
+    internal Finding NotFound(string id) =>
         Finding.Error("unknown-protocol", UnknownProtocol.With(("id", id)), Suggestion.For(id, [.. _byId.Keys]));
 
     private static IEnumerable<(string Id, int Depth)> Topmost(ImmutableArray<ShelfLayer> layers, List<Finding> findings)

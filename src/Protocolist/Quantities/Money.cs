@@ -34,7 +34,7 @@ public sealed record Money : IComparable<Money>
     /// smallest units.</exception>
     public static Money Of(decimal amount, string currency)
     {
-        var minor = amount * ScaleOf(currency);
+        var minor = Math.Clamp(amount, -Furthest, Furthest) * ScaleOf(currency);
         return minor == decimal.Truncate(minor) && Math.Abs(minor) <= MostMinor
             ? new Money((long)minor, currency)
             : throw new ArgumentException($"{amount} {currency} is finer than the smallest unit, or too large.", nameof(amount));
@@ -68,7 +68,8 @@ public sealed record Money : IComparable<Money>
     /// <param name="parts">The amounts, all in <paramref name="currency"/>.</param>
     /// <param name="currency">The currency of the sum, which an empty list needs too.</param>
     /// <returns>The sum.</returns>
-    public static Money Sum(IEnumerable<Money> parts, string currency) => parts.Aggregate(Zero(currency), (sum, part) => sum + part);
+    public static Money Sum(IEnumerable<Money> parts, string currency) => parts.Aggregate(Zero(currency), (sum, part) =>
+        sum + (part ?? throw new ArgumentException("An amount is missing.", nameof(parts))));
 
     /// <summary>How many decimals a currency has: 2 for EUR, 0 for JPY, 3 for KWD; null for a code that is not in ISO 4217.</summary>
     /// <param name="currency">A code.</param>
@@ -78,11 +79,12 @@ public sealed record Money : IComparable<Money>
 
     /// <summary>The same value in another currency, rounded to its smallest unit (halves away from zero).</summary>
     /// <param name="currency">The other currency's ISO 4217 code.</param>
-    /// <param name="rate">How much of the other one buys; above 0.</param>
+    /// <param name="rate">How much of the other one buys; above 0, at most a thousand million.</param>
     /// <returns>The converted money.</returns>
     public Money Into(string currency, decimal rate)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rate);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(rate, 1_000_000_000);
         return Rounded(Amount * rate, currency);
     }
 
@@ -95,6 +97,7 @@ public sealed record Money : IComparable<Money>
     /// <exception cref="ArgumentException">There is no weight, or one is negative.</exception>
     public ImmutableArray<Money> Allocate(IReadOnlyList<decimal> weights)
     {
+        ArgumentNullException.ThrowIfNull(weights);
         if (weights.Count == 0 || weights.Any(w => w < 0)) throw new ArgumentException("Weights are needed, none negative.", nameof(weights));
         // Scaled to shares of 1 first: the product with a large amount of cents then stays within what a decimal holds.
         var total = weights.Sum();

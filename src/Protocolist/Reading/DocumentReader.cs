@@ -63,6 +63,9 @@ internal sealed class DocumentReader
     /// <summary>The tree, or null where the text cannot be read as one YAML document; with everything that is wrong with its form.</summary>
     public static Checked<DocumentNode> Read(SourceText source, ReadingLimits? limits = null)
     {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(source.Name);
+        ArgumentNullException.ThrowIfNull(source.Text);
         limits ??= ReadingLimits.Standard;
         if (source.Text.Length > limits.Characters)
         {

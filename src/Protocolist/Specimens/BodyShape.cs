@@ -11,6 +11,10 @@ namespace Protocolist.Specimens;
 /// <param name="Source">Where the proportions come from.</param>
 public sealed record BodyShape(double HeightPerLength, double WidthPerLength, double Fullness, double Spread, string Source)
 {
+    /// <summary>Whether a body can have these proportions: no number is missing, and none is a hundred times off a sphere's.</summary>
+    internal bool IsSound =>
+        HeightPerLength is > 0.001 and < 100 && WidthPerLength is > 0.001 and < 100 && Fullness is > 0.001 and < 100 && Spread is >= 1 and < 100;
+
     /// <summary>The thinner of height and width, over length.</summary>
     public double ThinnerPerLength => Math.Min(HeightPerLength, WidthPerLength);
 

@@ -32,8 +32,11 @@ public sealed class Kinds
         (Groups, Substances) = (groups, substances);
         _byId = groups.ToFrozenDictionary(g => g.Id, StringComparer.Ordinal);
         Validator = new(this);
-        _byTaxon = groups.SelectMany(g => g.Taxa.Select(t => (Taxon: t, Group: g)))
-            .ToFrozenDictionary(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase);
+
+        // A group below takes a taxon over from that above it.
+        _byTaxon = groups.SelectMany(g => g.Taxa.Select(t => (Taxon: t.Trim(), Group: g)))
+            .GroupBy(p => p.Taxon, p => p.Group, StringComparer.OrdinalIgnoreCase)
+            .ToFrozenDictionary(p => p.Key, p => p.MaxBy(g => g.Depth)!, StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>What the library brings.</summary>
@@ -58,21 +61,29 @@ public sealed class Kinds
     /// <summary>The same with one taxon group more.</summary>
     /// <param name="group">The group; its parent is one of these.</param>
     /// <returns>Another set.</returns>
-    /// <exception cref="ArgumentException">There is a group of its id, one of its higher taxa means another group, its parent is none of
-    /// these, or its density, taxa or regions cannot be.</exception>
+    /// <exception cref="ArgumentException">There is a group of its id, one of its higher taxa means a group that it does not belong to, its parent is none of
+    /// these, or its numbers, taxa or regions cannot be.</exception>
     public Kinds With(TaxonGroup group)
     {
         ArgumentNullException.ThrowIfNull(group);
         if (group.Taxa.IsDefault || group.Regions.IsDefaultOrEmpty || group.Taxa.Any(string.IsNullOrWhiteSpace))
             throw new ArgumentException($"'{group.Id}' lacks its taxa or its regions.", nameof(group));
 
+        if (!group.Shape.IsSound || !group.WaterFraction.IsWithin(0, 1) || !group.WholeUpToMm.IsWithin(0, 1000) || !group.DoseMlPerKg.IsWithin(0, 1000)
+            || group.TotalPerLength is { } total && !total.IsWithin(0.1, 100))
+            throw new ArgumentException($"The shape, the water, the dose or the lengths of '{group.Id}' cannot be.", nameof(group));
+
         // Bodies lie between floating insects and heavy shells; what is far off is another unit.
         if (group.DensityKgPerM3 is not { Low: >= 200, High: <= 3000 })
             throw new ArgumentException($"A body weighs 200 to 3000 kg/m³, and '{group.Id}' does not.", nameof(group));
         if (group.Parent is not { } parent || Find(parent.Id) != parent) throw new ArgumentException($"The parent of '{group.Id}' is not here.", nameof(group));
         if (Find(group.Id) is not null) throw new ArgumentException($"There is a group '{group.Id}'.", nameof(group));
-        if (group.Taxa.FirstOrDefault(t => FindByTaxon(t) is not null) is { } taxon)
-            throw new ArgumentException($"'{taxon}' means another group.", nameof(group));
+        foreach (var taxon in group.Taxa)
+        {
+            if (FindByTaxon(taxon) is { } meant && !group.IsA(meant.Id))
+                throw new ArgumentException($"'{taxon}' means '{meant}', which '{group.Id}' does not belong to.", nameof(group));
+        }
+
         return new(Groups.Add(group), Substances);
     }
 
@@ -93,7 +104,11 @@ public sealed class Kinds
     /// <summary>The group that a higher taxon means, such as <c>Chiroptera</c> for <c>bat</c>.</summary>
     /// <param name="taxon">One scientific name of a phylum, class, order, family...; upper and lower case do not matter, spelling does.</param>
     /// <returns>The group, or null: nothing is guessed.</returns>
-    public TaxonGroup? FindByTaxon(string taxon) => _byTaxon.GetValueOrDefault(taxon.Trim());
+    public TaxonGroup? FindByTaxon(string taxon)
+    {
+        ArgumentNullException.ThrowIfNull(taxon);
+        return _byTaxon.GetValueOrDefault(taxon.Trim());
+    }
 
     /// <summary>The group that a specimen belongs to, from the group it names, its higher taxon, or both.</summary>
     /// <param name="group">The group's id as given; null or empty where none is.</param>

@@ -8,6 +8,9 @@ namespace Protocolist.Specimens;
 /// <param name="Source">A published source by name, <c>common practice</c>, or <c>from memory</c>.</param>
 public sealed record SourcedBand(double Low, double Nominal, double High, string Source)
 {
+    /// <summary>Whether its numbers are in order, and none beyond what such numbers can be.</summary>
+    internal bool IsWithin(double least, double most) => Low >= least && Nominal >= Low && High >= Nominal && High <= most;
+
     /// <summary>Whether <paramref name="value"/> lies within the band, its ends included.</summary>
     /// <param name="value">A value in the band's own unit.</param>
     /// <returns>True from <see cref="Low"/> to <see cref="High"/>.</returns>

@@ -101,7 +101,7 @@ public sealed record Specimen
     public string? CollectedBy { get; init; }
 
     /// <summary>Numbers of permits and licences that cover it.</summary>
-    public ImmutableArray<string> Permits { get => _permits; init => _permits = value.IsDefault ? [] : value; }
+    public ImmutableArray<string> Permits { get => _permits; init => _permits = GivenList.Of(value); }
 
     /// <summary>What it is for; null where that is open.</summary>
     public IntendedUse? IntendedUse { get; init; }

@@ -88,7 +88,8 @@ internal static class SpecimenRules
             "lot-lighter-than-one", nameof(Specimen.LotMass), s => s is { LotMass: { } lot, Mass: { } one } && !(lot.Kilograms >= one.Kilograms * 0.999),
             s => LightLot.With(("count", s.Count), ("lot", s.LotMass!.Value), ("one", s.Mass!.Value)), LightLotRemedy),
         new(
-            "died-after-found", nameof(Specimen.DiedAt), s => s is { DiedAt: { } died, FoundOn: { } found } && died.InUtc().Date > found.PlusDays(1),
+            "died-after-found", nameof(Specimen.DiedAt),
+            s => s is { DiedAt: { } died, FoundOn: { } found } && NodaTime.Period.DaysBetween(found, died.InUtc().Date) > 1,
             s => DiedLater.With(("died", s.DiedAt!.Value.InUtc().Date), ("found", s.FoundOn!.Value)), DiedLaterRemedy),
     ];
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Reading;
 
 namespace Protocolist.Specimens;
 
@@ -48,7 +49,9 @@ public sealed class TaxonGroup
     public TaxonGroup(string id, string name, TaxonGroup parent, params IEnumerable<GroupCaution> cautions)
         : this(RowOf(id, name, parent), parent)
     {
+        ArgumentNullException.ThrowIfNull(cautions);
         Cautions = [.. Cautions, .. cautions];
+        if (Cautions.Any(c => c?.Text is null || c.Id is null)) throw new ArgumentException("A caution lacks its id or its text.", nameof(cautions));
         Handling = HandlingOf(Cautions);
     }
 
@@ -137,8 +140,7 @@ public sealed class TaxonGroup
 
     private static Groups.GroupRow RowOf(string id, string name, TaxonGroup parent)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(id);
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        OwnNames.ThrowIfUnfit(id, name);
         ArgumentNullException.ThrowIfNull(parent);
         return new(id, parent.Id, name);
     }

@@ -15,9 +15,9 @@ internal static class MaterialNames
     private static readonly ImmutableArray<Phrase> Parts =
         [.. Enum.GetValues<VesselPart>().Select(p => new Phrase($"vessel-part.{EnumWords<VesselPart>.Of(p)}", EnumWords<VesselPart>.Of(p)))];
 
-    public static Phrase Of(VesselMaterial material) => Materials[(int)material];
+    public static Phrase Of(VesselMaterial material) => Materials.AsSpan().At((int)material);
 
-    public static Phrase Of(VesselPart part) => Parts[(int)part];
+    public static Phrase Of(VesselPart part) => Parts.AsSpan().At((int)part);
 
     private static string English(VesselMaterial material) => material switch
     {

@@ -23,7 +23,8 @@ public static class Catalogue
     private static readonly Phrase Untranslated = new("untranslated", "{left} of {all} phrases stay English, such as {ids}");
 
     private static readonly Lazy<FrozenDictionary<string, string>> Phrases = new(() =>
-        PhrasesOf(Fields.Of(DocumentReader.Read(new("english.yaml", English)).Value!, ACatalogue, [])!).ToFrozenDictionary(p => p.Key.Value, p => p.Text.Value));
+        PhrasesOf(Fields.Of(DocumentReader.Read(new("english.yaml", English)).Value!, ACatalogue, [])!)
+            .ToFrozenDictionary(p => p.Key.Value, p => p.Text.Value));
 
     /// <summary>The catalogue of every phrase of this library in English: what a translator starts from.</summary>
     public static string English

@@ -3,7 +3,8 @@ using Protocolist.Reading;
 
 namespace Protocolist.Wording;
 
-/// <summary>Whether a translated phrase tells all facts that the English tells, and none otherwise. What stands in a place is described at <see cref="Phrase"/>.</summary>
+/// <summary>Whether a translated phrase tells all facts that the English tells, and none otherwise.</summary>
+/// <remarks>What stands in a place is described at <see cref="Phrase"/>.</remarks>
 internal static class PlacesCheck
 {
     private static readonly Phrase Broken = new("broken-place", "in '{id}' a brace stands alone");
@@ -42,7 +43,8 @@ internal static class PlacesCheck
     /// <summary>Articles, joints and capitals are a language's own; numbers, units and moments are shown as in English.</summary>
     private static bool IsShownAsIn(List<Template.Part> english, Template.Part own) =>
         own.Words.Length > 0
-        || english.Exists(p => p.Name == own.Name && p.Words.Length == 0 && (p.Format == own.Format || (Template.IsOfWords(p.Format) && Template.IsOfWords(own.Format))))
+        || english.Exists(p => p.Name == own.Name && p.Words.Length == 0
+            && (p.Format == own.Format || (Template.IsOfWords(p.Format) && Template.IsOfWords(own.Format))))
         || (own.Format.Length == 0 && english.TrueForAll(p => p.Name != own.Name || p.Words.Length > 0));
 
     private static string Written(Template.Part place) => place.Format.Length == 0 ? place.Name : $"{place.Name}:{place.Format}";

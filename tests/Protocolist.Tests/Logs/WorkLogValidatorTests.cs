@@ -20,7 +20,6 @@ public class WorkLogValidatorTests
         { "unknown-word", Fix with { Signs = ["hungry"] } },
         { "reading-impossible", Fix with { Readings = [new(ReadingKind.Ph, QuantityRange.Point(15, Dimension.None), default)] } },
         { "reading-impossible", Fix with { Readings = [new(ReadingKind.Ph, QuantityRange.Point(7, Dimension.OfMass), default)] } },
-        { "reading-impossible", Fix with { Readings = [null!] } },
         { "not-one-line", Fix with { Place = "left\nright" } },
         { "unreadable-character", Fix with { Note = "\u001B[2J" } },
         { "entry-says-nothing", new LogEntry("fix") },

@@ -85,8 +85,8 @@ public class OneGuardTests
         Assert.Throws<ArgumentNullException>(() => Batch.Open(new StringReader(""), "f.csv", null!));
         Assert.Throws<ArgumentNullException>(() => new BatchRequest(null!, request.Bench, Monday));
         Assert.Throws<ArgumentNullException>(() => request.Wishes with { Vessels = null! });
-        Assert.Equal(["missing-stock", "missing-vessel"], (SkerryPoint with { Stock = [null!], Vessels = [null!], VesselsInUse = [] }).Validate().Select(f => f.Id).Order(StringComparer.Ordinal));
-        Assert.Null(Bundled.Plan(new(Wrasse, SkerryPoint with { Stock = [null!] }, Monday)).Value);
+        Assert.Throws<ArgumentException>(() => SkerryPoint with { Stock = [null!] });
+        Assert.Throws<ArgumentException>(() => new WorkLog("A", [null!]));
         Assert.NotNull(Bundled.Plan(new(Wrasse, SkerryPoint with { Stock = default, Vessels = default, VesselsInUse = default }, Monday)).Value);
         Assert.Contains(Bundled.Plan(request with { Choices = request.Choices.Add("no-such", "thing") }).Findings, f => f.Severity == Severity.Error);
     }

@@ -83,6 +83,10 @@ public sealed class OwnKindsTests
         Assert.Equal(["fixative"], plan.Recipes[0].Parts.Select(p => p.Stock));
         Assert.Equal(plan, PlanJson.Read(new("plan.json", PlanJson.Write(plan)), null, Own.Substances).Value);
         Assert.Equal(plan, planner.Plan(new(Specimen, bench.Value!, new(2027, 3, 2, 9, 0))).Value);
+        var unread = Assert.Single(PlanJson.Read(new("plan.json", PlanJson.Write(plan))).Findings);
+        Assert.Contains("'Skerry fixative' is of no substance", unread.ToString(), StringComparison.Ordinal);
+        var unrevised = new Planner(Shelf.Bundled()).Revise(plan, new("B1", []), new PreparedBench(bench.Value!, null, Own.Substances));
+        Assert.Contains(unrevised.Findings, f => f.Id == "unknown-fluid");
         var compared = planner.Compare(new(Specimen, planner.Prepare(bench.Value!), new(2027, 3, 2, 9, 0)));
         Assert.NotEmpty(compared.Value!.Ways);
         Assert.Empty(FileCheck.Run([new("house/blenny.yaml", Protocol), new("bench.yaml", Bench)], DateTimeZoneProviders.Tzdb, kinds: Own)
@@ -100,6 +104,16 @@ public sealed class OwnKindsTests
     }
 
     [Fact]
+    public void A_group_below_takes_a_taxon_over_from_that_above_it()
+    {
+        var bat = Kinds.Bundled.Find("bat")!;
+        var own = Kinds.Bundled.With(new TaxonGroup("house-bat", "house bat", bat) { Taxa = ["Chiroptera"] });
+        Assert.Equal("house-bat", own.FindByTaxon("chiroptera")!.Id);
+        var fault = Assert.Throws<ArgumentException>(() => own.With(new TaxonGroup("other-bat", "other bat", bat) { Taxa = ["Chiroptera"] }));
+        Assert.Contains("'house-bat'", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_there_already_is_not_added_twice()
     {
         Assert.Throws<ArgumentException>(() => Own.With(Blenny));
@@ -108,6 +122,14 @@ public sealed class OwnKindsTests
         var density = Blenny.DensityKgPerM3;
         Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { DensityKgPerM3 = density with { Low = 1, High = 1.1 } }));
         Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { Regions = default }));
+        Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { Shape = Blenny.Shape with { Spread = double.NaN } }));
+        Assert.Throws<ArgumentException>(() => Kinds.Bundled.With(new TaxonGroup("x", "x", Blenny.Parent!) { WaterFraction = Blenny.WaterFraction with { High = 1.2 } }));
+        Assert.Throws<ArgumentException>(() => new TaxonGroup("Bird of ours", "x", Blenny.Parent!));
+        Assert.Throws<ArgumentException>(() => new TaxonGroup("x", "\u202ex", Blenny.Parent!));
+        Assert.Throws<ArgumentNullException>(() => new TaxonGroup("x", "x", Blenny.Parent!, null!));
+        Assert.Throws<ArgumentException>(() => Substance.ReadyMade("X", "x", [(Solute.Ethanol, 5)], 990, 1));
+        Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x\ny", [(Solute.Ethanol, 5)], 990, 1));
+        Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 5), (Solute.Ethanol, 2)], 990, 1));
         Assert.Throws<ArgumentException>(() => Own.Substances.With(Fixative));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 101)], 900, 1));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 10)], 90, 1));

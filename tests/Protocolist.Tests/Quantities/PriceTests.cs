@@ -37,6 +37,6 @@ public class PriceTests
         Assert.Equal("2.60 EUR", Price.Of(0.40m, "EUR", PriceUnit.Gram).For(Mass.FromGrams(6.5)).ToString());
         Assert.Equal("12.50 EUR", Price.Of(30m, "EUR", PriceUnit.Hour).For(NodaTime.Duration.FromMinutes(25)).ToString());
         Assert.Equal("0.25 EUR", Price.Of(25m, "EUR", PriceUnit.Piece).For(0.01m).ToString());
-        Assert.Throws<InvalidOperationException>(() => Price.Of(30m, "EUR", PriceUnit.Hour).For(Mass.FromGrams(1)));
+        Assert.Throws<ArgumentException>(() => Price.Of(30m, "EUR", PriceUnit.Hour).For(Mass.FromGrams(1)));
     }
 }

@@ -32,10 +32,10 @@ internal static class Waste
     public static ImmutableArray<WasteClass> ByWord { get; } = [.. Enum.GetValues<WasteClass>().OrderBy(c => Words(c).English, StringComparer.Ordinal)];
 
     /// <summary>What people call a class.</summary>
-    public static Phrase Words(WasteClass @class) => Classes[(int)@class];
+    public static Phrase Words(WasteClass @class) => Classes.At((int)@class);
 
     /// <summary>What people call a way.</summary>
-    public static Phrase Words(WasteWay way) => Ways[(int)way];
+    public static Phrase Words(WasteWay way) => Ways.At((int)way);
 
     /// <summary>Counted by the piece; the rest is poured.</summary>
     public static bool IsSolid(WasteClass @class) => @class is WasteClass.ContaminatedSolids or WasteClass.Sharps or WasteClass.Tissue;

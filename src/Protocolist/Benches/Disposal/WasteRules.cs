@@ -65,5 +65,5 @@ public sealed record ContainerPrice(Amount Holds, Money Price)
     /// <summary>The share of a lot, rounded to a coin.</summary>
     /// <param name="amount">How much waste; of the same kind as <see cref="Holds"/>.</param>
     /// <returns>Its part of the price.</returns>
-    public Money For(Amount amount) => Money.Rounded(Price.Amount * amount.Units / Holds.Units, Price.Currency);
+    internal Money For(Amount amount) => Money.Rounded(Price.Amount * amount.Units / Holds.Units, Price.Currency);
 }

@@ -32,7 +32,7 @@ internal sealed class OpeningCheck
 
     public ImmutableArray<WeeklyOpening> Weekly(IEnumerable<WeeklyOpening> entries)
     {
-        var good = Ordered(entries, "weekly", o => ("day", Weekdays[(int)o.Day - 1]), o => o.From, o => o.To);
+        var good = Ordered(entries, "weekly", o => ("day", Weekdays.At((int)o.Day - 1)), o => o.From, o => o.To);
         Overlaps(good, o => o.Item.Day);
         return [.. good.Select(o => o.Item).OrderBy(o => o.Day).ThenBy(o => o.From)];
     }

@@ -70,7 +70,7 @@ public sealed record StockItem
     public SpentFluid? Spent { get; init; }
 
     /// <summary>The sizes it can be bought in; none where it cannot be bought.</summary>
-    public ImmutableArray<Pack> Packs { get; init => field = value.IsDefault ? [] : value; } = [];
+    public ImmutableArray<Pack> Packs { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>What the stock on hand is worth by unit; null takes the cheapest pack's.</summary>
     public Price? Worth { get; init; }
@@ -97,7 +97,7 @@ public sealed record StockItem
     public bool IsExpired(LocalDate on) => Expires is { } last && last < on;
 
     /// <summary>Whether its strength is said anywhere; only fluids other than water need one.</summary>
-    public bool IsStrengthKnown => Kind != StockKind.Fluid || IsWater || SaysStrength(Strength) || Substance.Any(char.IsAsciiDigit);
+    public bool IsStrengthKnown => Kind != StockKind.Fluid || IsWater || SaysStrength(Strength) || Substance?.Any(char.IsAsciiDigit) is true;
 
     /// <summary>Whether it may be drawn on for a plan on a day: something there, in date, of known strength, and fit where it was used before.</summary>
     /// <param name="on">The day of use.</param>
@@ -108,7 +108,7 @@ public sealed record StockItem
     /// <summary>Whether anything but its date keeps it from being used.</summary>
     internal bool IsFit => OnHand.Units > 0 && IsStrengthKnown && Spent?.IsFit(this) is not false;
 
-    private bool IsWater => Substance.EndsWith("water", StringComparison.OrdinalIgnoreCase);
+    private bool IsWater => Substance?.EndsWith("water", StringComparison.OrdinalIgnoreCase) is true;
 
     private static bool SaysStrength(string? text) =>
         text is not null && (text.Any(char.IsAsciiDigit) || text.Trim() is "pure" or "undiluted" or "saturated");

@@ -93,7 +93,7 @@ internal sealed class StockItemValidator : AbstractValidator<StockItem>
 
     private static IEnumerable<string> Currencies(StockItem item) => item.Packs.Where(p => p.Price is not null).Select(p => p.Price!.Currency).Distinct();
 
-    private static Phrase Word(StockKind kind) => Words[(int)kind];
+    private static Phrase Word(StockKind kind) => Words.At((int)kind);
 
     private static readonly Phrase[] Words =
         [new("stock-kind.fluid", "fluid"), new("stock-kind.salt", "salt"), new("stock-kind.consumable", "consumable"), new("stock-kind.tool", "tool")];

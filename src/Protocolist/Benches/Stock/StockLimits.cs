@@ -36,8 +36,6 @@ internal sealed class StockLimits : AbstractValidator<StockItem>
     private static readonly Phrase AbsurdSizeRemedy = new("absurd-amount.pack.remedy", "write what one pack holds");
     private static readonly Phrase AbsurdTime = new("absurd-time.pack", "the pack of {size} does not take {days} days");
     private static readonly Phrase AbsurdTimeRemedy = new("absurd-time.pack.remedy", "give the time from the order to the delivery, such as 5 d");
-    private static readonly Phrase NoPack = new("missing-pack", "a pack of '{stock}' is missing");
-    private static readonly Phrase NoPackRemedy = new("missing-pack.remedy", "give what one pack holds and what it costs, or leave it out");
 
     public StockLimits()
     {
@@ -56,7 +54,6 @@ internal sealed class StockLimits : AbstractValidator<StockItem>
             .Says("absurd-price", i => AbsurdWorth.With(Id(i), ("worth", i.Worth!.ToString())), _ => CheckFigure);
         RuleFor(i => i.Spent).Must(s => s is not { Ph: { } ph } || ph is >= 0 and <= 14)
             .Says("absurd-ph", i => AbsurdPh.With(Id(i), ("ph", i.Spent?.Ph ?? 0)), _ => AbsurdPhRemedy);
-        RuleForEach(i => i.Packs).NotNull().Says("missing-pack", i => NoPack.With(Id(i)), _ => NoPackRemedy);
         RuleForEach(i => i.Packs).ChildRules(pack =>
         {
             pack.RuleFor(p => p.Price).Must(p => p is null or { Amount: <= MostPrice })

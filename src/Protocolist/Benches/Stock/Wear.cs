@@ -13,7 +13,7 @@ public sealed record Wear(int LastsUses, int UsedSoFar = 0)
     /// <param name="uses">Uses to come, 0 or more.</param>
     /// <param name="hasPieceInHand">Whether there is a piece that has seen <see cref="UsedSoFar"/> uses.</param>
     /// <returns>Whole pieces.</returns>
-    public long NewPiecesFor(long uses, bool hasPieceInHand)
+    internal long NewPiecesFor(long uses, bool hasPieceInHand)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(uses);
         var beyond = Math.Max(0, uses - (hasPieceInHand ? LastsUses - UsedSoFar : 0));
@@ -23,5 +23,5 @@ public sealed record Wear(int LastsUses, int UsedSoFar = 0)
     /// <summary>The part of a piece that so many uses wear away, for its cost.</summary>
     /// <param name="uses">Uses, 0 or more.</param>
     /// <returns>Pieces; 1 is a whole one.</returns>
-    public decimal PiecesWorn(long uses) => (decimal)uses / LastsUses;
+    internal decimal PiecesWorn(long uses) => (decimal)uses / LastsUses;
 }

@@ -22,7 +22,7 @@ internal static class BufferWords
     private static readonly Phrase Unbuffered = new("buffering.unbuffered", "unbuffered");
     private static readonly Phrase BufferedWith = new("buffering.with", "buffered with {buffering}");
 
-    public static Phrase Of(Buffering buffering) => Words[(int)buffering];
+    public static Phrase Of(Buffering buffering) => Words.At((int)buffering);
 
     /// <summary>A bench's word for it, after "is": <c>buffered with borax</c>, <c>unbuffered</c>.</summary>
     public static Message With(string word)

@@ -54,5 +54,5 @@ internal static class BufferGuide
     /// <summary>The profile of one way.</summary>
     /// <param name="buffering">The way.</param>
     /// <returns>Its profile.</returns>
-    public static BufferProfile Of(Buffering buffering) => All[(int)buffering];
+    public static BufferProfile Of(Buffering buffering) => All.AsSpan().At((int)buffering);
 }

@@ -166,7 +166,9 @@ internal sealed class Formaldehyde() : FormaldehydeSolution("formaldehyde")
     }
 
     private static string Before(Buffering buffering) =>
-        buffering is Buffering.None ? "" : Array.Find(Bufferings, b => b.Buffering == buffering).Before[0] + " ";
+        buffering is Buffering.None ? ""
+        : Array.Find(Bufferings, b => b.Buffering == buffering).Before is [var usual, ..] ? usual + " "
+        : throw new ArgumentOutOfRangeException(nameof(buffering), buffering, "This is no way to buffer.");
 
     /// <summary>Whether a bare "formalin n %" could as well mean n % formaldehyde.</summary>
     private static bool IsAmbiguous(double percent) => percent is >= AmbiguousFrom and <= AmbiguousTo;

@@ -42,6 +42,9 @@ public sealed record BatchRequest(Planner Planner, PreparedBench Bench, LocalDat
 /// <param name="Findings">Everything that was found in the row and its plan.</param>
 public sealed record BatchRow(int Number, int Line, string SpecimenId, Plan? Plan, ImmutableArray<Finding> Findings)
 {
+    /// <summary>Everything that was found in the row and its plan.</summary>
+    public ImmutableArray<Finding> Findings { get; init => field = GivenList.Of(value); } = GivenList.Of(Findings);
+
     internal Draft? Draft { get; init; }
 
     /// <summary>What the row's cells hold, as 32 hex digits: a row of another digest was edited.</summary>

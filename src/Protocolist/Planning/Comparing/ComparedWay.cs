@@ -51,10 +51,10 @@ public sealed record ComparedWay
     public int Warnings => Findings.Count(f => f.Severity == Severity.Warning);
 
     /// <summary>The errors and warnings of its plan, the gravest first.</summary>
-    public ImmutableArray<Finding> Findings { get; init; } = [];
+    public ImmutableArray<Finding> Findings { get; init => field = GivenList.Of(value); } = [];
 
     /// <summary>What is known of shrinkage and colour, each with its source.</summary>
-    public ImmutableArray<Message> Remarks { get; init; } = [];
+    public ImmutableArray<Message> Remarks { get; init => field = value.IsDefault ? [] : value; } = [];
 
     /// <summary>The name of a way that is at least as good in every number and better in one; null where there is none.</summary>
     public string? DominatedBy { get; init; }

@@ -5,6 +5,7 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning;
+using Protocolist.Reading;
 
 namespace Protocolist;
 
@@ -17,9 +18,12 @@ public sealed class PreparedBench
     /// <param name="days">The days on which the steps of the plans will lie, for many plans: their opening hours are worked out here. Null for a single
     /// plan; a plan beyond the days costs more time, no more.</param>
     /// <param name="substances">The substances that there are; null for the bundled ones. <see cref="Planner.Prepare"/> takes those of its shelf.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A day lies before 1600 or after 2500.</exception>
     public PreparedBench(Bench bench, DateInterval? days = null, SubstanceCatalogue? substances = null)
     {
         ArgumentNullException.ThrowIfNull(bench);
+        if (days is not null && !(Calendar.Has(days.Start) && Calendar.Has(days.End)))
+            throw new ArgumentOutOfRangeException(nameof(days), days, "No plan lies in such years.");
         (Bench, Substances) = (bench, substances ?? SubstanceCatalogue.Bundled);
         Findings = bench.Validate(substances);
         Stock = PreparedStock.Of(Findings.Any(f => f.Severity == Severity.Error) ? Bench.Empty(DateTimeZone.Utc) : bench, substances);

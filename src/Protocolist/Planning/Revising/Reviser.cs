@@ -30,10 +30,10 @@ internal static class Reviser
         "other-protocol-revision.remedy",
         "nothing, where the plan is to go on as it was; to follow the shelf's, make a new plan for what is still to be done");
     private static readonly Phrase PlanProtocolUnreadable = new(
-        "plan-protocol-unreadable", "the protocol that the plan carries cannot be read by this version of the program");
+        "plan-protocol-unreadable", "the protocol that the plan carries cannot be read here");
     private static readonly Phrase PlanProtocolUnreadableRemedy = new(
         "plan-protocol-unreadable.remedy",
-        "use the version of the program that made the plan, or make a new plan for what is still to be done");
+        "revise it with the groups, the substances and the program that it was planned with, or make a new plan for what is still to be done");
     private static readonly Phrase OtherBench = new(
         "other-bench",
         "the plan was made for the bench '{plan}', and this is '{bench}': hours, stock and vessels may differ");
@@ -46,8 +46,10 @@ internal static class Reviser
         var bench = prepared.Bench;
         var shelved = pipeline.Shelf.Find(plan.Protocol.Id);
         var isShelved = shelved is not null && plan.Protocol.Files.Select(f => f.Text).SequenceEqual(shelved.Texts.Select(t => t.Text), StringComparer.Ordinal);
-        if ((isShelved ? pipeline.Prepared(shelved!) : Own(plan.Protocol, pipeline.Shelf.Kinds)) is not { } ready)
-            return new(null, [Finding.Error("plan-protocol-unreadable", PlanProtocolUnreadable, PlanProtocolUnreadableRemedy)]);
+        var own = isShelved ? pipeline.Shelf : Carried(plan.Protocol, pipeline.Shelf.Kinds);
+        if (own.Find(plan.Protocol.Id) is not { } protocol)
+            return new(null, [Finding.Error("plan-protocol-unreadable", PlanProtocolUnreadable, PlanProtocolUnreadableRemedy), .. own.Findings]);
+        var ready = isShelved ? pipeline.Prepared(protocol) : new(protocol, pipeline.Shelf.Kinds.Substances);
         if ((plan.EarliestStart ?? plan.Start) is not { } start)
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
         var measured = MeasurePass.Run(plan.Specimen, pipeline.Shelf.Kinds);
@@ -78,11 +80,8 @@ internal static class Reviser
         return new(Carry.Over(plan, anew), [.. Mismatches(plan, isShelved ? null : shelved, bench), .. unfit, .. anew.Findings]);
     }
 
-    /// <summary>The protocol as the plan carries it, each file laid over those before it as it was on the shelf.</summary>
-    private static PreparedProtocol? Own(PlanProtocol carried, Kinds kinds) =>
-        Shelf.Of(kinds, [.. carried.Files.Select(file => (IReadOnlyList<SourceText>)[file])]).Find(carried.Id) is { } protocol
-            ? new(protocol, kinds.Substances)
-            : null;
+    /// <summary>A shelf of the protocol as the plan carries it, each file laid over those before it as it was.</summary>
+    private static Shelf Carried(PlanProtocol protocol, Kinds kinds) => Shelf.Of(kinds, [.. protocol.Files.Select(file => (IReadOnlyList<SourceText>)[file])]);
 
     private static Draft? At(double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices) =>
         DraftPass.Run(

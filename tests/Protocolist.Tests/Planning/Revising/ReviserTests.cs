@@ -157,7 +157,8 @@ public class ReviserTests
         var plan = Watched.Plan with { Protocol = Watched.Plan.Protocol with { Files = [.. Watched.Plan.Protocol.Files.Select(f => f with { Text = f.Text.Replace("stage: immerse", "stage: perfuse-slowly") })] } };
         var revised = new Planner(Watched.Shelf).Revise(plan, Watched.LogOf(Watched.InFix), new PreparedBench(SkerryPoint.Bench));
         Assert.Null(revised.Value);
-        Assert.Equal("plan-protocol-unreadable", Assert.Single(revised.Findings).Id);
+        Assert.Equal(["plan-protocol-unreadable", "unknown-stage-kind"], revised.Findings.Select(f => f.Id));
+        Assert.True(revised.Findings[1].Where.IsKnown);
     }
 
     [Fact]
