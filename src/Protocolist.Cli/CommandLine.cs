@@ -49,7 +49,8 @@ internal static class CommandLine
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            Tell($"protocolist: reading or writing failed: {fault.Message}");
+            // Files tell of themselves: what ends here is the terminal, a pipe, or a stream that is closed.
+            Tell($"protocolist: reading standard input or writing standard output failed: {(fault.InnerException ?? fault).Message}");
             return Exits.Unusable;
         }
         catch (Exception fault)

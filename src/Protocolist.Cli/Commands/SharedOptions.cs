@@ -61,7 +61,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
     public static Option<string[]> SupplyOption() =>
         new("--supply")
         {
-            Description = "What a fluid is to be made from, in the words of 'compare', as \"ethanol 70 %vol=ethanol 96 %vol\"; may be repeated.",
+            Description = "What a fluid is to be made from, as 'compare' says it, as \"ethanol 70 %vol=ethanol-96\"; may be repeated.",
             Arity = ArgumentArity.ZeroOrMore,
         };
 
@@ -85,7 +85,7 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
     public static PlanWishes Wishes(string[]? vessels, string[]? supplies, List<Finding> findings) => new()
     {
         Vessels = Pairs(vessels, "bad-vessel", "--vessel house=jar-4", findings),
-        Supplies = Pairs(supplies, "bad-supply", "--supply \"ethanol 70 %vol=ethanol 96 %vol\"", findings),
+        Supplies = Pairs(supplies, "bad-supply", "--supply \"ethanol 70 %vol=ethanol-96\"", findings),
     };
 
     /// <summary>The start as given, or this minute on the bench's clocks.</summary>

@@ -115,7 +115,8 @@ public static class PlanJson
         catch (JsonException fault)
         {
             // What stands behind the fault is the reader's: without it the text could be read, and a part was missing at its top.
-            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..])) : fault.InnerException is null ? LacksPart : NoJson;
+            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..]))
+                : fault is { Path: not null, InnerException: null } ? LacksPart : NoJson;
             return Unreadable(why, SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
         }
         catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)

@@ -18,7 +18,7 @@ public sealed record PlanWishes
     /// <summary>A step's id → the id of the vessel that it is to use.</summary>
     public ImmutableSortedDictionary<string, string> Vessels { get => _vessels; init => _vessels = value; }
 
-    /// <summary>A fluid that is made → what it is made from, in the words in which a comparison of ways names it.</summary>
+    /// <summary>A fluid that is made → what it is made from: ids of the bench's stock joined by <c>+</c>, as a comparison of ways has them.</summary>
     public ImmutableSortedDictionary<string, string> Supplies { get => _supplies; init => _supplies = value; }
 
     /// <summary>Whether nothing is insisted on.</summary>

@@ -11,6 +11,7 @@ namespace Protocolist;
 public sealed class Shelf
 {
     private static readonly Phrase UnknownProtocol = new("unknown-protocol", "there is no protocol '{id}' on the shelf");
+    private static readonly Phrase UnknownProtocolRemedy = new("unknown-protocol.remedy", "take one that 'protocolist list protocols' names");
     private static readonly Phrase OverriddenProtocol = new("overridden-protocol", "'{id}' takes the place of the one in {file}");
 
     private static readonly Lazy<Shelf> TheBundled = new(() => Over([BundledProtocols.Layer], Kinds.Bundled, []));
@@ -137,7 +138,10 @@ public sealed class Shelf
     /// <param name="id">The id that was asked for.</param>
     /// <returns>An error <c>unknown-protocol</c> that names the nearest id.</returns>
     internal Finding NotFound(string id) =>
-        Finding.Error("unknown-protocol", UnknownProtocol.With(("id", id)), Suggestion.For(id, [.. _byId.Keys]));
+        Finding.Error(
+            "unknown-protocol",
+            UnknownProtocol.With(("id", Excerpt.Of(id))),
+            Suggestion.Nearest(id, _byId.Keys) is { } near ? Suggestion.Of(near) : UnknownProtocolRemedy);
 
     private static IEnumerable<(string Id, int Depth)> Topmost(ImmutableArray<ShelfLayer> layers, List<Finding> findings)
     {

@@ -40,7 +40,7 @@ public sealed class CommandLineTests
     {
         var (exit, error) = Run(() => throw new IOException("the disk is full"), "a");
 
-        Assert.Equal((2, "protocolist: reading or writing failed: the disk is full\n"), (exit, error));
+        Assert.Equal((2, "protocolist: reading standard input or writing standard output failed: the disk is full\n"), (exit, error));
     }
 
     [Fact]

@@ -80,6 +80,7 @@ public sealed class OwnKindsTests
         Assert.Equal("Skerry fixative", fix.Fluid);
         Assert.Contains(fix.Cautions, c => c.ToString().Contains("cheek spines", StringComparison.Ordinal));
         Assert.Equal("Skerry fixative undiluted", Assert.Single(plan.Recipes[0].Parts).Name.ToString());
+        Assert.Equal(plan.Recipes[0].Volume.Milliliters, plan.Recipes[0].Parts[0].Volume!.Value.Milliliters, 3);
         Assert.Equal(["fixative"], plan.Recipes[0].Parts.Select(p => p.Stock));
         Assert.Equal(plan, PlanJson.Read(new("plan.json", PlanJson.Write(plan)), null, Own.Substances).Value);
         Assert.Equal(plan, planner.Plan(new(Specimen, bench.Value!, new(2027, 3, 2, 9, 0))).Value);

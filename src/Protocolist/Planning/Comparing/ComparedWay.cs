@@ -17,7 +17,8 @@ public sealed record ComparedWay
     /// <summary>A step's id → the id of the vessel that it uses, of the steps whose vessel makes a difference: those that fix and that house.</summary>
     public ImmutableSortedDictionary<string, string> Vessels { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
-    /// <summary>A fluid that is made → what it is made from.</summary>
+    /// <summary>A fluid that is made → what it is made from: the id of a stock, two for used fixative and what restores it, <c>+tap</c> for
+    /// water from the tap, <c>shelf</c> for all that stands there together; salts where there is a choice.</summary>
     public ImmutableSortedDictionary<string, string> Supplies { get; init; } = ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>What has to be insisted on beside the choices to get this plan; the planner chooses the rest of it by itself.</summary>

@@ -49,12 +49,12 @@ internal sealed record Variation(PlanRequest Request, MadePlan Made, ImmutableAr
             if (others.Length > 0) yield return new(step.Id, true, [own, .. others]);
         }
 
-        foreach (var (need, ways) in provisioned.Choice.Ways.OrderBy(w => w.Need.Name.ToString(), StringComparer.Ordinal))
+        foreach (var (need, ways) in provisioned.Choice.Ways.OrderBy(w => w.Need.Key, StringComparer.Ordinal))
         {
-            var fluid = need.Name.ToString();
+            var fluid = need.Key;
             if (ways.IsEmpty || request.Wishes.Supplies.ContainsKey(fluid) || provisioned.Choice.RecipeOf(need) is not { } recipe) continue;
-            var own = recipe.Way.Supply.Words.ToString();
-            ImmutableArray<string> others = [.. Different(need, ways).Select(w => w.Supply.Words.ToString()).Where(w => w != own)];
+            var own = recipe.Way.Supply.Id;
+            ImmutableArray<string> others = [.. Different(need, ways).Select(w => w.Supply.Id).Where(w => w != own)];
             if (others.Length > 0) yield return new(fluid, false, [own, .. others]);
         }
     }

@@ -21,7 +21,7 @@ internal static class WayWriting
                 .Where(s => Variation.IsWeighed(s) && s.Vessel is not null)
                 .ToImmutableSortedDictionary(s => s.Id, s => s.Vessel!.Vessel.Id, StringComparer.Ordinal),
             Supplies = (made.Provisioned?.Choice.Recipes ?? []).Where(r => !r.Need.Fluid.IsWater)
-                .ToImmutableSortedDictionary(r => r.Need.Name.ToString(), r => r.Way.Supply.Words.ToString(), StringComparer.Ordinal),
+                .ToImmutableSortedDictionary(r => r.Need.Key, r => r.Way.Supply.Id, StringComparer.Ordinal),
             Wishes = request.Wishes,
             Startable = plan.Startable,
             Days = plan.Start is { } start && plan.End is { } end ? (end.ToInstant() - start.ToInstant()).TotalDays : null,

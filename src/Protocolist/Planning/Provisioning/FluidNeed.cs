@@ -55,6 +55,9 @@ internal sealed class FluidNeed
     /// <summary>What is made: what is asked, and a reserve for what spills and clings.</summary>
     public Volume Made { get; private init; }
 
+    /// <summary>The name by which a person says what it is to be made from, the same in every language.</summary>
+    public string Key => ForImmersion ? $"{Fluid.Name} for immersion" : Fluid.Name;
+
     /// <summary>What people call it; two needs of one fluid differ by it.</summary>
     public Message Name => PlannedRecipe.NameOf(Fluid, ForImmersion);
 

@@ -30,7 +30,7 @@ internal enum SupplyKind
     Usual,
 }
 
-/// <summary>What a fluid is made from: the facts behind the words in which a person may insist on it.</summary>
+/// <summary>What a fluid is made from.</summary>
 /// <param name="Kind">How it comes about.</param>
 /// <param name="Stock">The stock that it is made from, or restored with.</param>
 /// <param name="Spent">The used fixative.</param>
@@ -38,25 +38,17 @@ internal enum SupplyKind
 /// <param name="Second">The hydrate of its second salt, where there is a choice.</param>
 internal sealed record Supply(SupplyKind Kind, StockMaterial? Stock = null, StockMaterial? Spent = null, Salt? First = null, Salt? Second = null)
 {
-    private static readonly Phrase OneStock = new("supply-stock", "{stock}{salts}");
-    private static readonly Phrase Restored = new("supply-restored", "{spent} restored with {stock}{salts}");
-    private static readonly Phrase Tap = new("supply-stock-and-tap", "{stock}{salts}, water from the tap");
-    private static readonly Phrase Together = new("supply-together", "the shelf together{salts}");
-    private static readonly Phrase Usual = new("supply-usual", "the usual stock, which the bench does not list");
-    private static readonly Phrase With = new("supply-salts", " with {salts: and }");
+    /// <summary>The word by which a person insists on it, the same in every language: ids of stock of the bench, and what else goes in.</summary>
+    public string Id => string.Join('+', (IEnumerable<string>)[.. Sources, .. new[] { First, Second }.OfType<Salt>().Select(s => Slug.Of(s.Name))]);
 
-    /// <summary>In the words of a comparison.</summary>
-    public Message Words => Kind switch
+    private IEnumerable<string> Sources => Kind switch
     {
-        SupplyKind.Restored => Restored.With(("spent", Spent!.Name), ("stock", Stock!.Name), ("salts", Salts)),
-        SupplyKind.StockAndTap => Tap.With(("stock", Stock!.Name), ("salts", Salts)),
-        SupplyKind.Together => Together.With(("salts", Salts)),
-        SupplyKind.Usual => Usual,
-        _ => OneStock.With(("stock", Stock!.Name), ("salts", Salts)),
+        SupplyKind.Restored => [Spent!.Items[0].Id, Stock!.Items[0].Id],
+        SupplyKind.StockAndTap => [Stock!.Items[0].Id, "tap"],
+        SupplyKind.Together => ["shelf"],
+        SupplyKind.Usual => ["usual"],
+        _ => [Stock!.Items[0].Id],
     };
-
-    private Message Salts => First is null ? default
-        : With.With(Argument.Texts("salts", Second is null ? [First.Name] : [First.Name, Second.Name]));
 }
 
 /// <summary>A part of a recipe, and the material of the bench that it is taken from.</summary>

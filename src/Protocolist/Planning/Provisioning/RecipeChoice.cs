@@ -91,7 +91,7 @@ internal sealed record RecipeChoice(
     /// <param name="needs">The fluids.</param>
     /// <param name="sundries">The things that are used.</param>
     /// <param name="day">The bench on the day of use.</param>
-    /// <param name="wished">Fluid → what it is to be made from, in words.</param>
+    /// <param name="wished">Fluid → the id of what it is to be made from.</param>
     /// <param name="findings">Takes what is to be said.</param>
     public static RecipeChoice Of(
         List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
@@ -150,7 +150,7 @@ internal sealed record RecipeChoice(
     private static void UnknownFluids(List<FluidNeed> needs, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
         if (wished.IsEmpty) return;
-        ImmutableArray<string> made = [.. needs.Select(n => n.Name.ToString())];
+        ImmutableArray<string> made = [.. needs.Select(n => n.Key)];
         foreach (var fluid in wished.Keys.Where(f => !made.Contains(f)))
             findings.Add(Finding.Error("unknown-supply", UnknownFluid.With(("fluid", fluid)), Suggestion.For(fluid, made)));
     }
@@ -159,12 +159,12 @@ internal sealed record RecipeChoice(
     private static ImmutableArray<FluidWay> Wished(
         FluidNeed need, ImmutableArray<FluidWay> ways, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
-        if (!wished.TryGetValue(need.Name.ToString(), out var words)) return ways;
-        if (ways.FirstOrDefault(w => w.Supply.Words.ToString() == words) is { } way) return [way];
+        if (!wished.TryGetValue(need.Key, out var supply)) return ways;
+        if (ways.FirstOrDefault(w => w.Supply.Id == supply) is { } way) return [way];
         findings.Add(Finding.Error(
             "unknown-supply",
-            UnknownWay.With(("fluid", need.Name), ("way", words)),
-            UnknownWayRemedy.With(Argument.Messages("ways", ways.Select(w => w.Supply.Words)))));
+            UnknownWay.With(("fluid", need.Name), ("way", Excerpt.Of(supply))),
+            UnknownWayRemedy.With(Argument.Texts("ways", ways.Select(w => w.Supply.Id)))));
         return ways;
     }
 

@@ -22,7 +22,9 @@ internal static class SelectPass
     private static readonly Phrase Near = new("no-protocol.near", "'{protocol}': {reasons}");
     private static readonly Phrase OutOfLimit = new("no-protocol.limit", "{measure} {size} is outside {limit}");
     private static readonly Phrase OtherWord = new("no-protocol.word", "{trait} is {word}, not {words: or }");
-    private static readonly Phrase NoneOfGroup = new("no-protocol.group", "no protocol serves the group '{group}'; the nearest are for {groups}");
+    private static readonly Phrase NoneOfGroup = new("no-protocol.group", "no protocol serves the group '{group}'; {nearest}");
+    private static readonly Phrase NearestGroups = new("no-protocol.group.nearest", "the nearest are for {groups}");
+    private static readonly Phrase EmptyShelf = new("no-protocol.group.none", "there is none on the shelf for any specimen");
     private static readonly Phrase NoneOfGroupRemedy = new("no-protocol.group.remedy", "write a protocol for this group");
 
     public static Checked<Protocol> Run(BodyMeasure body, ClassIndex index)
@@ -82,12 +84,15 @@ internal static class SelectPass
             .OfType<TaxonGroup>()
             .OrderByDescending(g => Shared(g, body.Group))
             .ThenBy(g => g.Id, StringComparer.Ordinal)
-            .Take(MostNamed);
+            .Take(MostNamed)
+            .ToList();
         return new(null,
         [
             Finding.Error(
                 "no-protocol",
-                NoneOfGroup.With(Argument.Id("group", body.Group.Id), Argument.Ids("groups", related.Select(g => g.Id))),
+                NoneOfGroup.With(
+                    Argument.Id("group", body.Group.Id),
+                    ("nearest", related.Count == 0 ? EmptyShelf : NearestGroups.With(Argument.Ids("groups", related.Select(g => g.Id))))),
                 NoneOfGroupRemedy),
         ]);
     }
