@@ -45,6 +45,13 @@ internal static class PlanningChecks
             Severities = [new(Severity.Warning, "a vessel closed tight comes under too much pressure on the hottest day, or is full to the brim then")],
             ProtectsPeople = true,
         },
+        PlanCheck.OfPlanning(
+            "step-runs-over",
+            "the specimen: it is fixed in time, and a later step runs over instead",
+            "common practice: 12 h uncooled, 24 h thawed and 3 d chilled as the most that a body waits") with
+        {
+            Severities = [new(Severity.Warning, "a bath, a wash or a soak outlasts its most because the bench is closed when it should end")],
+        },
         PlanCheck.OfPlanning("stock-missing", "the specimen: work begun without its fluid cannot be ended", "the bench's own stock") with
         {
             Severities = [new(Severity.Warning, "nothing on the shelf is a stock of which a fluid of the plan can be made")],

@@ -19,6 +19,7 @@ internal static class PlanningRows
         new("lacking-and-not-for-sale", () => Ethanol("100 mL", ""), () => Ethanol("100 mL", "{size: 5 L, price: 40 EUR}")),
         new("no-dates-fit", () => Of(Read("hours: {wed: 08:00 to 18:00}\n")), () => Of(Read("hours: {mon-sun: 08:00 to 18:00}\n"))),
         new("sealed-vessel-builds-pressure", () => Hot(60), () => Hot(35)),
+        new("step-runs-over", () => OneDay("2027-03-02"), () => OneDay("2027-12-25")),
         new("stock-missing", () => Ethanol("0 L", ""), () => Ethanol("9 L", "")),
         new("vessel-material-not-for-keeping", () => Made(VesselMaterial.Pet), () => Made(VesselMaterial.Glass)),
         new("vessel-too-heavy-for-shelf", () => On(b => b with { ShelfBears = Mass.FromKilograms(2.5) }), () => On(b => b with { ShelfBears = Mass.FromKilograms(5) })),
@@ -58,6 +59,18 @@ internal static class PlanningRows
           - {fluid: neutral buffered formalin 10 %, on-hand: 20 L}
           - {fluid: distilled water, on-hand: 50 L}
         """));
+
+    /// <summary>A soak of a day and no more, on a bench that is closed on one.</summary>
+    private static ReviewCase OneDay(string closed) => Of("""
+        format: 1
+        protocol: trial
+        revision: 1
+        title: Trial
+        for: {group: animal}
+        stages:
+          - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 24 h}
+          - {stage: house, id: house, fluid: neutral buffered formalin 10 %, ratio: 5}
+        """, Fish with { Condition = Condition.Fresh }, Read($"hours: {{mon-sun: 08:00 to 18:00}}\nclosed: [{closed}]\n"));
 
     /// <summary>Open every day but these.</summary>
     private static ReviewCase Open(string closed) => Of(Read($"hours: {{mon-sun: 08:00 to 18:00}}\nclosed: [{closed}]\n"));

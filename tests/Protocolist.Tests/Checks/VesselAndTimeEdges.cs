@@ -71,7 +71,7 @@ internal static class VesselAndTimeEdges
         Warns("supplies-late", ["do not freeze it again"], () => Bought(("alcohol", 5, [])).Specimen(s => s with { Condition = Condition.Thawed }), () => Bought(("alcohol", 5, []))),
         Warns("supplies-late", ["ice tears a body of jelly apart"], () => Bought(("alcohol", 5, [])).Group("jellyfish"), () => Bought(("alcohol", 5, []))),
         Warns("supplies-late", ["begin later: keep it frozen until then"], () => Bought(("alcohol", 5, [])).Specimen(s => s with { Condition = Condition.Frozen }), () => Bought(("alcohol", 5, []))),
-        Warns("supplies-late", ["told"], () => Bought().Told("delivery-comes-too-late"), () => Bought(("alcohol", 5, [])).Told("delivery-comes-too-late")),
+        Warns("supplies-late", ["told"], () => Bought().Told("delivery-comes-too-late"), () => Bought()),
         Warns("body-waits", ["12 h is the most"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 10)),
         Warns("body-waits", ["24 h is the most"], () => Waits(Condition.Thawed, 23), () => Waits(Condition.Thawed, 22)),
         Warns("body-waits", ["3 d is the most"], () => Waits(Condition.Chilled, 71), () => Waits(Condition.Chilled, 70)),

@@ -27,18 +27,30 @@ internal static class SuppliesLate
         Absorbs = ["delivery-comes-too-late"],
     };
 
-    /// <summary>Late for the first fixing; else late for a step after it, as the calendar found.</summary>
+    /// <summary>Late for the first fixing, or for any step, as the calendar found.</summary>
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (AtFixing(plan) is { } first) return [first];
-        ImmutableArray<Finding> found = [];
+        ImmutableArray<Finding> found = AtFixing(plan) is { } first ? [first] : [];
         foreach (var finding in plan.Found("delivery-comes-too-late")) found = found.Add(finding with { Id = "supplies-late" });
         return found;
     }
 
-    /// <summary>Whether the first fixing needs it; what nobody says the use of counts as needed.</summary>
+    /// <summary>
+    /// Whether the first fixing needs it; what nobody says the use of counts as needed. For fluids, salts and vessels the calendar waits, or says that it
+    /// cannot: it knows how far the shelf goes.
+    /// </summary>
     private static bool IsForFixing(ReviewCase plan, PlannedPurchase purchase) =>
-        purchase.For.IsEmpty || plan.FirstFixing is not { } first || purchase.For.Contains(first.Id);
+        !IsDated(plan, purchase) && (purchase.For.IsEmpty || plan.FirstFixing is not { } first || purchase.For.Contains(first.Id));
+
+    private static bool IsDated(ReviewCase plan, PlannedPurchase purchase)
+    {
+        foreach (var material in plan.Plan.Materials)
+        {
+            if (material.Id == purchase.Id) return material.Kind is not (MaterialKind.Consumable or MaterialKind.Tool);
+        }
+
+        return false;
+    }
 
     private static Finding? AtFixing(ReviewCase plan)
     {

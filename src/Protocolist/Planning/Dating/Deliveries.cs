@@ -11,6 +11,9 @@ namespace Protocolist.Planning.Dating;
 /// <summary>When something that a step needs is there.</summary>
 internal sealed record Delivery(Message Item, int LeadDays, Instant At, string Step)
 {
+    /// <summary>Whether the step can begin without it, and only a change of its fluid waits.</summary>
+    public bool IsForChanges { get; init; }
+
     private static readonly Phrase TooLate = new(
         "delivery-comes-too-late",
         "{item} is bought with {days} {days|day|days} of waiting, until {at}; the body cannot wait so long for '{step}' within the protocol's windows, "
@@ -27,7 +30,7 @@ internal sealed record Delivery(Message Item, int LeadDays, Instant At, string S
     { Subject = Step };
 }
 
-/// <summary>What must be bought first: a step that uses it cannot begin before it is there.</summary>
+/// <summary>What must be bought first: a step that uses it cannot begin before it is there, or not end, where only its changes of fluid need it.</summary>
 internal static class Deliveries
 {
     /// <summary>
@@ -47,16 +50,21 @@ internal static class Deliveries
             var left = OnHand(provisioned.Materials, bought.Id);
             foreach (var step in provisioned.Draft.Steps)
             {
-                var part = step.Vessel?.Vessel.Id == bought.Id ? 1 : Share(step, provisioned.Choice, bought.Id);
-                if (part <= 0) continue;
-                left -= part;
+                var filling = step.Vessel?.Vessel.Id == bought.Id ? 1 : Share(step, provisioned.Choice, bought.Id);
+                if (filling <= 0) continue;
+                var beyondFirst = left - filling;
+                left -= filling * (1 + step.Changes);
                 if (left >= 0 || Place(open, step.Id) is not (>= 0 and var waiting)) continue;
-                if (deliveries[waiting] is not { } other || other.At < at) deliveries[waiting] = new(bought.Item, days, at, step.Id);
+                var delivery = new Delivery(bought.Item, days, at, step.Id) { IsForChanges = beyondFirst >= 0 };
+                if (deliveries[waiting] is not { } other || IsHarder(delivery, other)) deliveries[waiting] = delivery;
             }
         }
 
         return deliveries is null || Array.TrueForAll(deliveries, d => d is null) ? [] : [.. deliveries];
     }
+
+    /// <summary>What keeps a step from beginning before what keeps it from ending, then the later one.</summary>
+    private static bool IsHarder(Delivery one, Delivery other) => one.IsForChanges == other.IsForChanges ? other.At < one.At : other.IsForChanges;
 
     /// <summary>Where a step that nobody has begun stands among the open ones; below 0 where it does not.</summary>
     private static int Place(List<DraftStep> open, string step)
@@ -94,7 +102,7 @@ internal static class Deliveries
         return 0;
     }
 
-    /// <summary>How much of a material goes into the fluid of a step, in m3 or kg.</summary>
+    /// <summary>How much of a material goes into one filling of a step, in m3 or kg.</summary>
     private static double Share(DraftStep step, RecipeChoice choice, string material)
     {
         if (step.Volume is not { } volume) return 0;
@@ -107,7 +115,7 @@ internal static class Deliveries
                 if (from?.Id == material) whole += InSi(recipe.AmountOf(part));
             }
 
-            return whole * volume.CubicMeters * (1 + step.Changes) / recipe.Need.Made.CubicMeters;
+            return whole * volume.CubicMeters / recipe.Need.Made.CubicMeters;
         }
 
         return 0;

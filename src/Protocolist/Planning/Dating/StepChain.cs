@@ -4,6 +4,7 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Scheduling;
+using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Dating;
@@ -25,6 +26,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         new("too-long-after-death.remedy", "begin at once, and judge by sight and smell whether the body is still fit for fluid");
     private static readonly Phrase WaitsForDelivery =
         new("waits-for-delivery", "'{step}' waits for {item}, {at} at the earliest; with it at hand it could begin {without}");
+    private static readonly Phrase ChangeWaits = new(
+        "waits-for-delivery.change", "a change of fluid in '{step}' waits for {item}, {at} at the earliest; with it at hand it could end {without}");
     private static readonly Phrase GetItSooner = new("waits-for-delivery.remedy", "get it sooner, or borrow it");
     private static readonly Phrase LatestStart = new("latest-start", "to be over by {by}, work begins {start} at the latest");
     private static readonly Phrase OnlyWhatKeeps = new("latest-start.remedy", "only a body that keeps, such as a frozen one, can wait that long");
@@ -43,6 +46,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
 
     /// <summary>Where what has begun began, else where the plan may begin.</summary>
     private Instant From => First.Progress?.Begun is { } begun ? Instant.Min(from, begun) : from;
+
+    /// <summary>The first of these steps by which fixative meets the body; below 0 where there is none, or the body has met it.</summary>
+    private int Fixing => draft.Steps.Any(s => Fixes(s) && s.Progress is not null) ? -1 : open.FindIndex(Fixes);
 
     private bool IsRunning => First.Progress?.Begun is not null;
 
@@ -75,6 +81,12 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     {
         var graph = Graph(follows: true);
         if (Solve(graph) is not { Value: { } supplied } first) return Late(graph, findings);
+        if (Stretched(graph, supplied) is var (stretched, sooner))
+        {
+            findings.AddRange(StretchedSteps.Told(graph, sooner, supplied, Fixing, Zone));
+            (graph, supplied) = (stretched, sooner);
+        }
+
         if (!deliveries.IsEmpty && Solve(Waiting(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } waiting } second)
         {
             findings.AddRange(second.Findings);
@@ -89,6 +101,17 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         LatestStartOf(graph, isWaiting: false, findings);
         foreach (var late in deliveries.OfType<Delivery>().DistinctBy(d => d.Item)) findings.Add(late.ComesTooLate(Zone));
         return supplied;
+    }
+
+    private (JobGraph Graph, Schedule Dates)? Stretched(JobGraph graph, Schedule kept)
+    {
+        if (!BodyCannotWait || Fixing < 0) return null;
+        var bears = HoursBorne.Unfixed(draft.Body.Specimen.Condition);
+        var tenth = bears / 10;
+        var gone = (draft.Body.Specimen.DiedAt ?? Collected) is { } died && died < from ? from - died : Duration.Zero;
+        return StretchedSteps.For(graph, kept, Fixing, Duration.Max(bears - gone, tenth), from, tenth, LiesInFluid, Solve);
+
+        bool LiesInFluid(int i) => open[i].Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath;
     }
 
     private Schedule? Late(JobGraph graph, List<Finding> findings)
@@ -120,7 +143,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         for (var i = 0; i < jobs.Length; i++)
         {
             var starts = jobs[i].Starts;
-            if (deliveries[i] is { } delivery) starts = starts with { From = Math.Max(starts.From, Minutes.Ceiling(delivery.At)) };
+            if (deliveries[i] is { IsForChanges: true } change)
+                jobs[i] = jobs[i] with { Ends = jobs[i].Ends with { From = Math.Max(jobs[i].Ends.From, Minutes.Ceiling(change.At)) } };
+            else if (deliveries[i] is { } delivery) starts = starts with { From = Math.Max(starts.From, Minutes.Ceiling(delivery.At)) };
             if (i == 0 && beginBy is { } latest) starts = starts with { To = Math.Min(starts.To, Minutes.Floor(latest)) };
             jobs[i] = jobs[i] with { Starts = starts };
         }
@@ -174,6 +199,8 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         return new(step.Id, Window.Of(step.Least, longest)) { NotBefore = begun, StartBy = begun, EndNotBefore = notBefore };
     }
 
+    private static bool Fixes(DraftStep step) => step.Fluid is not null && step.Kind is StageKind.Inject or StageKind.Immerse;
+
     private static Duration? Longest(DraftStep step) => step.Most is { } most ? Duration.Max(step.Least, most) : null;
 
     /// <summary>A body stays in its fluid until the next step begins, so nothing lies between; what was said of waiting holds elsewhere.</summary>
@@ -217,17 +244,20 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     /// <summary>Where waiting for a delivery moves the work: the first delivery that does.</summary>
     private void Waits(Schedule dates, Schedule supplied, List<Finding> findings)
     {
-        var moved = Enumerable.Range(0, open.Count).Where(i => deliveries[i] is not null && dates[i].Start > supplied[i].Start);
+        var moved = Enumerable.Range(0, open.Count).Where(i => deliveries[i] is { } d && At(dates, i, d) > At(supplied, i, d));
         foreach (var i in moved.OrderBy(i => deliveries[i]!.At).ThenBy(i => open[i].Id, StringComparer.Ordinal).Take(1))
         {
-            var message = WaitsForDelivery.With(
+            var message = (deliveries[i]!.IsForChanges ? ChangeWaits : WaitsForDelivery).With(
                 Argument.Id("step", open[i].Id),
                 ("item", deliveries[i]!.Item),
                 Argument.At("at", deliveries[i]!.At, Zone),
-                Argument.At("without", supplied[i].Start, Zone));
+                Argument.At("without", At(supplied, i, deliveries[i]!), Zone));
             findings.Add(Finding.Note(WaitsForDelivery.Id, message, GetItSooner) with { Subject = open[i].Id });
         }
     }
+
+    /// <summary>The moment of a step that waits: its beginning, or its end where only a change does.</summary>
+    private static Instant At(Schedule dates, int i, Delivery delivery) => delivery.IsForChanges ? dates[i].End : dates[i].Start;
 
     /// <summary>Backwards from the day on which all must be over: the last moment to begin.</summary>
     private void LatestStartOf(JobGraph graph, bool isWaiting, List<Finding> findings)

@@ -60,7 +60,11 @@ public class DeliveriesTests
     {
         const string Baths = "stages:\n  - {stage: bath, id: first, fluid: ethanol 96 %vol, ratio: 3, changes: 1, last: 1 h to 90 d, within: 90 d}\n  - {stage: bath, id: second, fluid: ethanol 96 %vol, ratio: 1, last: 1 h, within: 90 d}\n";
 
-        Assert.Equal(new LocalDateTime(2027, 3, 4, 0, 0), Start(Of(Bench(0, 0, 4, 3), stages: Baths), "first"));
+        var waiting = Of(Bench(0, 0, 4, 3), stages: Baths);
+        Assert.Equal(new LocalDateTime(2027, 3, 1, 9, 0), Start(waiting, "first"));
+        Assert.True(waiting.Step("first")!.End!.Value.LocalDateTime >= new LocalDateTime(2027, 3, 4, 0, 0));
+        Assert.Contains("a change of fluid in 'first' waits for ethanol 96 %vol", Assert.Single(waiting.Findings, f => f.Id == "waits-for-delivery").Message.ToString(), StringComparison.Ordinal);
+        Assert.Equal(new LocalDateTime(2027, 3, 4, 0, 0), Start(Of(Bench(0, 0, 2, 3), stages: Baths), "first"));
         Assert.Equal(new LocalDateTime(2027, 3, 1, 9, 0), Start(Of(Bench(0, 0, 6.6, 3), stages: Baths), "first"));
         Assert.Equal(new LocalDateTime(2027, 3, 4, 0, 0), Start(Of(Bench(0, 0, 6.6, 3), stages: Baths), "second"));
     }

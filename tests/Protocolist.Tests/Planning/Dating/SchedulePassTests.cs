@@ -1,4 +1,6 @@
 using NodaTime;
+using Protocolist.Plans;
+using Protocolist.Specimens;
 using static Protocolist.Tests.Planning.PlanFixture;
 
 namespace Protocolist.Tests.Planning.Dating;
@@ -50,12 +52,23 @@ public class SchedulePassTests
     }
 
     [Fact]
-    public void Soak_that_would_end_on_a_closed_day_begins_later()
+    public void Soak_that_would_end_on_a_closed_day_runs_over_where_the_body_could_not_wait()
     {
         // 24 h from Friday end on Saturday; the first day whose next day is open is Monday.
-        var plan = Plan(Mammal("1 kg"), Simple, "zone: UTC\nhours: {mon-fri: 08:30 to 18:00}\n", new LocalDateTime(2027, 3, 5, 9, 0)).Value!;
+        var plan = Of(Mammal("1 kg"));
+        Assert.Equal(new LocalDateTime(2027, 3, 5, 9, 0), plan.Start!.Value.LocalDateTime);
+        Assert.Equal(new LocalDateTime(2027, 3, 8, 8, 30), plan.Step("fix")!.End!.Value.LocalDateTime);
+        var told = Assert.Single(plan.Findings, f => f.Id == "step-runs-over");
+        Assert.Equal("fix", told.Subject);
+        Assert.Contains("2027-03-06", told.Remedy.ToString(), StringComparison.Ordinal);
 
-        Assert.Equal(new LocalDateTime(2027, 3, 8, 8, 30), plan.Start!.Value.LocalDateTime);
+        // What is frozen waits as long as it has to.
+        var frozen = Of(Mammal("1 kg") with { Condition = Condition.Frozen });
+        Assert.Equal(new LocalDateTime(2027, 3, 8, 8, 30), frozen.Step("fix")!.Start!.Value.LocalDateTime);
+        Assert.DoesNotContain(frozen.Findings, f => f.Id == "step-runs-over");
+
+        static Plan Of(Specimen specimen) =>
+            PlanFixture.Plan(specimen, Simple, "zone: UTC\nhours: {mon-fri: 08:30 to 18:00}\n", new LocalDateTime(2027, 3, 5, 9, 0)).Value!;
     }
 
     [Fact]
