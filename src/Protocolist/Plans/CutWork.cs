@@ -6,14 +6,15 @@ namespace Protocolist.Plans;
 
 /// <summary>Cutting so that fluid gets in.</summary>
 /// <param name="Cuts">Where and how.</param>
-/// <param name="Opens">What the cuts open, for working out how far fixative has to go; null where the group has no custom.</param>
-internal sealed record CutWork(ImmutableArray<PlannedCut> Cuts, CutPlan? Opens) : StepWork
+/// <param name="Opens">What the cuts open, for working out how far fixative has to go.</param>
+internal sealed record CutWork(ImmutableArray<PlannedCut> Cuts, CutPlan Opens) : StepWork
 {
     private static readonly Phrase Cut = new("slit.cut", "{region}: {cuts}{size}{side}.");
     private static readonly Phrase Counted = new("slit.counted", "{count} {count|cut|cuts}");
-    private static readonly Phrase Uncounted = new("slit.uncounted", "cuts");
     private static readonly Phrase Size = new("slit.size", " {parts}");
     private static readonly Phrase Long = new("slit.long", "{length} long");
+    private static readonly Phrase Third = new("slit.third", "{length} long (a third of the part; more would gape)");
+    private static readonly Phrase Through = new("slit.through", "through the wall alone, about {depth} thick here, with blunt scissors held flat");
     private static readonly Phrase Deep = new("slit.deep", "{depth} deep");
     private static readonly Phrase Every = new("slit.every", "every {spacing}");
     private static readonly Phrase OnSide = new("slit.on-side", ", on the {side} side");
@@ -24,12 +25,12 @@ internal sealed record CutWork(ImmutableArray<PlannedCut> Cuts, CutPlan? Opens) 
     private static Message Told(PlannedCut cut)
     {
         var parts = new List<Message>(3);
-        if (cut.Length is { } length) parts.Add(Long.With(("length", length)));
-        if (cut.Depth is { } depth) parts.Add(Deep.With(("depth", depth)));
+        if (cut.Length is { } length) parts.Add((cut.IsShortened ? Third : Long).With(("length", length)));
+        if (cut.Depth is { } depth) parts.Add((cut.IsThroughWall ? Through : Deep).With(("depth", depth)));
         if (cut.Spacing is { } spacing) parts.Add(Every.With(("spacing", spacing)));
         return Cut.With(
             ("region", cut.Region),
-            ("cuts", cut.Count > 0 ? Counted.With(("count", cut.Count)) : Uncounted),
+            ("cuts", Counted.With(("count", cut.Count))),
             ("size", parts.Count > 0 ? Size.With(Argument.Messages("parts", parts)) : default),
             ("side", cut.Side switch { "any" => default, "left" or "right" => OnSide.With(("side", cut.Side)), _ => OnThe.With(("side", cut.Side)) }));
     }

@@ -27,6 +27,7 @@ public sealed class TaxonGroup
         Regions = row.Regions.IsDefault ? parent?.Regions ?? throw Missing(row, nameof(Regions)) : [.. row.Regions.Select(r => new BodyRegion(r, row.Id))];
         WholeUpToMm = row.WholeUpToMm ?? parent?.WholeUpToMm ?? throw Missing(row, nameof(WholeUpToMm));
         DoseMlPerKg = row.DoseMlPerKg ?? parent?.DoseMlPerKg ?? throw Missing(row, nameof(DoseMlPerKg));
+        WallMm = row.WallMm ?? parent?.WallMm ?? throw Missing(row, nameof(WallMm));
         SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
         Cautions =
         [
@@ -105,6 +106,9 @@ public sealed class TaxonGroup
 
     /// <summary>Fluid injected into the whole body, mL per kg.</summary>
     public SourcedBand DoseMlPerKg { get; init; }
+
+    /// <summary>Thickness of the wall of the body cavity of an animal of 1 kg, mm; that of another goes with the cube root of its mass.</summary>
+    public SourcedBand WallMm { get; init; }
 
     /// <summary>The side kept whole for display and study, such as <c>left</c>; empty where custom names none.</summary>
     public string SpareSide { get; init; }

@@ -56,7 +56,8 @@ internal static class DraftPass
                 figures.Add(figure);
             }
 
-            steps.Add(new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step());
+            if (new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step() is { } step) steps.Add(step);
+            else figures.RemoveRange(first, figures.Count - first);
         }
 
         if (steps.Count == 0)

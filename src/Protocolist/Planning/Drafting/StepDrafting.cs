@@ -34,13 +34,14 @@ internal readonly ref struct StepDrafting(
 
     public List<Finding> Findings => findings;
 
-    public DraftStep Step()
+    /// <summary>The step; null where this body leaves nothing of it to do.</summary>
+    public DraftStep? Step()
     {
-        var done = Work();
+        if (Work() is not { } done) return null;
         return new DraftStep(stage)
         {
             Figures = stage.FigureIds,
-            Terms = stage.Terms ?? values.Terms(inputs),
+            Terms = WorkMinutes.Of(stage.Terms ?? values.Terms(inputs), stage, done, body),
             Fluid = Fluid(),
             Work = done,
             Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
@@ -55,7 +56,7 @@ internal readonly ref struct StepDrafting(
     public QuantityRange? Length(StageKey key) => Quantity(key) is { IsFinite: true, Low: >= 0 } length ? length : null;
 
     /// <summary>The part of the stage that its kind alone has.</summary>
-    private StepWork Work() => stage.Kind switch
+    private StepWork? Work() => stage.Kind switch
     {
         StageKind.Inject => Injecting.Plan(this),
         StageKind.Slit => Cutting.Plan(this),

@@ -37,6 +37,7 @@ internal static class ArthropodGroups
             WaterFraction = Band(0.60, 0.68, 0.75, Memory),
             Barrier = SkinBarrier.Hide,
             Shape = BodyShape.Cylinder(3, 1.4, "assumed"),
+            WallMm = Band(0.5, 1.5, 3, "common practice, unsure: the soft skin between the plates"),
         },
         new("crustacean", "arthropod", "crustacean")
         {
@@ -84,7 +85,7 @@ internal static class ArthropodGroups
                 new("body", "body between the plates", 1, 1, 1, "the whole")
                 {
                     IsCavity = true,
-                    Cut = new("prise the plates of the lid apart", Band(1, 3, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("prise the plates of the lid apart", Band(1, 3, 10, Practice), 50, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),

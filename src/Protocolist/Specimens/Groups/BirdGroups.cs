@@ -14,7 +14,7 @@ internal static class BirdGroups
         new("breast", "breast muscle", 0.24, 1, 0.5, Unsure) { InjectAt = "breast muscle, both sides of the keel" },
         new("abdomen", "body cavity", 0.38, 1, 1, Unsure)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom", "body-cavity"],
+            Along = 0.4, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom", "body-cavity"], // 0.35 to 0.45: common practice
             InjectAt = "body cavity, from behind the breastbone",
             Cut = new("abdominal wall beside the cloaca", Band(20, 30, 50, Practice), 50, 0.2, OpensCavity: true, IsSingle: true),
         },
@@ -36,6 +36,7 @@ internal static class BirdGroups
             Length = LengthKind.Total,
             Regions = Whole,
             WholeUpToMm = Band(5, 8, 11, "common practice, unsure"),
+            WallMm = Band(1.3, 2, 3.8, "common practice: 0.3 to 0.6 mm in a songbird, 1 to 1.5 in a pigeon, 3 to 6 in a goose"),
             Cautions =
             [
                 new(

@@ -6,8 +6,8 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Echinoderms.</summary>
 internal static class EchinodermGroups
 {
-    private static ImmutableArray<RegionRow> Body(string inject, CutRow? cut) =>
-        [new("body", "body cavity", 1, 1, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
+    private static ImmutableArray<RegionRow> Body(string inject, CutRow? cut, int count = 1) =>
+        [new("body", "body cavity", 1, count, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
 
     public static readonly ImmutableArray<GroupRow> Rows =
     [
@@ -27,7 +27,7 @@ internal static class EchinodermGroups
             Taxa = ["Asteroidea", "Asteriidae"],
             // Measured across, arm tip to arm tip.
             Shape = new(0.12, 1, 0.25, 1.4, "assumed: five arms across"),
-            Regions = Body("cavity of each arm, 2 to 10 mL, once over 10 cm across", null), // common practice
+            Regions = Body("cavity of each arm, 2 to 10 mL, once over 10 cm across", null, count: 5), // common practice
             WholeUpToMm = Band(4, 6, 8, "common practice: up to 10 cm across"),
         },
         new("brittle-star", "echinoderm", "brittle star")

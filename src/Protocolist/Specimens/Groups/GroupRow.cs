@@ -33,6 +33,8 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 
     public SourcedBand? DoseMlPerKg { get; init; }
 
+    public SourcedBand? WallMm { get; init; }
+
     public string? SpareSide { get; init; }
 
     public ImmutableArray<CautionRow> Cautions { get; init; } = [];

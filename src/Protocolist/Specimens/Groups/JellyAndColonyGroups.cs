@@ -125,7 +125,7 @@ internal static class JellyAndColonyGroups
                 new("body", "soft body between the valves", 1, 1, 1, "the whole")
                 {
                     IsCavity = true,
-                    Cut = new("wedge the valves open", Band(2, 5, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("wedge the valves open", Band(2, 5, 10, Practice), 50, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),

@@ -95,7 +95,7 @@ internal static class MolluscGroups
                 new("body", "soft body between the valves", 1, 1, 1, "the whole")
                 {
                     IsCavity = true, InjectAt = "flush the mantle cavity",
-                    Cut = new("wedge the valves open, or cut the closing muscle", Band(5, 10, 20, Practice), 100, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("wedge the valves open, or cut the closing muscle", Band(5, 10, 20, Practice), 100, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
@@ -115,6 +115,7 @@ internal static class MolluscGroups
             // Beaks, hooks and statoliths corrode in acid: O'Shea 2003, Large Squid Fixing and Preservation Notes.
             IsCalcareous = true,
             Regions = Squid,
+            WallMm = Band(8, 12, 16, "common practice: 2 to 4 % of the mantle length"),
             WholeUpToMm = Band(10, 15, 20, "common practice: the mantle is slit once over 10 cm"),
         },
         new("squid", "cephalopod", "squid")
@@ -131,6 +132,7 @@ internal static class MolluscGroups
             Taxa = ["Octopoda", "Octopodidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(3, 5, 8, Unsure),
+            WallMm = Band(2.5, 4, 6, "common practice: 2 to 4 % of the mantle length"),
             Shape = new(0.65, 0.70, 2.0, 1.4, "assumed, unsure: mantle, the arms counted in make three times its own volume"),
         },
     ];
