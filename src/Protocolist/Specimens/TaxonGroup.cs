@@ -28,6 +28,8 @@ public sealed class TaxonGroup
         WholeUpToMm = row.WholeUpToMm ?? parent?.WholeUpToMm ?? throw Missing(row, nameof(WholeUpToMm));
         DoseMlPerKg = row.DoseMlPerKg ?? parent?.DoseMlPerKg ?? throw Missing(row, nameof(DoseMlPerKg));
         WallMm = row.WallMm ?? parent?.WallMm ?? throw Missing(row, nameof(WallMm));
+        Air = row.Air ?? parent?.Air;
+        Kind = row.Kind ?? parent?.Kind ?? BodyKind.Whole;
         SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
         Cautions =
         [
@@ -115,6 +117,15 @@ public sealed class TaxonGroup
 
     /// <summary>Disease, venom and law, this group's own and all that it has from its parents.</summary>
     public ImmutableArray<GroupCaution> Cautions { get; }
+
+    /// <summary>The air that is still in it when it is dead; null where there is none to speak of.</summary>
+    internal BodyAir? Air { get; }
+
+    /// <summary>How such a body is handled.</summary>
+    internal BodyKind Kind { get; }
+
+    /// <summary>Whether its young grow on land: a mammal, bird or reptile.</summary>
+    internal bool IsAmniote => IsA("mammal") || IsA("bird") || IsA("reptile") || IsA("amniote-embryo");
 
     /// <summary>Those of them that hold at every step; of the law, and of rabies, the checks speak.</summary>
     internal ImmutableArray<Message> Handling { get; }

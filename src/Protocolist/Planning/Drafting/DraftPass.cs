@@ -45,8 +45,10 @@ internal static class DraftPass
         }
 
         var steps = ImmutableArray.CreateBuilder<DraftStep>(prepared.Stages.Length);
-        foreach (var stage in prepared.Stages)
+        var forbidden = BodyKind.Of(body).Forbids;
+        foreach (var written in prepared.Stages)
         {
+            var stage = written.For(forbidden);
             if (stage.When is { } when && when.Evaluate(inputs).Truth == Truth.No) continue;
             var first = figures.Count;
             foreach (var setting in stage.Settings)

@@ -24,6 +24,10 @@ internal readonly ref struct StepDrafting(
     PreparedProtocol protocol,
     List<Finding> findings)
 {
+    /// <summary>Denser than any fluid that a body is laid in: what is denser still sinks in all of them.</summary>
+    private const double DensestFluidKgPerM3 = 1100;
+    private const double FilledAtC = 20;
+
     private readonly StageValues values = new(stage, values);
 
     public PreparedStage Stage => stage;
@@ -38,11 +42,13 @@ internal readonly ref struct StepDrafting(
     public DraftStep? Step()
     {
         if (Work() is not { } done) return null;
+        var fluid = Fluid();
+        if (stage.Kind == StageKind.Immerse && done is SoakWork soak && AfloatIn(fluid) is { } afloat) done = soak with { Afloat = afloat };
         return new DraftStep(stage)
         {
             Figures = stage.FigureIds,
             Terms = WorkMinutes.Of(stage.Terms ?? values.Terms(inputs), stage, done, body),
-            Fluid = Fluid(),
+            Fluid = fluid,
             Work = done,
             Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
         };
@@ -65,6 +71,8 @@ internal readonly ref struct StepDrafting(
             : SoakWork.Standing,
         StageKind.Hold => new HoldWork(Quantity(StageKey.Temperature)),
         StageKind.House => new HouseWork(Length(StageKey.BelowBrim), Length(StageKey.OverSpecimen)),
+        StageKind.Sample => new SampleWork(stage.Covers.HasFlag(Coverage.Tissue) ? TissueSample.Of(body) : null),
+        StageKind.Pose => stage.How.IsEmpty ? PoseWork.Untold : PoseWork.Told,
         StageKind.Mount => new MountWork(Support.Find(Word(StageKey.On))),
         StageKind.Seal => new SealWork(Sealing.Find(Word(StageKey.Closure)), Quantity(StageKey.Renew)),
         StageKind.Label => new LabelWork(stage.Fields, LabelMedium.Find(Word(StageKey.WrittenWith))),
@@ -72,6 +80,18 @@ internal readonly ref struct StepDrafting(
         StageKind.Inspect or StageKind.TopUp => new CareWork(Quantity(StageKey.After), Quantity(StageKey.Every)),
         _ => PlainWork.Instance,
     };
+
+    /// <summary>Whether the body floats where it is fixed: what stands out is not reached.</summary>
+    private Afloat? AfloatIn(Fluid? fluid)
+    {
+        var floating = Floating.Of(body.Group);
+        if (fluid is null || !floating.MayFloatIn(DensestFluidKgPerM3)) return null;
+        var density = fluid.DensityAt(FilledAtC);
+        if (!floating.MayFloatIn(density)) return null;
+        var surely = floating.FloatsIn(density);
+        var own = surely ? floating.NominalKgPerM3 : floating.LowKgPerM3;
+        return new(surely, own, density, Floating.GlassKg(body.Mass.Nominal.Kilograms * body.Count, own, density));
+    }
 
     private Fluid? Fluid()
     {

@@ -1,6 +1,7 @@
 using NodaTime;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -14,7 +15,8 @@ internal static class SundryNeeds
     {
         var handlings = Handlings(step);
         var isHazardous = step.Fluid is { HasFormaldehyde: true } or { IsAlcohol: true };
-        var touchesBody = step.Kind is StageKind.Sample or StageKind.Slit or StageKind.Inject or StageKind.Pose;
+        var touchesBody = step.Kind is StageKind.Sample or StageKind.Slit or StageKind.Inject or StageKind.Pose or StageKind.Thaw or StageKind.Rinse
+            or StageKind.Wash or StageKind.Mount or StageKind.House;
         if (isHazardous || touchesBody) Add(SundryKind.Gloves, 2 * handlings);
         if (isHazardous)
         {
@@ -33,7 +35,10 @@ internal static class SundryNeeds
                 break;
             case StageKind.Sample:
                 Add(SundryKind.Forceps, 1);
-                Add(SundryKind.SampleTube, animals);
+                Add(SundryKind.SampleTube, step.Work is SampleWork { Tissue: { } tissue } ? tissue.Tubes : Lot.Handled(animals));
+                break;
+            case StageKind.Immerse when step.Work is SoakWork { Afloat.Surely: true }:
+                Add(SundryKind.Weight, 1);
                 break;
             case StageKind.Label:
                 Add(SundryKind.Label, 2);

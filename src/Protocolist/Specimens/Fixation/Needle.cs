@@ -61,10 +61,12 @@ internal sealed record Needle(int Gauge, double UpToMm, double UpToMl, Immutable
     /// <returns>Gauges of the table, the best first; the wanted one is not among them.</returns>
     public static IEnumerable<int> InPlaceOf(int gauge)
     {
-        var at = 0;
-        while (at < All.Length - 1 && All[at].Gauge > gauge) at++;
-        if (All[at].Gauge != gauge && at < All.Length) yield return All[at].Gauge;
-        if (at + 1 < All.Length) yield return All[at + 1].Gauge;
-        if (at > 0) yield return All[at - 1].Gauge;
+        for (var i = 0; i < All.Length; i++)
+        {
+            if (All[i].Gauge > gauge) continue;
+            for (var j = All[i].Gauge == gauge ? i + 1 : i; j < Math.Min(i + 2, All.Length); j++) yield return All[j].Gauge;
+            if (i > 0) yield return All[i - 1].Gauge;
+            yield break;
+        }
     }
 }

@@ -42,6 +42,7 @@ internal static class AmphibianGroups
     [
         new("amphibian", "vertebrate", "amphibian")
         {
+            Air = new(1040, Band(0.03, 0.05, 0.10, "common practice: lungs")),
             Taxa = ["Amphibia"],
             DensityKgPerM3 = Band(1020, 1030, 1040, Memory),
             WaterFraction = Band(0.78, 0.80, 0.82, Thorson),
@@ -77,6 +78,8 @@ internal static class AmphibianGroups
         },
         new("amphibian-larva", "amphibian", "tadpole or salamander larva")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Larvae,
             DensityKgPerM3 = Band(1010, 1020, 1030, Memory),
             WaterFraction = Band(0.88, 0.92, 0.94, Unsure),
             Length = LengthKind.Total,
@@ -86,6 +89,8 @@ internal static class AmphibianGroups
         },
         new("amphibian-egg", "amphibian", "amphibian spawn")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Eggs,
             DensityKgPerM3 = Band(1000, 1010, 1030, Unsure),
             WaterFraction = Band(0.90, 0.95, 0.98, Unsure),
             Length = LengthKind.Total,

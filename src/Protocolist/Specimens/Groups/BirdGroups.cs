@@ -26,6 +26,7 @@ internal static class BirdGroups
     [
         new("bird", "vertebrate", "bird")
         {
+            Air = new(1040, Band(0.10, 0.15, 0.20, "common practice: lungs and air sacs, the plumage wetted")),
             Taxa = ["Aves"],
             DensityKgPerM3 = Band(750, 950, 1030, Larramendi + "; plucked and with flooded air sacs near the upper end, from memory"),
             WaterFraction = Band(0.62, 0.65, 0.68, Memory),
@@ -51,6 +52,7 @@ internal static class BirdGroups
         },
         new("chick", "bird", "chick or nestling")
         {
+            Air = new(1030, Band(0.03, 0.05, 0.10, "common practice, unsure")),
             WaterFraction = Band(0.70, 0.78, 0.85, Unsure),
             DensityKgPerM3 = Band(950, 1010, 1050, Unsure),
             Barrier = SkinBarrier.Slow,

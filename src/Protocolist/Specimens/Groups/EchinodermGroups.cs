@@ -13,6 +13,7 @@ internal static class EchinodermGroups
     [
         new("echinoderm", "invertebrate", "echinoderm")
         {
+            Kind = BodyKind.SoftLimbed,
             Taxa = ["Echinodermata"],
             DensityKgPerM3 = Band(1050, 1200, 1500, Unsure),
             WaterFraction = Band(0.50, 0.65, 0.80, Unsure),
@@ -38,6 +39,7 @@ internal static class EchinodermGroups
         new("crinoid", "echinoderm", "feather star or sea lily") { Taxa = ["Crinoidea"] },
         new("sea-urchin", "echinoderm", "sea urchin")
         {
+            Kind = BodyKind.Armoured,
             Taxa = ["Echinoidea", "Echinidae", "Diadematidae"],
             Shape = BodyShape.Ellipsoid(0.55, 1, 1.3, "assumed: a flattened ball"),
             Barrier = SkinBarrier.Armour,
@@ -51,6 +53,7 @@ internal static class EchinodermGroups
         },
         new("sea-cucumber", "echinoderm", "sea cucumber")
         {
+            Kind = BodyKind.Sac,
             Taxa = ["Holothuroidea"],
             DensityKgPerM3 = Band(1020, 1050, 1100, Unsure),
             WaterFraction = Band(0.85, 0.89, 0.92, Memory),

@@ -47,6 +47,7 @@ internal static class FishGroups
         },
         new("bony-fish", "fish", "bony fish")
         {
+            Air = new(1065, Band(0, 0.06, 0.07, "swim bladder 5 % in the sea, 7 % in fresh water: Alexander 1966 and Jones and Marshall 1953, from memory; none once pierced")),
             Taxa =
             [
                 "Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes",
@@ -57,6 +58,7 @@ internal static class FishGroups
         },
         new("flatfish", "bony-fish", "flatfish")
         {
+            Air = BodyAir.None,
             Taxa = ["Pleuronectiformes", "Pleuronectidae", "Soleidae", "Bothidae", "Scophthalmidae"],
             Shape = BodyShape.Ellipsoid(0.45, 0.06, 1.3, "derived: ellipsoid 1 : 0.45 : 0.06"),
             LengthMass = new(
@@ -76,6 +78,7 @@ internal static class FishGroups
         new("oily-fish", "bony-fish", "oily fish (herring, salmon and their like, where rich in fat)"),
         new("fish-larva", "fish", "fish larva or fry")
         {
+            Kind = BodyKind.Larvae,
             WaterFraction = Band(0.80, 0.85, 0.90, Unsure),
             Shape = BodyShape.Ellipsoid(0.15, 0.10, 1.4, "assumed"),
             Barrier = SkinBarrier.Open,

@@ -7,6 +7,10 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 {
     public ImmutableArray<string> Taxa { get; init; } = [];
 
+    public BodyAir? Air { get; init; }
+
+    public BodyKind? Kind { get; init; }
+
     public SourcedBand? DensityKgPerM3 { get; init; }
 
     public SourcedBand? WaterFraction { get; init; }

@@ -51,6 +51,7 @@ internal static class MammalGroups
     [
         new("mammal", "vertebrate", "mammal")
         {
+            Air = new(1050, Band(0.02, 0.04, 0.06, "common practice: lungs, gut and coat")),
             Taxa = ["Mammalia"],
             DensityKgPerM3 = Band(950, 1030, 1060, "derived from organ densities: 1.03 to 1.06 flooded, 0.95 to 1.00 with air; " + Larramendi),
             WaterFraction = Band(0.60, 0.67, 0.70, "Pace & Rathbun (0.73 of fat-free mass), from memory; BioNumbers 110743 (about 60 %)"),
@@ -102,6 +103,7 @@ internal static class MammalGroups
         new("shrew", "mammal", "shrew, mole or hedgehog") { Taxa = ["Eulipotyphla", "Insectivora", "Soricidae", "Talpidae", "Erinaceidae", "Soricomorpha"] },
         new("marine-mammal", "mammal", "seal or small whale")
         {
+            Air = new(1010, Band(0.02, 0.04, 0.06, "common practice: blubber floats it")),
             Taxa = ["Cetacea", "Pinnipedia", "Phocidae", "Otariidae", "Sirenia"],
             Shape = BodyShape.Cylinder(5, 1.2, "assumed: spindle-shaped, five times as long as thick"),
             Length = LengthKind.Total,

@@ -31,6 +31,7 @@ internal static class MolluscGroups
     [
         new("mollusc", "invertebrate", "mollusc")
         {
+            Kind = BodyKind.Soft,
             Taxa = ["Mollusca"],
             DensityKgPerM3 = Band(1030, 1050, 1100, Memory),
             WaterFraction = Band(0.78, 0.81, 0.85, Memory),
@@ -39,6 +40,7 @@ internal static class MolluscGroups
         },
         new("gastropod", "mollusc", "snail")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Gastropoda"],
             DensityKgPerM3 = Band(1200, 1550, 1800, "from memory, shell included"),
             WaterFraction = Band(0.35, 0.50, 0.70, "from memory, unsure: shell included"),
@@ -51,6 +53,7 @@ internal static class MolluscGroups
         },
         new("land-snail", "gastropod", "land snail")
         {
+            Air = new(1250, Band(0, 0.05, 0.15, "common practice, unsure: air in the mantle")),
             Taxa = ["Stylommatophora", "Helicidae", "Pulmonata"],
             DensityKgPerM3 = Band(1050, 1200, 1500, "from memory, unsure: thin shell"),
             WaterFraction = Band(0.55, 0.68, 0.78, Unsure),
@@ -83,6 +86,7 @@ internal static class MolluscGroups
         },
         new("bivalve", "mollusc", "bivalve")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Bivalvia", "Mytilidae", "Ostreidae", "Unionidae", "Pectinidae"],
             DensityKgPerM3 = Band(1200, 1600, 1800, "from memory, shell included"),
             WaterFraction = Band(0.25, 0.45, 0.65, "from memory, unsure: shell included"),
@@ -108,6 +112,7 @@ internal static class MolluscGroups
         },
         new("cephalopod", "mollusc", "cuttlefish or other cephalopod")
         {
+            Kind = BodyKind.SoftLimbed,
             Taxa = ["Cephalopoda", "Sepiida", "Sepiidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(1.5, 2.2, 4, Unsure),

@@ -40,6 +40,7 @@ internal static class RootGroups
         },
         new("amniote-embryo", "vertebrate", "embryo or foetus of a mammal, bird or reptile")
         {
+            Kind = BodyKind.SoftLimbed,
             DensityKgPerM3 = Band(1000, 1030, 1060, Memory),
             WaterFraction = Band(0.75, 0.85, 0.92, Unsure),
             Shape = BodyShape.Cylinder(2, 1.3, "assumed: curled, twice as long as thick"),
@@ -58,6 +59,7 @@ internal static class RootGroups
         },
         new("embryo", "animal", "egg or embryo")
         {
+            Kind = BodyKind.Eggs,
             DensityKgPerM3 = Band(1010, 1030, 1080, Unsure),
             WaterFraction = Band(0.70, 0.85, 0.95, Unsure),
             Shape = BodyShape.Ellipsoid(0.8, 0.8, 1.3, "assumed: an egg"),
