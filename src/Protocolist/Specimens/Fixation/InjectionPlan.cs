@@ -184,8 +184,9 @@ internal sealed record InjectionPlan
         if (!can) return [];
 
         // Too little for every part by itself is one filling of the largest cavity.
-        if (share == 0 && largest >= 0 && body.Mass.Nominal.Kilograms * dose >= Syringe.LeastMl)
-            (takes[largest], share) = (true, body.Regions[largest].Region.Share);
+        if (share == 0 && largest >= 0 && body.Regions[largest] is { Region: { Share: var own, Count: var pieces } }
+            && body.Mass.Nominal.Kilograms * own / pieces * OfPart(own) >= Syringe.LeastMl)
+            (takes[largest], share) = (true, own);
         if (share == 0)
         {
             var (all, least) = (Volume.FromMilliliters(body.Mass.Nominal.Kilograms * dose), Volume.FromMilliliters(Syringe.LeastMl));
@@ -193,8 +194,7 @@ internal sealed record InjectionPlan
             return [];
         }
 
-        // A protocol's dose is all the fluid: what the parts that are spared would have had goes into the others, as far as they take it.
-        var ofPart = wish.DoseMlPerKg is null ? dose : Math.Max(dose, Math.Min(dose / share, MostMlPerKgOfPart));
+        var ofPart = OfPart(share);
         var injected = ImmutableArray.CreateBuilder<RegionInjection>(takes.Length);
         for (var i = 0; i < takes.Length; i++)
         {
@@ -202,6 +202,9 @@ internal sealed record InjectionPlan
         }
 
         return injected.DrainToImmutable();
+
+        // A protocol's dose is all the fluid: what the parts that are spared would have had goes into the others, as far as they take it.
+        double OfPart(double taken) => wish.DoseMlPerKg is null ? dose : Math.Max(dose, Math.Min(dose / taken, MostMlPerKgOfPart));
     }
 
     /// <summary>Whether the whole animal is thin enough to be left alone by custom.</summary>
