@@ -31,7 +31,8 @@ internal sealed record SoakWork(bool Runs) : StepWork
         "soak.may-float", "With much air in it it floats: about {body:0 g/L}, and the fluid has {in:0 g/L}. If it does, {how}.");
 
     private static readonly Phrase Weight = new("soak.weight", "About {glass:two g} of glass holds it down.");
-    private static readonly Phrase LookAgain = new("soak.look-again", "Look again after an hour and after a day; when it sinks by itself the weight comes off.");
+    private static readonly Phrase LookAgain = new(
+        "soak.look-again", "Look again after an hour and after a day; when it sinks by itself the weight comes off.");
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
@@ -48,7 +49,9 @@ internal sealed record SoakWork(bool Runs) : StepWork
         if (Afloat is { } afloat)
         {
             yield return (afloat.Surely ? Floats : MayFloat).With(
-                Argument.Of("body", afloat.BodyKgPerM3, Dimension.OfDensity), Argument.Of("in", afloat.FluidKgPerM3, Dimension.OfDensity), ("how", step.Body.KeepUnder));
+                Argument.Of("body", afloat.BodyKgPerM3, Dimension.OfDensity),
+                Argument.Of("in", afloat.FluidKgPerM3, Dimension.OfDensity),
+                ("how", step.Body.KeepUnder));
             if (afloat.Surely && step.Body.Allows(Gestures.Tie)) yield return Weight.With(("glass", Mass.FromKilograms(afloat.GlassKg)));
             yield return LookAgain;
         }

@@ -37,10 +37,12 @@ internal sealed record Remedy(string Word, Phrase Meaning, Phrase Title, Duratio
 
     public static ImmutableArray<Remedy> All { get; } =
     [
-        Of("re-inject", "cut the soft part open a little and inject it again at once, and soak on", "Inject the soft part again", 30, RemedyEffect.Injection) with
-        {
-            Gestures = Gestures.Cut | Gestures.Inject, Gentler = "prolong",
-        },
+        Of(
+            "re-inject",
+            "cut the soft part open a little and inject it again at once, and soak on",
+            "Inject the soft part again",
+            30,
+            RemedyEffect.Injection) with { Gestures = Gestures.Cut | Gestures.Inject, Gentler = "prolong" },
         Of(
             "slit-and-inject",
             "slit the swollen part, let the gas out, and inject it again at once",

@@ -199,7 +199,8 @@ internal sealed class BodyKind
     public static BodyKind Soft { get; } = Lissome("soft", Gestures.Press | Gestures.Pin | Gestures.Tie);
 
     /// <summary>Many together go in a few at a time.</summary>
-    public static Phrase LowerLot { get; } = new("body.lot.lower", "Put them in a few at a time, loosely, so that fluid stands between them; none on top of a heap.");
+    public static Phrase LowerLot { get; } = new(
+        "body.lot.lower", "Put them in a few at a time, loosely, so that fluid stands between them; none on top of a heap.");
 
     /// <summary>The kind of one specimen's body: by its group, and by a life stage that is not like the grown animal.</summary>
     public static BodyKind Of(BodyMeasure body) => (body.Specimen.LifeStage, body.Group) switch

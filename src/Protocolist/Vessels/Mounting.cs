@@ -68,7 +68,8 @@ internal static class Mounting
     private static readonly ImmutableArray<Message> Weights = [new Phrase("mount.weight", "glass rod or a glass plate as weight"), Thread];
     private static readonly ImmutableArray<Message> Gauze = [new Phrase("mount.gauze", "gauze or net of polyester")];
 
-    private static readonly Mount Unheld = new(MountMethod.None, new Phrase("mount.unheld", "such a body lies or hangs in the fluid as it will; nothing holds it"), [], []);
+    private static readonly Mount Unheld = new(
+        MountMethod.None, new Phrase("mount.unheld", "such a body lies or hangs in the fluid as it will; nothing holds it"), [], []);
 
     private static readonly Mount Hung = new(
         MountMethod.Hung,
@@ -126,16 +127,17 @@ internal static class Mounting
     /// <param name="length">The body's length.</param>
     /// <param name="insideHeight">The vessel's inside height.</param>
     /// <returns>The mount, with materials that the fluid does not attack.</returns>
-    public static Mount Choose(BodyKind kind, Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) => (bearing, showsOneSide) switch
-    {
-        (Bearing.Sinks, false) => Free,
-        (Bearing.Floats, _) when !showsOneSide || !kind.Allows(Gestures.Tie) => Weighted(kind),
-        _ when !kind.Allows(Gestures.Tie) => Unheld,
-        (Bearing.Sags, false) when length < insideHeight => Hung,
-        (Bearing.Floats, true) => TiedIn(use) with { Reason = TiedFloating },
-        (Bearing.Sags, _) => TiedIn(use) with { Reason = TiedSlumping },
-        _ => TiedIn(use),
-    };
+    public static Mount Choose(BodyKind kind, Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) =>
+        (bearing, showsOneSide) switch
+        {
+            (Bearing.Sinks, false) => Free,
+            (Bearing.Floats, _) when !showsOneSide || !kind.Allows(Gestures.Tie) => Weighted(kind),
+            _ when !kind.Allows(Gestures.Tie) => Unheld,
+            (Bearing.Sags, false) when length < insideHeight => Hung,
+            (Bearing.Floats, true) => TiedIn(use) with { Reason = TiedFloating },
+            (Bearing.Sags, _) => TiedIn(use) with { Reason = TiedSlumping },
+            _ => TiedIn(use),
+        };
 
     // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
     // cotton weakens over decades (common practice).

@@ -77,7 +77,11 @@ internal sealed record PreparedStage
             Terms = new StageValues(this, [.. settings.Select(s => s.Constant)]).Terms(PreparedSetting.Nothing);
         Gentle = Watch is not { } watch
             ? []
-            : [.. BodyKind.Forbidden.Where(f => watch.Signs.Any(s => (s.Remedy.Gestures & f) != 0)).Select(f => (f, Gently(watch, f, definition.Texts("look-for"))))];
+            :
+            [
+                .. BodyKind.Forbidden.Where(f => watch.Signs.Any(s => (s.Remedy.Gestures & f) != 0))
+                    .Select(f => (f, Gently(watch, f, definition.Texts("look-for")))),
+            ];
     }
 
     /// <summary>The same stage for a kind of body that forbids what some of its remedies do.</summary>

@@ -25,7 +25,8 @@ internal static class FinalVessel
     {
         if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
-        return Mounting.Choose(BodyKind.Of(body), BearingOf(body, fluid.DensityAt(FilledAt)), shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+        var bearing = BearingOf(body, fluid.DensityAt(FilledAt));
+        return Mounting.Choose(BodyKind.Of(body), bearing, shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
     public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)

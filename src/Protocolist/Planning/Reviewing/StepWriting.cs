@@ -66,7 +66,9 @@ internal static class StepWriting
     private sealed class WorkTelling(DraftStep step, BodyMeasure body) : Telling
     {
         public override ImmutableArray<Message> Sentences =>
-            [.. Said(step.How), .. step.Work.Instructions(new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel, BodyKind.Of(body), body.Count)), .. Said(step.Stage.Note)];
+            [.. Said(step.How), .. step.Work.Instructions(Facts), .. Said(step.Stage.Note)];
+
+        private StepFacts Facts => new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel, BodyKind.Of(body), body.Count);
 
         private static ReadOnlySpan<Message> Said(Message words) => words.IsEmpty ? [] : new Message[] { words };
     }

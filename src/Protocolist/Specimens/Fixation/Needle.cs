@@ -5,7 +5,7 @@ namespace Protocolist.Specimens.Fixation;
 /// <summary>A hypodermic needle: how thick a part and how much fluid at one site it is taken for, and the lengths that the trade sells.</summary>
 /// <param name="Gauge">Gauge; a lower number is a thicker needle.</param>
 /// <param name="UpToMm">The thickest part that it is taken for, half its thickness in mm: a thin needle bends and clogs in thick muscle.</param>
-/// <param name="UpToMl">The most fluid at one site that it is taken for, mL.</param>
+/// <param name="UpToMl">The most fluid at one site of muscle that it is taken for, mL.</param>
 /// <param name="LengthsMm">Lengths sold, mm, the shortest first.</param>
 /// <remarks>
 /// Gauges: ISO 9626 and ISO 6009, from memory. Which one is taken for what: common practice (30 G to 5 g, 27 G to 20 g, 25 G to 100 g, 23 G to 500 g,
@@ -18,6 +18,9 @@ internal sealed record Needle(int Gauge, double UpToMm, double UpToMl, Immutable
 
     /// <summary>How far inside its wall a cavity is filled, clear of the organs: common practice.</summary>
     private const double InsideWallMm = 5;
+
+    /// <summary>How much more goes through a needle into a cavity, which does not press back: common practice.</summary>
+    private const double EaseOfCavity = 4;
 
     /// <summary>The thinnest first.</summary>
     public static readonly ImmutableArray<Needle> All =
@@ -44,9 +47,10 @@ internal sealed record Needle(int Gauge, double UpToMm, double UpToMl, Immutable
     {
         var half = part.HalfThickness.Nominal.Millimeters;
         var wanted = OutsideMm + (part.Region.IsCavity ? wallMm + InsideWallMm : half);
+        var ease = part.Region.IsCavity ? EaseOfCavity : 1;
         foreach (var needle in All)
         {
-            if (half > needle.UpToMm || siteMl > needle.UpToMl) continue;
+            if (half > needle.UpToMm || siteMl > needle.UpToMl * ease) continue;
             foreach (var length in needle.LengthsMm)
             {
                 if (length >= wanted) return (needle, length);
@@ -64,7 +68,8 @@ internal sealed record Needle(int Gauge, double UpToMm, double UpToMl, Immutable
         for (var i = 0; i < All.Length; i++)
         {
             if (All[i].Gauge > gauge) continue;
-            for (var j = All[i].Gauge == gauge ? i + 1 : i; j < Math.Min(i + 2, All.Length); j++) yield return All[j].Gauge;
+            var thicker = All[i].Gauge == gauge ? i + 1 : i;
+            if (thicker < All.Length) yield return All[thicker].Gauge;
             if (i > 0) yield return All[i - 1].Gauge;
             yield break;
         }

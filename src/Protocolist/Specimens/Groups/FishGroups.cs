@@ -47,7 +47,7 @@ internal static class FishGroups
         },
         new("bony-fish", "fish", "bony fish")
         {
-            Air = new(1065, Band(0, 0.06, 0.07, "swim bladder 5 % in the sea, 7 % in fresh water: Alexander 1966 and Jones and Marshall 1953, from memory; none once pierced")),
+            Air = new(1065, Band(0, 0.06, 0.07, "swim bladder 5 to 7 %, none once pierced: Jones and Marshall 1953, from memory")),
             Taxa =
             [
                 "Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes",

@@ -75,9 +75,9 @@ public class SundriesTests
     public void Mounting_and_sealing_take_what_they_name()
     {
         static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new MountWork(Support.Find(word)) : new SealWork(Sealing.Find(word), null) };
-        Assert.Equal(["1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
-        Assert.Empty(Needs(Named(StageKind.Mount, "on", "nothing")));
-        Assert.Empty(Needs(Step(StageKind.Mount)));
+        Assert.Equal(["2 gloves (ContaminatedSolids)", "1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
+        Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Named(StageKind.Mount, "on", "nothing")));
+        Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Mount)));
         Assert.Empty(Needs(Step(StageKind.Seal)));
         Assert.Equal(["1 neutral-cure-silicone"], Needs(Named(StageKind.Seal, "closure", "neutral-cure silicone")));
     }
