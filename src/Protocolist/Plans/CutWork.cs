@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Specimens;
 using Protocolist.Specimens.Fixation;
 
 namespace Protocolist.Plans;
@@ -14,13 +15,19 @@ internal sealed record CutWork(ImmutableArray<PlannedCut> Cuts, CutPlan Opens) :
     private static readonly Phrase Size = new("slit.size", " {parts}");
     private static readonly Phrase Long = new("slit.long", "{length} long");
     private static readonly Phrase Third = new("slit.third", "{length} long (a third of the part; more would gape)");
-    private static readonly Phrase Through = new("slit.through", "through the wall alone, about {depth} thick here, with blunt scissors held flat");
+    private static readonly Phrase Through = new("slit.through", "through the wall alone, about {depth} thick here");
+    private static readonly Phrase Lift = new(
+        "slit.lift", "Lift the wall with forceps and cut it with blunt scissors held flat, so that the organs behind it stay whole.");
     private static readonly Phrase Deep = new("slit.deep", "{depth} deep");
     private static readonly Phrase Every = new("slit.every", "every {spacing}");
     private static readonly Phrase OnSide = new("slit.on-side", ", on the {side} side");
     private static readonly Phrase OnThe = new("slit.on-the", ", on the {side}");
 
-    public override IEnumerable<Message> Instructions(StepFacts step) => Cuts.Select(Told);
+    public override IEnumerable<Message> Instructions(StepFacts step)
+    {
+        var isSoft = step.Body != BodyKind.Shelled && step.Body != BodyKind.Armoured;
+        return isSoft && Cuts.Any(c => c is { IsThroughWall: true, Depth: not null }) ? [.. Cuts.Select(Told), Lift] : Cuts.Select(Told);
+    }
 
     private static Message Told(PlannedCut cut)
     {

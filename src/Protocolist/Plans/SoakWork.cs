@@ -51,8 +51,8 @@ internal sealed record SoakWork(bool Runs) : StepWork
             yield return (afloat.Surely ? Floats : MayFloat).With(
                 Argument.Of("body", afloat.BodyKgPerM3, Dimension.OfDensity),
                 Argument.Of("in", afloat.FluidKgPerM3, Dimension.OfDensity),
-                ("how", step.Body.KeepUnder));
-            if (afloat.Surely && step.Body.Allows(Gestures.Tie)) yield return Weight.With(("glass", Mass.FromKilograms(afloat.GlassKg)));
+                ("how", step.Animals > 1 ? BodyKind.KeepLotUnder : step.Body.KeepUnder));
+            if (afloat.IsWeighted) yield return Weight.With(("glass", Mass.FromKilograms(afloat.GlassKg)));
             yield return LookAgain;
         }
 
@@ -65,4 +65,5 @@ internal sealed record SoakWork(bool Runs) : StepWork
 /// <param name="BodyKgPerM3">Its density with that air.</param>
 /// <param name="FluidKgPerM3">The fluid's.</param>
 /// <param name="GlassKg">Glass that holds all of it down, kg.</param>
-internal sealed record Afloat(bool Surely, double BodyKgPerM3, double FluidKgPerM3, double GlassKg);
+/// <param name="IsWeighted">Whether a weight holds it: one body, of a kind that takes it, and enough to be felt.</param>
+internal sealed record Afloat(bool Surely, double BodyKgPerM3, double FluidKgPerM3, double GlassKg, bool IsWeighted);

@@ -212,6 +212,9 @@ internal sealed class BodyKind
         var (_, group) => group.Kind,
     };
 
+    /// <summary>Many together are held under together.</summary>
+    public static Phrase KeepLotUnder { get; } = new("body.lot.keep-under", "lay gauze or a net over them all, and a glass rod across it");
+
     /// <summary>What kinds forbid, each once.</summary>
     public static ImmutableArray<Gestures> Forbidden { get; } =
         [.. new[] { Jelly, Colony, Airy, Shelled, Soft }.Select(k => k.Forbids).Distinct()];

@@ -18,11 +18,19 @@ internal readonly record struct Floating(double LowKgPerM3, double NominalKgPerM
     /// <summary>Plate and rod of glass, kg/m³: from memory.</summary>
     private const double Glass = 2500;
 
+    /// <summary>Without air a body that is nearly as dense as the fluid hangs in it: within a hundredth it is not called floating. Judgement.</summary>
+    private const double Hangs = 1.01;
+
     /// <summary>The density of such a body with its air.</summary>
     public static Floating Of(TaxonGroup group)
     {
         var air = group.Air;
-        if (air is not { Share.High: > 0 }) return new(group.DensityKgPerM3.Nominal, group.DensityKgPerM3.Nominal, group.DensityKgPerM3.Nominal);
+        if (air is not { Share.High: > 0 })
+        {
+            var own = group.DensityKgPerM3.Nominal * Hangs;
+            return new(own, own, own);
+        }
+
         return new(air.FleshKgPerM3 * (1 - air.Share.High), air.FleshKgPerM3 * (1 - air.Share.Nominal), air.FleshKgPerM3 * (1 - air.Share.Low));
     }
 

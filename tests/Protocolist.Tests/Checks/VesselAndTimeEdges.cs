@@ -83,7 +83,7 @@ internal static class VesselAndTimeEdges
         Warns("body-waits", ["bloated, 20 °C in the room"], () => Waits(Condition.Bloated, 13), () => Waits(Condition.Frozen, 13)),
         Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("cold", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Done } })),
         Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Step("fix", s => s with { Step = s.Step with { State = Protocolist.Plans.StepState.Begun } })),
-        Warns("body-waits", ["that keeps it until then"], () => Waits(Condition.Fresh, 70.5), () => Waits(Condition.Fresh, 70.6)),
+        Warns("body-waits", ["that keeps it until then"], () => Waits(Condition.Fresh, 70.8), () => Waits(Condition.Fresh, 71)),
         Warns("body-waits", ["the body (thawed"], () => Waits(Condition.Thawed, 23).Specimen(s => s with { DiedAt = Fish.DiedAt }), () => Waits(Condition.Thawed, 22).Specimen(s => s with { DiedAt = Fish.DiedAt })),
         Warns("body-waits", ["the body"], () => Waits(Condition.Fresh, 13), () => Waits(Condition.Fresh, 13).Specimen(s => s with { DiedAt = Fish.DiedAt })),
     ];

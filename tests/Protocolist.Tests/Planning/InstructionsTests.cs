@@ -117,13 +117,15 @@ public class InstructionsTests
     [InlineData("places: [belly], count: 3, side: any", "abdomen: 3 cuts ", " mm.")]
     public void Cut_says_count_and_side(string settings, string begins, string ends)
     {
-        var cut = Assert.Single(Says($"stage: slit, length: 20 mm, depth: 2 mm, spacing: 40 mm, {settings}"));
-        Assert.Equal($"{begins}20 mm long, through the wall alone, about 2 mm thick here, with blunt scissors held flat, every 40 mm{(ends == " mm." ? "." : ends)}", cut);
+        var says = Says($"stage: slit, length: 20 mm, depth: 2 mm, spacing: 40 mm, {settings}");
+        var cut = says[0];
+        Assert.Equal("Lift the wall with forceps and cut it with blunt scissors held flat, so that the organs behind it stay whole.", says[1]);
+        Assert.Equal($"{begins}20 mm long, through the wall alone, about 2 mm thick here, every 40 mm{(ends == " mm." ? "." : ends)}", cut);
     }
 
     [Fact]
     public void One_cut_has_no_distance_to_the_next() =>
-        Assert.DoesNotContain("every", Assert.Single(Says("stage: slit, places: [belly], length: 20 mm, spacing: 40 mm, count: 1")), StringComparison.Ordinal);
+        Assert.DoesNotContain("every", Says("stage: slit, places: [belly], length: 20 mm, spacing: 40 mm, count: 1")[0], StringComparison.Ordinal);
 
     /// <summary>A starfish is not cut by custom: where a protocol cuts it without a number, each arm has one short cut.</summary>
     [Fact]
@@ -131,17 +133,17 @@ public class InstructionsTests
     {
         var shelf = Shelf(("one", "{group: sea-star}", "stages:\n  - {stage: slit, id: it}\n"));
         var star = Read("format: 1\nspecimen: S-1\ngroup: sea-star\nmass: 90 g\nfound-on: 2027-02-28\nwhere: a shore\nhow-obtained: found dead\ncollected-by: A. Nobody");
-        Assert.StartsWith("body cavity: 5 cuts 18 mm long, through the wall alone", Assert.Single(Plan(star, shelf).Value!.Step("it")!.Instructions.Texts()), StringComparison.Ordinal);
+        Assert.StartsWith("body cavity: 5 cuts 18 mm long, through the wall alone", Plan(star, shelf).Value!.Step("it")!.Instructions.Texts().First(), StringComparison.Ordinal);
     }
 
-    /// <summary>50 mL for 1 kg: the tail, 2 %, is too thin and is spared, so that the abdomen, 26 % of the body, has 26/98 of it, 13.27 mL in two sites.</summary>
+    /// <summary>50 mL for 1 kg: the neck, 7 %, has 3.5 mL; the tail, 2 %, is too thin, and its 1 mL goes into chest and abdomen, 24 and 26 %: 13.52 mL in two sites.</summary>
     [Fact]
     public void Injection_tells_the_whole_then_each_region_with_its_tool_and_place()
     {
         var says = Says("stage: inject, fluid: formalin 10 %, dose: 50 mL, sites: {other: 2 mL to 20 mL}");
         Assert.Equal("50 mL in all; stop at a site when the part is firm or fluid runs back.", says[0]);
-        Assert.Contains(says, s => s.StartsWith("neck: 1 site of 3.6 mL, 3.6 mL in all; ", StringComparison.Ordinal));
-        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.6 mL, 13.3 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("neck: 1 site of 3.5 mL, 3.5 mL in all; ", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.8 mL, 13.5 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
         Assert.All(says.Skip(1), s => Assert.Matches(@"; \d+ mL syringe, \d+ G needle of \d+ mm; ", s));
     }
 
@@ -149,7 +151,7 @@ public class InstructionsTests
     public void Region_too_small_for_a_usual_site_gets_less_and_is_told_so()
     {
         var says = Says("stage: inject, fluid: formalin 10 %, dose: 50 mL, sites: {abdomen: 20 mL to 30 mL, other: 1 mL}");
-        Assert.Contains(says, s => s.StartsWith("abdomen: 1 site of 13.3 mL (less than the usual 20 mL: the region is small), 13.3 mL in all; ", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("abdomen: 1 site of 13.5 mL (less than the usual 20 mL: the region is small), 13.5 mL in all; ", StringComparison.Ordinal));
         Assert.DoesNotContain(says, s => s.StartsWith("neck", StringComparison.Ordinal) && s.Contains("less than the usual", StringComparison.Ordinal));
     }
 }

@@ -28,6 +28,9 @@ internal readonly ref struct StepDrafting(
     private const double DensestFluidKgPerM3 = 1100;
     private const double FilledAtC = 20;
 
+    /// <summary>Less than 5 g of glass is not weighed out: a plate or a piece of gauze does. Judgement.</summary>
+    private const double LeastGlassKg = 0.005;
+
     private readonly StageValues values = new(stage, values);
 
     public PreparedStage Stage => stage;
@@ -90,7 +93,8 @@ internal readonly ref struct StepDrafting(
         if (!floating.MayFloatIn(density)) return null;
         var surely = floating.FloatsIn(density);
         var own = surely ? floating.NominalKgPerM3 : floating.LowKgPerM3;
-        return new(surely, own, density, Floating.GlassKg(body.Mass.Nominal.Kilograms * body.Count, own, density));
+        var glass = Floating.GlassKg(body.Mass.Nominal.Kilograms * body.Count, own, density);
+        return new(surely, own, density, glass, surely && body.Count == 1 && glass >= LeastGlassKg && BodyKind.Of(body).Allows(Gestures.Tie));
     }
 
     private Fluid? Fluid()

@@ -13,6 +13,9 @@ internal static class WorkMinutes
     private const int Practised = 10;
     private const double PractisedShare = 0.8;
 
+    /// <summary>Nobody plans hands by the minute.</summary>
+    private const double Grain = 5;
+
     /// <summary>The most that one person does at a stretch, min: what is more is shared out, and a check tells it.</summary>
     private const double AtAStretch = 240;
 
@@ -21,10 +24,13 @@ internal static class WorkMinutes
     {
         if (stage.Has(StageKey.HandsOn)) return terms;
         var usual = StageDefaults.HandsOn(stage.Kind);
-        var time = Duration.FromMinutes(Math.Round(Math.Clamp(Minutes(stage.Kind, work, body, usual.TotalMinutes), 1, AtAStretch)));
+        var time = Duration.FromMinutes(Grain * Math.Ceiling(Math.Min(Minutes(stage.Kind, work, body, usual.TotalMinutes), AtAStretch) / Grain));
         if (time == usual) return terms;
         return stage.Has(StageKey.Last) ? terms with { HandsOn = time } : terms with { HandsOn = time, Least = time, Most = time };
     }
+
+    /// <summary>Work while a step lasts: each change of fluid and each look. By the shortest plan.</summary>
+    public static Duration OfVisits(DraftStep step) => Duration.FromMinutes((10 * step.Changes) + (5 * step.Looks));
 
     private static double Minutes(StageKind kind, StepWork work, BodyMeasure body, double usual) => (kind, work) switch
     {

@@ -114,14 +114,13 @@ internal sealed record CutPlan
         var thickness = 2 * part.HalfThickness.Nominal.Millimeters;
         var along = PartSize.AlongMm(part, body);
         var spacing = wish.SpacingMm ?? custom.SpacingMm;
-        var single = custom.IsSingle && wish.SpacingMm is null;
-        var usual = custom.IsSingle ? (custom.LengthMm.Low, custom.LengthMm.High) : (custom.LengthMm.Low, custom.LengthMm.Nominal);
-        var (least, longest) = wish.LengthMm ?? usual;
+        var single = custom.IsSingle && (part.Region.Cut is not null || wish.SpacingMm is null);
+        var (least, longest) = wish.LengthMm ?? (single ? (custom.LengthMm.Low, custom.LengthMm.High) : (custom.LengthMm.Nominal, custom.LengthMm.Nominal));
 
-        // A quarter of the part within what is asked; across a muscle no further than it is thick.
+        // One cut is a quarter of the part within what is asked, those of a row are of middling length; across a muscle no further than it is thick.
         var most = along * PartSize.LongestCut;
         if (!custom.OpensCavity) most = Math.Min(most, thickness);
-        var length = Math.Min(Math.Clamp(along / 4, least, Math.Max(least, longest)), most);
+        var length = Math.Min(single ? Math.Clamp(along / 4, least, Math.Max(least, longest)) : (least + longest) / 2, most);
         var wall = PartSize.WallMm(part, body);
         var depth = custom switch
         {

@@ -170,7 +170,7 @@ internal sealed record InjectionPlan
     {
         var dose = wish.DoseMlPerKg ?? body.Group.DoseMlPerKg.Nominal;
         Span<bool> takes = stackalloc bool[body.Regions.Length];
-        var (share, largest, can) = (0.0, -1, false);
+        var (share, ofCavities, largest, can) = (0.0, 0.0, -1, false);
         for (var i = 0; i < takes.Length; i++)
         {
             var part = body.Regions[i];
@@ -179,14 +179,15 @@ internal sealed record InjectionPlan
             if (part.Region.IsCavity && (largest < 0 || part.Region.Share > body.Regions[largest].Region.Share)) largest = i;
             if (part.Mass.Nominal.Kilograms / part.Region.Count * dose < Syringe.LeastMl) continue;
             (takes[i], share) = (true, share + part.Region.Share);
+            if (part.Region.IsCavity) ofCavities += part.Region.Share;
         }
 
         if (!can) return [];
 
         // Too little for every part by itself is one filling of the largest cavity.
         if (share == 0 && largest >= 0 && body.Regions[largest] is { Region: { Share: var own, Count: var pieces } }
-            && body.Mass.Nominal.Kilograms * own / pieces * OfPart(own) >= Syringe.LeastMl)
-            (takes[largest], share) = (true, own);
+            && body.Mass.Nominal.Kilograms * own / pieces * IntoCavities(own, own) >= Syringe.LeastMl)
+            (takes[largest], share, ofCavities) = (true, own, own);
         if (share == 0)
         {
             var (all, least) = (Volume.FromMilliliters(body.Mass.Nominal.Kilograms * dose), Volume.FromMilliliters(Syringe.LeastMl));
@@ -194,17 +195,18 @@ internal sealed record InjectionPlan
             return [];
         }
 
-        var ofPart = OfPart(share);
+        var cavityDose = ofCavities > 0 ? IntoCavities(share, ofCavities) : dose;
         var injected = ImmutableArray.CreateBuilder<RegionInjection>(takes.Length);
         for (var i = 0; i < takes.Length; i++)
         {
-            if (takes[i]) injected.Add(Inject(body.Regions[i], body, ofPart, wish));
+            if (takes[i]) injected.Add(Inject(body.Regions[i], body, body.Regions[i].Region.IsCavity ? cavityDose : dose, wish));
         }
 
         return injected.DrainToImmutable();
 
-        // A protocol's dose is all the fluid: what the parts that are spared would have had goes into the others, as far as they take it.
-        double OfPart(double taken) => wish.DoseMlPerKg is null ? dose : Math.Max(dose, Math.Min(dose / taken, MostMlPerKgOfPart));
+        // A protocol's dose is all the fluid: what the parts that are spared would have had goes into the cavities, as far as they take it.
+        double IntoCavities(double taken, double cavities) =>
+            wish.DoseMlPerKg is null ? dose : Math.Max(dose, Math.Min(dose * (1 - taken + cavities) / cavities, MostMlPerKgOfPart));
     }
 
     /// <summary>Whether the whole animal is thin enough to be left alone by custom.</summary>

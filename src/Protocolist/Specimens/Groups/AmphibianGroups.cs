@@ -42,7 +42,7 @@ internal static class AmphibianGroups
     [
         new("amphibian", "vertebrate", "amphibian")
         {
-            Air = new(1040, Band(0.03, 0.05, 0.10, "common practice: lungs")),
+            Air = new(1040, Band(0, 0.05, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Amphibia"],
             DensityKgPerM3 = Band(1020, 1030, 1040, Memory),
             WaterFraction = Band(0.78, 0.80, 0.82, Thorson),

@@ -11,6 +11,7 @@ internal static class MolluscGroups
         new("mantle", "mantle wall and fins", 0.50, 1, 0.4, Unsure),
         new("mantle-cavity", "organs in the mantle", 0.25, 1, 1, Unsure)
         {
+            Along = 0.85, // common practice
             IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom", "cavity"], InjectAt = "flush the mantle cavity",
             Cut = new("mantle, in the midline below, once the mantle is over 10 cm", Band(30, 50, 100, Practice), 100, 0.2, OpensCavity: true, IsSingle: true),
         },
@@ -23,7 +24,7 @@ internal static class MolluscGroups
         new("spire", "organs in the whorls", 0.45, 1, 0.7, Unsure)
         {
             IsCavity = true, Tissue = Tissue.Viscera,
-            Cut = new(cut, Band(1, 2, 5, Practice), 30, 0.2, OpensCavity: true, IsSingle: true),
+            Cut = new(cut, Band(1, 2, 5, Practice), 30, 0, OpensCavity: true, IsSingle: true),
         },
     ];
 

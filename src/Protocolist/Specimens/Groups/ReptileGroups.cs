@@ -71,7 +71,7 @@ internal static class ReptileGroups
     [
         new("reptile", "vertebrate", "reptile")
         {
-            Air = new(1050, Band(0.03, 0.06, 0.10, "common practice: lungs that are not emptied")),
+            Air = new(1050, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Reptilia", "Sauropsida"],
             DensityKgPerM3 = Band(1000, 1040, 1100, "from memory, within " + Larramendi),
             WaterFraction = Band(0.70, 0.72, 0.75, Thorson),
@@ -109,7 +109,7 @@ internal static class ReptileGroups
         },
         new("turtle", "reptile", "turtle or tortoise")
         {
-            Air = new(1150, Band(0.03, 0.06, 0.10, "common practice: lungs that are not emptied")),
+            Air = new(1150, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
             Kind = BodyKind.Armoured,
             Taxa = ["Testudines", "Chelonia", "Testudinidae", "Emydidae", "Cheloniidae"],
             DensityKgPerM3 = Band(1050, 1130, 1200, "from memory, within " + Larramendi),
@@ -123,7 +123,7 @@ internal static class ReptileGroups
         },
         new("crocodilian", "reptile", "crocodilian")
         {
-            Air = new(1080, Band(0.03, 0.06, 0.10, "common practice: lungs that are not emptied")),
+            Air = new(1080, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Crocodylia", "Crocodilia", "Crocodylidae", "Alligatoridae"],
             DensityKgPerM3 = Band(1020, 1060, 1120, Unsure),
             Length = LengthKind.Total,

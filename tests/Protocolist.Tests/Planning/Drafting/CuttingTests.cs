@@ -20,7 +20,7 @@ public class CuttingTests
         var cut = Assert.Single(Cuts("places: [belly], count: 3, length: 10 mm to 20 mm, depth: 2 mm, spacing: 50 mm, side: left"));
 
         Assert.Equal(("abdomen", 3, "left"), (cut.Region.ToString(), cut.Count, cut.Side));
-        Assert.Equal((20, 2, 50), (Math.Round(cut.Length!.Value.Millimeters, 9), Math.Round(cut.Depth!.Value.Millimeters, 9), Math.Round(cut.Spacing!.Value.Millimeters, 9)));
+        Assert.Equal((15, 2, 50), (Math.Round(cut.Length!.Value.Millimeters, 9), Math.Round(cut.Depth!.Value.Millimeters, 9), Math.Round(cut.Spacing!.Value.Millimeters, 9)));
         Assert.False(cut.IsShortened);
         var long_ = Assert.Single(Cuts("places: [belly], length: 200 mm, depth: 40 mm"));
         Assert.InRange(long_.Length!.Value.Millimeters, 20, 45); // a third of a belly of about 100 mm
