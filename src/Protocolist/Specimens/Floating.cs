@@ -21,10 +21,18 @@ internal readonly record struct Floating(double LowKgPerM3, double NominalKgPerM
     /// <summary>Without air a body that is nearly as dense as the fluid hangs in it: within a hundredth it is not called floating. Judgement.</summary>
     private const double Hangs = 1.01;
 
-    /// <summary>The density of such a body with its air.</summary>
-    public static Floating Of(TaxonGroup group)
+    /// <summary>The density of a body with its air; eggs and larvae have none yet.</summary>
+    public static Floating Of(BodyMeasure body)
     {
-        var air = group.Air;
+        var kind = BodyKind.Of(body);
+        return Of(body.Group, kind == BodyKind.Eggs || kind == BodyKind.Larvae ? null : body.Group.Air);
+    }
+
+    /// <summary>The density of a grown animal with its air.</summary>
+    public static Floating Of(TaxonGroup group) => Of(group, group.Air);
+
+    private static Floating Of(TaxonGroup group, BodyAir? air)
+    {
         if (air is not { Share.High: > 0 })
         {
             var own = group.DensityKgPerM3.Nominal * Hangs;

@@ -40,6 +40,12 @@ public class FloatingTests
     }
 
     [Fact]
+    public void Eggs_of_a_fish_have_no_swim_bladder() => Assert.False(Floating.Of(BodyMeasure.Of(new Specimen
+    {
+        Id = "x", Group = "bony-fish", Mass = UnitsNet.Mass.FromMilligrams(2), LifeStage = LifeStage.Egg,
+    }).Value!).FloatsIn(In("formalin 10 %")));
+
+    [Fact]
     public void More_air_is_lighter() => Assert.All(Kinds.Bundled.Groups, g =>
     {
         var floating = Floating.Of(g);

@@ -87,7 +87,7 @@ internal readonly ref struct StepDrafting(
     /// <summary>Whether the body floats where it is fixed: what stands out is not reached.</summary>
     private Afloat? AfloatIn(Fluid? fluid)
     {
-        var floating = Floating.Of(body.Group);
+        var floating = Floating.Of(body);
         if (fluid is null || !floating.MayFloatIn(DensestFluidKgPerM3)) return null;
         var density = fluid.DensityAt(FilledAtC);
         if (!floating.MayFloatIn(density)) return null;

@@ -42,11 +42,12 @@ internal static class WorkMinutes
         _ => usual,
     };
 
+    /// <summary>A cut by itself takes longer in a larger animal, one of a row is as short in any.</summary>
     private static double CutMinutes(CutWork work, BodyMeasure body)
     {
-        var count = 0;
-        foreach (var cut in work.Cuts) count += cut.Count;
-        return count * 1.5 * By(body, 0.3);
+        var minutes = 0.0;
+        foreach (var cut in work.Cuts) minutes += cut.Count == 1 ? 1.5 * By(body, 0.3) : cut.Count;
+        return minutes;
     }
 
     /// <summary>A larger animal takes longer: by a power of its mass over 100 g, between a half and three times.</summary>

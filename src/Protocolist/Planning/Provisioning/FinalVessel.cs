@@ -43,6 +43,6 @@ internal static class FinalVessel
     /// <summary>What the body does once the air is let out of it: by its density against the fluid's.</summary>
     private static Bearing BearingOf(BodyMeasure body, double fluidDensity) =>
         body.Group.IsGelatinous ? Bearing.Sags
-        : Floating.Of(body.Group).FloatsEmptiedIn(fluidDensity) ? Bearing.Floats
+        : Floating.Of(body).FloatsEmptiedIn(fluidDensity) ? Bearing.Floats
         : Bearing.Sinks;
 }

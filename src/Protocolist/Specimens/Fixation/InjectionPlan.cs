@@ -128,7 +128,7 @@ internal sealed record InjectionPlan
     }
 
     /// <summary>Work at one site, min: half a minute for a little fluid, a minute up to 10 mL, more above, refilling counted. Common practice.</summary>
-    private static double NeedleMinutes(double siteMl) => siteMl switch { < 2 => 0.5, < 10 => 1, _ => 1.5 };
+    private static double NeedleMinutes(double siteMl) => siteMl switch { < 2 => 0.5, < 10 => 1, < 20 => 1.5, _ => 1 + (siteMl / 40) };
 
     private static QuantityRange PerKilogram(double lowMl, double highMl) => new(lowMl * 1e-6, highMl * 1e-6, Dimension.OfSpecificVolume);
 
@@ -251,6 +251,8 @@ internal sealed record InjectionPlan
             reach = Math.Max(reach, EffectiveDepth.DepotsMm(doseMl / sites, massG / body.Group.DensityKgPerM3.Nominal * 1000 / sites));
         }
 
+        // A body that is one cavity, as a sea urchin is, is filled through one opening.
+        if (part.Region is { IsCavity: true, Share: 1 }) sites = 1;
         var siteMl = doseMl / sites;
         var (needle, length) = Needle.For(part, siteMl, PartSize.WallMm(part, body));
         return new(

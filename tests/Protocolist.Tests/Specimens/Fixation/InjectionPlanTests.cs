@@ -101,6 +101,15 @@ public class InjectionPlanTests
     public void The_dose_of_a_protocol_goes_into_the_parts_that_are_injected() =>
         Assert.Equal(1.65, InjectionPlan.For(Body("rodent", 22), new(75)).Value!.TotalMl, 0.001);
 
+    /// <summary>A sea urchin of 1.7 kg is filled with all its 195 mL through one hole.</summary>
+    [Fact]
+    public void A_body_that_is_one_cavity_is_filled_through_one_opening()
+    {
+        var filled = Assert.Single(InjectionPlan.For(Body("sea-urchin", 1700), new(115)).Value!.Regions);
+        Assert.Equal((1, 50), (filled.Sites, filled.SyringeMl));
+        Assert.Equal(195.5, filled.TotalMl, 0.1);
+    }
+
     [Fact]
     public void Arms_and_limbs_are_injected_in_equal_numbers()
     {
