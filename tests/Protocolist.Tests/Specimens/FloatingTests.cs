@@ -42,7 +42,10 @@ public class FloatingTests
     [Fact]
     public void Eggs_of_a_fish_have_no_swim_bladder() => Assert.False(Floating.Of(BodyMeasure.Of(new Specimen
     {
-        Id = "x", Group = "bony-fish", Mass = UnitsNet.Mass.FromMilligrams(2), LifeStage = LifeStage.Egg,
+        Id = "x",
+        Group = "bony-fish",
+        Mass = UnitsNet.Mass.FromMilligrams(2),
+        LifeStage = LifeStage.Egg,
     }).Value!).FloatsIn(In("formalin 10 %")));
 
     [Fact]

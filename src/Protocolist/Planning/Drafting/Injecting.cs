@@ -1,4 +1,3 @@
-using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Planning.Measuring;
 using Protocolist.Plans;

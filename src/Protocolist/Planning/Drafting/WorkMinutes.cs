@@ -1,6 +1,5 @@
 using NodaTime;
 using Protocolist.Plans;
-using Protocolist.Protocols;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Drafting;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
 using Protocolist.Specimens.Fixation;
