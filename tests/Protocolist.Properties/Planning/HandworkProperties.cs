@@ -5,7 +5,6 @@ using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Planning.Making;
-using Protocolist.Protocols;
 using Protocolist.Proving;
 using Protocolist.Reading;
 using Protocolist.Specimens;
