@@ -18,10 +18,8 @@ internal sealed record HouseWork(QuantityRange? BelowBrim, QuantityRange? OverSp
     private static readonly Phrase Pressed = new("house.pressure", "Sealed tight, the hottest day puts about {pressure:0 kPa} on the lid.");
     private static readonly Phrase AtLeast = new("house.at-least", "At least {volume} of {fluid}.");
 
-    private static readonly Phrase FillAround = new(
-        "house.fill",
-        "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on "
-            + "it with a glass, plastic or steel rod, then top up to the level.");
+    private static readonly Phrase FillHalf = new("house.fill", "Fill about half.");
+    private static readonly Phrase TopUp = new("house.top-up", "Top up to the level.");
 
     private static readonly Phrase KeepingFluid = new("house.keeping-fluid", "the keeping fluid");
 
@@ -38,13 +36,15 @@ internal sealed record HouseWork(QuantityRange? BelowBrim, QuantityRange? OverSp
                 ("level", v.LevelAfter),
                 ("height", v.Vessel.Shape.Height),
                 Argument.Of("ratio", v.Ratio, Dimension.None));
-            foreach (var sentence in Mounting.FillingSteps(v)) yield return sentence;
+            foreach (var sentence in Mounting.FillingSteps(v, step.Body, step.Animals)) yield return sentence;
             if (v.SealedPressure is { } pressure && pressure.Kilopascals >= Felt) yield return Pressed.With(("pressure", pressure));
         }
         else if (step.Volume is { } volume)
         {
             yield return AtLeast.With(("volume", volume), ("fluid", fluid));
-            yield return FillAround;
+            yield return FillHalf;
+            foreach (var sentence in Mounting.LettingIn(step.Body, step.Animals)) yield return sentence;
+            yield return TopUp;
         }
     }
 }

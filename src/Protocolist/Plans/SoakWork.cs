@@ -1,4 +1,7 @@
 using Protocolist.Findings;
+using Protocolist.Quantities;
+using Protocolist.Specimens;
+using UnitsNet;
 
 namespace Protocolist.Plans;
 
@@ -10,6 +13,9 @@ internal sealed record SoakWork(bool Runs) : StepWork
 
     public static SoakWork Running { get; } = new(Runs: true);
 
+    /// <summary>What the body does that floats, or may; null for one that sinks.</summary>
+    public Afloat? Afloat { get; init; }
+
     private static readonly Phrase Fluid = new("soak.fluid", "{volume} of {fluid}{where}{running}{changes}.");
     private static readonly Phrase In = new("soak.in", " in {vessel}, {arrangement}");
     private static readonly Phrase Slowly = new("soak.running", ", slowly running");
@@ -17,6 +23,16 @@ internal sealed record SoakWork(bool Runs) : StepWork
     private static readonly Phrase ChangedOnce = new("soak.changed-once", ", changed once");
     private static readonly Phrase FillTo = new(
         "soak.fill", "Fill to {before:0 mm}; with the body in, the level stands at {after:0 mm}. Nothing of the body may stand out.");
+
+    private static readonly Phrase Floats = new(
+        "soak.floats", "It floats: with the air in it about {body:0 g/L}, and the fluid has {in:0 g/L}. To keep it under, {how}.");
+
+    private static readonly Phrase MayFloat = new(
+        "soak.may-float", "With much air in it it floats: about {body:0 g/L}, and the fluid has {in:0 g/L}. If it does, {how}.");
+
+    private static readonly Phrase Weight = new("soak.weight", "About {glass:two g} of glass holds it down.");
+    private static readonly Phrase LookAgain = new(
+        "soak.look-again", "Look again after an hour and after a day; when it sinks by itself the weight comes off.");
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
@@ -30,6 +46,24 @@ internal sealed record SoakWork(bool Runs) : StepWork
                 ("changes", step.Changes switch { 0 => default, 1 => ChangedOnce, var n => Changed.With(("changes", n)) }));
         }
 
+        if (Afloat is { } afloat)
+        {
+            yield return (afloat.Surely ? Floats : MayFloat).With(
+                Argument.Of("body", afloat.BodyKgPerM3, Dimension.OfDensity),
+                Argument.Of("in", afloat.FluidKgPerM3, Dimension.OfDensity),
+                ("how", step.Animals > 1 ? BodyKind.KeepLotUnder : step.Body.KeepUnder));
+            if (afloat.IsWeighted) yield return Weight.With(("glass", Mass.FromKilograms(afloat.GlassKg)));
+            yield return LookAgain;
+        }
+
         if (step.Vessel is { } fitted && step.Kind != StageKind.Wash) yield return FillTo.With(("before", fitted.LevelBefore), ("after", fitted.LevelAfter));
     }
 }
+
+/// <summary>A body that floats in a fluid.</summary>
+/// <param name="Surely">Whether it does as it usually is; else only with much air in it.</param>
+/// <param name="BodyKgPerM3">Its density with that air.</param>
+/// <param name="FluidKgPerM3">The fluid's.</param>
+/// <param name="GlassKg">Glass that holds all of it down, kg.</param>
+/// <param name="IsWeighted">Whether a weight holds it: one body, of a kind that takes it, and enough to be felt.</param>
+internal sealed record Afloat(bool Surely, double BodyKgPerM3, double FluidKgPerM3, double GlassKg, bool IsWeighted);

@@ -163,9 +163,9 @@ public sealed record InjectionSite(
 
 /// <summary>Cuts in one region of the body.</summary>
 /// <param name="Region">The region, as the catalogue of its group names it; what a protocol names otherwise is the protocol's own word.</param>
-/// <param name="Count">How many; 0 where the spacing decides.</param>
+/// <param name="Count">How many.</param>
 /// <param name="Length">Length of one.</param>
-/// <param name="Depth">How deep; null where the protocol does not say.</param>
+/// <param name="Depth">How deep; through a wall, its thickness; null where nothing is cut through.</param>
 /// <param name="Spacing">Distance from one to the next; null where there is one.</param>
 /// <param name="Side">On which side, so that the other stays whole.</param>
 public sealed record PlannedCut(
@@ -174,4 +174,11 @@ public sealed record PlannedCut(
     [property: JsonPropertyName("lengthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Length,
     [property: JsonPropertyName("depthMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Depth,
     [property: JsonPropertyName("spacingMm"), JsonConverter(typeof(LengthInMillimetres))] Length? Spacing,
-    string Side);
+    string Side)
+{
+    /// <summary>Whether it opens a cavity: through the wall, and no deeper.</summary>
+    public bool IsThroughWall { get; init; }
+
+    /// <summary>Whether the part is too short for the length that the protocol gives: no cut is longer than a third of its part.</summary>
+    public bool IsShortened { get; init; }
+}

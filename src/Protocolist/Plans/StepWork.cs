@@ -3,6 +3,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
+using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -26,7 +27,9 @@ internal abstract record StepWork
 /// <param name="Volume">One filling of it.</param>
 /// <param name="Changes">How often it is replaced.</param>
 /// <param name="Vessel">The vessel and how it is filled.</param>
-internal readonly record struct StepFacts(StageKind Kind, Fluid? Fluid, Volume? Volume, int Changes, FittedVessel? Vessel);
+/// <param name="Body">How the body is handled.</param>
+/// <param name="Animals">How many there are of it.</param>
+internal readonly record struct StepFacts(StageKind Kind, Fluid? Fluid, Volume? Volume, int Changes, FittedVessel? Vessel, BodyKind Body, int Animals);
 
 /// <summary>Work of which the protocol says all there is to say.</summary>
 internal sealed record PlainWork : StepWork
@@ -44,6 +47,19 @@ internal sealed record HoldWork(QuantityRange? Temperature) : StepWork
     private static readonly Phrase KeepCold = new("hold.cold", "Keep it cold.");
 
     public override IEnumerable<Message> Instructions(StepFacts step) => [Temperature is { } at ? KeepAt.With(("temperature", at)) : KeepCold];
+}
+
+/// <summary>Setting the posture.</summary>
+/// <param name="IsTold">Whether the protocol says how.</param>
+internal sealed record PoseWork(bool IsTold) : StepWork
+{
+    private static readonly Phrase ByKind = new("pose.by-kind", "{how:sentence}");
+
+    public static PoseWork Told { get; } = new(IsTold: true);
+
+    public static PoseWork Untold { get; } = new(IsTold: false);
+
+    public override IEnumerable<Message> Instructions(StepFacts step) => IsTold ? [] : [ByKind.With(("how", step.Body.Pose))];
 }
 
 /// <summary>Labels.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
+using Protocolist.Specimens;
 
 namespace Protocolist.Protocols;
 
@@ -36,15 +37,29 @@ internal sealed record Remedy(string Word, Phrase Meaning, Phrase Title, Duratio
 
     public static ImmutableArray<Remedy> All { get; } =
     [
-        Of("re-inject", "cut the soft part open a little and inject it again at once, and soak on", "Inject the soft part again", 30, RemedyEffect.Injection),
+        Of(
+            "re-inject",
+            "cut the soft part open a little and inject it again at once, and soak on",
+            "Inject the soft part again",
+            30,
+            RemedyEffect.Injection) with { Gestures = Gestures.Cut | Gestures.Inject, Gentler = "prolong" },
         Of(
             "slit-and-inject",
-            "slit the swollen part, press the gas out, and inject it again at once",
+            "slit the swollen part, let the gas out, and inject it again at once",
             "Slit the swollen part and inject it again",
             30,
-            RemedyEffect.Injection),
-        Of("press-out-air", "open a small cut, hold the body under and press until no more air comes", "Press the air out", 20, RemedyEffect.Task),
+            RemedyEffect.Injection) with { Gestures = Gestures.Cut | Gestures.Inject, Gentler = "change-fluid" },
+        Of("press-out-air", "open a small cut, hold the body under and press until no more air comes", "Press the air out", 20, RemedyEffect.Task) with
+        {
+            Gestures = Gestures.Cut | Gestures.Press, Gentler = "hold-under",
+        },
         Of("weigh-down", "weigh the body down with glass or stainless steel so that all of it is under", "Weigh it down", 20, RemedyEffect.Task),
+        Of(
+            "hold-under",
+            "bring what floats under again without force: wet it, turn it, lay gauze or a net over it",
+            "Bring it under again",
+            15,
+            RemedyEffect.Task),
         ChangeFluid,
         Of(
             "skim-and-change",
@@ -57,6 +72,15 @@ internal sealed record Remedy(string Word, Phrase Meaning, Phrase Title, Duratio
         WeakerStep,
         Ask,
     ];
+
+    /// <summary>What it does to the body.</summary>
+    public Gestures Gestures { get; private init; }
+
+    /// <summary>The word of what is done in its place where a kind of body forbids that.</summary>
+    private string Gentler { get; init; } = "";
+
+    /// <summary>The remedy, or what is done in its place to a body that forbids it.</summary>
+    public Remedy For(Gestures forbidden) => (Gestures & forbidden) == 0 ? this : Find(Gentler)!;
 
     public static Remedy? Find(string word) => All.FirstOrDefault(r => r.Word == word);
 

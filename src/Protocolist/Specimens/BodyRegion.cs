@@ -32,7 +32,7 @@ public sealed class BodyRegion
     /// <summary>Share of the body's mass, 0 to 1; of a pair, both together. The shares of a group sum to 1.</summary>
     public double Share { get; }
 
-    /// <summary>1, or 2 for a pair.</summary>
+    /// <summary>How many there are of it: 1, 2 for a pair, 4 for all limbs, 5 for the arms of a sea star.</summary>
     public int Count { get; }
 
     /// <summary>Its half-thickness over the half-thickness of the thickest place of the body, 0 to 1.</summary>
@@ -82,7 +82,10 @@ public sealed class BodyRegion
 /// <param name="Where">Where, and which way the cut runs.</param>
 /// <param name="LengthMm">How long one cut is, in mm.</param>
 /// <param name="SpacingMm">From the middle of one cut to the middle of the next, in mm, above 0.</param>
-/// <param name="DepthShare">How deep, as a share of the region's whole thickness, 0 to 1.</param>
+/// <param name="DepthShare">
+/// How deep it goes into muscle, as a share of the region's whole thickness, 0 to 1. A cut that opens a cavity goes through its wall and no further; 0
+/// where nothing is cut through, as where valves are prised apart.
+/// </param>
 /// <param name="OpensCavity">Whether it goes through the wall of the cavity.</param>
 /// <param name="IsSingle">Whether one such cut is made, however large the animal.</param>
 public sealed record CustomaryCut(Phrase Where, SourcedBand LengthMm, double SpacingMm, double DepthShare, bool OpensCavity, bool IsSingle);

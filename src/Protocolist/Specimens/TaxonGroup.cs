@@ -28,6 +28,9 @@ public sealed class TaxonGroup
         Regions = row.Regions.IsDefault ? parent?.Regions ?? throw Missing(row, nameof(Regions)) : [.. row.Regions.Select(r => new BodyRegion(r, row.Id))];
         WholeUpToMm = row.WholeUpToMm ?? parent?.WholeUpToMm ?? throw Missing(row, nameof(WholeUpToMm));
         DoseMlPerKg = row.DoseMlPerKg ?? parent?.DoseMlPerKg ?? throw Missing(row, nameof(DoseMlPerKg));
+        WallMm = row.WallMm ?? parent?.WallMm ?? throw Missing(row, nameof(WallMm));
+        Air = row.Air ?? parent?.Air;
+        Kind = row.Kind ?? parent?.Kind ?? BodyKind.Whole;
         SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
         Cautions =
         [
@@ -109,11 +112,23 @@ public sealed class TaxonGroup
     /// <summary>Fluid injected into the whole body, mL per kg.</summary>
     public SourcedBand DoseMlPerKg { get; init; }
 
+    /// <summary>Thickness of the wall of the body cavity of an animal of 1 kg, mm; that of another goes with the cube root of its mass.</summary>
+    public SourcedBand WallMm { get; init; }
+
     /// <summary>The side kept whole for display and study, such as <c>left</c>; empty where custom names none.</summary>
     public string SpareSide { get; init; }
 
     /// <summary>Disease, venom and law, this group's own and all that it has from its parents.</summary>
     public ImmutableArray<GroupCaution> Cautions { get; }
+
+    /// <summary>The air that is still in it when it is dead; null where there is none to speak of.</summary>
+    internal BodyAir? Air { get; }
+
+    /// <summary>How such a body is handled.</summary>
+    internal BodyKind Kind { get; }
+
+    /// <summary>Whether its young grow on land: a mammal, bird or reptile.</summary>
+    internal bool IsAmniote => IsA("mammal") || IsA("bird") || IsA("reptile") || IsA("amniote-embryo");
 
     /// <summary>Those of them that hold at every step; of the law, and of rabies, the checks speak.</summary>
     internal ImmutableArray<Message> Handling { get; }

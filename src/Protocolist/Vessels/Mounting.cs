@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
+using Protocolist.Specimens;
 using UnitsNet;
 
 namespace Protocolist.Vessels;
@@ -46,10 +47,6 @@ internal sealed record Mount(MountMethod Method, Message Reason, ImmutableArray<
 internal static class Mounting
 {
     private static readonly Phrase Half = new("fill.half", "Fill in about half of the fluid, {fluid} ({deep:0 mm} deep).");
-    private static readonly Phrase Lower = new("fill.lower", "Lower the specimen slowly, one end first.");
-    private static readonly Phrase Press = new("fill.press", "Press it gently, so that fluid takes the place of the air in its cavities and cuts.");
-    private static readonly Phrase FreeBubbles =
-        new("fill.bubbles", "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.");
     private static readonly Phrase Top = new("fill.top", "Top up to {level:0 mm}, with {fluid} of fluid in all; {headspace} stay empty.");
 
     private static readonly Phrase Millilitres = new("fill.amount-ml", "{volume:0 mL}");
@@ -63,15 +60,16 @@ internal static class Mounting
 
     private static readonly Mount Free = new(MountMethod.None, new Phrase("mount.free", "it sinks and fits, so it needs no mount"), [], []);
 
-    private static readonly Mount Weighted = new(
-        MountMethod.Weighted,
-        new Phrase("mount.weighted", "it floats; first make sure that no air is left in it, for a body that floats is not fixed where it stands out"),
-        [new Phrase("mount.weight", "glass rod or a glass plate as weight"), Thread],
-        [
-            new Phrase("mount.weighted.puncture", "Puncture and press out what air is left."),
-            new Phrase("mount.weighted.tie", "Tie the weight to it where the tie does not show, or lay a glass plate over it."),
-            new Phrase("mount.weighted.look", "Look again after a day: many sink once the fluid has gone in."),
-        ]);
+    private static readonly Phrase WeightedReason = new(
+        "mount.weighted", "it floats; first make sure that no air is left in it, for a body that floats is not fixed where it stands out");
+
+    private static readonly Phrase WeightedStep = new("mount.weighted.hold", "{how:sentence}");
+    private static readonly Phrase LookAgain = new("mount.weighted.look", "Look again after a day: many sink once the fluid has gone in.");
+    private static readonly ImmutableArray<Message> Weights = [new Phrase("mount.weight", "glass rod or a glass plate as weight"), Thread];
+    private static readonly ImmutableArray<Message> Gauze = [new Phrase("mount.gauze", "gauze or net of polyester")];
+
+    private static readonly Mount Unheld = new(
+        MountMethod.None, new Phrase("mount.unheld", "such a body lies or hangs in the fluid as it will; nothing holds it"), [], []);
 
     private static readonly Mount Hung = new(
         MountMethod.Hung,
@@ -99,37 +97,47 @@ internal static class Mounting
 
     /// <summary>How to fill the final vessel around the body so that no air stays in or on it.</summary>
     /// <param name="fitted">The vessel and its levels.</param>
+    /// <param name="kind">How the body is handled.</param>
+    /// <param name="animals">How many there are of it.</param>
     /// <returns>Steps in order, with this vessel's numbers.</returns>
     /// <exception cref="ArgumentNullException">The vessel is null.</exception>
-    public static ImmutableArray<Message> FillingSteps(FittedVessel fitted)
+    public static ImmutableArray<Message> FillingSteps(FittedVessel fitted, BodyKind kind, int animals = 1)
     {
         ArgumentNullException.ThrowIfNull(fitted);
         return
         [
             Half.With(("fluid", Amount(fitted.FluidVolume / 2)), ("deep", fitted.LevelBefore / 2)),
-            Lower,
-            Press,
-            FreeBubbles,
+            .. LettingIn(kind, animals),
             Top.With(("level", fitted.LevelAfter), ("fluid", Amount(fitted.FluidVolume)), ("headspace", Amount(fitted.HeadspaceVolume))),
         ];
     }
 
+    /// <summary>How such a body goes in, and how the air comes out of it and off it.</summary>
+    /// <param name="kind">How it is handled.</param>
+    /// <param name="animals">How many there are of it.</param>
+    /// <returns>Steps in order.</returns>
+    public static ImmutableArray<Message> LettingIn(BodyKind kind, int animals) =>
+        [animals > 1 && kind != BodyKind.Eggs ? BodyKind.LowerLot : kind.Lower, kind.FreeAir, kind.FreeBubbles];
+
     /// <summary>Chooses the mount.</summary>
+    /// <param name="kind">How the body is handled.</param>
     /// <param name="bearing">What the body does in the fluid.</param>
     /// <param name="showsOneSide">Whether one side or a pose has to be seen.</param>
     /// <param name="use">The fluid it stands in.</param>
     /// <param name="length">The body's length.</param>
     /// <param name="insideHeight">The vessel's inside height.</param>
     /// <returns>The mount, with materials that the fluid does not attack.</returns>
-    public static Mount Choose(Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) => (bearing, showsOneSide) switch
-    {
-        (Bearing.Sinks, false) => Free,
-        (Bearing.Floats, false) => Weighted,
-        (Bearing.Sags, false) when length < insideHeight => Hung,
-        (Bearing.Floats, true) => TiedIn(use) with { Reason = TiedFloating },
-        (Bearing.Sags, _) => TiedIn(use) with { Reason = TiedSlumping },
-        _ => TiedIn(use),
-    };
+    public static Mount Choose(BodyKind kind, Bearing bearing, bool showsOneSide, Fluid use, Length length, Length insideHeight) =>
+        (bearing, showsOneSide) switch
+        {
+            (Bearing.Sinks, false) => Free,
+            (Bearing.Floats, _) when !showsOneSide || !kind.Allows(Gestures.Tie) => Weighted(kind),
+            _ when !kind.Allows(Gestures.Tie) => Unheld,
+            (Bearing.Sags, false) when length < insideHeight => Hung,
+            (Bearing.Floats, true) => TiedIn(use) with { Reason = TiedFloating },
+            (Bearing.Sags, _) => TiedIn(use) with { Reason = TiedSlumping },
+            _ => TiedIn(use),
+        };
 
     // Acrylic plates craze in alcohol (Simmons 2014, from memory); glass does for every fluid. Polyester and polyamide hold in formalin and alcohol;
     // cotton weakens over decades (common practice).
@@ -137,6 +145,12 @@ internal static class Mounting
         MaterialFitness.Judge(VesselMaterial.Acrylic, VesselPart.Mount, fluid) is { Grade: MaterialGrade.Lasting }
             ? Tied with { Materials = [GlassOrAcrylicPlate, Thread, Needle] }
             : Tied;
+
+    private static Mount Weighted(BodyKind kind) => new(
+        MountMethod.Weighted,
+        WeightedReason,
+        kind.Allows(Gestures.Tie) ? Weights : Gauze,
+        [WeightedStep.With(("how", kind.KeepUnder)), LookAgain]);
 
     private static Message Amount(Volume volume) => (volume.Liters switch { < 1 => Millilitres, < 10 => FewLitres, _ => Litres }).With(("volume", volume));
 }

@@ -44,7 +44,7 @@ public class BodyProperties
     public bool Fewer_cuts_never_mean_less_time(Animal a)
     {
         var body = Body(a, a.Grams);
-        var injections = a.Inject ? InjectionPlan.For(body, a.Dose).Value : null;
+        var injections = a.Inject ? InjectionPlan.For(body, new(a.Dose)).Value : null;
         TimeBand With(CutPlan? cuts) => BodyFixation.Of(body, injections, cuts, temperatureC: a.Celsius).Value!.Time;
         var close = With(CutPlan.For(body, a.SpacingMm, a.Cover).Value);
         var wide = With(CutPlan.For(body, a.SpacingMm * a.More, a.Cover).Value);
@@ -55,7 +55,7 @@ public class BodyProperties
     public bool Less_injected_never_means_less_time(Animal a)
     {
         var body = Body(a, a.Grams);
-        TimeBand With(double? dose) => BodyFixation.Of(body, dose is null ? null : InjectionPlan.For(body, dose).Value, temperatureC: a.Celsius).Value!.Time;
+        TimeBand With(double? dose) => BodyFixation.Of(body, dose is null ? null : InjectionPlan.For(body, new(dose)).Value, temperatureC: a.Celsius).Value!.Time;
         return NotLess(With(a.Dose * a.More), With(a.Dose)) && NotLess(With(a.Dose), With(null));
     }
 
@@ -83,7 +83,7 @@ public class BodyProperties
     public bool What_is_injected_adds_up_and_is_near_the_dose(Animal a)
     {
         var body = Body(a, a.Grams);
-        var plan = InjectionPlan.For(body, a.Dose).Value!;
+        var plan = InjectionPlan.For(body, new(a.Dose)).Value!;
         var most = plan.Regions.Sum(r => r.SiteMl * r.Region.Count); // one site more a part, by rounding up
         return plan.TotalMl <= (a.Dose * a.Grams / 1000) + most + 1e-9
             && plan.Regions.All(r => r.Sites >= r.Region.Count && r.SiteMl > 0 && r.TotalMl > 0);
@@ -130,7 +130,7 @@ public class BodyProperties
     {
         var body = Body(a, grams);
         return BodyFixation.Of(
-            body, a.Inject ? InjectionPlan.For(body, a.Dose).Value : null, a.Cut ? CutPlan.For(body, a.SpacingMm, a.Cover).Value : null,
+            body, a.Inject ? InjectionPlan.For(body, new(a.Dose)).Value : null, a.Cut ? CutPlan.For(body, a.SpacingMm, a.Cover).Value : null,
             temperatureC: celsius).Value!.Time;
     }
 

@@ -40,11 +40,11 @@ public class InstructionsTests
     [Fact]
     public void Soak_in_a_vessel_says_how_far_to_fill_and_a_wash_does_not()
     {
-        var fix = Says("stage: immerse, fluid: formalin 10 %, ratio: 10, last: 24 h", bench: Tub);
+        var fix = Says("stage: immerse, fluid: ethanol 80 %vol, ratio: 10, last: 24 h", bench: Tub);
         Assert.Equal(2, fix.Length);
-        Assert.Matches(@"^\d+(\.\d+)? L of formalin 10 % in tub, .+\.$", fix[0]);
+        Assert.Matches(@"^\d+(\.\d+)? L of ethanol 80 %vol in tub, .+\.$", fix[0]);
         Assert.Matches(@"^Fill to \d+ mm; with the body in, the level stands at \d+ mm\. Nothing of the body may stand out\.$", fix[1]);
-        Assert.StartsWith("formalin", fix[0][(fix[0].IndexOf(" of ", StringComparison.Ordinal) + 4)..], StringComparison.Ordinal);
+        Assert.StartsWith("ethanol", fix[0][(fix[0].IndexOf(" of ", StringComparison.Ordinal) + 4)..], StringComparison.Ordinal);
         Assert.Single(Says("stage: wash, fluid: tap water, ratio: 10, last: 24 h", bench: Tub));
     }
 
@@ -53,7 +53,7 @@ public class InstructionsTests
     public void Levels_agree_with_the_floor_of_the_tub()
     {
         var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 20, last: 24 h", bench: Tub);
-        var levels = System.Text.RegularExpressions.Regex.Match(step.Instructions[1].ToString(), @"Fill to (\d+) mm; .* at (\d+) mm");
+        var levels = System.Text.RegularExpressions.Regex.Match(step.Instructions[^1].ToString(), @"Fill to (\d+) mm; .* at (\d+) mm");
         var (before, after) = (int.Parse(levels.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), int.Parse(levels.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture));
         Assert.InRange(after - before, 4.4, 6.4);
         Assert.InRange(step.Volume!.Value.Milliliters / 180, before - 0.6, before + 0.6);
@@ -65,7 +65,11 @@ public class InstructionsTests
         Assert.Equal(
             [
                 "At least 2.91 L of ethanol 70 %vol.",
-                "Fill about half, lower the body in, press it gently so that fluid replaces the air in cavities and cuts, free the bubbles on it with a glass, plastic or steel rod, then top up to the level.",
+                "Fill about half.",
+                "Lower the specimen slowly, one end first.",
+                "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
+                "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
+                "Top up to the level.",
             ],
             Says("stage: house, fluid: ethanol 70 %vol, ratio: 3"));
         Assert.Equal("At least 970 mL of ethanol 70 %vol.", Says("stage: house, fluid: ethanol 70 %vol")[0]); // as much as the body, where no ratio is given
@@ -107,34 +111,39 @@ public class InstructionsTests
     }
 
     [Theory]
-    [InlineData("places: [belly], count: 1", "abdomen: 1 cut ", ".")]
     [InlineData("places: [belly], count: 3, side: left", "abdomen: 3 cuts ", ", on the left side.")]
     [InlineData("places: [belly], count: 3, side: right", "abdomen: 3 cuts ", ", on the right side.")]
     [InlineData("places: [belly], count: 3, side: back", "abdomen: 3 cuts ", ", on the back.")]
     [InlineData("places: [belly], count: 3, side: any", "abdomen: 3 cuts ", " mm.")]
     public void Cut_says_count_and_side(string settings, string begins, string ends)
     {
-        var cut = Assert.Single(Says($"stage: slit, length: 20 mm, depth: 5 mm, spacing: 40 mm, {settings}"));
-        Assert.Equal($"{begins}20 mm long, 5 mm deep, every 40 mm{(ends == " mm." ? "." : ends)}", cut);
+        var says = Says($"stage: slit, length: 20 mm, depth: 2 mm, spacing: 40 mm, {settings}");
+        var cut = says[0];
+        Assert.Equal("Lift the wall with forceps and cut it with blunt scissors held flat, so that the organs behind it stay whole.", says[1]);
+        Assert.Equal($"{begins}20 mm long, through the wall alone, about 2 mm thick here, every 40 mm{(ends == " mm." ? "." : ends)}", cut);
     }
 
-    /// <summary>A starfish is not cut by custom, so that nothing says how many or how long.</summary>
     [Fact]
-    public void Cut_of_which_nothing_is_known_is_named_all_the_same()
+    public void One_cut_has_no_distance_to_the_next() =>
+        Assert.DoesNotContain("every", Says("stage: slit, places: [belly], length: 20 mm, spacing: 40 mm, count: 1")[0], StringComparison.Ordinal);
+
+    /// <summary>A starfish is not cut by custom: where a protocol cuts it without a number, each arm has one short cut.</summary>
+    [Fact]
+    public void Cut_of_which_nothing_is_known_is_short_and_one_to_a_part()
     {
         var shelf = Shelf(("one", "{group: sea-star}", "stages:\n  - {stage: slit, id: it}\n"));
         var star = Read("format: 1\nspecimen: S-1\ngroup: sea-star\nmass: 90 g\nfound-on: 2027-02-28\nwhere: a shore\nhow-obtained: found dead\ncollected-by: A. Nobody");
-        Assert.Equal(["body cavity: cuts."], Plan(star, shelf).Value!.Step("it")!.Instructions.Texts());
+        Assert.StartsWith("body cavity: 5 cuts 18 mm long, through the wall alone", Plan(star, shelf).Value!.Step("it")!.Instructions.Texts().First(), StringComparison.Ordinal);
     }
 
-    /// <summary>50 mL for 1 kg: the abdomen, 26 % of the body, has 13 mL, in two sites of 6.5; the tail, 2 %, is too thin and is spared, so that 49 mL are left.</summary>
+    /// <summary>50 mL for 1 kg: the neck, 7 %, has 3.5 mL; the tail, 2 %, is too thin, and its 1 mL goes into chest and abdomen, 24 and 26 %: 13.52 mL in two sites.</summary>
     [Fact]
     public void Injection_tells_the_whole_then_each_region_with_its_tool_and_place()
     {
         var says = Says("stage: inject, fluid: formalin 10 %, dose: 50 mL, sites: {other: 2 mL to 20 mL}");
-        Assert.Equal("49 mL in all; stop at a site when the part is firm or fluid runs back.", says[0]);
+        Assert.Equal("50 mL in all; stop at a site when the part is firm or fluid runs back.", says[0]);
         Assert.Contains(says, s => s.StartsWith("neck: 1 site of 3.5 mL, 3.5 mL in all; ", StringComparison.Ordinal));
-        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.5 mL, 13 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.8 mL, 13.5 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
         Assert.All(says.Skip(1), s => Assert.Matches(@"; \d+ mL syringe, \d+ G needle of \d+ mm; ", s));
     }
 
@@ -142,7 +151,7 @@ public class InstructionsTests
     public void Region_too_small_for_a_usual_site_gets_less_and_is_told_so()
     {
         var says = Says("stage: inject, fluid: formalin 10 %, dose: 50 mL, sites: {abdomen: 20 mL to 30 mL, other: 1 mL}");
-        Assert.Contains(says, s => s.StartsWith("abdomen: 1 site of 13 mL (less than the usual 20 mL: the region is small), 13 mL in all; ", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("abdomen: 1 site of 13.5 mL (less than the usual 20 mL: the region is small), 13.5 mL in all; ", StringComparison.Ordinal));
         Assert.DoesNotContain(says, s => s.StartsWith("neck", StringComparison.Ordinal) && s.Contains("less than the usual", StringComparison.Ordinal));
     }
 }

@@ -122,7 +122,7 @@ public class BundledProtocolsTests
         Assert.Contains((Sign.Acid, Remedy.ChangeFluid), watch.Signs);
     }
 
-    // Michonneau 2017: pieces of 1 to 3 mm into 95 % ethanol, before formalin.
+    // Michonneau 2017: tissue into 95 % ethanol, before formalin; how much of what follows from the body.
     [Theory]
     [MemberData(nameof(Ids))]
     public void Tissue_is_taken_before_any_fluid(string id)
@@ -130,7 +130,7 @@ public class BundledProtocolsTests
         var stages = Shelf.Find(id)!.Stages.ToList();
         var record = stages.FindIndex(s => s.Kind == StageKind.Sample);
         Assert.InRange(record, 0, stages.FindIndex(s => s.Kind == StageKind.Immerse) - 1);
-        Assert.Contains("1 to 3 mm", stages[record].Text("how"), StringComparison.Ordinal);
+        Assert.Contains("tissue", stages[record].Texts("covers"));
     }
 
     private static bool IsExpected(PublishedValue value) =>

@@ -98,8 +98,8 @@ public class BodyTextTests
         var injections = InjectionPlan.For(body);
         var cuts = CutPlan.For(body, cover: true);
         foreach (var line in Lines("inject", injections.Findings)) yield return line;
-        foreach (var line in Lines("inject much", InjectionPlan.For(body, 400).Findings)) yield return line;
-        foreach (var line in Lines("inject wrongly", InjectionPlan.For(body, -1, Wrong).Findings)) yield return line;
+        foreach (var line in Lines("inject much", InjectionPlan.For(body, new(400)).Findings)) yield return line;
+        foreach (var line in Lines("inject wrongly", InjectionPlan.For(body, new(-1, Wrong)).Findings)) yield return line;
         foreach (var line in Lines("cut", cuts.Findings)) yield return line;
         foreach (var line in Lines("cut finely", CutPlan.For(body, 1, true).Findings)) yield return line;
         foreach (var line in Lines("cut wrongly", CutPlan.For(body, 0).Findings)) yield return line;

@@ -1,5 +1,6 @@
 using Protocolist.Fluids;
 using Protocolist.Fluids.Contact;
+using Protocolist.Specimens;
 using Protocolist.Vessels;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ public class FinalVesselTests
     [InlineData(Bearing.Sags, true, MountMethod.TiedToPlate)]
     public void The_mount_follows_what_the_body_does(Enum bearing, bool showsOneSide, Enum method)
     {
-        var mount = Mounting.Choose((Bearing)bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
+        var mount = Mounting.Choose(BodyKind.Whole, (Bearing)bearing, showsOneSide, Fluid.Ethanol(70), Length.FromMillimeters(150), Length.FromMillimeters(250));
         Assert.Equal((MountMethod)method, mount.Method);
         Assert.Equal((MountMethod)method == MountMethod.None, mount.Steps.IsEmpty);
         Assert.DoesNotContain(mount.Materials, m => m.ToString().Contains("acrylic", StringComparison.Ordinal));
@@ -25,12 +26,12 @@ public class FinalVesselTests
     [Fact]
     public void A_body_longer_than_the_vessel_is_tied_not_hung() => Assert.Equal(
         MountMethod.TiedToPlate,
-        Mounting.Choose(Bearing.Sags, false, Fluid.Formalin(10), Length.FromMillimeters(300), Length.FromMillimeters(250)).Method);
+        Mounting.Choose(BodyKind.Whole, Bearing.Sags, false, Fluid.Formalin(10), Length.FromMillimeters(300), Length.FromMillimeters(250)).Method);
 
     [Fact]
     public void Filling_is_told_with_this_vessels_numbers()
     {
-        var steps = Mounting.FillingSteps(Fitted(Closure.SealedPlate));
+        var steps = Mounting.FillingSteps(Fitted(Closure.SealedPlate), BodyKind.Whole);
         Assert.Equal("Fill in about half of the fluid, 17 L (142 mm deep).", steps[0].ToString());
         Assert.Equal("Top up to 285 mm, with 34 L of fluid in all; 1.8 L stay empty.", steps[^1].ToString());
     }

@@ -10,7 +10,6 @@ internal static class PostureNotSet
     private static readonly Phrase TooLate = new("posture-not-set", "'{pose}' comes after '{immerse}', when the body is hard");
     private static readonly Phrase SetItFirst = new("posture-not-set.remedy", "set the posture before it goes into fixative");
     private static readonly Phrase Never = new("posture-not-set.never", "it is meant to be looked at, and no step sets its posture before '{immerse}'");
-    private static readonly Phrase PinOrTie = new("posture-not-set.remedy-never", "pin or tie it on a tray in the posture that the final vessel needs");
 
     public static PlanCheck Check { get; } = new(
         "posture-not-set",
@@ -32,6 +31,6 @@ internal static class PostureNotSet
         }
 
         if (plan.Specimen.IntendedUse is not (IntendedUse.Display or IntendedUse.Teaching)) return [];
-        return [Finding.Warning("posture-not-set", Never.With(into), PinOrTie).At(immerse).By("specimen.intended-use")];
+        return [Finding.Warning("posture-not-set", Never.With(into), BodyKind.Of(plan.Body).Pose).At(immerse).By("specimen.intended-use")];
     }
 }

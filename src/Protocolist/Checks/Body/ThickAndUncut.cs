@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Specimens;
 using UnitsNet;
 
 namespace Protocolist.Checks.Body;
@@ -24,7 +25,7 @@ internal static class ThickAndUncut
 
     private static ImmutableArray<Finding> Find(ReviewCase plan)
     {
-        if (plan.Opens || plan.FirstFixing is not { } first) return [];
+        if (plan.Opens || plan.FirstFixing is not { } first || !BodyKind.Of(plan.Body).Allows(Gestures.Cut)) return [];
         var most = Length.FromMillimeters(plan.Group.WholeUpToMm.High);
         var half = plan.Body.HalfThickness.Nominal;
         if (half <= most) return [];

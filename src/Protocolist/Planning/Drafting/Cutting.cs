@@ -12,66 +12,102 @@ internal static class Cutting
 {
     private static readonly Phrase UnknownRegion = new("unknown-region", "a {group} has no region '{place}' that is known");
     private static readonly Phrase Known = new("unknown-region.remedy", "known here: {regions}");
+    private static readonly Phrase TooThin = new("too-thin-to-cut", "{parts} {n|is|are} thin enough for fluid to cross from outside: not cut");
+    private static readonly Phrase TooThinRemedy = new("too-thin-to-cut.remedy", "nothing: a cut would only spoil it");
 
-    public static CutWork Plan(StepDrafting step)
+    /// <summary>The cuts; null where none is made.</summary>
+    public static CutWork? Plan(StepDrafting step)
     {
-        var (stage, group) = (step.Stage, step.Body.Group);
+        var (stage, body) = (step.Stage, step.Body);
+        var wish = new CutWish(
+            step.Length(StageKey.Length) is { } length ? (length.Low * 1e3, length.High * 1e3) : null,
+            step.Length(StageKey.Depth)?.Middle * 1e3,
+            step.Length(StageKey.Spacing)?.Middle * 1e3 is > 0 and var apart ? apart : null,
+            step.Quantity(StageKey.Count) is { } number ? StageValues.Whole(number) : 0);
+        var side = stage.Has(StageKey.Side) ? step.Word(StageKey.Side) : "any";
+        var planned = ImmutableArray.CreateBuilder<PlannedCut>(Math.Max(stage.Places.Length, body.Regions.Length));
+        var regions = ImmutableArray.CreateBuilder<RegionCuts>(planned.Capacity);
+        List<Message>? thin = null;
         foreach (var place in stage.Places)
         {
-            if (RegionOf(place, group) is not null) continue;
-            step.Findings.Add(Finding.Warning(
-                "unknown-region",
-                UnknownRegion.With(("group", group.Name), ("place", place)),
-                Known.With(Argument.Ids("regions", group.Regions.Select(r => r.Id))),
-                stage.PlacesSpan) with
-            { Subject = stage.Id });
+            if (PartOf(place, body) is not { } part) planned.Add(Elsewhere(step, place, wish, side));
+            else Add(part);
         }
 
-        var spacing = LengthOf(step, StageKey.Spacing);
-        var custom = CutPlan.For(step.Body, spacing?.Millimeters).Value;
-        var side = stage.Has(StageKey.Side) ? step.Word(StageKey.Side) : "any";
-        var count = step.Quantity(StageKey.Count) is { } number ? StageValues.Whole(number) : 0;
-        var (length, depth) = (LengthOf(step, StageKey.Length), LengthOf(step, StageKey.Depth));
-        ImmutableArray<string> places = stage.Places.IsEmpty ? ["body"] : stage.Places;
-        var cuts = ImmutableArray.CreateBuilder<PlannedCut>(places.Length);
-        foreach (var place in places)
+        if (stage.Places.IsEmpty)
         {
-            var usual = custom is null ? null : CutsOf(place, custom);
-            cuts.Add(new PlannedCut(
-                RegionOf(place, group)?.Name ?? Message.Text(place),
-                count > 0 ? count : usual?.Count ?? 0,
-                length ?? Millimetres(usual?.LengthMm),
-                depth ?? Millimetres(usual?.DepthMm),
-                spacing ?? (usual is { Count: > 1 } ? Millimetres(usual.SpacingMm) : null),
-                side));
+            // Where the protocol names no place: the cavities that custom opens.
+            foreach (var part in body.Regions)
+            {
+                if (part.Region.Cut is { OpensCavity: true }) Add(part);
+            }
+
+            if (planned.Count == 0) Add(Largest(body));
         }
 
-        return new(
-            cuts.MoveToImmutable(),
-            custom is null ? null : custom with { Regions = [.. custom.Regions.Where(r => stage.Places.IsEmpty || stage.Places.Any(r.Region.IsNamed))] });
+        if (thin is not null && planned.Count == 0)
+        {
+            var message = TooThin.With(Argument.Messages("parts", thin), ("n", thin.Count));
+            step.Findings.Add(Finding.Note("too-thin-to-cut", message, TooThinRemedy) with { Subject = stage.Id, Where = stage.Span });
+        }
+
+        return planned.Count == 0 ? null : new(planned.DrainToImmutable(), new() { Regions = regions.DrainToImmutable(), SpareSide = body.Group.SpareSide });
+
+        void Add(in RegionMeasure part)
+        {
+            if (InjectionPlan.IsThin(part, body.Group))
+            {
+                (thin ??= []).Add(part.Region.Name);
+                return;
+            }
+
+            var cut = CutPlan.Cut(part, body, wish);
+            regions.Add(cut);
+            planned.Add(new(
+                part.Region.Name, cut.Count, Millimetres(cut.LengthMm), Millimetres(cut.DepthMm), cut.Count > 1 ? Spacing(cut, wish) : null, side)
+            {
+                IsThroughWall = cut.OpensCavity,
+                IsShortened = cut.IsShortened,
+            });
+        }
     }
 
-    private static RegionCuts? CutsOf(string place, CutPlan custom)
+    /// <summary>A part that the group does not have: as the protocol says, and warned of.</summary>
+    private static PlannedCut Elsewhere(StepDrafting step, string place, CutWish wish, string side)
     {
-        foreach (var cuts in custom.Regions)
+        var group = step.Body.Group;
+        step.Findings.Add(Finding.Warning(
+            "unknown-region",
+            UnknownRegion.With(("group", group.Name), ("place", place)),
+            Known.With(Argument.Ids("regions", group.Regions.Select(r => r.Id))),
+            step.Stage.PlacesSpan) with
+        { Subject = step.Stage.Id });
+        return new(Message.Text(place), Math.Max(1, wish.Count), Millimetres(wish.LengthMm?.Low), Millimetres(wish.DepthMm), Millimetres(wish.SpacingMm), side);
+    }
+
+    /// <summary>So many cuts as the protocol says may lie apart as it says, or not at all in a row.</summary>
+    private static Length? Spacing(RegionCuts cut, CutWish wish) => wish is { Count: > 0, SpacingMm: null } ? null : Millimetres(cut.SpacingMm);
+
+    private static RegionMeasure? PartOf(string place, BodyMeasure body)
+    {
+        foreach (var part in body.Regions)
         {
-            if (cuts.Region.IsNamed(place)) return cuts;
+            if (part.Region.IsNamed(place)) return part;
         }
 
         return null;
     }
 
-    private static BodyRegion? RegionOf(string place, TaxonGroup group)
+    private static RegionMeasure Largest(BodyMeasure body)
     {
-        foreach (var region in group.Regions)
+        var largest = body.Regions[0];
+        foreach (var part in body.Regions)
         {
-            if (region.IsNamed(place)) return region;
+            if (part.Region.Share > largest.Region.Share) largest = part;
         }
 
-        return null;
+        return largest;
     }
-
-    private static Length? LengthOf(StepDrafting step, StageKey key) => step.Length(key) is { } range ? Length.FromMeters(range.Middle) : null;
 
     private static Length? Millimetres(double? value) => value is > 0 ? Length.FromMillimeters(value.Value) : null;
 }

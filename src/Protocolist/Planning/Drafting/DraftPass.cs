@@ -45,8 +45,10 @@ internal static class DraftPass
         }
 
         var steps = ImmutableArray.CreateBuilder<DraftStep>(prepared.Stages.Length);
-        foreach (var stage in prepared.Stages)
+        var forbidden = BodyKind.Of(body).Forbids;
+        foreach (var written in prepared.Stages)
         {
+            var stage = written.For(forbidden);
             if (stage.When is { } when && when.Evaluate(inputs).Truth == Truth.No) continue;
             var first = figures.Count;
             foreach (var setting in stage.Settings)
@@ -56,7 +58,8 @@ internal static class DraftPass
                 figures.Add(figure);
             }
 
-            steps.Add(new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step());
+            if (new StepDrafting(stage, CollectionsMarshal.AsSpan(figures)[first..], inputs, body, prepared, findings).Step() is { } step) steps.Add(step);
+            else figures.RemoveRange(first, figures.Count - first);
         }
 
         if (steps.Count == 0)

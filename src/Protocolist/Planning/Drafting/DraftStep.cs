@@ -179,6 +179,9 @@ internal sealed record DraftStep(PreparedStage Stage)
     /// <summary>The same step with one more reason for what is different about it.</summary>
     public DraftStep BecauseOf(Message reason) => Because.Contains(reason) ? this : this with { Because = Because.Add(reason) };
 
+    /// <summary>How often somebody looks while it lasts, by the shortest plan.</summary>
+    public int Looks => Watch is { } watch && watch.Every > Duration.Zero ? (int)Math.Min(1000, Math.Floor(Least / watch.Every)) : 0;
+
     /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
     public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;
 

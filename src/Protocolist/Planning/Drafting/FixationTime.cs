@@ -40,7 +40,7 @@ internal static class FixationTime
         {
             if (opened && finding.Id == "armour-closed") continue;
             var isLate = finding.Id is "core-will-rot" or "core-may-rot";
-            var remedy = isLate ? WithWaysOut(finding.Remedy, body, soaks, fixative, bench) : finding.Remedy;
+            var remedy = isLate && BodyKind.Of(body).Allows(Gestures.Cut) ? WithWaysOut(finding.Remedy, body, soaks, fixative, bench) : finding.Remedy;
             findings.Add(finding with { Subject = fix.Id, Remedy = remedy });
         }
 

@@ -11,15 +11,17 @@ namespace Protocolist.Planning.Drafting;
 /// <summary>The protocol's dose and sites, shared out over the regions of the body.</summary>
 internal static class Injecting
 {
-    public static InjectWork Plan(StepDrafting step)
+    /// <summary>The injection; null where nothing is injected.</summary>
+    public static InjectWork? Plan(StepDrafting step)
     {
         var dose = step.Quantity(StageKey.Dose);
-        if (dose is { IsFinite: false } or { Low: <= 0 }) return new([], null);
+        if (dose is { IsFinite: false } or { Low: <= 0 }) return null;
         var body = step.Body;
         double? perKilogram = dose is { } d ? d.Middle * 1e6 / SpecimenValues.Measure(body, "specimen.lot-mass").Middle : null;
-        var planned = InjectionPlan.For(body, perKilogram, Sites(step.Stage.Sites, step.Inputs));
+        var spacing = step.Length(StageKey.Spacing)?.Middle * 1e3;
+        var planned = InjectionPlan.For(body, new(perKilogram, Sites(step.Stage.Sites, step.Inputs), spacing));
         foreach (var finding in planned.Findings) step.Findings.Add(finding with { Subject = step.Stage.Id, Where = step.Stage.Span });
-        return planned.Value is { } plan ? new([.. plan.Regions.Select(r => Site(r, plan.Syringe, body.Count))], plan) : new([], null);
+        return planned.Value is { Regions.IsEmpty: false } plan ? new([.. plan.Regions.Select(r => Site(r, body.Count))], plan) : null;
     }
 
     private static Dictionary<string, SiteVolume>? Sites(SitesSetting? sites, FormulaInputs inputs) =>
@@ -27,21 +29,17 @@ internal static class Injecting
 
     private static SiteVolume Millilitres(QuantityRange volume) => new(volume.Low * 1e6, volume.High * 1e6);
 
-    private static InjectionSite Site(RegionInjection region, Syringe? syringe, int count)
+    private static InjectionSite Site(RegionInjection region, int count) => new(
+        region.Region.Name,
+        region.Sites * count,
+        Volume.FromMilliliters(region.SiteRange.LowMl),
+        Volume.FromMilliliters(region.SiteMl),
+        Volume.FromMilliliters(region.SiteRange.HighMl),
+        Volume.FromMilliliters(region.TotalMl * count),
+        region.SyringeMl,
+        region.Needle.Gauge,
+        region.NeedleLengthMm)
     {
-        var fills = Syringe.For(region.SiteMl, region.TotalMl);
-        return new(
-            region.Region.Name,
-            region.Sites * count,
-            Volume.FromMilliliters(region.SiteRange.LowMl),
-            Volume.FromMilliliters(region.SiteMl),
-            Volume.FromMilliliters(region.SiteRange.HighMl),
-            Volume.FromMilliliters(region.TotalMl * count),
-            (syringe ?? fills).SizeMl,
-            region.NeedleGauge,
-            region.NeedleLengthMm)
-        {
-            At = region.Region.InjectAt!,
-        };
-    }
+        At = region.Region.InjectAt!,
+    };
 }

@@ -4,6 +4,7 @@ using Protocolist.Findings;
 using Protocolist.Formulas;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Drafting;
 
@@ -48,6 +49,9 @@ internal sealed record PreparedStage
 
     private readonly ImmutableArray<sbyte> _at;
 
+    /// <summary>By what a kind of body forbids; empty where no remedy does anything that a kind forbids.</summary>
+    private ImmutableArray<(Gestures Forbids, PreparedStage Stage)> Gentle { get; init; }
+
     private PreparedStage(StageDefinition definition, ImmutableArray<PreparedSetting> settings)
     {
         (Id, Kind, Source, Span, Settings) = (definition.Id, definition.Kind, definition.Source, definition.Span, settings);
@@ -71,6 +75,38 @@ internal sealed record PreparedStage
         Of = definition.Text("of") ?? "";
         if (TermKeys.All(k => !Has(k) || settings[PlaceOf(k)].Constant is not null) && Watch?.Every.Names().Any() is not true)
             Terms = new StageValues(this, [.. settings.Select(s => s.Constant)]).Terms(PreparedSetting.Nothing);
+        Gentle = Watch is not { } watch
+            ? []
+            :
+            [
+                .. BodyKind.Forbidden.Where(f => watch.Signs.Any(s => (s.Remedy.Gestures & f) != 0))
+                    .Select(f => (f, Gently(watch, f, definition.Texts("look-for")))),
+            ];
+    }
+
+    /// <summary>The same stage for a kind of body that forbids what some of its remedies do.</summary>
+    public PreparedStage For(Gestures forbidden)
+    {
+        foreach (var (forbids, stage) in Gentle)
+        {
+            if (forbids == forbidden) return stage;
+        }
+
+        return this;
+    }
+
+    private PreparedStage Gently(WatchSetting watch, Gestures forbids, IEnumerable<string> lookFor)
+    {
+        var gentle = watch with { Signs = [.. watch.Signs.Select(s => s with { Remedy = s.Remedy.For(forbids) })] };
+        ImmutableArray<Message> look = [.. lookFor.Select(Message.Text), .. gentle.Signs.Select(s => Told(s.Sign, s.Remedy))];
+        return this with
+        {
+            Watch = gentle,
+            LookFor = look,
+            Round = Look.With(("title", Title), Argument.Messages("look", look)),
+            Terms = Terms is { Watch: { } every } terms ? terms with { Watch = (every.Every, gentle.Signs) } : Terms,
+            Gentle = [],
+        };
     }
 
     public string Id
@@ -107,18 +143,18 @@ internal sealed record PreparedStage
     public ImmutableArray<Message> Cautions { get; }
 
     /// <summary>What to look at, and what each sign calls for.</summary>
-    public ImmutableArray<Message> LookFor { get; }
+    public ImmutableArray<Message> LookFor { get; private init; }
 
     /// <summary>A round of care in words: what is done, and what to look at.</summary>
-    public Message Round { get; }
+    public Message Round { get; private init; }
 
     /// <summary>When it may begin, where the protocol says nothing of it.</summary>
     public StepLimits? UsualLimits { get; }
 
     /// <summary>What it asks of a step where that is the same for every specimen, whatever is chosen; else null.</summary>
-    public StepTerms? Terms { get; }
+    public StepTerms? Terms { get; private init; }
 
-    public WatchSetting? Watch { get; }
+    public WatchSetting? Watch { get; private init; }
 
     public SitesSetting? Sites { get; }
 

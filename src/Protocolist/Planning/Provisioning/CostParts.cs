@@ -44,7 +44,7 @@ internal readonly record struct CostParts()
         var (handsOn, care, worn) = (Duration.Zero, Duration.Zero, new List<(StockItem, long)>());
         foreach (var step in draft.Steps)
         {
-            if (!step.IsCare) handsOn += step.HandsOn;
+            if (!step.IsCare) handsOn += step.HandsOn + WorkMinutes.OfVisits(step);
             else if (step.Work is CareWork { Every: { IsFinite: true, Middle: > 0 } every }) care += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
         }
 

@@ -25,7 +25,8 @@ internal static class FinalVessel
     {
         if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
-        return Mounting.Choose(BearingOf(body, fluid.DensityAt(FilledAt)), shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+        var bearing = BearingOf(body, fluid.DensityAt(FilledAt));
+        return Mounting.Choose(BodyKind.Of(body), bearing, shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
     }
 
     public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)
@@ -39,9 +40,9 @@ internal static class FinalVessel
 
     private const double FilledAt = 20;
 
-    /// <summary>What the body does once the air is pressed out of it: by its group's density against the fluid's.</summary>
+    /// <summary>What the body does once the air is let out of it: by its density against the fluid's.</summary>
     private static Bearing BearingOf(BodyMeasure body, double fluidDensity) =>
         body.Group.IsGelatinous ? Bearing.Sags
-        : body.Group.DensityKgPerM3.Nominal < fluidDensity ? Bearing.Floats
+        : Floating.Of(body).FloatsEmptiedIn(fluidDensity) ? Bearing.Floats
         : Bearing.Sinks;
 }

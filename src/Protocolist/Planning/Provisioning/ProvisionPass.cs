@@ -99,7 +99,7 @@ internal static class ProvisionPass
         var steps = ImmutableArray.CreateBuilder<DraftStep>(draft.Steps.Length);
         foreach (var drafted in draft.Steps)
         {
-            var step = NeedsVessel(drafted) ? Housed(drafted, draft, day, wishes) : drafted;
+            var step = NeedsVessel(drafted) ? Housed(drafted, draft, day, wishes) : BenchTools.Of(drafted, day.Stock.Sundries);
             if (step.Volume is { } volume && volume * (1 + step.Changes) > MostForAStep)
             {
                 var said = Absurd.With(Argument.Id("step", step.Id), ("volume", volume * (1 + step.Changes)));

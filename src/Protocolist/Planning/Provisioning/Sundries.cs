@@ -41,7 +41,19 @@ internal readonly record struct Sundry(SundryKind Kind, int Size = 0)
     public bool IsCalled(string text) => Row.Words.Any(w => text.Contains(w, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Whether a stock line that is called so is of the wanted size.</summary>
-    public bool IsSized(string text) => Size > 0 && text.Contains(FormattableString.Invariant($"{Size} {Row.Unit}"), StringComparison.OrdinalIgnoreCase);
+    public bool IsSized(string text)
+    {
+        if (Size == 0) return false;
+        var at = text.IndexOf(FormattableString.Invariant($"{Size} {Row.Unit}"), StringComparison.OrdinalIgnoreCase);
+        return at == 0 || (at > 0 && !char.IsAsciiDigit(text[at - 1]) && text[at - 1] != '.');
+    }
+
+    /// <summary>Whether a stock line names a size in what this sort of thing is counted in: a digit before the unit.</summary>
+    public bool SaysASize(string text)
+    {
+        var at = text.IndexOf(' ' + Row.Unit, StringComparison.OrdinalIgnoreCase);
+        return at > 0 && char.IsAsciiDigit(text[at - 1]);
+    }
 
     private Sundries.Row Row => Sundries.Rows[(int)Kind];
 }

@@ -1,6 +1,6 @@
-using NodaTime;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -14,7 +14,8 @@ internal static class SundryNeeds
     {
         var handlings = Handlings(step);
         var isHazardous = step.Fluid is { HasFormaldehyde: true } or { IsAlcohol: true };
-        var touchesBody = step.Kind is StageKind.Sample or StageKind.Slit or StageKind.Inject or StageKind.Pose;
+        var touchesBody = step.Kind is StageKind.Sample or StageKind.Slit or StageKind.Inject or StageKind.Pose or StageKind.Thaw or StageKind.Rinse
+            or StageKind.Wash or StageKind.Mount or StageKind.House;
         if (isHazardous || touchesBody) Add(SundryKind.Gloves, 2 * handlings);
         if (isHazardous)
         {
@@ -33,7 +34,10 @@ internal static class SundryNeeds
                 break;
             case StageKind.Sample:
                 Add(SundryKind.Forceps, 1);
-                Add(SundryKind.SampleTube, animals);
+                Add(SundryKind.SampleTube, step.Work is SampleWork { Tissue: { } tissue } ? tissue.Tubes : Lot.Handled(animals));
+                break;
+            case StageKind.Immerse when step.Work is SoakWork { Afloat.IsWeighted: true }:
+                Add(SundryKind.Weight, 1);
                 break;
             case StageKind.Label:
                 Add(SundryKind.Label, 2);
@@ -50,11 +54,7 @@ internal static class SundryNeeds
     }
 
     /// <summary>How often somebody has hands in it: at the start, at each change of fluid, at each look by the shortest plan.</summary>
-    private static long Handlings(DraftStep step)
-    {
-        var looks = step.Watch is { } watch && watch.Every > Duration.Zero ? (long)Math.Min(1000, Math.Floor(step.Least / watch.Every)) : 0;
-        return 1 + step.Changes + looks;
-    }
+    private static long Handlings(DraftStep step) => 1L + step.Changes + step.Looks;
 
     /// <summary>One syringe of each size for each animal, and a fresh needle for each region: they blunt on skin and clog with clots.</summary>
     private static void Tools(DraftStep step, int animals, List<SundryNeed> needs)

@@ -7,7 +7,7 @@ namespace Protocolist.Planning.Provisioning;
 internal sealed class SundryShelf
 {
     /// <summary>Sizes in mL and gauges that are matched ahead; others are when they are asked for.</summary>
-    private const int Sizes = 40;
+    private const int Sizes = 51;
 
     private readonly ImmutableArray<StockMaterial> things;
     private readonly StockMaterial?[] plain;
@@ -26,10 +26,16 @@ internal sealed class SundryShelf
         : sundry.Size < Sizes ? sized[(sundry.Kind == SundryKind.Syringe ? 0 : Sizes) + sundry.Size]
         : Match(sundry);
 
-    /// <summary>One sort of thing only: the first of the wanted size where there is such, else the first that is called alike.</summary>
+    /// <summary>Whether the bench lists it in that very size.</summary>
+    public bool Lists(Sundry sundry) => Find(sundry) is { } found && sundry.IsSized(found.Text);
+
+    /// <summary>
+    /// One sort of thing only: the first of the wanted size where there is such, else the first that is called alike and says no size. A line of another
+    /// size is another thing.
+    /// </summary>
     private StockMaterial? Match(Sundry sundry)
     {
         var alike = things.Where(t => sundry.IsCalled(t.Text)).ToList();
-        return alike.Find(t => sundry.IsSized(t.Text)) ?? (alike.Count > 0 ? alike[0] : null);
+        return alike.Find(t => sundry.IsSized(t.Text)) ?? alike.Find(t => sundry.Size == 0 || !sundry.SaysASize(t.Text));
     }
 }

@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
+using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Reviewing;
 
@@ -27,8 +28,8 @@ internal static class StepWriting
         Vessel = step.Vessel?.Vessel.Name,
         Sites = step.Sites.IsEmpty ? [] : ImmutableArray.CreateRange(step.Sites, OnGrid),
         Cuts = step.Cuts.IsEmpty ? [] : ImmutableArray.CreateRange(step.Cuts, OnGrid),
-        Telling = new WorkTelling(step),
-        LookFor = step.Stage.LookFor,
+        Telling = new WorkTelling(step, provisioned.Draft.Body),
+        LookFor = step.Kind == StageKind.Immerse ? step.Stage.LookFor.Add(BodyKind.Of(provisioned.Draft.Body).Look) : step.Stage.LookFor,
         Inspections = step.Inspections.IsEmpty ? [] : Moments(step.Inspections, bench.Opening.Zone),
         Materials = provisioned.MaterialsOf(step.Id),
         Cautions = cautions,
@@ -62,10 +63,12 @@ internal static class StepWriting
     private static PlannedCut OnGrid(PlannedCut cut) => cut with { Length = Grid.On(cut.Length), Depth = Grid.On(cut.Depth), Spacing = Grid.On(cut.Spacing) };
 
     /// <summary>The work of a step between the protocol's own words on how it is done and its remark.</summary>
-    private sealed class WorkTelling(DraftStep step) : Telling
+    private sealed class WorkTelling(DraftStep step, BodyMeasure body) : Telling
     {
         public override ImmutableArray<Message> Sentences =>
-            [.. Said(step.How), .. step.Work.Instructions(new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel)), .. Said(step.Stage.Note)];
+            [.. Said(step.How), .. step.Work.Instructions(Facts), .. Said(step.Stage.Note)];
+
+        private StepFacts Facts => new(step.Kind, step.Fluid, step.Volume, step.Changes, step.Vessel, BodyKind.Of(body), body.Count);
 
         private static ReadOnlySpan<Message> Said(Message words) => words.IsEmpty ? [] : new Message[] { words };
     }

@@ -44,6 +44,9 @@ internal sealed record BodyFixation
     private static readonly Phrase CutAndInject =
         new("core-will-rot.remedy-whole", "cut and inject it: hair, scales and skin keep the fluid out besides");
     private static readonly Phrase CutCloser = new("core-will-rot.remedy", "inject it, or cut it closer; keep it cold until it is reached");
+    private static readonly Phrase NeverOpened = new(
+        "core-will-rot.remedy-unopened", "such a body is not opened: change the fluid often, keep it cold, and divide a large one where that is allowed");
+
     private static readonly Phrase OverPromises = new(
         "rule-over-promises", "'{rule}' would give {says:0.# days} for {depth:0 mm}; the model gives {low:0} to {high:0}");
     private static readonly Phrase LongerIsPlanned = new("rule-over-promises.remedy", "the longer time is planned");
@@ -91,7 +94,7 @@ internal sealed record BodyFixation
         }
 
         var fixation = new BodyFixation { Regions = ImmutableCollectionsMarshal.AsImmutableArray(regions), Time = time, Slowest = regions[slowest] };
-        return new(fixation, Findings(body.Group, fixation, injections, cuts, bath, Warmth.KeepingFactor(temperatureC)));
+        return new(fixation, Findings(body, fixation, injections, cuts, bath, Warmth.KeepingFactor(temperatureC)));
     }
 
     private static RegionInjection? Injected(InjectionPlan? injections, BodyRegion region)
@@ -141,8 +144,9 @@ internal sealed record BodyFixation
     }
 
     private static ImmutableArray<Finding> Findings(
-        TaxonGroup group, BodyFixation fixation, InjectionPlan? injections, CutPlan? cuts, FixingBath bath, double keeps)
+        BodyMeasure body, BodyFixation fixation, InjectionPlan? injections, CutPlan? cuts, FixingBath bath, double keeps)
     {
+        var group = body.Group;
         ImmutableArray<Finding> findings = [];
         var untouched = injections is null or { Regions.IsEmpty: true } && cuts is null or { Regions.IsEmpty: true };
         if (group.Barrier is SkinBarrier.Armour && untouched)
@@ -150,7 +154,7 @@ internal sealed record BodyFixation
 
         if (Late(fixation, bath, keeps) is { Count: > 0 } late)
         {
-            var remedy = untouched && group.Barrier >= SkinBarrier.Hide ? CutAndInject : CutCloser;
+            var remedy = !BodyKind.Of(body).Allows(Gestures.Cut) ? NeverOpened : untouched && group.Barrier >= SkinBarrier.Hide ? CutAndInject : CutCloser;
             findings = findings.Add(TooLate(late, bath, keeps, remedy));
         }
 

@@ -17,7 +17,8 @@ internal static class AmphibianGroups
         new("trunk-wall", "trunk wall", 0.22, 1, 0.5, FrogShares) { InjectAt = "back muscle" },
         new("coelom", "body cavity", 0.28, 1, 1, FrogShares)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], InjectAt = "body cavity until filled but not bloated", Cut = ShortSlit,
+            Along = 0.6, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], // 0.55 to 0.65 of snout to vent: common practice
+            InjectAt = "body cavity until filled but not bloated", Cut = ShortSlit,
         },
         new("forelimbs", "forelimbs", 0.08, 2, 0.3, FrogShares) { InjectAt = "upper arm, in large animals", Aliases = ["arm"] },
         new("hindlimbs", "hindlimbs", 0.28, 2, 0.5, FrogShares) { InjectAt = "thigh, in large animals", Aliases = ["thigh"] },
@@ -29,7 +30,8 @@ internal static class AmphibianGroups
         new("trunk-wall", "trunk wall", 0.30, 1, 0.6, Unsure) { InjectAt = "back muscle" },
         new("coelom", "body cavity", 0.23, 1, 1, Unsure)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], InjectAt = "body cavity until filled but not bloated", Cut = ShortSlit,
+            Along = 0.6, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], // 0.55 to 0.65 of snout to vent: common practice
+            InjectAt = "body cavity until filled but not bloated", Cut = ShortSlit,
         },
         new("forelimbs", "forelimbs", 0.04, 2, 0.25, Unsure),
         new("hindlimbs", "hindlimbs", 0.06, 2, 0.3, Unsure) { Aliases = ["thigh"] },
@@ -40,6 +42,7 @@ internal static class AmphibianGroups
     [
         new("amphibian", "vertebrate", "amphibian")
         {
+            Air = new(1040, Band(0, 0.05, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Amphibia"],
             DensityKgPerM3 = Band(1020, 1030, 1040, Memory),
             WaterFraction = Band(0.78, 0.80, 0.82, Thorson),
@@ -47,6 +50,7 @@ internal static class AmphibianGroups
             Shape = BodyShape.Cylinder(4, 1.3, "assumed"),
             Barrier = SkinBarrier.Open,
             Regions = Newt,
+            WallMm = Band(0.9, 2.2, 3, "common practice: 0.3 to 1 mm in a frog"),
             WholeUpToMm = Band(4, 6, 8, "common practice: up to about 40 mm snout to vent neither cut nor injected; " + McDiarmid),
             Cautions = [new("skin-toxins", false, "Skin secretions irritate eyes and wounds; rinse the mucus off before fixing.", Practice)],
         },
@@ -74,6 +78,8 @@ internal static class AmphibianGroups
         },
         new("amphibian-larva", "amphibian", "tadpole or salamander larva")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Larvae,
             DensityKgPerM3 = Band(1010, 1020, 1030, Memory),
             WaterFraction = Band(0.88, 0.92, 0.94, Unsure),
             Length = LengthKind.Total,
@@ -83,6 +89,8 @@ internal static class AmphibianGroups
         },
         new("amphibian-egg", "amphibian", "amphibian spawn")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Eggs,
             DensityKgPerM3 = Band(1000, 1010, 1030, Unsure),
             WaterFraction = Band(0.90, 0.95, 0.98, Unsure),
             Length = LengthKind.Total,

@@ -32,14 +32,17 @@ internal static class ArthropodGroups
     [
         new("arthropod", "invertebrate", "arthropod")
         {
+            Kind = BodyKind.Airy,
             Taxa = ["Arthropoda"],
             DensityKgPerM3 = Band(1000, 1070, 1200, Memory),
             WaterFraction = Band(0.60, 0.68, 0.75, Memory),
             Barrier = SkinBarrier.Hide,
             Shape = BodyShape.Cylinder(3, 1.4, "assumed"),
+            WallMm = Band(0.5, 1.5, 3, "common practice, unsure: the soft skin between the plates"),
         },
         new("crustacean", "arthropod", "crustacean")
         {
+            Kind = BodyKind.Armoured,
             Taxa = ["Crustacea", "Malacostraca"],
             IsCalcareous = true,
             WaterFraction = Band(0.65, 0.70, 0.75, Memory),
@@ -63,17 +66,20 @@ internal static class ArthropodGroups
         },
         new("crustacean-larva", "crustacean", "crustacean larva")
         {
+            Kind = BodyKind.Larvae,
             Barrier = SkinBarrier.Slow,
             WaterFraction = Band(0.75, 0.82, 0.90, Unsure),
         },
         new("small-crustacean", "crustacean", "isopod, amphipod, mysid, copepod and the like")
         {
+            Kind = BodyKind.Tiny,
             Taxa = ["Peracarida", "Isopoda", "Amphipoda", "Mysida", "Cumacea", "Tanaidacea", "Copepoda", "Ostracoda", "Branchiopoda", "Cladocera"],
             Barrier = SkinBarrier.Slow,
             Shape = BodyShape.Ellipsoid(0.22, 0.25, 1.4, "assumed"),
         },
         new("barnacle", "crustacean", "barnacle")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Cirripedia", "Thecostraca", "Balanidae"],
             DensityKgPerM3 = Band(1200, 1500, 1800, Unsure),
             Length = LengthKind.Shell,
@@ -84,13 +90,14 @@ internal static class ArthropodGroups
                 new("body", "body between the plates", 1, 1, 1, "the whole")
                 {
                     IsCavity = true,
-                    Cut = new("prise the plates of the lid apart", Band(1, 3, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("prise the plates of the lid apart", Band(1, 3, 10, Practice), 50, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
         },
         new("insect", "arthropod", "insect")
         {
+            Air = new(1060, Band(0.05, 0.20, 0.40, "common practice: breathing tubes")),
             Taxa = ["Insecta", "Hexapoda", "Coleoptera", "Diptera", "Hymenoptera", "Hemiptera", "Orthoptera", "Odonata", "Blattodea", "Lepidoptera"],
             DensityKgPerM3 = Band(1000, 1050, 1100, Memory),
             WaterFraction = Band(0.60, 0.66, 0.72, Memory),
@@ -98,12 +105,15 @@ internal static class ArthropodGroups
         },
         new("insect-larva", "insect", "insect larva or nymph")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Soft,
             WaterFraction = Band(0.70, 0.78, 0.85, Unsure),
             Shape = BodyShape.Cylinder(6, 1.4, "assumed: a caterpillar"),
             Barrier = SkinBarrier.Slow,
         },
         new("arachnid", "arthropod", "spider, scorpion, harvestman")
         {
+            Air = new(1060, Band(0.03, 0.08, 0.20, "common practice, unsure: breathing tubes and hair")),
             Taxa = ["Arachnida", "Araneae", "Scorpiones", "Opiliones", "Solifugae"],
             DensityKgPerM3 = Band(1000, 1060, 1100, Memory),
             WaterFraction = Band(0.65, 0.70, 0.75, Memory),
@@ -114,11 +124,14 @@ internal static class ArthropodGroups
         },
         new("mite", "arachnid", "mite or tick")
         {
+            Air = BodyAir.None,
+            Kind = BodyKind.Tiny,
             Taxa = ["Acari", "Ixodida"],
             Regions = [new("body", "body", 1, 1, 1, "the whole")],
         },
         new("myriapod", "arthropod", "centipede or millipede")
         {
+            Air = new(1080, Band(0.03, 0.08, 0.20, "common practice, unsure: breathing tubes")),
             Taxa = ["Myriapoda", "Chilopoda", "Diplopoda"],
             DensityKgPerM3 = Band(1020, 1080, 1150, Unsure),
             Shape = BodyShape.Cylinder(12, 1.4, "assumed"),
@@ -128,6 +141,7 @@ internal static class ArthropodGroups
         },
         new("horseshoe-crab", "arthropod", "horseshoe crab")
         {
+            Kind = BodyKind.Armoured,
             Taxa = ["Xiphosura", "Limulidae"],
             Length = LengthKind.Carapace,
             TotalPerLength = Band(1.8, 2, 2.2, Unsure),

@@ -14,7 +14,7 @@ internal static class BirdGroups
         new("breast", "breast muscle", 0.24, 1, 0.5, Unsure) { InjectAt = "breast muscle, both sides of the keel" },
         new("abdomen", "body cavity", 0.38, 1, 1, Unsure)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom", "body-cavity"],
+            Along = 0.4, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom", "body-cavity"], // 0.35 to 0.45: common practice
             InjectAt = "body cavity, from behind the breastbone",
             Cut = new("abdominal wall beside the cloaca", Band(20, 30, 50, Practice), 50, 0.2, OpensCavity: true, IsSingle: true),
         },
@@ -26,6 +26,7 @@ internal static class BirdGroups
     [
         new("bird", "vertebrate", "bird")
         {
+            Air = new(1040, Band(0.10, 0.15, 0.20, "common practice: lungs and air sacs, the plumage wetted")),
             Taxa = ["Aves"],
             DensityKgPerM3 = Band(750, 950, 1030, Larramendi + "; plucked and with flooded air sacs near the upper end, from memory"),
             WaterFraction = Band(0.62, 0.65, 0.68, Memory),
@@ -36,6 +37,7 @@ internal static class BirdGroups
             Length = LengthKind.Total,
             Regions = Whole,
             WholeUpToMm = Band(5, 8, 11, "common practice, unsure"),
+            WallMm = Band(1.3, 2, 3.8, "common practice: 0.3 to 0.6 mm in a songbird, 1 to 1.5 in a pigeon, 3 to 6 in a goose"),
             Cautions =
             [
                 new(
@@ -50,6 +52,7 @@ internal static class BirdGroups
         },
         new("chick", "bird", "chick or nestling")
         {
+            Air = new(1030, Band(0.03, 0.05, 0.10, "common practice, unsure")),
             WaterFraction = Band(0.70, 0.78, 0.85, Unsure),
             DensityKgPerM3 = Band(950, 1010, 1050, Unsure),
             Barrier = SkinBarrier.Slow,

@@ -6,13 +6,14 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Echinoderms.</summary>
 internal static class EchinodermGroups
 {
-    private static ImmutableArray<RegionRow> Body(string inject, CutRow? cut) =>
-        [new("body", "body cavity", 1, 1, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
+    private static ImmutableArray<RegionRow> Body(string inject, CutRow? cut, int count = 1) =>
+        [new("body", "body cavity", 1, count, 1, "the whole") { IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["coelom"], InjectAt = inject, Cut = cut }];
 
     public static readonly ImmutableArray<GroupRow> Rows =
     [
         new("echinoderm", "invertebrate", "echinoderm")
         {
+            Kind = BodyKind.SoftLimbed,
             Taxa = ["Echinodermata"],
             DensityKgPerM3 = Band(1050, 1200, 1500, Unsure),
             WaterFraction = Band(0.50, 0.65, 0.80, Unsure),
@@ -27,7 +28,7 @@ internal static class EchinodermGroups
             Taxa = ["Asteroidea", "Asteriidae"],
             // Measured across, arm tip to arm tip.
             Shape = new(0.12, 1, 0.25, 1.4, "assumed: five arms across"),
-            Regions = Body("cavity of each arm, 2 to 10 mL, once over 10 cm across", null), // common practice
+            Regions = Body("cavity of each arm, 2 to 10 mL, once over 10 cm across", null, count: 5), // common practice
             WholeUpToMm = Band(4, 6, 8, "common practice: up to 10 cm across"),
         },
         new("brittle-star", "echinoderm", "brittle star")
@@ -38,6 +39,7 @@ internal static class EchinodermGroups
         new("crinoid", "echinoderm", "feather star or sea lily") { Taxa = ["Crinoidea"] },
         new("sea-urchin", "echinoderm", "sea urchin")
         {
+            Kind = BodyKind.Armoured,
             Taxa = ["Echinoidea", "Echinidae", "Diadematidae"],
             Shape = BodyShape.Ellipsoid(0.55, 1, 1.3, "assumed: a flattened ball"),
             Barrier = SkinBarrier.Armour,
@@ -51,6 +53,7 @@ internal static class EchinodermGroups
         },
         new("sea-cucumber", "echinoderm", "sea cucumber")
         {
+            Kind = BodyKind.Sac,
             Taxa = ["Holothuroidea"],
             DensityKgPerM3 = Band(1020, 1050, 1100, Unsure),
             WaterFraction = Band(0.85, 0.89, 0.92, Memory),

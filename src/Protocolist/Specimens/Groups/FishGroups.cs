@@ -21,7 +21,8 @@ internal static class FishGroups
         new("right-flank", "right flank muscle", flank, 1, 0.6, source) { InjectAt = "back muscle, from the right", Cut = MuscleSlits },
         new("cavity", "body cavity", cavity, 1, 1, source)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom", "belly"], InjectAt = "body cavity, in front of the vent", Cut = BellySlit,
+            Along = 0.35, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom", "belly"], // 0.30 to 0.40: common practice
+            InjectAt = "body cavity, in front of the vent", Cut = BellySlit,
         },
         new("tail", "tail stalk and fins", tail, 1, 0.4, source) { InjectAt = "tail stalk, from the right" },
     ];
@@ -41,10 +42,12 @@ internal static class FishGroups
             // Whole up to 75, 150 and 200 mm by three handbooks; half-width is 0.055 of the length.
             WholeUpToMm = Band(4.1, 8.2, 11, Usgs + " (150 mm); 75 mm by memory; 200 mm by Allen"),
             DoseMlPerKg = Band(60, 80, 120, Embalming),
+            WallMm = Band(4, 5, 9, "common practice: 1 mm in a fish of 10 cm, 3 to 5 at 30 cm, 7 to 12 at 60 cm; a shark of 1 m 4 to 8"),
             SpareSide = "left",
         },
         new("bony-fish", "fish", "bony fish")
         {
+            Air = new(1065, Band(0, 0.06, 0.07, "swim bladder 5 to 7 %, none once pierced: Jones and Marshall 1953, from memory")),
             Taxa =
             [
                 "Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes",
@@ -55,6 +58,7 @@ internal static class FishGroups
         },
         new("flatfish", "bony-fish", "flatfish")
         {
+            Air = BodyAir.None,
             Taxa = ["Pleuronectiformes", "Pleuronectidae", "Soleidae", "Bothidae", "Scophthalmidae"],
             Shape = BodyShape.Ellipsoid(0.45, 0.06, 1.3, "derived: ellipsoid 1 : 0.45 : 0.06"),
             LengthMass = new(
@@ -74,6 +78,7 @@ internal static class FishGroups
         new("oily-fish", "bony-fish", "oily fish (herring, salmon and their like, where rich in fat)"),
         new("fish-larva", "fish", "fish larva or fry")
         {
+            Kind = BodyKind.Larvae,
             WaterFraction = Band(0.80, 0.85, 0.90, Unsure),
             Shape = BodyShape.Ellipsoid(0.15, 0.10, 1.4, "assumed"),
             Barrier = SkinBarrier.Open,

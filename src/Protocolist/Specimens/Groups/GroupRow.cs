@@ -7,6 +7,10 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 {
     public ImmutableArray<string> Taxa { get; init; } = [];
 
+    public BodyAir? Air { get; init; }
+
+    public BodyKind? Kind { get; init; }
+
     public SourcedBand? DensityKgPerM3 { get; init; }
 
     public SourcedBand? WaterFraction { get; init; }
@@ -32,6 +36,8 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
     public SourcedBand? WholeUpToMm { get; init; }
 
     public SourcedBand? DoseMlPerKg { get; init; }
+
+    public SourcedBand? WallMm { get; init; }
 
     public string? SpareSide { get; init; }
 

@@ -18,6 +18,7 @@ internal static class JellyAndColonyGroups
     [
         new("cnidarian", "invertebrate", "cnidarian")
         {
+            Kind = BodyKind.Colony,
             Taxa = ["Cnidaria", "Anthozoa"],
             DensityKgPerM3 = Band(1020, 1030, 1060, Memory),
             WaterFraction = Band(0.80, 0.90, 0.96, Unsure),
@@ -27,6 +28,7 @@ internal static class JellyAndColonyGroups
         },
         new("jellyfish", "cnidarian", "jellyfish")
         {
+            Kind = BodyKind.Jelly,
             Taxa = ["Scyphozoa", "Cubozoa", "Medusozoa"],
             DensityKgPerM3 = Band(1020, 1025, 1030, Memory),
             WaterFraction = Band(0.95, 0.955, 0.96, Memory),
@@ -40,6 +42,7 @@ internal static class JellyAndColonyGroups
         new("hydroid", "cnidarian", "hydroid") { Taxa = ["Hydrozoa", "Leptothecata", "Anthoathecata", "Hydroida"] },
         new("anemone", "cnidarian", "sea anemone")
         {
+            Kind = BodyKind.Sac,
             Taxa = ["Actiniaria", "Actiniidae"],
             WaterFraction = Band(0.80, 0.86, 0.90, Unsure),
             Regions = Filled("through the mouth, 5 to 20 mL, in large animals"), // common practice
@@ -60,6 +63,7 @@ internal static class JellyAndColonyGroups
         },
         new("ctenophore", "invertebrate", "comb jelly")
         {
+            Kind = BodyKind.Jelly,
             Taxa = ["Ctenophora"],
             DensityKgPerM3 = Band(1020, 1025, 1030, Memory),
             WaterFraction = Band(0.95, 0.957, 0.96, Memory),
@@ -71,6 +75,7 @@ internal static class JellyAndColonyGroups
         },
         new("sponge", "invertebrate", "sponge")
         {
+            Kind = BodyKind.Colony,
             Taxa = ["Porifera", "Demospongiae", "Hexactinellida"],
             DensityKgPerM3 = Band(1020, 1080, 1200, Unsure),
             WaterFraction = Band(0.80, 0.87, 0.92, Memory),
@@ -87,6 +92,7 @@ internal static class JellyAndColonyGroups
         new("calcareous-sponge", "sponge", "calcareous sponge") { Taxa = ["Calcarea"], IsCalcareous = true },
         new("bryozoan", "invertebrate", "moss animal")
         {
+            Kind = BodyKind.Colony,
             Taxa = ["Bryozoa", "Ectoprocta"],
             DensityKgPerM3 = Band(1050, 1300, 1700, Unsure),
             WaterFraction = Band(0.40, 0.65, 0.85, Unsure),
@@ -96,6 +102,7 @@ internal static class JellyAndColonyGroups
         },
         new("ascidian", "invertebrate", "sea squirt")
         {
+            Kind = BodyKind.Sac,
             Taxa = ["Ascidiacea", "Tunicata", "Urochordata"],
             DensityKgPerM3 = Band(1020, 1030, 1060, Unsure),
             WaterFraction = Band(0.85, 0.90, 0.95, Memory),
@@ -105,6 +112,7 @@ internal static class JellyAndColonyGroups
         },
         new("salp", "ascidian", "salp or other pelagic tunicate")
         {
+            Kind = BodyKind.Jelly,
             Taxa = ["Thaliacea", "Salpida", "Appendicularia"],
             WaterFraction = Band(0.94, 0.955, 0.97, Memory),
             IsGelatinous = true,
@@ -113,6 +121,7 @@ internal static class JellyAndColonyGroups
         },
         new("brachiopod", "invertebrate", "lamp shell")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Brachiopoda"],
             DensityKgPerM3 = Band(1200, 1500, 1800, Unsure),
             WaterFraction = Band(0.30, 0.50, 0.70, Unsure),
@@ -125,7 +134,7 @@ internal static class JellyAndColonyGroups
                 new("body", "soft body between the valves", 1, 1, 1, "the whole")
                 {
                     IsCavity = true,
-                    Cut = new("wedge the valves open", Band(2, 5, 10, Practice), 50, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("wedge the valves open", Band(2, 5, 10, Practice), 50, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),

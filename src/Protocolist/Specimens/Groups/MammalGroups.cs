@@ -28,12 +28,12 @@ internal static class MammalGroups
         new("neck", "neck", neck, 1, 0.59, Anatomy) { InjectAt = "deep muscle on both sides of the spine", Cut = Slits("along the side that will not show") },
         new("thorax", "chest", thorax, 1, 1, Anatomy)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["chest"],
+            Along = 0.28, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["chest"], // chest and belly together 0.55 to 0.65: common practice
             InjectAt = "between the ribs into the chest cavity, and the muscle over the shoulder", Cut = Slits("between the ribs", opens: true),
         },
         new("abdomen", "abdomen", abdomen, 1, 1, Anatomy)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["belly", "coelom"],
+            Along = 0.32, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["belly", "coelom"],
             InjectAt = "abdominal cavity and gut, fluid spread to all quarters", Cut = Slits("belly, beside the midline, through the wall", opens: true),
         },
         new("forelimbs", "forelimbs", fore, 2, 0.36, Derived)
@@ -51,6 +51,7 @@ internal static class MammalGroups
     [
         new("mammal", "vertebrate", "mammal")
         {
+            Air = new(1050, Band(0.02, 0.04, 0.06, "common practice: lungs, gut and coat")),
             Taxa = ["Mammalia"],
             DensityKgPerM3 = Band(950, 1030, 1060, "derived from organ densities: 1.03 to 1.06 flooded, 0.95 to 1.00 with air; " + Larramendi),
             WaterFraction = Band(0.60, 0.67, 0.70, "Pace & Rathbun (0.73 of fat-free mass), from memory; BioNumbers 110743 (about 60 %)"),
@@ -60,6 +61,7 @@ internal static class MammalGroups
             LengthMass = HeadBody,
             Regions = Quadruped(0.08, 0.07, 0.24, 0.26, 0.12, 0.21, 0.02),
             WholeUpToMm = Band(5, 6, 11, "common practice: a mouse is opened or injected"),
+            WallMm = Band(2.2, 3.2, 6.5, "common practice: 0.7 to 1 mm in a mouse, 2 to 3 in a rat, 5 to 8 in a fox; double in fat animals"),
             SpareSide = "left",
             Cautions =
             [
@@ -101,6 +103,7 @@ internal static class MammalGroups
         new("shrew", "mammal", "shrew, mole or hedgehog") { Taxa = ["Eulipotyphla", "Insectivora", "Soricidae", "Talpidae", "Erinaceidae", "Soricomorpha"] },
         new("marine-mammal", "mammal", "seal or small whale")
         {
+            Air = new(1010, Band(0.02, 0.04, 0.06, "common practice: blubber floats it")),
             Taxa = ["Cetacea", "Pinnipedia", "Phocidae", "Otariidae", "Sirenia"],
             Shape = BodyShape.Cylinder(5, 1.2, "assumed: spindle-shaped, five times as long as thick"),
             Length = LengthKind.Total,

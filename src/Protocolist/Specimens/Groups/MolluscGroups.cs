@@ -11,6 +11,7 @@ internal static class MolluscGroups
         new("mantle", "mantle wall and fins", 0.50, 1, 0.4, Unsure),
         new("mantle-cavity", "organs in the mantle", 0.25, 1, 1, Unsure)
         {
+            Along = 0.85, // common practice
             IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "coelom", "cavity"], InjectAt = "flush the mantle cavity",
             Cut = new("mantle, in the midline below, once the mantle is over 10 cm", Band(30, 50, 100, Practice), 100, 0.2, OpensCavity: true, IsSingle: true),
         },
@@ -23,7 +24,7 @@ internal static class MolluscGroups
         new("spire", "organs in the whorls", 0.45, 1, 0.7, Unsure)
         {
             IsCavity = true, Tissue = Tissue.Viscera,
-            Cut = new(cut, Band(1, 2, 5, Practice), 30, 0.2, OpensCavity: true, IsSingle: true),
+            Cut = new(cut, Band(1, 2, 5, Practice), 30, 0, OpensCavity: true, IsSingle: true),
         },
     ];
 
@@ -31,6 +32,7 @@ internal static class MolluscGroups
     [
         new("mollusc", "invertebrate", "mollusc")
         {
+            Kind = BodyKind.Soft,
             Taxa = ["Mollusca"],
             DensityKgPerM3 = Band(1030, 1050, 1100, Memory),
             WaterFraction = Band(0.78, 0.81, 0.85, Memory),
@@ -39,6 +41,7 @@ internal static class MolluscGroups
         },
         new("gastropod", "mollusc", "snail")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Gastropoda"],
             DensityKgPerM3 = Band(1200, 1550, 1800, "from memory, shell included"),
             WaterFraction = Band(0.35, 0.50, 0.70, "from memory, unsure: shell included"),
@@ -51,6 +54,7 @@ internal static class MolluscGroups
         },
         new("land-snail", "gastropod", "land snail")
         {
+            Air = new(1250, Band(0, 0.05, 0.15, "common practice, unsure: air in the mantle")),
             Taxa = ["Stylommatophora", "Helicidae", "Pulmonata"],
             DensityKgPerM3 = Band(1050, 1200, 1500, "from memory, unsure: thin shell"),
             WaterFraction = Band(0.55, 0.68, 0.78, Unsure),
@@ -83,6 +87,7 @@ internal static class MolluscGroups
         },
         new("bivalve", "mollusc", "bivalve")
         {
+            Kind = BodyKind.Shelled,
             Taxa = ["Bivalvia", "Mytilidae", "Ostreidae", "Unionidae", "Pectinidae"],
             DensityKgPerM3 = Band(1200, 1600, 1800, "from memory, shell included"),
             WaterFraction = Band(0.25, 0.45, 0.65, "from memory, unsure: shell included"),
@@ -95,7 +100,7 @@ internal static class MolluscGroups
                 new("body", "soft body between the valves", 1, 1, 1, "the whole")
                 {
                     IsCavity = true, InjectAt = "flush the mantle cavity",
-                    Cut = new("wedge the valves open, or cut the closing muscle", Band(5, 10, 20, Practice), 100, 0.5, OpensCavity: true, IsSingle: true),
+                    Cut = new("wedge the valves open, or cut the closing muscle", Band(5, 10, 20, Practice), 100, 0, OpensCavity: true, IsSingle: true),
                 },
             ],
             WholeUpToMm = Band(0.5, 1, 2, "common practice: opened whatever its size"),
@@ -108,6 +113,7 @@ internal static class MolluscGroups
         },
         new("cephalopod", "mollusc", "cuttlefish or other cephalopod")
         {
+            Kind = BodyKind.SoftLimbed,
             Taxa = ["Cephalopoda", "Sepiida", "Sepiidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(1.5, 2.2, 4, Unsure),
@@ -115,6 +121,7 @@ internal static class MolluscGroups
             // Beaks, hooks and statoliths corrode in acid: O'Shea 2003, Large Squid Fixing and Preservation Notes.
             IsCalcareous = true,
             Regions = Squid,
+            WallMm = Band(8, 12, 16, "common practice: 2 to 4 % of the mantle length"),
             WholeUpToMm = Band(10, 15, 20, "common practice: the mantle is slit once over 10 cm"),
         },
         new("squid", "cephalopod", "squid")
@@ -131,6 +138,7 @@ internal static class MolluscGroups
             Taxa = ["Octopoda", "Octopodidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(3, 5, 8, Unsure),
+            WallMm = Band(2.5, 4, 6, "common practice: 2 to 4 % of the mantle length"),
             Shape = new(0.65, 0.70, 2.0, 1.4, "assumed, unsure: mantle, the arms counted in make three times its own volume"),
         },
     ];

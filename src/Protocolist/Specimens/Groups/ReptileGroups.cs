@@ -14,7 +14,8 @@ internal static class ReptileGroups
         new("trunk-wall", "neck and trunk wall", 0.35, 1, 0.6, LizardShares) { InjectAt = "muscle along the spine", Aliases = ["neck", "back"] },
         new("coelom", "body cavity", 0.25, 1, 1, LizardShares)
         {
-            IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], InjectAt = "body cavity, off the midline",
+            Along = 0.65, IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen", "belly"], // 0.6 to 0.7 of snout to vent: common practice
+            InjectAt = "body cavity, off the midline",
             Cut = new("ventral body wall, beside the midline", Band(6, 20, 76, "Wagstaffe & Fidler, by size"), 40, 0.2, OpensCavity: true),
         },
         new("forelimbs", "forelimbs", 0.05, 2, 0.3, LizardShares)
@@ -53,13 +54,14 @@ internal static class ReptileGroups
     private static readonly ImmutableArray<RegionRow> Turtle =
     [
         new("head", "head and neck", 0.10, 1, 0.6, Unsure) { InjectAt = "neck, pulled out", Aliases = ["neck"] },
-        new("limbs", "limbs", 0.20, 2, 0.45, Unsure)
+        new("limbs", "limbs", 0.20, 4, 0.45, Unsure)
         {
             InjectAt = "each limb socket", Aliases = ["thigh", "forelimbs", "hindlimbs"],
             Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.5, false, IsSingle: true),
         },
         new("coelom", "body within the shell", 0.68, 1, 1, Unsure)
         {
+            Along = 0.8, // common practice
             IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"], InjectAt = "through the soft skin in front of the hind limbs",
         },
         new("tail", "tail", 0.02, 1, 0.2, Unsure) { InjectAt = "tail base" },
@@ -69,12 +71,14 @@ internal static class ReptileGroups
     [
         new("reptile", "vertebrate", "reptile")
         {
+            Air = new(1050, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Reptilia", "Sauropsida"],
             DensityKgPerM3 = Band(1000, 1040, 1100, "from memory, within " + Larramendi),
             WaterFraction = Band(0.70, 0.72, 0.75, Thorson),
             Length = LengthKind.SnoutVent,
             Shape = BodyShape.Cylinder(5, 1.3, "assumed: lizard-like"),
             Regions = Lizard,
+            WallMm = Band(1.5, 2.5, 4, "common practice, unsure: 0.4 to 0.8 mm in a lizard of 60 mm, 1 to 2 in a snake of 1 m"),
             Cautions = [new("salmonella", false, "Reptiles may carry salmonella: gloves, and no food near the bench.", Memory)],
         },
         new("lizard", "reptile", "lizard")
@@ -105,6 +109,8 @@ internal static class ReptileGroups
         },
         new("turtle", "reptile", "turtle or tortoise")
         {
+            Air = new(1150, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
+            Kind = BodyKind.Armoured,
             Taxa = ["Testudines", "Chelonia", "Testudinidae", "Emydidae", "Cheloniidae"],
             DensityKgPerM3 = Band(1050, 1130, 1200, "from memory, within " + Larramendi),
             Length = LengthKind.Carapace,
@@ -117,6 +123,7 @@ internal static class ReptileGroups
         },
         new("crocodilian", "reptile", "crocodilian")
         {
+            Air = new(1080, Band(0, 0.06, 0.10, "common practice: lungs, none once emptied")),
             Taxa = ["Crocodylia", "Crocodilia", "Crocodylidae", "Alligatoridae"],
             DensityKgPerM3 = Band(1020, 1060, 1120, Unsure),
             Length = LengthKind.Total,

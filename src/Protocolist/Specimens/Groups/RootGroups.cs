@@ -19,6 +19,7 @@ internal static class RootGroups
             Regions = [new("body", "body", 1, 1, 1, "the whole")],
             WholeUpToMm = Band(3, 6, 11, "common practice, unsure: half-thickness of a mouse-sized body"),
             DoseMlPerKg = Band(60, 100, 150, Embalming),
+            WallMm = Band(1.5, 3, 6, "common practice, unsure"),
             Cautions =
             [
                 new("not-sterile", false, "Fixative does not sterilise at once: treat the specimen as infectious until it is fixed to the core.", Practice),
@@ -39,6 +40,7 @@ internal static class RootGroups
         },
         new("amniote-embryo", "vertebrate", "embryo or foetus of a mammal, bird or reptile")
         {
+            Kind = BodyKind.SoftLimbed,
             DensityKgPerM3 = Band(1000, 1030, 1060, Memory),
             WaterFraction = Band(0.75, 0.85, 0.92, Unsure),
             Shape = BodyShape.Cylinder(2, 1.3, "assumed: curled, twice as long as thick"),
@@ -51,12 +53,13 @@ internal static class RootGroups
                     IsCavity = true, Tissue = Tissue.Viscera, Aliases = ["abdomen"],
                     InjectAt = "abdomen, beside the cord, once the body is over 5 cm", // common practice
                 },
-                new("limbs", "limbs", 0.15, 2, 0.3, Unsure),
+                new("limbs", "limbs", 0.15, 4, 0.3, Unsure),
             ],
             WholeUpToMm = Band(8, 12, 15, "common practice: up to 5 cm whole"),
         },
         new("embryo", "animal", "egg or embryo")
         {
+            Kind = BodyKind.Eggs,
             DensityKgPerM3 = Band(1010, 1030, 1080, Unsure),
             WaterFraction = Band(0.70, 0.85, 0.95, Unsure),
             Shape = BodyShape.Ellipsoid(0.8, 0.8, 1.3, "assumed: an egg"),

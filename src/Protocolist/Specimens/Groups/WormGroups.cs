@@ -10,6 +10,7 @@ internal static class WormGroups
     [
         new("worm", "invertebrate", "worm")
         {
+            Kind = BodyKind.Worm,
             Taxa = ["Sipuncula", "Echiura", "Nemertea", "Priapulida"],
             DensityKgPerM3 = Band(1020, 1050, 1080, Unsure),
             WaterFraction = Band(0.80, 0.83, 0.86, Memory),

@@ -150,7 +150,7 @@ public class JointNeedsTests
         var plan = One(Shelf96("0 L", Jar + "}\n"));
         var row = new BatchRow(1, 2, "X-1", plan, [.. plan.Findings]);
 
-        Assert.Equal(("tall jar", 60.0), (row.FinalVessel, row.HandsOn.TotalMinutes));
+        Assert.Equal(("tall jar", 45.0), (row.FinalVessel, row.HandsOn.TotalMinutes));
         Assert.Equal(plan.Costs.Total, row.Total);
         Assert.Equal(plan.Findings.Count(f => f.Severity == Severity.Warning), row.Count(Severity.Warning));
         Assert.Equal(plan.Startable, row.Startable);

@@ -85,7 +85,8 @@ public class StepDraftingTests
         var step = Of("stage: immerse, fluid: formalin 10 %, ratio: 10, last: 10 d, look-for: [turned], watch: {every: 3 d, signs: {soft: re-inject, floating: press-out-air}}");
 
         Assert.Equal("turned", step.LookFor[0].ToString());
-        Assert.Equal(3, step.LookFor.Length);
+        Assert.Equal(4, step.LookFor.Length);
+        Assert.Equal(Protocolist.Specimens.BodyKind.Whole.Look.ToString(), step.LookFor[3].ToString());
         Assert.StartsWith("soft (a part still gives under the finger): ", step.LookFor[1].ToString(), StringComparison.Ordinal);
         Assert.StartsWith("floating (the body floats): ", step.LookFor[2].ToString(), StringComparison.Ordinal);
         Assert.Equal([new LocalDate(2027, 3, 4), new(2027, 3, 7)], step.Inspections.Select(i => i.Date)); // never closed: at the rhythm, and none a day before the end

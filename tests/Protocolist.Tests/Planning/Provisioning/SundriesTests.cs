@@ -46,7 +46,7 @@ public class SundriesTests
         Assert.Equal(["2002 gloves (ContaminatedSolids)", "1001 goggles", "1001 apron"], Needs(fix with { Least = Duration.FromDays(3000), Watch = (Duration.FromDays(1), []) }));
         Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(fix with { Least = Duration.FromDays(10), Watch = (Duration.Zero, []) }));
         Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(Step(StageKind.Bath, "ethanol 50 %vol")));
-        Assert.Empty(Needs(Step(StageKind.Wash, "tap water")));
+        Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Wash, "tap water")));
         Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Pose)));
         Assert.Empty(Needs(Step(StageKind.Hold)));
     }
@@ -75,9 +75,9 @@ public class SundriesTests
     public void Mounting_and_sealing_take_what_they_name()
     {
         static DraftStep Named(StageKind kind, string key, string word) => Step(kind) with { Work = key == "on" ? new MountWork(Support.Find(word)) : new SealWork(Sealing.Find(word), null) };
-        Assert.Equal(["1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
-        Assert.Empty(Needs(Named(StageKind.Mount, "on", "nothing")));
-        Assert.Empty(Needs(Step(StageKind.Mount)));
+        Assert.Equal(["2 gloves (ContaminatedSolids)", "1 glass-plate"], Needs(Named(StageKind.Mount, "on", "glass plate")));
+        Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Named(StageKind.Mount, "on", "nothing")));
+        Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Mount)));
         Assert.Empty(Needs(Step(StageKind.Seal)));
         Assert.Equal(["1 neutral-cure-silicone"], Needs(Named(StageKind.Seal, "closure", "neutral-cure silicone")));
     }
@@ -110,11 +110,29 @@ public class SundriesTests
     private static SundryShelf Shelf(params StockItem[] items) => new(StockMaterial.Of([.. items], ExchangeRates.None("EUR"), SubstanceCatalogue.Bundled));
 
     [Fact]
-    public void Of_a_wanted_size_that_one_is_taken_else_the_first_that_is_called_alike()
+    public void Of_a_wanted_size_that_one_is_taken_else_one_of_no_size_and_never_another()
     {
         var shelf = Shelf(Item(StockKind.Consumable, "needle 18 G", 5, id: "a"), Item(StockKind.Consumable, "needle 21 G", 5, id: "b"), Item(StockKind.Consumable, "needle 50 G", 5, id: "c"));
-        Assert.Equal(["b", "a", "c", "a"], ((int[])[21, 20, 50, 0]).Select(g => shelf.Find(new(SundryKind.Needle, g))!.Id));
+        Assert.Equal(["b", null, "c", "a"], ((int[])[21, 20, 50, 0]).Select(g => shelf.Find(new(SundryKind.Needle, g))?.Id));
+        Assert.Equal("any", Shelf(Item(StockKind.Consumable, "needle 18 G", 5, id: "a"), Item(StockKind.Consumable, "needles, assorted", 5, id: "any")).Find(new(SundryKind.Needle, 20))!.Id);
+        Assert.Null(Shelf(Item(StockKind.Consumable, "syringe 10 mL", 5, id: "ten")).Find(new(SundryKind.Syringe, 1)));
+        Assert.Null(Shelf(Item(StockKind.Consumable, "syringe 2.5 mL", 5, id: "half")).Find(new(SundryKind.Syringe, 5)));
         Assert.Null(shelf.Find(new(SundryKind.Syringe, 10)));
+    }
+
+    /// <summary>A bench without 23 G and without 2 mL works with the next that it has; what nothing near is listed of stays as it is wanted.</summary>
+    [Fact]
+    public void Needles_and_syringes_are_those_of_the_bench_where_it_has_near_ones()
+    {
+        static (int Syringe, int Needle) At(int syringe, int needle, SundryShelf shelf) =>
+            BenchTools.Of(With((syringe, needle, 25)), shelf).Sites.Select(s => (s.SyringeMl, s.NeedleGauge)).Single();
+        var shelf = Shelf(
+            Item(StockKind.Consumable, "needle 21 G", 5, id: "n21"), Item(StockKind.Consumable, "needle 18 G", 5, id: "n18"), Item(StockKind.Consumable, "syringe 10 mL", 5, id: "s10"));
+        Assert.Equal((10, 21), At(2, 23, shelf));
+        Assert.Equal((10, 18), At(10, 18, shelf));
+        Assert.Equal((10, 18), At(5, 16, shelf));
+        Assert.Equal((1, 30), At(1, 30, shelf));
+        Assert.Equal((1, 30), At(1, 30, Shelf()));
     }
 
     [Fact]
@@ -175,7 +193,7 @@ public class SundriesTests
         Assert.Equal(["gloves", "syringe-10-ml", "n18"], sized.Select(t => t.Stock?.Id ?? t.Sundry.Id));
         Assert.Equal([2, 1, 2], sized.Select(t => t.AllUses));
         Assert.Equal(["n18"], sized[2].Stock!.Items.Select(i => i.Id));
-        Assert.Equal("n20", All(With((10, 18, 50)), Item(StockKind.Consumable, "needle 20 G", 9, id: "n20"))[2].Stock!.Id);
+        Assert.Null(All(With((10, 18, 50)), Item(StockKind.Consumable, "needle 20 G", 9, id: "n20"))[2].Stock);
 
         var fix = Step(StageKind.Immerse, "neutral buffered formalin 10 %") with { Changes = 2 };
         Assert.Equal(3, All(fix, Item(StockKind.Consumable, "gloves, Pair", 9))[0].AllUses);

@@ -110,9 +110,9 @@ public class RemediesTests
     public void What_is_injected_again_is_the_parts_own_dose_or_a_fifth_of_all()
     {
         var dose = Watched.Plan.Step("dose")!;
-        Assert.Equal(dose.Volume!.Value.Milliliters / 5, Again("nowhere in particular"), 6);
-        Assert.Equal(dose.Volume.Value.Milliliters / 5, Again(""), 6);
-        foreach (var site in dose.Sites) Assert.Equal(dose.Sites.First(s => s.Region == site.Region).Total.Milliliters, Again($"left {site.Region}"), 6);
+        Assert.Equal(dose.Volume!.Value.Milliliters / 5, Again("nowhere in particular"), 0.001);
+        Assert.Equal(dose.Volume.Value.Milliliters / 5, Again(""), 0.001);
+        foreach (var site in dose.Sites) Assert.Equal(dose.Sites.First(s => s.Region == site.Region).Total.Milliliters, Again($"left {site.Region}"), 0.002);
 
         static double Again(string place) =>
             Watched.Revise($"{Watched.InFix}  - {{step: fix, at: 2027-03-04T10:00, signs: [soft]{(place.Length > 0 ? $", place: {place}" : "")}}}").Step("fix-re-inject-1")!.Volume!.Value.Milliliters;
