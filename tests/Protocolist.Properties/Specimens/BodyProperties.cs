@@ -157,7 +157,10 @@ public class BodyProperties
 
     private static BodyMeasure Long(Animal a, double grams) => BodyMeasure.Of(new Specimen
     {
-        Id = "x", Group = a.Group, Mass = Mass.FromGrams(grams), Length = Length.FromMillimeters(a.SpacingMm * 3),
+        Id = "x",
+        Group = a.Group,
+        Mass = Mass.FromGrams(grams),
+        Length = Length.FromMillimeters(a.SpacingMm * 3),
     }).Value!;
 
     private static BodyMeasure Body(Animal a, double grams) =>

@@ -53,7 +53,11 @@ internal static class MeasuredBodies
     /// <summary>The row as a specimen of that group, measured by the length that the group is measured by.</summary>
     public static Specimen Specimen(Row row, TaxonGroup group) => new()
     {
-        Id = "r", Group = group.Id, ScientificName = row.Species, Mass = Mass.FromGrams(row.MassG), Length = Length.FromMillimeters(row.LengthMm),
+        Id = "r",
+        Group = group.Id,
+        ScientificName = row.Species,
+        Mass = Mass.FromGrams(row.MassG),
+        Length = Length.FromMillimeters(row.LengthMm),
     };
 
     private static Row Species(string[] cells) => new(cells[0], cells[1], cells[2], Number(cells[3]), Number(cells[4]));

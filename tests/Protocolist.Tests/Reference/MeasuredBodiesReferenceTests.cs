@@ -171,7 +171,11 @@ public class MeasuredBodiesReferenceTests(ITestOutputHelper output)
         {
             var specimen = new Specimen
             {
-                Id = "c", Group = group, Mass = Mass.FromGrams(grams), Length = Length.FromMillimeters(90), Thickness = Length.FromMillimeters(20),
+                Id = "c",
+                Group = group,
+                Mass = Mass.FromGrams(grams),
+                Length = Length.FromMillimeters(90),
+                Thickness = Length.FromMillimeters(20),
             };
             Assert.Empty(BodyMeasure.Of(specimen).Findings);
         }
@@ -199,6 +203,9 @@ public class MeasuredBodiesReferenceTests(ITestOutputHelper output)
 
     private static Length Half(string group, double massG, double totalMm) => BodyMeasure.Of(new Specimen
     {
-        Id = "f", Group = group, Mass = Mass.FromGrams(massG), TotalLength = Length.FromMillimeters(totalMm),
+        Id = "f",
+        Group = group,
+        Mass = Mass.FromGrams(massG),
+        TotalLength = Length.FromMillimeters(totalMm),
     }).Value!.HalfThickness.Nominal;
 }
