@@ -12,6 +12,7 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
     private static readonly (string Name, Func<Specimen, double?> Get, Func<Specimen, double, Specimen> With)[] Numbers =
     [
         ("massG", s => s.Mass?.Grams, (s, v) => s with { Mass = Mass.FromGrams(v) }),
+        ("massMarginG", s => s.MassMargin?.Grams, (s, v) => s with { MassMargin = Mass.FromGrams(v) }),
         ("lotMassG", s => s.LotMass?.Grams, (s, v) => s with { LotMass = Mass.FromGrams(v) }),
         ("displacementVolumeMl", s => s.DisplacementVolume?.Milliliters, (s, v) => s with { DisplacementVolume = Volume.FromMilliliters(v) }),
         ("lengthMm", s => s.Length?.Millimeters, (s, v) => s with { Length = Millimetres(v) }),
@@ -22,6 +23,11 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         ("carapaceLengthMm", s => s.CarapaceLength?.Millimeters, (s, v) => s with { CarapaceLength = Millimetres(v) }),
         ("mantleLengthMm", s => s.MantleLength?.Millimeters, (s, v) => s with { MantleLength = Millimetres(v) }),
         ("discWidthMm", s => s.DiscWidth?.Millimeters, (s, v) => s with { DiscWidth = Millimetres(v) }),
+        ("forearmLengthMm", s => s.ForearmLength?.Millimeters, (s, v) => s with { ForearmLength = Millimetres(v) }),
+        ("carapaceWidthMm", s => s.CarapaceWidth?.Millimeters, (s, v) => s with { CarapaceWidth = Millimetres(v) }),
+        ("eggDiameterMm", s => s.EggDiameter?.Millimeters, (s, v) => s with { EggDiameter = Millimetres(v) }),
+        ("ventralMantleLengthMm", s => s.VentralMantleLength?.Millimeters, (s, v) => s with { VentralMantleLength = Millimetres(v) }),
+        ("bodyLengthMm", s => s.BodyLength?.Millimeters, (s, v) => s with { BodyLength = Millimetres(v) }),
         ("girthMm", s => s.Girth?.Millimeters, (s, v) => s with { Girth = Millimetres(v) }),
         ("widthMm", s => s.Width?.Millimeters, (s, v) => s with { Width = Millimetres(v) }),
         ("heightMm", s => s.Height?.Millimeters, (s, v) => s with { Height = Millimetres(v) }),

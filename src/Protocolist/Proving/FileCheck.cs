@@ -50,7 +50,7 @@ public static class FileCheck
             switch (KindOf(text))
             {
                 case "specimen":
-                    findings.AddRange(SpecimenReader.Read(source, kinds).Findings);
+                    findings.AddRange(SpecimenReader.Check(source, kinds));
                     break;
                 case "log":
                     findings.AddRange(LogReader.Read(source, DateTimeZone.Utc).Findings);

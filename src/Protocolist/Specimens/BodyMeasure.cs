@@ -15,7 +15,7 @@ internal sealed record BodyMeasure
     private static readonly Phrase SizeEstimated = new("size-reckoned", "the volume, about {volume:two mL} ({low:two} to {high:two}), is reckoned from {how}");
     private static readonly Phrase SizeEstimatedRemedy = new("size-reckoned.remedy", "weigh the specimen: every amount rests on it");
 
-    private static readonly ImmutableArray<string> Unusable = ["not-positive", "count-below-one", "no-measurement", "absurd-size"];
+    private static readonly ImmutableArray<string> Unusable = ["not-positive", "count-below-one", "no-measurement", "absurd-size", "mass-margin"];
 
     /// <summary>The specimen as given.</summary>
     public required Specimen Specimen { get; init; }
@@ -66,33 +66,38 @@ internal sealed record BodyMeasure
     {
         ArgumentNullException.ThrowIfNull(specimen);
         var findings = new List<Finding>();
-        var group = SpecimenRules.Check(specimen, kinds ?? Kinds.Bundled, findings);
+        kinds ??= Kinds.Bundled;
+        var group = SpecimenRules.Check(specimen, kinds, findings);
         if (group is null || findings.Exists(f => f.Severity == Severity.Error && Unusable.Contains(f.Id))) return new(null, [.. findings]);
-        return Estimated(specimen, group, findings);
+        return Estimated(specimen, group, findings, kinds);
     }
 
     /// <summary>The same for a specimen whose sizes are known to be sound, such as one that stands for a class.</summary>
-    internal static Checked<BodyMeasure> Estimated(Specimen specimen, TaxonGroup group, List<Finding> findings)
+    internal static Checked<BodyMeasure> Estimated(Specimen specimen, TaxonGroup group, List<Finding> findings, Kinds? kinds = null)
     {
         var length = BodyLength.Of(specimen, group, findings);
         var half = BodyThickness.Measured(specimen, group.Shape);
-        if (BodyVolume.Of(specimen, group, length, half) is not var (mass, volume))
+        var by = BodyLength.Relation(specimen, group, length);
+        if (BodyVolume.Of(specimen, group, length, half, by) is not var (mass, volume))
         {
             var remedy = NoVolumeRemedy.With(("kind", MeasureNames.Of(group.Length)));
             findings.Add(Finding.Error("no-measurement", NoVolume.With(("group", group.Name)), remedy));
             return new(null, [.. findings]);
         }
 
-        Contradictions.Find(specimen, group, length, findings);
+        Contradictions.Find(specimen, group, length, by, kinds, findings);
         if (specimen.Mass is null && specimen.LotMass is null && specimen.DisplacementVolume is null)
         {
             var message = SizeEstimated.With(
                 ("volume", UnitsNet.Volume.FromMilliliters(volume.Nominal)), ("low", volume.Low), ("high", volume.High), ("how", volume.How));
-            findings.Add(Finding.Note("size-reckoned", message, SizeEstimatedRemedy) with { Subject = "mass" });
+            var remedy = by is var (relation, _) ? FinerWords.With(SizeEstimatedRemedy, group, relation, kinds) : SizeEstimatedRemedy;
+            findings.Add(Finding.Note("size-reckoned", message, remedy) with { Subject = "mass" });
         }
 
-        var thickness = half ?? BodyThickness.Estimated(group.Shape, volume, length);
-        return new(Assemble(specimen, group, mass, volume, length ?? BodyThickness.EstimatedLength(group.Shape, volume), thickness), [.. findings]);
+        var usual = BodyLength.Customary(specimen, group);
+        var thickness = half ?? BodyThickness.Estimated(group, usual, volume, length);
+        return new(
+            Assemble(specimen, group, mass, volume, length ?? BodyThickness.EstimatedLength(group.Shape, usual, mass, volume), thickness), [.. findings]);
     }
 
     private static BodyMeasure Assemble(Specimen specimen, TaxonGroup group, in Spread massG, in Spread volumeMl, in Spread lengthMm, in Spread halfMm)
@@ -113,14 +118,16 @@ internal sealed record BodyMeasure
             LotVolume = lot.Millilitres(),
             Length = lengthMm.Millimetres(),
             TotalLength = BodyLength.Total(specimen, group, lengthMm).Millimetres(),
-            Height = Side(specimen.Height, shape.HeightPerLength, shape, halfMm).Millimetres(),
-            Width = Side(specimen.Width, shape.WidthPerLength, shape, halfMm).Millimetres(),
+            Height = Side(specimen.Height, shape.HeightPerLength, shape, lengthMm, halfMm).Millimetres(),
+            Width = Side(specimen.Width, shape.WidthPerLength, shape, lengthMm, halfMm).Millimetres(),
             HalfThickness = halfMm.Millimetres(),
             Regions = ImmutableCollectionsMarshal.AsImmutableArray(regions),
         };
     }
 
     // Callipers on soft tissue are good to 5 %: judgement.
-    private static Spread Side(Length? measured, double perLength, BodyShape shape, in Spread halfMm) =>
-        measured is { } m ? Spread.Measured(m.Millimeters, 0.05) : halfMm.Estimated(2 * perLength / shape.ThinnerPerLength);
+    private static Spread Side(Length? measured, double perLength, BodyShape shape, in Spread lengthMm, in Spread halfMm) =>
+        measured is { } m ? Spread.Measured(m.Millimeters, 0.05)
+        : shape.Build == BodyBuild.Fleshy || perLength == shape.ThinnerPerLength ? halfMm.Estimated(2 * perLength / shape.ThinnerPerLength)
+        : lengthMm.Estimated(perLength);
 }

@@ -1,22 +1,47 @@
 namespace Protocolist.Specimens;
 
+/// <summary>What the sides of a body follow.</summary>
+internal enum BodyBuild
+{
+    /// <summary>Flesh: of two bodies of one length the heavier is thicker and wider.</summary>
+    Fleshy,
+
+    /// <summary>A disc, bell or star: as wide as its length says; the heavier is thicker.</summary>
+    Disc,
+
+    /// <summary>A test, carapace or egg of known proportions: all sides go with the length.</summary>
+    Rigid,
+}
+
 /// <summary>The proportions of a body: V = fullness · length · height · width, in the length that the group is measured by.</summary>
 /// <param name="HeightPerLength">Back to belly over length, at the thickest place; above 0.</param>
 /// <param name="WidthPerLength">Side to side over length, at the thickest place; above 0.</param>
 /// <param name="Fullness">
-/// Share of the box length × height × width that is body: π/4 for a cylinder, π/6 for an ellipsoid; above 1 where the length leaves out much
-/// of the body, as an octopus's mantle does.
+/// Share of the box length × height × width that is body: π/4 for a cylinder, π/6 for an ellipsoid, less where it tapers; above 1 where the length
+/// leaves out much of the body, as an octopus's mantle does.
 /// </param>
-/// <param name="Spread">How far a real half-thickness may be off, as a factor either way; 1.2 means 20 % more or a sixth less.</param>
+/// <param name="Spread">The factor either way that holds nine tenths of the half-thicknesses, where mass or volume alone is known; above 1.</param>
 /// <param name="Source">Where the proportions come from.</param>
 public sealed record BodyShape(double HeightPerLength, double WidthPerLength, double Fullness, double Spread, string Source)
 {
+    /// <summary>The same with the length taken too, from measured animals; null where the proportions are assumed, and then judge nobody.</summary>
+    public double? Measured { get; init; }
+
+    /// <summary>What the sides follow; of a shape made from another by <c>with</c>, what they followed there, else the thickness.</summary>
+    internal BodyBuild Build { get; init; }
+
     /// <summary>Whether a body can have these proportions: no number is missing, and none is a hundred times off a sphere's.</summary>
     internal bool IsSound =>
         HeightPerLength is > 0.001 and < 100 && WidthPerLength is > 0.001 and < 100 && Fullness is > 0.001 and < 100 && Spread is >= 1 and < 100;
 
     /// <summary>The thinner of height and width, over length.</summary>
     public double ThinnerPerLength => Math.Min(HeightPerLength, WidthPerLength);
+
+    /// <summary>The wider of the two, over length.</summary>
+    public double WiderPerLength => Math.Max(HeightPerLength, WidthPerLength);
+
+    /// <summary>With the length taken, half of the doubt about assumed proportions is gone: judgement.</summary>
+    internal double SpreadWithLength => Measured ?? Math.Sqrt(Spread);
 
     /// <summary>A cylinder <paramref name="slenderness"/> times as long as thick.</summary>
     /// <param name="slenderness">Length over diameter, above 0.</param>
@@ -52,12 +77,22 @@ public sealed record BodyShape(double HeightPerLength, double WidthPerLength, do
     /// <returns>Half-thickness in mm.</returns>
     public double HalfThicknessMm(double volumeMl) => LengthMm(volumeMl) * ThinnerPerLength / 2;
 
-    /// <summary>The same from volume and length: a longer body of the same volume is thinner. Grows with the volume, falls with the length.</summary>
+    /// <summary>The same from volume and length. Never falls with the volume; a longer body of the same volume is thinner, unless it is rigid.</summary>
     /// <param name="volumeMl">Volume in mL, above 0.</param>
     /// <param name="lengthMm">Length in mm, above 0.</param>
     /// <returns>Half-thickness in mm.</returns>
-    public double HalfThicknessMm(double volumeMl, double lengthMm) =>
-        Math.Sqrt(volumeMl * 1000 / (Fullness * lengthMm * HeightPerLength * WidthPerLength)) * ThinnerPerLength / 2;
+    public double HalfThicknessMm(double volumeMl, double lengthMm) => Build switch
+    {
+        BodyBuild.Rigid => lengthMm * ThinnerPerLength / 2,
+        BodyBuild.Disc => Math.Min(volumeMl * 1000 / (Fullness * lengthMm * lengthMm * WiderPerLength), lengthMm * WiderPerLength) / 2,
+        _ => Math.Sqrt(volumeMl * 1000 / (Fullness * lengthMm * HeightPerLength * WidthPerLength)) * ThinnerPerLength / 2,
+    };
+
+    /// <summary>The volume in mL from length and half-thickness. Grows with both.</summary>
+    /// <param name="lengthMm">Length in mm, above 0.</param>
+    /// <param name="halfMm">Half-thickness in mm, above 0.</param>
+    /// <returns>Volume in mL.</returns>
+    public double VolumeMl(double lengthMm, double halfMm) => Fullness * lengthMm * 2 * halfMm * WiderMm(lengthMm, halfMm) / 1000;
 
     /// <summary>The girth at the thickest place over the half-thickness there (2π for a round body).</summary>
     /// <remarks>Ramanujan's first approximation of the perimeter of an ellipse.</remarks>
@@ -66,8 +101,12 @@ public sealed record BodyShape(double HeightPerLength, double WidthPerLength, do
         get
         {
             var thin = 1.0;
-            var thick = Math.Max(HeightPerLength, WidthPerLength) / ThinnerPerLength;
+            var thick = WiderPerLength / ThinnerPerLength;
             return Math.PI * (3 * (thin + thick) - Math.Sqrt((3 * thin + thick) * (thin + 3 * thick)));
         }
     }
+
+    /// <summary>The wider side in mm: a disc's or shell's by its length, flesh's by its thickness.</summary>
+    private double WiderMm(double lengthMm, double halfMm) =>
+        Build == BodyBuild.Fleshy ? 2 * halfMm * WiderPerLength / ThinnerPerLength : lengthMm * WiderPerLength;
 }

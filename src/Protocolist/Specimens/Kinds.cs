@@ -45,7 +45,7 @@ public sealed class Kinds
         [
             .. RootGroups.Rows, .. MammalGroups.Rows, .. BirdGroups.Rows, .. ReptileGroups.Rows, .. AmphibianGroups.Rows,
             .. FishGroups.Rows, .. ArthropodGroups.Rows, .. MolluscGroups.Rows, .. WormGroups.Rows,
-            .. JellyAndColonyGroups.Rows, .. EchinodermGroups.Rows,
+            .. JellyAndColonyGroups.Rows, .. EchinodermGroups.Rows, .. FinerGroups.Rows,
         ]),
         SubstanceCatalogue.Bundled);
 

@@ -16,6 +16,11 @@ internal static class MeasureNames
     public static readonly Phrase CarapaceLength = new("measure.carapace-length", "carapace length");
     public static readonly Phrase MantleLength = new("measure.mantle-length", "mantle length");
     public static readonly Phrase DiscWidth = new("measure.disc-width", "width of the disc");
+    public static readonly Phrase ForearmLength = new("measure.forearm-length", "forearm length");
+    public static readonly Phrase CarapaceWidth = new("measure.carapace-width", "width of the carapace");
+    public static readonly Phrase EggDiameter = new("measure.egg-diameter", "diameter of the egg");
+    public static readonly Phrase VentralMantleLength = new("measure.ventral-mantle-length", "ventral mantle length");
+    public static readonly Phrase BodyLength = new("measure.body-length", "body length without the tail");
     public static readonly Phrase ShellLength = new("measure.shell-length", "shell length");
     public static readonly Phrase Girth = new("measure.girth", "girth");
     public static readonly Phrase Width = new("measure.width", "width");
@@ -32,6 +37,11 @@ internal static class MeasureNames
         LengthKind.Carapace => CarapaceLength,
         LengthKind.Mantle => MantleLength,
         LengthKind.Disc => DiscWidth,
+        LengthKind.Forearm => ForearmLength,
+        LengthKind.CarapaceWidth => CarapaceWidth,
+        LengthKind.EggDiameter => EggDiameter,
+        LengthKind.VentralMantle => VentralMantleLength,
+        LengthKind.Body => BodyLength,
         _ => ShellLength,
     };
 }

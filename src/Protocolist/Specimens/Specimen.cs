@@ -34,6 +34,9 @@ public sealed record Specimen
     /// <summary>Mass of one animal, as it lies on the table.</summary>
     public Mass? Mass { get; init => field = AsTyped.Of(value); }
 
+    /// <summary>Half of the range where the mass was given as one: 30 to 40 g is a <see cref="Mass"/> of 35 g with a margin of 5 g.</summary>
+    public Mass? MassMargin { get; init => field = AsTyped.Of(value); }
+
     /// <summary>Mass of the whole lot, where it was weighed together.</summary>
     public Mass? LotMass { get; init => field = AsTyped.Of(value); }
 
@@ -58,11 +61,26 @@ public sealed record Specimen
     /// <summary>Turtles and decapods: along the carapace.</summary>
     public Length? CarapaceLength { get; init => field = AsTyped.Of(value); }
 
-    /// <summary>Cephalopods: along the mantle.</summary>
+    /// <summary>Cephalopods: along the mantle, on the back.</summary>
     public Length? MantleLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Rays, jellyfish, echinoderms: across the disc, bell or test.</summary>
     public Length? DiscWidth { get; init => field = AsTyped.Of(value); }
+
+    /// <summary>Bats: along the folded forearm, elbow to wrist.</summary>
+    public Length? ForearmLength { get; init => field = AsTyped.Of(value); }
+
+    /// <summary>Crabs and horseshoe crabs: across the carapace.</summary>
+    public Length? CarapaceWidth { get; init => field = AsTyped.Of(value); }
+
+    /// <summary>Eggs: across, without the jelly.</summary>
+    public Length? EggDiameter { get; init => field = AsTyped.Of(value); }
+
+    /// <summary>Octopuses: along the mantle, on the belly side.</summary>
+    public Length? VentralMantleLength { get; init => field = AsTyped.Of(value); }
+
+    /// <summary>Scorpions: the body without its tail.</summary>
+    public Length? BodyLength { get; init => field = AsTyped.Of(value); }
 
     /// <summary>Round the thickest place.</summary>
     public Length? Girth { get; init => field = AsTyped.Of(value); }
@@ -132,6 +150,11 @@ public sealed record Specimen
         LengthKind.Carapace => CarapaceLength,
         LengthKind.Mantle => MantleLength,
         LengthKind.Disc => DiscWidth,
+        LengthKind.Forearm => ForearmLength,
+        LengthKind.CarapaceWidth => CarapaceWidth,
+        LengthKind.EggDiameter => EggDiameter,
+        LengthKind.VentralMantle => VentralMantleLength,
+        LengthKind.Body => BodyLength,
         _ => null,
     };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using NodaTime.Text;
 using Protocolist.Findings;
@@ -30,8 +31,22 @@ public static class SpecimenReader
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(kinds);
-        var findings = new List<Finding>();
+        return Read(DocumentReader.Read(source), kinds);
+    }
+
+    /// <summary>All that is wrong with a file, with what contradicts itself in the body; of that a plan tells by itself, and may still be made.</summary>
+    internal static ImmutableArray<Finding> Check(SourceText source, Kinds kinds)
+    {
         var document = DocumentReader.Read(source);
+        var read = Read(document, kinds);
+        if (!read.IsSound || document.Value is not MappingNode node) return read.Findings;
+        var contradictions = BodyMeasure.Of(read.Value, kinds).Findings.Where(f => f.Severity != Severity.Note);
+        return [.. read.Findings, .. contradictions.Select(f => f with { Where = ValidatorFindings.Place(f.Subject, node), Subject = "" })];
+    }
+
+    private static Checked<Specimen> Read(Checked<DocumentNode> document, Kinds kinds)
+    {
+        var findings = new List<Finding>();
         findings.AddRange(document.Findings);
         if (document.Value is null || Fields.Of(document.Value, Named.Specimen, findings) is not { } fields) return new(null, [.. findings]);
         if (!FormatVersion.Check(fields, Format, findings)) return new(null, [.. findings]);
@@ -58,6 +73,7 @@ public static class SpecimenReader
         Length? OfLength(string key) => fields.Quantity(key, Dimension.OfLength) is { } range ? Length.FromMeters(range.Middle) : null;
         Mass? OfMass(string key) => fields.Quantity(key, Dimension.OfMass) is { } range ? Mass.FromKilograms(range.Middle) : null;
         Volume? OfVolume(string key) => fields.Quantity(key, Dimension.OfVolume) is { } range ? Volume.FromCubicMeters(range.Middle) : null;
+        var mass = fields.Quantity("mass", Dimension.OfMass);
         var specimen = new Specimen
         {
             Id = id,
@@ -65,7 +81,8 @@ public static class SpecimenReader
             Group = Group(fields),
             ScientificName = fields.Scalar("scientific-name")?.Value,
             HigherTaxon = fields.Scalar("higher-taxon")?.Value,
-            Mass = OfMass("mass"),
+            Mass = mass is { } m ? Mass.FromKilograms(m.Middle) : null,
+            MassMargin = mass is { IsPoint: false, IsFinite: true } range ? Mass.FromKilograms((range.High - range.Low) / 2) : null,
             LotMass = OfMass("lot-mass"),
             DisplacementVolume = OfVolume("displacement-volume"),
             Length = OfLength("length"),
@@ -76,6 +93,11 @@ public static class SpecimenReader
             CarapaceLength = OfLength("carapace-length"),
             MantleLength = OfLength("mantle-length"),
             DiscWidth = OfLength("disc-width"),
+            ForearmLength = OfLength("forearm-length"),
+            CarapaceWidth = OfLength("carapace-width"),
+            EggDiameter = OfLength("egg-diameter"),
+            VentralMantleLength = OfLength("ventral-mantle-length"),
+            BodyLength = OfLength("body-length"),
             Girth = OfLength("girth"),
             Width = OfLength("width"),
             Height = OfLength("height"),

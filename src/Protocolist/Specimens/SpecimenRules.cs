@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Protocolist.Findings;
 using Protocolist.Quantities;
+using Protocolist.Specimens.Measuring;
 using UnitsNet;
 
 namespace Protocolist.Specimens;
@@ -33,6 +34,8 @@ internal static class SpecimenRules
     private static readonly Phrase NotPositiveRemedy = new("not-positive.remedy", "measure it, or leave it out: what is missing is estimated");
     private static readonly Phrase Absurd = new("absurd-size", "{name} is {value}, more than any animal ({most})");
     private static readonly Phrase AbsurdRemedy = new("absurd-size.remedy", "check the unit and the decimal point");
+    private static readonly Phrase WideMargin = new("mass-margin", "a margin of {margin} leaves no mass above 0, or there is no mass beside it");
+    private static readonly Phrase WideMarginRemedy = new("mass-margin.remedy", "give the mass as it was read, and half of its range");
     private static readonly Phrase NoMeasurement = new("no-measurement", "nothing says how large the animal is");
     private static readonly Phrase NoMeasurementRemedy = new("no-measurement.remedy", "weigh it, or give its length");
     private static readonly Phrase LongerPart = new("part-longer-than-whole", "{name} {part:0.## cm} is more than total length {whole:0.## cm}");
@@ -61,6 +64,9 @@ internal static class SpecimenRules
         .. Sized(
             nameof(Specimen.DisplacementVolume), MeasureNames.DisplacementVolume, s => s.DisplacementVolume?.CubicMeters, LargestAnimal.CubicMeters,
             Dimension.OfVolume),
+        new(
+            "mass-margin", nameof(Specimen.MassMargin), s => s.MassMargin is { } margin && !(margin.Grams >= 0 && margin.Grams < s.Mass?.Grams),
+            s => WideMargin.With(("margin", s.MassMargin!.Value)), WideMarginRemedy),
         Positive(nameof(Specimen.LotMass), MeasureNames.LotMass, s => s.LotMass?.Kilograms, Dimension.OfMass),
         .. Sized(nameof(Specimen.Length), MeasureNames.Length, s => s.Length),
         .. Sized(nameof(Specimen.TotalLength), MeasureNames.TotalLength, s => s.TotalLength),
@@ -70,6 +76,11 @@ internal static class SpecimenRules
         .. Sized(nameof(Specimen.CarapaceLength), MeasureNames.CarapaceLength, s => s.CarapaceLength),
         .. Sized(nameof(Specimen.MantleLength), MeasureNames.MantleLength, s => s.MantleLength),
         .. Sized(nameof(Specimen.DiscWidth), MeasureNames.DiscWidth, s => s.DiscWidth),
+        .. Sized(nameof(Specimen.ForearmLength), MeasureNames.ForearmLength, s => s.ForearmLength),
+        .. Sized(nameof(Specimen.CarapaceWidth), MeasureNames.CarapaceWidth, s => s.CarapaceWidth),
+        .. Sized(nameof(Specimen.EggDiameter), MeasureNames.EggDiameter, s => s.EggDiameter),
+        .. Sized(nameof(Specimen.VentralMantleLength), MeasureNames.VentralMantleLength, s => s.VentralMantleLength),
+        .. Sized(nameof(Specimen.BodyLength), MeasureNames.BodyLength, s => s.BodyLength),
         .. Sized(nameof(Specimen.Girth), MeasureNames.Girth, s => s.Girth),
         .. Sized(nameof(Specimen.Width), MeasureNames.Width, s => s.Width),
         .. Sized(nameof(Specimen.Height), MeasureNames.Height, s => s.Height),
@@ -78,6 +89,7 @@ internal static class SpecimenRules
         PartOfTotal(nameof(Specimen.StandardLength), MeasureNames.StandardLength, s => s.StandardLength),
         PartOfTotal(nameof(Specimen.SnoutVentLength), MeasureNames.SnoutVentLength, s => s.SnoutVentLength),
         PartOfTotal(nameof(Specimen.HeadBodyLength), MeasureNames.HeadBodyLength, s => s.HeadBodyLength),
+        PartOfTotal(nameof(Specimen.BodyLength), MeasureNames.BodyLength, s => s.BodyLength),
         new(
             "thickness-over-width", nameof(Specimen.Thickness), s => IsOver(s.Thickness, s.Width) || IsOver(s.Thickness, s.Height),
             s => Thicker.With(Fact("thickness", s.Thickness), Fact("width", s.Width), Fact("height", s.Height)), ThickerRemedy),
@@ -130,9 +142,7 @@ internal static class SpecimenRules
         s => LongerPart.With(("name", name), ("part", part(s)!.Value), ("whole", s.TotalLength!.Value)), LongerPartRemedy);
 
     private static bool HasSize(Specimen s) =>
-        s.Mass is not null || s.LotMass is not null || s.DisplacementVolume is not null || s.Length is not null || s.TotalLength is not null
-        || s.StandardLength is not null || s.SnoutVentLength is not null || s.HeadBodyLength is not null || s.CarapaceLength is not null
-        || s.MantleLength is not null || s.DiscWidth is not null;
+        s.Mass is not null || s.LotMass is not null || s.DisplacementVolume is not null || BodyLength.HasAnyLength(s);
 
     private static bool IsOver(Length? part, Length? whole) =>
         part is not null && whole is not null && !(part.Value.Meters <= whole.Value.Meters * 1.001); // readings rounded each for itself

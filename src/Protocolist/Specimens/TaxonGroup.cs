@@ -20,7 +20,8 @@ public sealed class TaxonGroup
         Shape = row.Shape ?? parent?.Shape ?? throw Missing(row, nameof(Shape));
         Length = row.Length ?? parent?.Length ?? throw Missing(row, nameof(Length));
         TotalPerLength = row.TotalPerLength ?? (row.Length is null ? parent?.TotalPerLength : null);
-        LengthMass = row.LengthMass ?? (row.Shape is null && row.Length is null ? parent?.LengthMass : null);
+        OtherLengths = !row.OtherLengths.IsDefault ? row.OtherLengths : row.Length is null ? parent?.OtherLengths ?? [] : [];
+        LengthMass = Relations(row, parent);
         Barrier = row.Barrier ?? parent?.Barrier ?? throw Missing(row, nameof(Barrier));
         IsCalcareous = row.IsCalcareous ?? parent?.IsCalcareous ?? false;
         IsSpiculate = row.IsSpiculate ?? parent?.IsSpiculate ?? false;
@@ -46,8 +47,9 @@ public sealed class TaxonGroup
     /// <param name="parent">The group it belongs to, and takes everything from.</param>
     /// <param name="cautions">What is to be known of it beside what holds of its parent.</param>
     /// <remarks>
-    /// <see cref="TotalPerLength"/> and <see cref="LengthMass"/> are in the length and for the shape of the parent: whoever gives another
-    /// <see cref="Length"/> or <see cref="Shape"/> gives them too, null where nothing is known. <see cref="Kinds.With(TaxonGroup)"/> makes it known.
+    /// <see cref="TotalPerLength"/>, <see cref="OtherLengths"/> and <see cref="LengthMass"/> are in the length and for the shape of the parent: whoever
+    /// gives another <see cref="Length"/> or <see cref="Shape"/> gives them too, null or empty where nothing is known.
+    /// <see cref="Kinds.With(TaxonGroup)"/> makes it known.
     /// </remarks>
     public TaxonGroup(string id, string name, TaxonGroup parent, params IEnumerable<GroupCaution> cautions)
         : this(RowOf(id, name, parent), parent)
@@ -85,8 +87,11 @@ public sealed class TaxonGroup
     /// <summary>Total length over <see cref="Length"/>; null where they are the same or nothing is known.</summary>
     public SourcedBand? TotalPerLength { get; init; }
 
-    /// <summary>What such an animal weighs for its length; null where no sound relation is known.</summary>
-    public LengthMassRelation? LengthMass { get; init; }
+    /// <summary>Other lengths that are taken of such animals, over <see cref="Length"/>.</summary>
+    public ImmutableArray<(LengthKind Kind, SourcedBand PerLength)> OtherLengths { get; init => field = value.IsDefault ? [] : value; }
+
+    /// <summary>What such an animal weighs for its lengths, one of a kind of length; where no sound relation is known nobody is judged.</summary>
+    public ImmutableArray<LengthMassRelation> LengthMass { get; init => field = value.IsDefault ? [] : value; }
 
     /// <summary>How well fluid passes the outside.</summary>
     public SkinBarrier Barrier { get; init; }
@@ -152,6 +157,25 @@ public sealed class TaxonGroup
     /// <summary>The id.</summary>
     /// <returns>Same as <see cref="Id"/>.</returns>
     public override string ToString() => Id;
+
+    /// <summary>What it weighs for a length of that kind; null where no relation is known.</summary>
+    internal LengthMassRelation? RelationOf(LengthKind kind)
+    {
+        foreach (var relation in LengthMass)
+        {
+            if (relation.Length == kind) return relation;
+        }
+
+        return null;
+    }
+
+    /// <summary>The row's own, and of its parent's those of other lengths, unless it is of another shape or measured otherwise.</summary>
+    private static ImmutableArray<LengthMassRelation> Relations(Groups.GroupRow row, TaxonGroup? parent)
+    {
+        ImmutableArray<LengthMassRelation> inherited = row.Shape is null && row.Length is null ? parent?.LengthMass ?? [] : [];
+        if (row.LengthMass.IsDefault) return inherited;
+        return row.LengthMass.IsEmpty ? [] : [.. row.LengthMass, .. inherited.Where(i => !row.LengthMass.Any(own => own.Length == i.Length))];
+    }
 
     private static Groups.GroupRow RowOf(string id, string name, TaxonGroup parent)
     {

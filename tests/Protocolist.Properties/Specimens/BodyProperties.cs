@@ -41,6 +41,38 @@ public class BodyProperties
         Body(a, a.Grams * a.More).HalfThickness.Nominal >= Body(a, a.Grams).HalfThickness.Nominal;
 
     [Property]
+    public bool More_length_never_means_less_mass_and_more_mass_never_less_length(Animal a)
+    {
+        var mm = a.SpacingMm * 3;
+        var (shorter, longer) = (Reckoned(mm), Reckoned(mm * a.More));
+        var (light, heavy) = (Body(a, a.Grams), Body(a, a.Grams * a.More));
+        return longer.Mass.Nominal >= shorter.Mass.Nominal && longer.Length.Nominal >= shorter.Length.Nominal && heavy.Length.Nominal >= light.Length.Nominal
+            && heavy.Width.Nominal >= light.Width.Nominal && heavy.Height.Nominal >= light.Height.Nominal;
+
+        BodyMeasure Reckoned(double length) =>
+            BodyMeasure.Of(new Specimen { Id = "x", Group = a.Group, Length = Length.FromMillimeters(length) }).Value!;
+    }
+
+    [Property]
+    public bool More_mass_at_one_length_never_means_a_thinner_body(Animal a) =>
+        Long(a, a.Grams * a.More).HalfThickness.Nominal >= Long(a, a.Grams).HalfThickness.Nominal;
+
+    [Property]
+    public bool Every_estimate_is_a_number_within_its_band(Animal a)
+    {
+        BodyMeasure[] bodies =
+        [
+            Body(a, a.Grams), Long(a, a.Grams), BodyMeasure.Of(new Specimen { Id = "x", Group = a.Group, Length = Length.FromMillimeters(a.SpacingMm) }).Value!,
+        ];
+        return bodies.All(b =>
+            IsBand(b.Mass.Low.Grams, b.Mass.Nominal.Grams, b.Mass.High.Grams)
+            && IsBand(b.Volume.Low.Milliliters, b.Volume.Nominal.Milliliters, b.Volume.High.Milliliters)
+            && new[] { b.Length, b.TotalLength, b.Height, b.Width, b.HalfThickness }.All(e => IsBand(e.Low.Meters, e.Nominal.Meters, e.High.Meters)));
+
+        static bool IsBand(double low, double nominal, double high) => low > 0 && low <= nominal && nominal <= high && double.IsFinite(high);
+    }
+
+    [Property]
     public bool Fewer_cuts_never_mean_less_time(Animal a)
     {
         var body = Body(a, a.Grams);
@@ -122,6 +154,14 @@ public class BodyProperties
         };
         return BodyMeasure.Of(again).Findings.IsEmpty;
     }
+
+    private static BodyMeasure Long(Animal a, double grams) => BodyMeasure.Of(new Specimen
+    {
+        Id = "x",
+        Group = a.Group,
+        Mass = Mass.FromGrams(grams),
+        Length = Length.FromMillimeters(a.SpacingMm * 3),
+    }).Value!;
 
     private static BodyMeasure Body(Animal a, double grams) =>
         BodyMeasure.Of(new Specimen { Id = "x", Group = a.Group, Mass = Mass.FromGrams(grams) }).Value!;

@@ -9,10 +9,10 @@ internal static class SeverityEdges
 {
     public static Edge[] All =>
     [
-        new("core-out-of-reach", Severity.Warning, ["it may rot"], () => Weighs(3), () => Weighs(0.9)),
-        new("core-out-of-reach", Severity.Error, ["it will rot"], () => Weighs(40), () => Weighs(3)),
+        new("core-out-of-reach", Severity.Warning, ["it may rot"], () => Weighs(0.8), () => Weighs(0.24)),
+        new("core-out-of-reach", Severity.Error, ["it will rot"], () => Weighs(11), () => Weighs(0.8)),
         new("measurements-contradict", Severity.Error, ["450 g is given"], () => Of(Fish with { Mass = Mass.FromGrams(450) }), () => Of(Fish with { Mass = Mass.FromGrams(150) })),
-        new("out-of-class", Severity.Note, ["is known as"], () => Long("120 mm"), () => Long("50 mm")),
+        new("out-of-class", Severity.Note, ["is known as"], () => Long("158 mm"), () => Long("50 mm")),
         new("vessel-too-small", Severity.Note, ["lists no vessel"], () => Of(Bench with { Vessels = [] }), () => Good),
         new("label-incomplete", Severity.Error, ["no label"], () => Good.Written(p => p with { Label = [] }), () => Good),
         new("formaldehyde-in-the-air", Severity.Warning, ["Directive (EU) 2019/983"], () => Air(8, 0.2), () => Air(20, 0.5)),

@@ -133,7 +133,7 @@ public class InstructionsTests
     {
         var shelf = Shelf(("one", "{group: sea-star}", "stages:\n  - {stage: slit, id: it}\n"));
         var star = Read("format: 1\nspecimen: S-1\ngroup: sea-star\nmass: 90 g\nfound-on: 2027-02-28\nwhere: a shore\nhow-obtained: found dead\ncollected-by: A. Nobody");
-        Assert.StartsWith("body cavity: 5 cuts 18 mm long, through the wall alone", Plan(star, shelf).Value!.Step("it")!.Instructions.Texts().First(), StringComparison.Ordinal);
+        Assert.StartsWith("body cavity: 5 cuts 20 mm long, through the wall alone", Plan(star, shelf).Value!.Step("it")!.Instructions.Texts().First(), StringComparison.Ordinal);
     }
 
     /// <summary>50 mL for 1 kg: the neck, 7 %, has 3.5 mL; the tail, 2 %, is too thin, and its 1 mL goes into chest and abdomen, 24 and 26 %: 13.52 mL in two sites.</summary>

@@ -32,10 +32,48 @@ public class BodyGeometryReferenceTests
         Assert.Equal(flatfish, BodyShape.Ellipsoid(0.45, 0.06, 1.2, "geometry").HalfThicknessMm(ml), printed);
     }
 
-    // The mammal shape, given against head-body length, is the cylinder three times as long as thick.
+    // Crabeater seal, J Zool 2003;259:103, and pigs, cattle and sheep: half of the girth's diameter is 0.55 to 0.75 of √(V/HB).
     [Fact]
-    public void Mammal_of_7_kg_is_a_cylinder_three_times_as_long_as_thick() =>
-        Assert.Equal(71, Kinds.Bundled.Find("mammal")!.Shape.HalfThicknessMm(7000 / 1.05), 0.5);
+    public void Mammal_of_7_kg_and_75_cm_is_as_thick_as_girths_tell()
+    {
+        var ml = 7000 / 1.03;
+        Assert.Equal(0.65, Kinds.Bundled.Find("mammal")!.Shape.HalfThicknessMm(ml, 750) / Math.Sqrt(ml * 1000 / 750), 0.005);
+    }
+
+    // A disc is as wide as it is long, an egg is a sphere, a test keeps its height: a lighter one of the same length is thinner, or hollow.
+    [Theory]
+    [InlineData("jellyfish", 200, 400, 200, 200)]
+    [InlineData("jellyfish", 200, 150, 200, 200)]
+    [InlineData("sea-star", 160, 90, 160, 160)]
+    [InlineData("sea-urchin", 55, 70, 55, 55)]
+    [InlineData("ray", 220, 300, 220, 220)]
+    public void Disc_is_as_wide_as_it_is_measured(string group, double lengthMm, double massG, double widthMm, double longMm)
+    {
+        var body = BodyMeasure.Of(new Specimen { Id = "d", Group = group, Mass = Mass.FromGrams(massG), DiscWidth = Length.FromMillimeters(lengthMm) }).Value!;
+        Assert.Equal(widthMm, body.Width.Nominal.Millimeters, 6);
+        Assert.Equal(longMm, body.Length.Nominal.Millimeters, 6);
+    }
+
+    [Fact]
+    public void Egg_is_a_sphere()
+    {
+        var egg = BodyMeasure.Of(new Specimen { Id = "e", Group = "embryo", EggDiameter = Length.FromMillimeters(5) }).Value!;
+        Assert.Equal(2.5, egg.HalfThickness.Nominal.Millimeters, 6);
+        Assert.Equal(5, egg.Width.Nominal.Millimeters, 6);
+        Assert.Equal(5, egg.TotalLength.Nominal.Millimeters, 6);
+        Assert.Equal(Math.PI / 6 * 0.125, egg.Volume.Nominal.Milliliters, 0.002);
+    }
+
+    // Two species accounts: an emperor scorpion of 170 mm with its tail weighs about 32 g. Its body is half of that, and wider than the tail.
+    [Fact]
+    public void Tail_of_a_scorpion_is_not_its_body()
+    {
+        var scorpion = BodyMeasure.Of(new Specimen { Id = "s", Group = "scorpion", Mass = Mass.FromGrams(32), TotalLength = Length.FromMillimeters(170) }).Value!;
+        var bare = BodyMeasure.Of(new Specimen { Id = "s", Group = "scorpion", Mass = Mass.FromGrams(32), BodyLength = Length.FromMillimeters(85) }).Value!;
+        Assert.InRange(scorpion.Width.Nominal.Millimeters, 18, 30);
+        Assert.Equal(scorpion.TotalLength.Nominal.Millimeters, bare.TotalLength.Nominal.Millimeters, 6);
+        Assert.Equal(scorpion.Width.Nominal.Millimeters, bare.Width.Nominal.Millimeters, 6);
+    }
 
     // Trout 30 cm long, 6.6 cm high, 3.3 cm wide: the ellipsoid holds 342 mL.
     [Fact]

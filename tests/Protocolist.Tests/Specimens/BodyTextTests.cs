@@ -78,7 +78,8 @@ public class BodyTextTests
     public void Groups_read_as_they_were_kept() => KeptText.Holds("Specimens/kept/groups.txt", string.Join("\n\n", Kinds.Bundled.Groups.Select(g => string.Join('\n',
     [
         $"{g.Id}: {g.Name}",
-        .. g.Regions.Select(r => $"  {r.Id}: {r.Name}{Beside("; needle: ", $"{r.InjectAt}")}{Beside("; knife: ", $"{r.Cut?.Where}")}"),
+        .. g.LengthMass.Except(g.Parent?.LengthMass ?? []).Select(r => Invariant($"  {r.Length}: {r.A:g4}·L^{r.B:0.###} g, within {r.Within90:0.##} ({r.Accept:0.##}); {r.Source}")),
+        .. (g.Regions == g.Parent?.Regions ? [] : g.Regions).Select(r => $"  {r.Id}: {r.Name}{Beside("; needle: ", $"{r.InjectAt}")}{Beside("; knife: ", $"{r.Cut?.Where}")}"),
         .. g.Cautions.Except(g.Parent?.Cautions ?? []).Select(c => $"  {c.Id}: {c.Text}"),
     ]))));
 

@@ -99,31 +99,35 @@ public class KindsTests
 
     [Theory]
     [MemberData(nameof(Ids))]
-    public void Length_relation_takes_the_length_that_the_group_is_measured_by(string id)
+    public void Relations_of_a_group_are_one_of_a_kind_and_in_order(string id)
     {
         var group = Kinds.Bundled.Find(id)!;
-        Assert.True(group.LengthMass is null || group.LengthMass.Length == group.Length);
-        Assert.NotEqual("", group.LengthMass?.Source);
+        Assert.Equal(group.LengthMass.Length, group.LengthMass.Select(r => r.Length).Distinct().Count());
+        Assert.All(group.LengthMass, r =>
+        {
+            Assert.NotEmpty(r.Source);
+            Assert.InRange(r.B, 1, 4.1);
+            Assert.True(r.A > 0 && r.Within90 > 1);
+            Assert.InRange(r.Accept, 1.3, 8);
+        });
+
+        // Nobody can be judged by a length that cannot be given.
+        var lengths = group.OtherLengths.Select(o => o.Kind).Append(group.Length).Append(LengthKind.Total);
+        Assert.All(group.LengthMass, r => Assert.Contains(r.Length, lengths));
     }
 
     // The shape and the length-mass relation are two ways to the same body: they must not part by more than either admits.
     [Theory]
-    [InlineData("mammal", 200)]
-    [InlineData("bony-fish", 300)]
-    [InlineData("flatfish", 300)]
-    [InlineData("eel", 500)]
-    [InlineData("lizard", 100)]
-    [InlineData("snake", 1000)]
-    [InlineData("turtle", 200)]
-    [InlineData("frog", 60)]
-    [InlineData("salamander", 60)]
-    [InlineData("shark", 600)]
-    public void Shape_and_length_relation_of_a_group_agree(string id, double lengthMm)
+    [MemberData(nameof(Ids))]
+    public void Shape_and_length_relation_of_a_group_agree(string id)
     {
         var group = Kinds.Bundled.Find(id)!;
-        var byShape = group.Shape.VolumeMl(lengthMm) * group.DensityKgPerM3.Nominal / 1000;
-        var byLength = group.LengthMass!.MassG(lengthMm);
-        Assert.InRange(byShape / byLength, 1 / group.LengthMass.Spread, group.LengthMass.Spread);
+        if (group.RelationOf(group.Length) is not { } relation) return;
+        var ml = relation.MassG(100) / group.DensityKgPerM3.Nominal * 1000;
+
+        // Of the thickness: what a finer word tells of the mass for the length the shape of its parent takes in.
+        Assert.InRange(
+            group.Shape.HalfThicknessMm(ml, 100) / group.Shape.HalfThicknessMm(ml), 1 / Math.Pow(group.Shape.Spread, 2.5), Math.Pow(group.Shape.Spread, 2.5));
     }
 
     [Theory]

@@ -55,7 +55,7 @@ internal static class OutOfClass
             else if (!SpecimenClass.Within(limit, low) || !SpecimenClass.Within(limit, high))
             {
                 var message = Says(MayBeOther, new(low, high, limit.Dimension), high == limit.High);
-                found = found.Add(Finding.Note("out-of-class", message, MeasureIt.With(("measure", key))).By($"specimen.{key}"));
+                found = found.Add(Finding.Note("out-of-class", message, MeasureIt.With(("measure", ToMeasure(key, plan.Group)))).By($"specimen.{key}"));
             }
 
             Message Says(Phrase phrase, QuantityRange size, bool isAtEnd) => phrase.With(
@@ -64,6 +64,15 @@ internal static class OutOfClass
 
         return found;
     }
+
+    /// <summary>What would tell on which side of the limit it is.</summary>
+    private static Phrase ToMeasure(string key, TaxonGroup group) => key switch
+    {
+        "mass" => MeasureNames.Mass,
+        "length" => MeasureNames.Of(group.Length),
+        "half-thickness" => MeasureNames.Thickness,
+        _ => MeasureNames.DisplacementVolume,
+    };
 
     private static (double Low, double Nominal, double High) Ends(BodyMeasure body, string key) => key switch
     {

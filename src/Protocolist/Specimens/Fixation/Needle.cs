@@ -31,7 +31,7 @@ internal sealed record Needle(int Gauge, double UpToMm, double UpToMl, Immutable
         new(23, 28, 1, [16, 25, 32, 38]),
         new(21, 45, 5, [16, 25, 38, 50, 80]),
         new(18, 80, 20, [25, 38, 50, 90, 150]),
-        new(16, 120, 30, [25, 38, 50, 100]),
+        new(16, 110, 30, [25, 38, 50, 100]),
         new(14, double.PositiveInfinity, double.PositiveInfinity, [38, 50, 80, 120]),
     ];
 

@@ -6,6 +6,9 @@ namespace Protocolist.Specimens.Groups;
 /// <summary>Crustaceans, insects, arachnids, myriapods.</summary>
 internal static class ArthropodGroups
 {
+    /// <summary>In total length, of which the tail is half: the body beside it is a quarter as thick as it is long.</summary>
+    public static readonly BodyShape Scorpion = new(0.08, 0.13, 0.56, 1.4, "assumed: body of half the total length, the tail thin");
+
     private static readonly ImmutableArray<RegionRow> Decapod =
     [
         new("carapace", "body under the carapace", 0.50, 1, 1, Unsure)
@@ -49,20 +52,23 @@ internal static class ArthropodGroups
         },
         new("decapod", "crustacean", "crab, lobster, shrimp")
         {
-            Taxa = ["Decapoda", "Brachyura", "Caridea", "Astacidea", "Anomura", "Paguridae", "Portunidae", "Nephropidae"],
+            Taxa = ["Decapoda", "Astacidea", "Anomura", "Paguridae"],
             DensityKgPerM3 = Band(1100, 1180, 1250, Memory),
             Length = LengthKind.Carapace,
             TotalPerLength = Band(1, 2, 3, Unsure),
-            Shape = new(0.40, 0.60, 0.75, 1.4, "assumed, unsure: carapace, the tail or claws counted in"),
+            // Where crab, prawn or lobster is not said: carapace length of crabs 0.40 to 0.51, prawns 0.77, lobsters 0.85.
+            LengthMass = [new(LengthKind.Carapace, 0.6, 3, 4, "spans crabs, prawns (Diaz et al. 2001) and lobsters (Baggio 2011)")],
+            Shape = new(0.50, 0.50, 2.3, 1.4, "assumed, unsure: half as thick as the carapace is long, the tail or claws counted in"),
             Regions = Decapod,
             WholeUpToMm = Band(6, 10, 12, "common practice: up to about 5 cm neither cut nor injected"),
         },
         new("crab", "decapod", "crab")
         {
-            Taxa = ["Cancridae", "Majidae", "Grapsidae"],
-            Length = LengthKind.Carapace,
-            // Carapace length; a crab is wider than long.
-            Shape = new(0.45, 1.35, 0.60, 1.3, "assumed, unsure"),
+            Taxa = ["Brachyura", "Cancridae", "Majidae", "Grapsidae", "Portunidae"],
+            Length = LengthKind.CarapaceWidth,
+            OtherLengths = [(LengthKind.Carapace, Band(0.80, 0.86, 0.915, "Leptograpsus, n 200 (0.85 to 0.915); other crabs from memory"))],
+            LengthMass = [new(LengthKind.CarapaceWidth, 0.33, 2.85, 2.6, "middle of four crabs: Add-my-Pet, Homa Lagoon, Klaoudatos, Pinheiro & Fransozo")],
+            Shape = new(0.38, 0.88, 0.62, 1.2, "Leptograpsus, n 200: depth 0.345 to 0.42 of the width") { Measured = 1.11, Build = BodyBuild.Rigid },
         },
         new("crustacean-larva", "crustacean", "crustacean larva")
         {
@@ -73,7 +79,7 @@ internal static class ArthropodGroups
         new("small-crustacean", "crustacean", "isopod, amphipod, mysid, copepod and the like")
         {
             Kind = BodyKind.Tiny,
-            Taxa = ["Peracarida", "Isopoda", "Amphipoda", "Mysida", "Cumacea", "Tanaidacea", "Copepoda", "Ostracoda", "Branchiopoda", "Cladocera"],
+            Taxa = ["Peracarida", "Mysida", "Cumacea", "Tanaidacea", "Copepoda", "Ostracoda", "Branchiopoda", "Cladocera"],
             Barrier = SkinBarrier.Slow,
             Shape = BodyShape.Ellipsoid(0.22, 0.25, 1.4, "assumed"),
         },
@@ -98,10 +104,11 @@ internal static class ArthropodGroups
         new("insect", "arthropod", "insect")
         {
             Air = new(1060, Band(0.05, 0.20, 0.40, "common practice: breathing tubes")),
-            Taxa = ["Insecta", "Hexapoda", "Coleoptera", "Diptera", "Hymenoptera", "Hemiptera", "Orthoptera", "Odonata", "Blattodea", "Lepidoptera"],
+            Taxa = ["Insecta", "Hexapoda", "Odonata", "Blattodea"],
             DensityKgPerM3 = Band(1000, 1050, 1100, Memory),
             WaterFraction = Band(0.60, 0.66, 0.72, Memory),
-            Shape = BodyShape.Ellipsoid(0.30, 0.35, 1.4, "assumed"),
+            Shape = new(0.27, 0.36, 0.30, 1.4, "assumed, from bugs (Gossner et al. 2015, n 425: width 0.36, height 0.27 of the length)"),
+            LengthMass = [new(LengthKind.Total, 0.0423, 2.45, 3.5, "middle of the orders: Sohlstrom et al. 2018, Rogers et al. 1977")],
         },
         new("insect-larva", "insect", "insect larva or nymph")
         {
@@ -114,7 +121,7 @@ internal static class ArthropodGroups
         new("arachnid", "arthropod", "spider, scorpion, harvestman")
         {
             Air = new(1060, Band(0.03, 0.08, 0.20, "common practice, unsure: breathing tubes and hair")),
-            Taxa = ["Arachnida", "Araneae", "Scorpiones", "Opiliones", "Solifugae"],
+            Taxa = ["Arachnida", "Opiliones", "Solifugae"],
             DensityKgPerM3 = Band(1000, 1060, 1100, Memory),
             WaterFraction = Band(0.65, 0.70, 0.75, Memory),
             Shape = BodyShape.Ellipsoid(0.40, 0.45, 1.4, "assumed"),
@@ -132,9 +139,10 @@ internal static class ArthropodGroups
         new("myriapod", "arthropod", "centipede or millipede")
         {
             Air = new(1080, Band(0.03, 0.08, 0.20, "common practice, unsure: breathing tubes")),
-            Taxa = ["Myriapoda", "Chilopoda", "Diplopoda"],
+            Taxa = ["Myriapoda"],
             DensityKgPerM3 = Band(1020, 1080, 1150, Unsure),
-            Shape = BodyShape.Cylinder(12, 1.4, "assumed"),
+            Shape = BodyShape.Cylinder(10, 1.4, "assumed: ten times as long as thick"),
+            LengthMass = [new(LengthKind.Total, 0.009, 2.81, 4, "between centipedes and millipedes, Sohlstrom et al. 2018")],
             Regions = Spider("trunk", "trunk, between the rings, large animals only", "slit or cut in the midline below"),
             WholeUpToMm = Band(3, 4, 6, "common practice, unsure"),
             Cautions = [new("secretions", false, "Millipede secretions stain skin and fluid and burn eyes; centipede fangs can wound.", Practice)],
@@ -143,9 +151,11 @@ internal static class ArthropodGroups
         {
             Kind = BodyKind.Armoured,
             Taxa = ["Xiphosura", "Limulidae"],
-            Length = LengthKind.Carapace,
+            Length = LengthKind.CarapaceWidth,
+            OtherLengths = [(LengthKind.Carapace, Band(0.9, 1, 1.1, Unsure))],
             TotalPerLength = Band(1.8, 2, 2.2, Unsure),
-            Shape = new(0.40, 1.0, 0.45, 1.3, "assumed"),
+            LengthMass = [Fitted(LengthKind.CarapaceWidth, 0.4362, 2.636, 173, 1.16, 2.0, "Brockmann 1996, Limulus females")],
+            Shape = new(0.30, 1.0, 0.45, 1.3, "assumed") { Build = BodyBuild.Disc },
             Barrier = SkinBarrier.Armour,
             Regions = Decapod,
         },

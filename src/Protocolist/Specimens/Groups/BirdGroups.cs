@@ -30,11 +30,10 @@ internal static class BirdGroups
             Taxa = ["Aves"],
             DensityKgPerM3 = Band(750, 950, 1030, Larramendi + "; plucked and with flooded air sacs near the upper end, from memory"),
             WaterFraction = Band(0.62, 0.65, 0.68, Memory),
-            Shape = new(
-                0.22, 0.22, 0.15, 1.3,
-                "from memory: lengths and masses of field guides (wren 9.5 cm and 9 g, blackbird 25 cm and 100 g, herring gull 60 cm and 1 kg); "
-                + "beak to tail tip, feathers flat"),
+            // Half-thickness 1.29·√(V/TL), which agrees with 51·M^(1/3) mm (M in kg), 0.85 to 1.2 of it, from frontal areas.
+            Shape = new(0.22, 0.22, 0.15, 1.25, "Pennycuick et al. 1988, frontal area 0.00813·M^0.666 m2, as in the afpt manual") { Measured = 1.2 },
             Length = LengthKind.Total,
+            LengthMass = [Means(LengthKind.Total, 0.009559, 2.845, 1242, 2.05, 3.2, BirdTables)],
             Regions = Whole,
             WholeUpToMm = Band(5, 8, 11, "common practice, unsure"),
             WallMm = Band(1.3, 2, 3.8, "common practice: 0.3 to 0.6 mm in a songbird, 1 to 1.5 in a pigeon, 3 to 6 in a goose"),

@@ -27,6 +27,16 @@ internal static class FishGroups
         new("tail", "tail stalk and fins", tail, 1, 0.4, source) { InjectAt = "tail stalk, from the right" },
     ];
 
+    // 158 fish of seven species, lengths, heights and widths of Brofeldt 1917: half of the width is 0.744·√(V/TL), nine tenths within a factor 1.18;
+    // deep-bodied ones 0.70. Snout and tail taper, and the fin counts in the length: V is a quarter of the box, not the half of an ellipsoid.
+    private static readonly BodyShape Ordinary = new(0.27, 0.146, 0.2442, 1.3, Brofeldt) { Measured = 1.18 };
+
+    public static readonly BodyShape Slender = new(0.163, 0.101, 0.28, 1.25, Brofeldt + ": pike and smelt") { Measured = 1.18 };
+
+    public static readonly BodyShape Deep = new(0.398, 0.141, 0.181, 1.25, Brofeldt + ": bream and silver bream") { Measured = 1.18 };
+
+    public static readonly BodyShape Eel = new(1 / 22.0, 1 / 22.0, 0.75 * Math.PI / 4, 1.3, "assumed: tapered cylinder, fills three quarters, 0.65·√(V/L)");
+
     public static readonly ImmutableArray<GroupRow> Rows =
     [
         new("fish", "vertebrate", "fish")
@@ -35,12 +45,13 @@ internal static class FishGroups
             DensityKgPerM3 = Band(1000, 1050, 1080, "from memory: 1.00 to 1.03 with swim bladder, 1.05 to 1.08 without"),
             WaterFraction = Band(0.70, 0.73, 0.76, "Souza et al. 2015 (rainbow trout 0.712 to 0.723 whole); " + Thorson),
             Length = LengthKind.Total,
-            // V is 0.43 to 0.52 of the box, for tail and snout taper: 0.52 is the ellipsoid and errs on the thick side.
-            Shape = BodyShape.Ellipsoid(0.22, 0.11, 1.3, "derived: ellipsoid 1 : 0.22 : 0.11, 23 % heavy for a trout"),
+            Shape = Ordinary,
+            // Total over standard length 1.175 (1.134 to 1.275).
+            OtherLengths = [(LengthKind.Standard, Band(0.78, 0.85, 0.885, Brofeldt))],
             Barrier = SkinBarrier.Slow,
             Regions = Fish(0.18, 0.27, 0.13, 0.15, TroutShares),
-            // Whole up to 75, 150 and 200 mm by three handbooks; half-width is 0.055 of the length.
-            WholeUpToMm = Band(4.1, 8.2, 11, Usgs + " (150 mm); 75 mm by memory; 200 mm by Allen"),
+            // Whole up to 75, 150 and 200 mm by three handbooks; half-width is 0.073 of the length.
+            WholeUpToMm = Band(5.5, 11, 14.6, Usgs + " (150 mm); 75 mm by memory; 200 mm by Allen"),
             DoseMlPerKg = Band(60, 80, 120, Embalming),
             WallMm = Band(4, 5, 9, "common practice: 1 mm in a fish of 10 cm, 3 to 5 at 30 cm, 7 to 12 at 60 cm; a shark of 1 m 4 to 8"),
             SpareSide = "left",
@@ -51,28 +62,23 @@ internal static class FishGroups
             Taxa =
             [
                 "Actinopterygii", "Teleostei", "Osteichthyes", "Perciformes", "Cypriniformes", "Salmoniformes", "Gadiformes", "Clupeiformes",
-                "Salmonidae", "Cyprinidae", "Gadidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae",
+                "Cyprinidae", "Clupeidae", "Percidae", "Gobiidae", "Labridae",
             ],
-            // a from 10 g at 10 cm with b = 3.03; slender pike and deep bluegill are a factor 2 off.
-            LengthMass = new(0.00933, 3.03, 1, 2.2, LengthKind.Total, "for a spindle-shaped fish; slender ones weigh half, deep ones double", Froese),
+            LengthMass = [Fitted(LengthKind.Total, 0.01, 3.04, 5150, 3.27, 6.0, FishForms)],
         },
         new("flatfish", "bony-fish", "flatfish")
         {
             Air = BodyAir.None,
             Taxa = ["Pleuronectiformes", "Pleuronectidae", "Soleidae", "Bothidae", "Scophthalmidae"],
-            Shape = BodyShape.Ellipsoid(0.45, 0.06, 1.3, "derived: ellipsoid 1 : 0.45 : 0.06"),
-            LengthMass = new(
-                0.009856, 3.0561, 1 / 1.15, 1.7, LengthKind.Total, "the printed mean is 10 to 25 % heavy; divided by 1.15",
-                "plaice, means of FishBase records"),
+            Shape = new(0.42, 0.05, 0.45, 1.4, "from memory, unsure: thickness 0.05 to 0.08 of the length") { Build = BodyBuild.Disc },
+            LengthMass = [new(LengthKind.Total, 0.009856 / 1.15, 3.0561, 2.8, "plaice, means of FishBase records over 1.15; the factor of a body form")],
             SpareSide = "eyed",
         },
         new("eel", "bony-fish", "eel-shaped fish")
         {
             Taxa = ["Anguilliformes", "Anguillidae", "Congridae", "Muraenidae"],
-            Shape = BodyShape.Cylinder(20, 1.3, "assumed: twenty times as long as thick"),
-            // 230 g at 50 cm with b = 3.0842.
-            LengthMass = new(
-                0.001324, 3.0842, 1, 1.6, LengthKind.Total, "the published mean is 60 % heavy and was not used", "from memory: 50 cm is about 230 g"),
+            Shape = Eel,
+            LengthMass = [new(LengthKind.Total, 0.001023, 3.06, 2.8, FishForms + ": eel-like")],
             Cautions = [new("eel-blood", false, "Raw eel blood irritates eyes and wounds.", Memory)],
         },
         new("oily-fish", "bony-fish", "oily fish (herring, salmon and their like, where rich in fat)"),
@@ -96,9 +102,7 @@ internal static class FishGroups
         {
             Taxa = ["Selachimorpha", "Selachii", "Carcharhiniformes", "Squaliformes", "Scyliorhinidae", "Squalidae", "Lamniformes"],
             Shape = BodyShape.Ellipsoid(0.13, 0.13, 1.3, "assumed, unsure: round and slender"),
-            LengthMass = new(
-                0.004232, 3.0678, 1 / 1.15, 2.5, LengthKind.Total, "between catshark (0.0017) and spurdog; the printed mean is 10 to 25 % heavy",
-                "spurdog, means of FishBase records"),
+            LengthMass = [new(LengthKind.Total, 0.0026, 3.1, 2.8, "between catshark and spurdog, means of FishBase records over 1.15")],
             Regions = Fish(0.18, 0.25, 0.17, 0.15, Unsure),
             WholeUpToMm = Band(6, 8.2, 25, "as for other fishes; up to 50 cm injection is 'totally unnecessary' by " + SharkThread),
         },
@@ -107,7 +111,7 @@ internal static class FishGroups
             Taxa = ["Batoidea", "Rajiformes", "Rajidae", "Myliobatiformes", "Dasyatidae", "Torpediniformes"],
             Length = LengthKind.Disc,
             TotalPerLength = Band(1.2, 1.6, 3, Unsure),
-            Shape = new(0.12, 1, 0.35, 1.4, "assumed, unsure: a flat disc as wide as it is measured"),
+            Shape = new(0.12, 1, 0.35, 1.4, "assumed, unsure: a flat disc as wide as it is measured") { Build = BodyBuild.Disc },
             Regions =
             [
                 new("disc", "disc and head", 0.65, 1, 0.7, Unsure) { InjectAt = "thick muscle of the wings, from below", Aliases = ["flank"] },

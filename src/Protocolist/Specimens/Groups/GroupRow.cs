@@ -21,7 +21,9 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 
     public SourcedBand? TotalPerLength { get; init; }
 
-    public LengthMassRelation? LengthMass { get; init; }
+    public ImmutableArray<(LengthKind Kind, SourcedBand PerLength)> OtherLengths { get; init; }
+
+    public ImmutableArray<LengthMassRelation> LengthMass { get; init; }
 
     public SkinBarrier? Barrier { get; init; }
 

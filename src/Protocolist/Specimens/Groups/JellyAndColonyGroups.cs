@@ -33,12 +33,14 @@ internal static class JellyAndColonyGroups
             DensityKgPerM3 = Band(1020, 1025, 1030, Memory),
             WaterFraction = Band(0.95, 0.955, 0.96, Memory),
             Length = LengthKind.Disc,
-            Shape = new(0.45, 1, 0.30, 1.5, "assumed: a hollow bell"),
+            LengthMass = [Fitted(LengthKind.Disc, 0.06, 3, 41, 1.53, 3, "Cyanea, Brewer 1989, digitised in Add-my-Pet; Cassiopea 0.064 (Muffett et al. 2022)")],
+            Shape = new(0.195, 1, 0.30, 1.5, "assumed: a hollow bell, as wide as it is measured") { Build = BodyBuild.Disc },
             IsGelatinous = true,
             Regions = Jelly,
             WholeUpToMm = Band(60, 100, 150, "common practice: never cut nor injected"),
         },
-        new("hydromedusa", "jellyfish", "hydromedusa or siphonophore") { Taxa = ["Siphonophorae", "Trachymedusae"] },
+        // Bells and chains: no length tells the mass of a siphonophore.
+        new("hydromedusa", "jellyfish", "hydromedusa or siphonophore") { Taxa = ["Siphonophorae", "Trachymedusae"], LengthMass = [] },
         new("hydroid", "cnidarian", "hydroid") { Taxa = ["Hydrozoa", "Leptothecata", "Anthoathecata", "Hydroida"] },
         new("anemone", "cnidarian", "sea anemone")
         {

@@ -46,6 +46,8 @@ internal static class MolluscGroups
             DensityKgPerM3 = Band(1200, 1550, 1800, "from memory, shell included"),
             WaterFraction = Band(0.35, 0.50, 0.70, "from memory, unsure: shell included"),
             Length = LengthKind.Shell,
+            // Round shells 0.25, tower shells 0.035.
+            LengthMass = [new(LengthKind.Shell, 0.15, 3, 8, "spans tower shells (from memory) and round ones (Robinson et al. 2010, Add-my-Pet)")],
             Shape = new(0.65, 0.70, 0.45, 1.3, "assumed: a turned shell"),
             Barrier = SkinBarrier.Armour,
             IsCalcareous = true,
@@ -68,7 +70,8 @@ internal static class MolluscGroups
         new("slug", "mollusc", "slug")
         {
             Taxa = ["Limacidae", "Arionidae"],
-            Shape = BodyShape.Cylinder(5, 1.4, "assumed"),
+            Shape = BodyShape.Cylinder(8, 1.4, "assumed: creeping, eight times as long as thick"),
+            LengthMass = [new(LengthKind.Total, 0.012, 3, 4, "from memory, unsure (Arion ater 12 cm 15 to 25 g)")],
             Regions =
             [
                 new("body", "body", 1, 1, 1, "the whole")
@@ -88,11 +91,13 @@ internal static class MolluscGroups
         new("bivalve", "mollusc", "bivalve")
         {
             Kind = BodyKind.Shelled,
-            Taxa = ["Bivalvia", "Mytilidae", "Ostreidae", "Unionidae", "Pectinidae"],
+            Taxa = ["Bivalvia"],
             DensityKgPerM3 = Band(1200, 1600, 1800, "from memory, shell included"),
             WaterFraction = Band(0.25, 0.45, 0.65, "from memory, unsure: shell included"),
             Length = LengthKind.Shell,
-            Shape = new(0.60, 0.35, 0.50, 1.3, "assumed: two valves"),
+            // Mussels 0.11, cockles 0.35, razor shells 0.013.
+            LengthMass = [new(LengthKind.Shell, 0.1, 3, 8, "spans razor shells and cockles (from memory) and mussels (Ansell & Lagardere 1980, Add-my-Pet)")],
+            Shape = new(0.55, 0.30, 0.45, 1.3, "assumed: two valves"),
             Barrier = SkinBarrier.Armour,
             IsCalcareous = true,
             Regions =
@@ -114,7 +119,7 @@ internal static class MolluscGroups
         new("cephalopod", "mollusc", "cuttlefish or other cephalopod")
         {
             Kind = BodyKind.SoftLimbed,
-            Taxa = ["Cephalopoda", "Sepiida", "Sepiidae"],
+            Taxa = ["Cephalopoda"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(1.5, 2.2, 4, Unsure),
             Shape = new(0.33, 0.40, 0.80, 1.4, "assumed, unsure: mantle, the arms counted in"),
@@ -129,9 +134,8 @@ internal static class MolluscGroups
             Taxa = ["Teuthida", "Oegopsida", "Myopsida", "Loliginidae", "Ommastrephidae"],
             Length = LengthKind.Mantle,
             TotalPerLength = Band(1.5, 2.2, 4, Unsure),
-            Shape = new(
-                0.22, 0.24, 0.42, 1.3,
-                "from memory: about 1 kg at 40 cm of mantle in Loligo; at most 1630 g at 36 cm in Illex coindetii (Bulletin of Marine Science 71, 2002)"),
+            LengthMass = [new(LengthKind.Mantle, 0.13, 2.4, 2.6, "between Loligo pealei (Lange & Johnson, Add-my-Pet) and Illex from memory")],
+            Shape = new(0.18, 0.20, 0.57, 1.3, "assumed, from the mass for the length"),
         },
         new("octopus", "cephalopod", "octopus")
         {
@@ -139,7 +143,14 @@ internal static class MolluscGroups
             Length = LengthKind.Mantle,
             TotalPerLength = Band(3, 5, 8, Unsure),
             WallMm = Band(2.5, 4, 6, "common practice: 2 to 4 % of the mantle length"),
-            Shape = new(0.65, 0.70, 2.0, 1.4, "assumed, unsure: mantle, the arms counted in make three times its own volume"),
+            LengthMass =
+            [
+                new(LengthKind.Mantle, 0.45, 2.9, 3.0, "Storero et al. 2010, Forsythe & Hanlon 1988, Jabeur et al. 2012"),
+                new(LengthKind.VentralMantle, 0.8732, 3.096, 2.6, "O. vulgaris, Canary Islands 1996-1999, 760 animals, abstract") { Count = 760 },
+            ],
+            // Of one mass the dorsal mantle is 1.2 times as long as the ventral one, by the two relations.
+            OtherLengths = [(LengthKind.VentralMantle, Band(0.7, 0.83, 0.95, "from the two relations"))],
+            Shape = new(0.55, 0.60, 1.03, 1.4, "assumed, unsure: mantle, the arms counted in"),
         },
     ];
 }

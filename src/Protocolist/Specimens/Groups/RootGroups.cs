@@ -62,7 +62,10 @@ internal static class RootGroups
             Kind = BodyKind.Eggs,
             DensityKgPerM3 = Band(1010, 1030, 1080, Unsure),
             WaterFraction = Band(0.70, 0.85, 0.95, Unsure),
-            Shape = BodyShape.Ellipsoid(0.8, 0.8, 1.3, "assumed: an egg"),
+            // Single eggs are spheres, and embryos lie curled.
+            Shape = BodyShape.Ellipsoid(1, 1, 1.2, "assumed: a sphere") with { Build = BodyBuild.Rigid },
+            OtherLengths = [(LengthKind.EggDiameter, Band(1, 1, 1, "a sphere"))],
+            LengthMass = [new(LengthKind.EggDiameter, 0.5445, 3, 1.4, "a sphere of density 1.04")],
             Barrier = SkinBarrier.Open,
         },
     ];

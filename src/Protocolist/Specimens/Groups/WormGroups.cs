@@ -18,16 +18,22 @@ internal static class WormGroups
             Barrier = SkinBarrier.Open,
         },
         new("annelid", "worm", "ringed worm") { Taxa = ["Annelida", "Clitellata"] },
-        new("polychaete", "annelid", "bristle worm") { Taxa = ["Polychaeta", "Nereididae", "Sabellidae", "Serpulidae"] },
+        new("polychaete", "annelid", "bristle worm")
+        {
+            Taxa = ["Polychaeta", "Nereididae", "Sabellidae", "Serpulidae"],
+            LengthMass = [new(LengthKind.Total, 0.0035, 2.3, 4, "from memory, unsure (Hediste 8 cm 0.45 g)")],
+        },
         new("earthworm", "annelid", "earthworm")
         {
             Taxa = ["Oligochaeta", "Lumbricidae", "Crassiclitellata"],
             Shape = BodyShape.Cylinder(20, 1.5, "assumed: twenty times as long as thick"),
+            LengthMass = [new(LengthKind.Total, 0.0093, 2.285, 3, "Hale et al. 2004, ash-free dry mass over 0.14")],
         },
         new("leech", "annelid", "leech")
         {
             Taxa = ["Hirudinea", "Hirudinida"],
-            Shape = BodyShape.Ellipsoid(0.08, 0.15, 1.5, "assumed: flattened"),
+            Shape = BodyShape.Ellipsoid(0.06, 0.10, 1.5, "assumed: flattened"),
+            LengthMass = [new(LengthKind.Total, 0.0025, 3, 5, "common practice, unsure; a fed leech weighs up to 5 times more")],
         },
         new("flatworm", "worm", "flatworm")
         {

@@ -8,8 +8,7 @@ internal static class BodyLength
     // A steel rule on a limp animal: common practice.
     private const double ReadingError = 0.02;
 
-    // Total over standard length of a fish with an ordinary tail fin: from memory, unsure.
-    private static readonly SourcedBand TotalPerStandard = new(1.10, 1.18, 1.28, "from memory, unsure");
+    private static readonly LengthKind[] Kinds = Enum.GetValues<LengthKind>();
 
     private static readonly Phrase TwoLengths = new(
         "two-lengths", "length {length:0.## cm} and {kind} {other:0.## cm} mean the same in {group:a} but differ; the latter is used");
@@ -17,8 +16,6 @@ internal static class BodyLength
     private static readonly Phrase OtherKind = new("length-of-another-kind", "{group:a} is measured by its {kind}, and no such length is given");
     private static readonly Phrase OtherKindRemedy = new("length-of-another-kind.remedy", "give length: as the {kind}");
 
-    private static readonly Phrase FromStandard = new("how.from-standard-length", "from standard length");
-    private static readonly Phrase FromTotal = new("how.from-total-length", "from total length");
     private static readonly Phrase FromKind = new("how.from-length", "from {kind}");
 
     /// <summary>The customary length in mm; null where no length that leads to it was taken.</summary>
@@ -34,13 +31,13 @@ internal static class BodyLength
         }
 
         if (named is { } direct) return Spread.Measured(direct.Millimeters, ReadingError);
-        if (group.Length is LengthKind.Total && specimen.StandardLength is { } standard) return Times(standard.Millimeters, TotalPerStandard, FromStandard);
-        if (specimen.TotalLength is { } total && group.TotalPerLength is { } ratio)
+        foreach (var (kind, ratio) in group.OtherLengths)
         {
-            return new(total.Millimeters / ratio.High, total.Millimeters / ratio.Nominal, total.Millimeters / ratio.Low, false, FromTotal, ratio.Source);
+            if (specimen.LengthOf(kind) is { } other) return From(other.Millimeters, kind, ratio);
         }
 
-        if (HasAnyLength(specimen))
+        if (specimen.TotalLength is { } total && group.TotalPerLength is { } tail) return From(total.Millimeters, LengthKind.Total, tail);
+        if (HasAnyLength(specimen) && !group.LengthMass.Any(r => specimen.LengthOf(r.Length) is not null))
         {
             var kind = MeasureNames.Of(group.Length);
             findings.Add(Finding.Note(
@@ -50,6 +47,29 @@ internal static class BodyLength
 
         return null;
     }
+
+    /// <summary>
+    /// The relation to judge and to reckon the mass by, with the length it takes: the species' own before the group's, a length that was taken before one
+    /// that follows from it. Null where no relation is known for any of them.
+    /// </summary>
+    public static (LengthMassRelation Relation, Spread Mm)? Relation(Specimen specimen, TaxonGroup group, Spread? customary)
+    {
+        var own = RelationsByName.Find(specimen.ScientificName);
+        if (own is not null && Taken(specimen, group, own.Length) is { } ownMm) return (own, Spread.Measured(ownMm, ReadingError));
+        foreach (var relation in group.LengthMass)
+        {
+            if (Taken(specimen, group, relation.Length) is { } mm) return (relation, Spread.Measured(mm, ReadingError));
+        }
+
+        return customary is { } length && Customary(specimen, group) is { } usual ? (usual, length) : null;
+    }
+
+    /// <summary>The relation of the customary length.</summary>
+    public static LengthMassRelation? Customary(Specimen specimen, TaxonGroup group) =>
+        RelationsByName.Find(specimen.ScientificName) is { } own && own.Length == group.Length ? own : group.RelationOf(group.Length);
+
+    private static double? Taken(Specimen specimen, TaxonGroup group, LengthKind kind) =>
+        (specimen.LengthOf(kind) ?? (kind == group.Length ? specimen.Length : null))?.Millimeters;
 
     /// <summary>Tip to tip in mm, for the vessel.</summary>
     public static Spread Total(Specimen specimen, TaxonGroup group, Spread customary)
@@ -62,9 +82,18 @@ internal static class BodyLength
             isSure ? customary.How : FromKind.With(("kind", MeasureNames.Of(group.Length))), ratio.Source);
     }
 
-    private static Spread Times(double mm, SourcedBand ratio, Phrase how) => new(mm * ratio.Low, mm * ratio.Nominal, mm * ratio.High, false, how, ratio.Source);
+    /// <summary>From another length, and what that is of the customary one.</summary>
+    private static Spread From(double mm, LengthKind kind, SourcedBand ratio) => new(
+        mm / ratio.High, mm / ratio.Nominal, mm / ratio.Low, false, FromKind.With(("kind", MeasureNames.Of(kind))), ratio.Source);
 
-    private static bool HasAnyLength(Specimen s) =>
-        s.TotalLength is not null || s.StandardLength is not null || s.SnoutVentLength is not null || s.HeadBodyLength is not null
-        || s.CarapaceLength is not null || s.MantleLength is not null || s.DiscWidth is not null;
+    /// <summary>Whether any length was taken.</summary>
+    public static bool HasAnyLength(Specimen s)
+    {
+        foreach (var kind in Kinds)
+        {
+            if (s.LengthOf(kind) is not null) return true;
+        }
+
+        return s.Length is not null;
+    }
 }

@@ -31,24 +31,36 @@ internal static class BodyThickness
     public static Spread? ByCallipers(Specimen s, BodyShape shape) => TheThinnerWay(s, shape) ?? TheWiderWay(s, shape);
 
     /// <summary>From volume, and length where one was taken, in mm. Never falls as the volume grows.</summary>
-    public static Spread Estimated(BodyShape shape, Spread volumeMl, Spread? lengthMm)
+    /// <param name="group">Its proportions and density.</param>
+    /// <param name="relation">What tells the length for the mass; null where nothing does.</param>
+    /// <param name="volumeMl">The volume.</param>
+    /// <param name="lengthMm">The length; null where none was taken.</param>
+    public static Spread Estimated(TaxonGroup group, LengthMassRelation? relation, Spread volumeMl, Spread? lengthMm)
     {
+        var shape = group.Shape;
         if (lengthMm is not { } l)
-        {
-            return new Spread(
-                shape.HalfThicknessMm(volumeMl.Low), shape.HalfThicknessMm(volumeMl.Nominal), shape.HalfThicknessMm(volumeMl.High),
-                false, FromVolume, shape.Source).Widened(shape.Spread);
-        }
+            return new Spread(Of(volumeMl.Low), Of(volumeMl.Nominal), Of(volumeMl.High), false, FromVolume, shape.Source).Widened(shape.Spread);
 
-        // With the length taken, half of the doubt about the proportions is gone: judgement.
+        var (longest, shortest) = shape.Build == BodyBuild.Rigid ? (l.Low, l.High) : (l.High, l.Low);
         return new Spread(
-            shape.HalfThicknessMm(volumeMl.Low, l.High), shape.HalfThicknessMm(volumeMl.Nominal, l.Nominal), shape.HalfThicknessMm(volumeMl.High, l.Low),
-            false, FromVolumeAndLength, shape.Source).Widened(Math.Sqrt(shape.Spread));
+            shape.HalfThicknessMm(volumeMl.Low, longest), shape.HalfThicknessMm(volumeMl.Nominal, l.Nominal), shape.HalfThicknessMm(volumeMl.High, shortest),
+            false, FromVolumeAndLength, shape.Source).Widened(shape.SpreadWithLength);
+
+        double Of(double ml) => Alone(group, relation, ml);
     }
 
-    /// <summary>The length in mm of a body of that volume and the group's proportions.</summary>
-    public static Spread EstimatedLength(BodyShape shape, Spread volumeMl) => new Spread(
-        shape.LengthMm(volumeMl.Low), shape.LengthMm(volumeMl.Nominal), shape.LengthMm(volumeMl.High), false, FromVolume, shape.Source).Widened(shape.Spread);
+    /// <summary>From the volume alone, in mm.</summary>
+    public static double Alone(TaxonGroup group, LengthMassRelation? relation, double volumeMl) => relation is null
+        ? group.Shape.HalfThicknessMm(volumeMl)
+        : group.Shape.HalfThicknessMm(volumeMl, relation.LengthMm(volumeMl * group.DensityKgPerM3.Nominal / 1000));
+
+    /// <summary>The length in mm of a body of that mass by the relation, else of that volume by the group's proportions.</summary>
+    public static Spread EstimatedLength(BodyShape shape, LengthMassRelation? relation, Spread massG, Spread volumeMl) => relation is null
+        ? new Spread(shape.LengthMm(volumeMl.Low), shape.LengthMm(volumeMl.Nominal), shape.LengthMm(volumeMl.High), false, FromVolume, shape.Source)
+            .Widened(shape.Spread)
+        : new Spread(
+            relation.LengthMm(massG.Low), relation.LengthMm(massG.Nominal), relation.LengthMm(massG.High), false, BodyVolume.LengthMass, relation.Source)
+            .Widened(Math.Pow(relation.Within90, 1 / relation.B));
 
     private static Spread? TheThinnerWay(Specimen s, BodyShape shape)
     {
@@ -62,7 +74,7 @@ internal static class BodyThickness
     private static Spread? TheWiderWay(Specimen s, BodyShape shape)
     {
         if ((s.Width ?? s.Height) is not { } across) return null;
-        var thinner = across.Millimeters / 2 * shape.ThinnerPerLength / Math.Max(shape.HeightPerLength, shape.WidthPerLength);
+        var thinner = across.Millimeters / 2 * shape.ThinnerPerLength / shape.WiderPerLength;
         return Spread.Within(thinner, shape.Spread, FromWider, shape.Source);
     }
 

@@ -14,11 +14,13 @@ internal static class BodyVolume
     private static readonly Phrase Displacement = new("how.displacement", "displacement of water");
     private static readonly Phrase MeanOfLot = new("how.mean-of-lot", "lot mass over count");
     private static readonly Phrase LengthAndThickness = new("how.length-and-thickness", "length and thickness");
-    private static readonly Phrase LengthMass = new("how.length-mass-relation", "length-mass relation");
+    private static readonly Phrase AsRange = new("how.given-as-range", "given as a range");
+    public static readonly Phrase LengthMass = new("how.length-mass-relation", "length-mass relation");
     private static readonly Phrase LengthAndProportions = new("how.length-and-proportions", "length and the group's proportions");
 
     /// <summary>Mass in g and volume in mL; null where nothing leads there.</summary>
-    public static (Spread MassG, Spread VolumeMl)? Of(Specimen specimen, TaxonGroup group, Spread? lengthMm, Spread? halfThicknessMm)
+    public static (Spread MassG, Spread VolumeMl)? Of(
+        Specimen specimen, TaxonGroup group, Spread? lengthMm, Spread? halfThicknessMm, (LengthMassRelation Relation, Spread Mm)? by)
     {
         var density = group.DensityKgPerM3;
         var mass = WeighedG(specimen);
@@ -35,25 +37,28 @@ internal static class BodyVolume
                 false, Rests(MassOverDensity, density), density.Source));
         }
 
-        if (lengthMm is not { } length) return null;
-        var estimated = halfThicknessMm is { } half ? FromBox(group.Shape, length, half) : FromLength(specimen, group, length);
-        return (FromVolume(estimated, density), estimated);
+        if (lengthMm is { } taken && halfThicknessMm is { } half) return With(FromBox(group.Shape, taken, half));
+        if (by is var (relation, mm)) return With(FromRelation(relation, mm, density.Nominal));
+        return lengthMm is { } length ? With(FromProportions(group.Shape, length)) : null;
+
+        (Spread, Spread) With(Spread volume) => (FromVolume(volume, density), volume);
     }
 
     /// <summary>The mass of one animal where it was weighed, alone or in its lot.</summary>
     private static Spread? WeighedG(Specimen specimen)
     {
-        if (specimen.Mass is { } one) return Spread.Measured(one.Grams, ScaleError);
+        if (specimen.Mass is { } one)
+        {
+            return specimen.MassMargin is not { } margin ? Spread.Measured(one.Grams, ScaleError)
+                : new(one.Grams - margin.Grams, one.Grams, one.Grams + margin.Grams, false, AsRange, Spread.OwnMeasurement);
+        }
+
         if (specimen.LotMass is not { } lot) return null;
 
         // The largest of a lot of like animals may weigh half as much again as the average: assumed.
         var isOne = specimen.Count == 1;
         return Spread.MeanOf(lot.Grams / specimen.Count, ScaleError, isOne ? 1 + ScaleError : 1.5, isOne, MeanOfLot);
     }
-
-    /// <summary>The relation to judge the mass of this animal by: its species', else its group's.</summary>
-    public static LengthMassRelation? RelationOf(Specimen specimen, TaxonGroup group) =>
-        SpeciesLengthMass.Find(specimen.ScientificName) is { } own && own.Length == group.Length ? own : group.LengthMass;
 
     private static Message Rests(Phrase how, SourcedBand density) => how.With(Argument.Of("density", density.Nominal, Dimension.OfDensity));
 
@@ -63,25 +68,19 @@ internal static class BodyVolume
 
     private static Spread FromBox(BodyShape shape, Spread length, Spread half)
     {
-        var aspect = Math.Max(shape.HeightPerLength, shape.WidthPerLength) / shape.ThinnerPerLength;
-        double Volume(double l, double h) => shape.Fullness * l * 4 * h * h * aspect / 1000;
         return new Spread(
-            Volume(length.Low, half.Low), Volume(length.Nominal, half.Nominal), Volume(length.High, half.High), false, LengthAndThickness, shape.Source)
-            .Widened(1.15); // fullness is known to some 15 %: judgement
+            shape.VolumeMl(length.Low, half.Low), shape.VolumeMl(length.Nominal, half.Nominal), shape.VolumeMl(length.High, half.High),
+            false, LengthAndThickness, shape.Source).Widened(1.15); // fullness is known to some 15 %: judgement
     }
 
-    private static Spread FromLength(Specimen specimen, TaxonGroup group, Spread length)
+    private static Spread FromRelation(LengthMassRelation relation, Spread length, double density)
     {
-        if (RelationOf(specimen, group) is { } relation)
-        {
-            double Volume(double mm) => relation.MassG(mm) / group.DensityKgPerM3.Nominal * 1000;
-            return new Spread(Volume(length.Low), Volume(length.Nominal), Volume(length.High), false, LengthMass, relation.Source).Widened(relation.Spread);
-        }
-
-        // An error in each of height and width: the volume is off by the square.
-        var shape = group.Shape;
-        return new Spread(
-            shape.VolumeMl(length.Low), shape.VolumeMl(length.Nominal), shape.VolumeMl(length.High), false, LengthAndProportions, shape.Source)
-            .Widened(shape.Spread * shape.Spread);
+        double Volume(double mm) => relation.MassG(mm) / density * 1000;
+        return new Spread(Volume(length.Low), Volume(length.Nominal), Volume(length.High), false, LengthMass, relation.Source).Widened(relation.Within90);
     }
+
+    // An error in each of height and width: the volume is off by the square.
+    private static Spread FromProportions(BodyShape shape, Spread length) => new Spread(
+        shape.VolumeMl(length.Low), shape.VolumeMl(length.Nominal), shape.VolumeMl(length.High), false, LengthAndProportions, shape.Source)
+        .Widened(shape.Spread * shape.Spread);
 }

@@ -13,14 +13,19 @@ internal readonly record struct Slip(Message What, double Factor)
     private static readonly Phrase Kilograms = new("slip.mass-in-kg", "the unit of the mass ({meant:0.### kg} rather than {given:0.### g})");
     private static readonly Phrase MassPoint = new("slip.mass-point", "the decimal point of the mass ({meant:0.#### g} rather than {given:0.### g})");
     private static readonly Phrase Pounds = new("slip.pounds", "a mass in pounds written as kilograms");
+    private static readonly Phrase PoundsAsGrams = new("slip.pounds-as-grams", "a mass in pounds written as grams");
     private static readonly Phrase Ounces = new("slip.ounces", "a mass in ounces written as grams");
     private static readonly Phrase Millimetres = new(
         "slip.length-in-mm", "the unit or decimal point of the {name} ({meant:0.### mm} rather than {given:0.### mm})");
     private static readonly Phrase Centimetres = new(
         "slip.length-in-cm", "the unit or decimal point of the {name} ({meant:0.### cm} rather than {given:0.### cm})");
     private static readonly Phrase Inches = new("slip.inches", "a {name} in inches written as centimetres");
+    private static readonly Phrase InchesAsMillimetres = new("slip.inches-as-mm", "a {name} in inches written as millimetres");
     private static readonly Phrase MeasureAgain = new("slip.none", "measure again");
     private static readonly Phrase Likely = new("slip.likely", "likely {slips:, or }; measure again");
+
+    private const double LeastPounds = 0.1; // judgement
+    private const double LeastOunces = 0.2; // judgement
 
     /// <summary>What goes wrong with a mass.</summary>
     public static Slip[] OfMass(double massG)
@@ -32,8 +37,10 @@ internal readonly record struct Slip(Message What, double Factor)
             new(Kilograms.With(("meant", Mass.FromKilograms(massG)), ("given", given)), 1e3),
             new(MassPoint.With(("meant", given / 10), ("given", given)), 0.1),
             new(MassPoint.With(("meant", given * 10), ("given", given)), 10),
-            new(Pounds, 0.4536),
-            new(Ounces, 28.35),
+            // Nobody weighs in thousandths of a pound or tenths of an ounce.
+            .. massG >= LeastPounds * 1000 ? (ReadOnlySpan<Slip>)[new(Pounds, 0.4536)] : [],
+            .. massG >= LeastPounds ? (ReadOnlySpan<Slip>)[new(PoundsAsGrams, 453.6)] : [],
+            .. massG >= LeastOunces ? (ReadOnlySpan<Slip>)[new(Ounces, 28.35)] : [],
         ];
     }
 
@@ -46,6 +53,7 @@ internal readonly record struct Slip(Message What, double Factor)
             new(Millimetres.With(("name", name), ("meant", given / 10), ("given", given)), Math.Pow(10, power)),
             new(Centimetres.With(("name", name), ("meant", given * 10), ("given", given)), Math.Pow(10, -power)),
             new(Inches.With(("name", name)), Math.Pow(2.54, -power)),
+            new(InchesAsMillimetres.With(("name", name)), Math.Pow(25.4, -power)),
         ];
     }
 

@@ -6,7 +6,7 @@ namespace Protocolist.Specimens.Measuring;
 /// <summary>A positive number with its range, and how it was come by.</summary>
 internal readonly record struct Spread(double Low, double Nominal, double High, bool IsMeasured, Message How, string Source)
 {
-    private const string OwnMeasurement = "the specimen's own measurement";
+    public const string OwnMeasurement = "the specimen's own measurement";
 
     private static readonly Phrase Direct = new("how.measured", "measured");
 
