@@ -24,7 +24,7 @@ public static class CalendarSheet
     /// <returns>Lines that end with CR and LF, the same for the same plan: no clock is read. Steps without dates are not in it.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         var calendar = new Ical.Net.Calendar { ProductId = "-//Protocolist//Calendar of a plan//EN", Method = "PUBLISH" };
         var zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(plan.Zone);
         if (zone is not null && zone.Id != DateTimeZone.Utc.Id && Span(plan) is { } span) calendar.AddTimeZone(ZoneComponent.Of(zone, span));

@@ -50,7 +50,7 @@ public static class HtmlSheet
     /// <returns>A whole HTML document, the same on any machine.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         var page = new HtmlText(language ?? Language.English);
         page.Raw("<!DOCTYPE html>").Raw($"<html lang=\"{HtmlText.Escaped(page.Language.Tag)}\">").Raw("<head>").Raw("<meta charset=\"utf-8\">")
             .Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")

@@ -16,7 +16,7 @@ public static class ShoppingList
     /// <returns>A heading and one row a pack size.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         return Write(plan.Purchases, language);
     }
 

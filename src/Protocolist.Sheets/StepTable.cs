@@ -39,7 +39,7 @@ public static class StepTable
     /// <returns>A heading and one row a step; lines end as RFC 4180 has it.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         CsvWriter.WriteRow(text, Heading);
         for (var i = 0; i < plan.Steps.Length; i++) CsvWriter.WriteRow(text, Cells(plan, plan.Steps[i], i + 1, language ?? Language.English));

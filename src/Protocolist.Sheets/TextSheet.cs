@@ -45,7 +45,7 @@ public static class TextSheet
     /// <returns>Lines of at most 100 characters, the same on any machine.</returns>
     public static string Write(Plan plan, Language? language = null)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         var sheet = new Lines(language ?? Language.English);
         Head(plan, sheet);
         ChangeLines(plan, sheet);

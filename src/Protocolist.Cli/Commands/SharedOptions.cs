@@ -14,6 +14,8 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
 {
     private static readonly Phrase NoPair = new("option.no-pair", "'{text}' is not of the form name=value");
     private static readonly Phrase NoPairRemedy = new("option.no-pair.remedy", "write {example}");
+    private static readonly Phrase GivenTwice = new("option.given-twice", "'{name}' is given twice, and not the same");
+    private static readonly Phrase GivenTwiceRemedy = new("option.given-twice.remedy", "keep one of them");
     private static readonly Phrase BadStart = new("bad-start", "'{text}' is not a moment to start");
     private static readonly Phrase BadStartRemedy = new("bad-start.remedy", "write --start 2027-03-01T09:00");
 
@@ -72,7 +74,9 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         foreach (var text in given ?? [])
         {
             var parts = text.Split('=', 2, StringSplitOptions.TrimEntries);
-            if (parts is [{ Length: > 0 }, { Length: > 0 }]) pairs[parts[0]] = parts[1];
+            var isAgain = pairs.TryGetValue(parts[0], out var before) && parts.Length == 2 && before != parts[1];
+            if (!isAgain && parts is [{ Length: > 0 }, { Length: > 0 }]) pairs[parts[0]] = parts[1];
+            else if (isAgain) findings.Add(Finding.Error(fault, GivenTwice.With(("name", parts[0])), GivenTwiceRemedy));
             else findings.Add(Finding.Error(fault, NoPair.With(("text", text)), NoPairRemedy.With(("example", example))));
         }
 

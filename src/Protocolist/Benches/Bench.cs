@@ -15,7 +15,7 @@ public sealed record Bench
     private static readonly BenchValidator Validator = new(SubstanceCatalogue.Bundled);
 
     /// <summary>What people call it.</summary>
-    public required string Name { get; init; }
+    public required string Name { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); }
 
     /// <summary>Whether it describes a real workplace; false of <see cref="Empty"/>, which knows no hours and no stock.</summary>
     public bool IsGiven { get; private init; } = true;

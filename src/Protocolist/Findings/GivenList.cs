@@ -17,4 +17,16 @@ internal static class GivenList
 
         return items;
     }
+
+    /// <summary>Pairs of which each has both sides.</summary>
+    public static ImmutableSortedDictionary<string, string> Of(ImmutableSortedDictionary<string, string> pairs)
+    {
+        ArgumentNullException.ThrowIfNull(pairs);
+        foreach (var (key, value) in pairs)
+        {
+            if (value is null) throw new ArgumentException($"'{key}' has no value.", nameof(pairs));
+        }
+
+        return pairs;
+    }
 }

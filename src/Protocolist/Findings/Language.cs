@@ -11,7 +11,7 @@ public sealed partial class Language
     /// <summary>Makes a language.</summary>
     /// <param name="tag">Its tag, such as <c>de</c> or <c>pt-BR</c> (BCP 47).</param>
     /// <param name="phrases">Phrase id → text with the same named places as the English; a phrase that is not among them stays English.</param>
-    /// <exception cref="ArgumentException">The tag is none.</exception>
+    /// <exception cref="ArgumentException">The tag is none, or a phrase has no text.</exception>
     public Language(string tag, IEnumerable<KeyValuePair<string, string>> phrases)
     {
         ArgumentNullException.ThrowIfNull(tag);
@@ -19,6 +19,7 @@ public sealed partial class Language
         if (!IsTag(tag)) throw new ArgumentException("A tag of BCP 47 is letters and digits in groups of at most eight, such as pt-BR.", nameof(tag));
         Tag = tag;
         _phrases = phrases.ToFrozenDictionary(StringComparer.Ordinal);
+        if (_phrases.Values.Contains(null!)) throw new ArgumentException("A phrase has no text.", nameof(phrases));
     }
 
     /// <summary>English as it stands beside each rule.</summary>

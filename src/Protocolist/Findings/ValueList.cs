@@ -43,7 +43,7 @@ internal readonly struct ValueMap(ImmutableSortedDictionary<string, string> pair
 
     public static ValueMap Empty { get; } = ImmutableSortedDictionary<string, string>.Empty;
 
-    public static implicit operator ValueMap(ImmutableSortedDictionary<string, string> pairs) => new(pairs ?? throw new ArgumentNullException(nameof(pairs)));
+    public static implicit operator ValueMap(ImmutableSortedDictionary<string, string> pairs) => new(GivenList.Of(pairs));
 
     public static implicit operator ImmutableSortedDictionary<string, string>(ValueMap map) => map._pairs;
 

@@ -35,7 +35,7 @@ public sealed record Explanation(string Id, Message Value, Message How, string S
     /// <returns>The tree of reasons, or an error finding <c>unknown-figure</c>.</returns>
     public static Checked<Explanation> Of(Plan plan, string figureId)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         ArgumentNullException.ThrowIfNull(figureId);
         if (plan.Figure(figureId) is { } figure) return new(Of(plan, figure, new(StringComparer.Ordinal)), []);
         List<Explanation> findings = [.. plan.Findings.Where(f => f.Id == figureId).Select(f => Of(plan, f))];

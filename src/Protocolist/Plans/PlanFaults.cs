@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using NodaTime;
 using Protocolist.Benches;
@@ -35,13 +34,6 @@ internal static class PlanFaults
     private static readonly Phrase OfSpecimen = new("plan-impossible.specimen", "'{path}': {why}");
     private static readonly Phrase MakeAgain = new("plan-impossible.remedy", "make the plan again; a plan file is not edited by hand");
 
-    /// <summary>A plan that a program left without some part is its bug: no sheet is written of it.</summary>
-    public static void ThrowIfIncomplete([NotNull] Plan? plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        if (Of(plan).FirstOrDefault(f => f.Id == "plan-incomplete") is { } fault) throw new ArgumentException(fault.Message.ToString(), nameof(plan));
-    }
-
     /// <summary>Everything that is wrong with it in itself, as errors.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
@@ -53,7 +45,12 @@ internal static class PlanFaults
         faults.Needs("costs", plan.Costs);
         faults.Needs("bench", plan.Bench);
         faults.Names("zone", plan.Zone);
-        if (plan.Protocol is { } protocol) faults.Names("protocol.id", protocol.Id);
+        if (plan.Protocol is { } protocol)
+        {
+            faults.Names("protocol.id", protocol.Id);
+            foreach (var (path, file) in faults.Each("protocol.files", protocol.Files)) faults.Needs($"{path}.text", file.Text);
+        }
+
         if (plan.Specimen is { } specimen)
         {
             foreach (var finding in specimen.BeyondLimits()) faults.Add(OfSpecimen.With(("path", $"specimen.{finding.Subject}"), ("why", finding.Message)));
@@ -76,6 +73,7 @@ internal static class PlanFaults
         foreach (var (path, recipe) in faults.Each("recipes", plan.Recipes))
         {
             faults.Volume($"{path}.volumeMl", recipe.Volume);
+            if (recipe.At.DegreesCelsius is not (> -100 and < 200)) faults.Add(Impossible.With(("path", $"{path}.atC"), ("value", recipe.At)));
             faults.Whole($"{path}.for", recipe.For);
             foreach (var (below, part) in faults.Each($"{path}.parts", recipe.Parts))
             {
@@ -92,10 +90,7 @@ internal static class PlanFaults
             faults.Whole($"{path}.for", purchase.For);
         }
 
-        foreach (var (path, waste) in faults.Each("waste", plan.Waste))
-        {
-            faults.Amount($"{path}.amount", waste.Amount);
-        }
+        foreach (var (path, waste) in faults.Each("waste", plan.Waste)) faults.Amount($"{path}.amount", waste.Amount);
 
         foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
         foreach (var (path, care) in faults.Each("care", plan.Care))
@@ -122,6 +117,7 @@ internal static class PlanFaults
             faults.Amount($"{path}.onHand", material.OnHand);
             faults.Amount($"{path}.bought", material.Bought);
             faults.Amount($"{path}.used", material.Used);
+            foreach (var draw in material.Draws.AsSpan()) faults.Amount($"{path}.draws", draw.Amount);
         }
 
         faults.Whole("changes", plan.Changes);
@@ -172,6 +168,8 @@ internal static class PlanFaults
         {
             faults.Needs($"{below}.id", material.Id);
             faults.Needs($"{below}.from", material.From);
+            faults.Volume($"{below}.volumeMl", material.Volume);
+            if (material.Pieces < 0) faults.Add(Impossible.With(("path", $"{below}.pieces"), ("value", material.Pieces)));
         }
 
         faults.Whole($"{path}.figures", step.Figures);

@@ -127,7 +127,7 @@ public static class PlanJson
 
     private static PooledBytes Written(Plan plan, Language? language)
     {
-        PlanFaults.ThrowIfIncomplete(plan);
+        WholePlan.ThrowIfIncomplete(plan);
         var bytes = new PooledBytes();
         var shape = language is null || language == Language.English ? Shape : ShapeIn(language, SubstanceCatalogue.Bundled);
         using (var json = new Utf8JsonWriter(bytes, Layout)) JsonSerializer.Serialize(json, plan, shape);

@@ -69,6 +69,9 @@ public sealed class Kinds
         if (group.Taxa.IsDefault || group.Regions.IsDefaultOrEmpty || group.Taxa.Any(string.IsNullOrWhiteSpace))
             throw new ArgumentException($"'{group.Id}' lacks its taxa or its regions.", nameof(group));
 
+        if (group is not { Shape: not null, WaterFraction: not null, WholeUpToMm: not null, DoseMlPerKg: not null } || group.Regions.Contains(null!)
+            || !Enum.IsDefined(group.Length) || !Enum.IsDefined(group.Barrier))
+            throw new ArgumentException($"'{group.Id}' lacks its shape, water, dose or a region, or its length or skin is of no list.", nameof(group));
         if (!group.Shape.IsSound || !group.WaterFraction.IsWithin(0, 1) || !group.WholeUpToMm.IsWithin(0, 1000) || !group.DoseMlPerKg.IsWithin(0, 1000)
             || group.TotalPerLength is { } total && !total.IsWithin(0.1, 100))
             throw new ArgumentException($"The shape, the water, the dose or the lengths of '{group.Id}' cannot be.", nameof(group));

@@ -3,9 +3,7 @@ using System.Collections.Immutable;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Quantities;
 using Protocolist.Sheets;
@@ -239,10 +237,18 @@ public sealed class CallersBugTests
         var request = new PlanRequest(plan.Specimen, prepared, new(2027, 3, 1, 9, 0));
         var found = new Dictionary<Type, List<object>>
         {
-            [typeof(string)] = ["x"], [typeof(double)] = [1.0], [typeof(int)] = [1], [typeof(long)] = [1L], [typeof(decimal)] = [1m], [typeof(bool)] = [true],
-            [typeof(LocalDate)] = [new LocalDate(2027, 3, 1)], [typeof(LocalDateTime)] = [new LocalDateTime(2027, 3, 1, 9, 0)],
-            [typeof(DateInterval)] = [new DateInterval(new(2027, 3, 1), new(2027, 4, 1))], [typeof(DateTimeZone)] = [DateTimeZone.Utc],
-            [typeof(Language)] = [Language.English], [typeof(Stream)] = [new MemoryStream()],
+            [typeof(string)] = ["x"],
+            [typeof(double)] = [1.0],
+            [typeof(int)] = [1],
+            [typeof(long)] = [1L],
+            [typeof(decimal)] = [1m],
+            [typeof(bool)] = [true],
+            [typeof(LocalDate)] = [new LocalDate(2027, 3, 1)],
+            [typeof(LocalDateTime)] = [new LocalDateTime(2027, 3, 1, 9, 0)],
+            [typeof(DateInterval)] = [new DateInterval(new(2027, 3, 1), new(2027, 4, 1))],
+            [typeof(DateTimeZone)] = [DateTimeZone.Utc],
+            [typeof(Language)] = [Language.English],
+            [typeof(Stream)] = [new MemoryStream()],
         };
         object?[] roots =
         [

@@ -113,6 +113,7 @@ public sealed class Batch
     internal static Checked<Batch> Open(TextReader csv, string file, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
     {
         ArgumentNullException.ThrowIfNull(csv);
+        ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(request);
         request = request with { Bench = request.Planner.OfOwnKinds(request.Bench) };
         if (request.Validate().Where(f => f.Severity == Severity.Error).ToImmutableArray() is { IsEmpty: false } refusals) return new(null, refusals);

@@ -53,7 +53,7 @@ public sealed record PlanRequest(Specimen Specimen, PreparedBench Bench, LocalDa
     private bool IsPlain => Calendar.Has(Start.Date) && By is null && Choices.IsEmpty && Wishes.IsEmpty();
 
     /// <summary>What the person decided: the name of a choice → one of its options. What is not named takes the protocol's default.</summary>
-    public ImmutableSortedDictionary<string, string> Choices { get; init => field = value ?? throw new ArgumentNullException(nameof(value)); } =
+    public ImmutableSortedDictionary<string, string> Choices { get; init => field = GivenList.Of(value); } =
         ImmutableSortedDictionary<string, string>.Empty;
 
     /// <summary>Vessels and supplies that the person insists on; the planner chooses the rest.</summary>

@@ -30,6 +30,21 @@ internal sealed class MaterialBooks
     /// <summary>The books: fluids and salts by name, then things in the order of their first use, then vessels.</summary>
     public ImmutableArray<PlannedMaterial> Materials => materials.ToImmutable();
 
+    /// <summary>The bottle that a material is first drawn from; of one that is bought, the line of the bench that it is bought for.</summary>
+    public string BottleOf(StockMaterial material)
+    {
+        foreach (var book in materials)
+        {
+            if (book.Id != material.Id) continue;
+            foreach (var draw in book.Draws)
+            {
+                if (draw.Stock.Length > 0) return draw.Stock;
+            }
+        }
+
+        return (material.Items.FirstOrDefault(i => i.Packs.Length > 0) ?? material.Items[0]).Id;
+    }
+
     /// <summary>To spend now, in smallest coins.</summary>
     public long CashMinor { get; private set; }
 

@@ -78,7 +78,7 @@ internal static class ProvisionPass
         var careFluid = CareFluid.Of(provisioned, choice, books, day.Stock);
         var costs = CostBook.Of(CostParts.Of(provisioned, books, sundries, waste.Lots, careFluid), day.Stock, findings);
         NotListed(sundries, day, findings);
-        return new(provisioned, Written(choice, day), books.Purchases, books.Materials, costs, waste.Lots, waste.Moves, [.. findings])
+        return new(provisioned, Written(choice, day, books), books.Purchases, books.Materials, costs, waste.Lots, waste.Moves, [.. findings])
         {
             Tables = StepMaterials.Of(steps, choice, sundries, day),
             Choice = choice,
@@ -146,12 +146,12 @@ internal static class ProvisionPass
         _ => work,
     };
 
-    private static ImmutableArray<PlannedRecipe> Written(RecipeChoice choice, StockDay day)
+    private static ImmutableArray<PlannedRecipe> Written(RecipeChoice choice, StockDay day, MaterialBooks books)
     {
         var recipes = ImmutableArray.CreateBuilder<PlannedRecipe>(choice.Recipes.Length);
         foreach (var recipe in choice.Recipes)
         {
-            if (!recipe.Need.Fluid.IsWater) recipes.Add(recipe.Written(day.Stock.At));
+            if (!recipe.Need.Fluid.IsWater) recipes.Add(recipe.Written(day.Stock.At, books.BottleOf));
         }
 
         return recipes.DrainToImmutable();

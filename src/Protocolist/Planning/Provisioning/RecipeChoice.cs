@@ -18,14 +18,14 @@ internal sealed record ChosenRecipe(FluidNeed Need, FluidWay Way)
     public Amount AmountOf(RecipePart part) => AmountOf(part, Times(Need, Way));
 
     /// <summary>As the plan shows it.</summary>
-    public PlannedRecipe Written(Temperature at)
+    public PlannedRecipe Written(Temperature at, Func<StockMaterial, string> bottleOf)
     {
         var (times, parts) = (Times(Need, Way), ImmutableArray.CreateBuilder<PlannedPart>(Way.Parts.Length));
         foreach (var supplied in Way.Parts)
         {
             var part = supplied.Part;
             Volume? measured = part.Volume is { } once ? Grid.On(once * times) : null;
-            parts.Add(new(supplied.Name, measured, Grid.On(part.Mass * times), supplied.Material?.Items[0].Id ?? "")
+            parts.Add(new(supplied.Name, measured, Grid.On(part.Mass * times), supplied.Material is { } material ? bottleOf(material) : "")
             {
                 Fluid = part.Fluid,
                 Salt = part.Salt,
