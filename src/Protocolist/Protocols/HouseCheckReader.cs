@@ -21,7 +21,7 @@ internal sealed class HouseCheckReader(SourceBook book, List<Finding> findings)
         var checks = ImmutableArray.CreateBuilder<HouseCheck>();
         foreach (var entry in table.Entries)
         {
-            if (!Names.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab(Named.CheckId, entry.Key));
+            if (!OwnNames.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab(Named.CheckId, entry.Key));
             if (table.Nested(entry.Key.Value, Named.TheCheck(entry.Key.Value)) is not { } fields) continue;
             var when = fields.Entry("when") is { } condition ? reader.Read(condition.Value, Named.Key("when"), FormulaType.Truth) : Missing(fields, "when");
             var severity = fields.Word("severity", Words) ?? (fields.Entry("severity") is null ? "warning" : null);

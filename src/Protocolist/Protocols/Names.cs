@@ -9,8 +9,6 @@ internal static class Names
     private static readonly Phrase BadName = new("bad-name", "'{name}' cannot be {what}");
     private static readonly Phrase BadNameRemedy = new("bad-name.remedy", "use lower-case letters and digits, parts joined by '-'");
 
-    public static bool IsKebab(string name) => OwnNames.IsKebab(name);
-
     public static Finding NotKebab(Message what, ScalarNode name) =>
         Finding.Error("bad-name", BadName.With(("name", name.Value), ("what", what)), BadNameRemedy, name.Span);
 }

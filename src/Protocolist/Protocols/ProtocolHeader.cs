@@ -20,7 +20,7 @@ internal sealed record ProtocolHeader(SourceText Source, string Id, string? Exte
         if (document.Value is null || Fields.Of(document.Value, Named.Protocol, findings) is not { } fields) return null;
         if (!FormatVersion.Check(fields, Format, findings)) return null;
         if (fields.Required("protocol") is not { } id) return null;
-        if (!Names.IsKebab(id.Value))
+        if (!OwnNames.IsKebab(id.Value))
         {
             findings.Add(Names.NotKebab(Named.ProtocolId, id));
             return null;

@@ -115,7 +115,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         foreach (var entry in table.Entries)
         {
             var options = table.Texts(entry.Key.Value);
-            if (!Names.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab(Named.ChoiceName, entry.Key));
+            if (!OwnNames.IsKebab(entry.Key.Value)) findings.Add(Names.NotKebab(Named.ChoiceName, entry.Key));
             if (options.IsEmpty) findings.Add(Finding.Error("empty-choice", EmptyChoice.With(("key", entry.Key.Value)), EmptyChoiceRemedy, entry.Key.Span));
             foreach (var twice in options.GroupBy(o => o.Value, StringComparer.Ordinal).Where(g => g.Count() > 1))
                 findings.Add(Finding.Error("duplicate-option", DuplicateOption.With(("key", twice.Key)), DuplicateOptionRemedy, twice.Last().Span));
@@ -140,7 +140,7 @@ internal sealed class ProtocolReader(IReadOnlyDictionary<string, FormulaFunction
         foreach (var entry in ValueOrder.Sort(table.Entries, findings))
         {
             var name = entry.Key.Value;
-            if (!Names.IsKebab(name)) findings.Add(Names.NotKebab(Named.ValueName, entry.Key));
+            if (!OwnNames.IsKebab(name)) findings.Add(Names.NotKebab(Named.ValueName, entry.Key));
             if (inherited?.Value(entry, scope) is { } known)
             {
                 names[name] = known.Expression.Type;

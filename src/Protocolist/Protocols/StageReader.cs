@@ -60,7 +60,7 @@ internal sealed class StageReader(ExpressionReader expressions, SourceBook sourc
         }
 
         named.Finish(RenamedKeys.OfStages);
-        if (!Names.IsKebab(id.Value)) findings.Add(Names.NotKebab(Named.StageId, id));
+        if (!OwnNames.IsKebab(id.Value)) findings.Add(Names.NotKebab(Named.StageId, id));
         return new(shape.Kind, id.Value, settings.DrainToImmutable(), word.Span);
     }
 

@@ -47,10 +47,7 @@ internal static class LabelIncomplete
     {
         foreach (var line in label)
         {
-            foreach (var fact in line.Arguments)
-            {
-                if (fact.Text.Contains(fluid, StringComparison.Ordinal)) return true;
-            }
+            if (line.Find("fluid") is { Text: var named } && named == fluid) return true;
         }
 
         return false;
