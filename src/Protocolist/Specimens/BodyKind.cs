@@ -136,10 +136,10 @@ internal sealed class BodyKind
     public static BodyKind Airy { get; } = new(
         "airy",
         Gestures.Press | Gestures.Tie,
-        "Let it slide in on its back along the glass, legs and wings last.",
+        "Let it slide in on its back along the glass, legs last.",
         "Swirl it for a minute, so that the air comes out of its breathing holes; a drop of detergent or strong alcohol helps.",
-        "Free the bubbles under wings and legs with a soft brush.",
-        "spread legs and wings with a brush on a wet pad before they stiffen",
+        "Free the bubbles under whatever lies folded with a soft brush.",
+        "spread legs, and wings where it has them, with a brush on a wet pad before they stiffen",
         "hold it under with a plug of gauze until it is wetted; it sinks by itself then",
         "under the fluid with every leg, fluid not brown",
         "one leg of the left side");

@@ -24,11 +24,6 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         new("too-long-after-collection", "'{step}' should begin within {longest:clock} of collection, and {gone:clock} have gone by already");
     private static readonly Phrase BeginAtOnce =
         new("too-long-after-death.remedy", "begin at once, and judge by sight and smell whether the body is still fit for fluid");
-    private static readonly Phrase WaitsForDelivery =
-        new("waits-for-delivery", "'{step}' waits for {item}, {at} at the earliest; with it at hand it could begin {without}");
-    private static readonly Phrase ChangeWaits = new(
-        "waits-for-delivery.change", "a change of fluid in '{step}' waits for {item}, {at} at the earliest; with it at hand it could end {without}");
-    private static readonly Phrase GetItSooner = new("waits-for-delivery.remedy", "get it sooner, or borrow it");
     private static readonly Phrase LatestStart = new("latest-start", "to be over by {by}, work begins {start} at the latest");
     private static readonly Phrase OnlyWhatKeeps = new("latest-start.remedy", "only a body that keeps, such as a frozen one, can wait that long");
     private static readonly Phrase Overlong =
@@ -87,20 +82,24 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
             (graph, supplied) = (stretched, sooner);
         }
 
-        if (!deliveries.IsEmpty && Solve(Waiting(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } waiting } second)
+        var (awaited, dates, notes) = (AwaitedDeliveries.Of(deliveries, open, Zone), supplied, first.Findings);
+        while (!awaited.IsEmpty)
         {
-            findings.AddRange(second.Findings);
-            TooLate(findings);
-            Waits(waiting, supplied, findings);
-            LatestStartOf(graph, isWaiting: true, findings);
-            return waiting;
+            if (Solve(awaited.Hold(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } held } waiting)
+            {
+                (dates, notes) = (held, waiting.Findings);
+                break;
+            }
+
+            awaited = awaited.WithoutOne(supplied);
         }
 
-        findings.AddRange(first.Findings);
+        findings.AddRange(notes);
         TooLate(findings);
-        LatestStartOf(graph, isWaiting: false, findings);
-        foreach (var late in deliveries.OfType<Delivery>().DistinctBy(d => d.Item)) findings.Add(late.ComesTooLate(Zone));
-        return supplied;
+        if (awaited.Told(dates, supplied) is { } waits) findings.Add(waits);
+        LatestStartOf(awaited.Hold(graph, beginBy: null), findings);
+        findings.AddRange(awaited.Missed(dates));
+        return dates;
     }
 
     private (JobGraph Graph, Schedule Dates)? Stretched(JobGraph graph, Schedule kept)
@@ -124,7 +123,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         }
 
         // Only now is it worth finding out why.
-        findings.Add(Scheduler.WhyNone(deliveries.IsEmpty ? graph : Waiting(graph, beginBy: null), hours, From));
+        findings.Add(Scheduler.WhyNone(AwaitedDeliveries.Of(deliveries, open, Zone).Hold(graph, beginBy: null), hours, From));
         return null;
     }
 
@@ -135,23 +134,6 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     });
 
     private Checked<Schedule>? Solve(JobGraph graph) => Scheduler.TryEarliest(graph, hours, From);
-
-    /// <summary>The same jobs, each waiting for its delivery, and the first one begun by a moment where that is given.</summary>
-    private JobGraph Waiting(JobGraph graph, Instant? beginBy)
-    {
-        Job[] jobs = [.. graph.Jobs];
-        for (var i = 0; i < jobs.Length; i++)
-        {
-            var starts = jobs[i].Starts;
-            if (deliveries[i] is { IsForChanges: true } change)
-                jobs[i] = jobs[i] with { Ends = jobs[i].Ends with { From = Math.Max(jobs[i].Ends.From, Minutes.Ceiling(change.At)) } };
-            else if (deliveries[i] is { } delivery) starts = starts with { From = Math.Max(starts.From, Minutes.Ceiling(delivery.At)) };
-            if (i == 0 && beginBy is { } latest) starts = starts with { To = Math.Min(starts.To, Minutes.Floor(latest)) };
-            jobs[i] = jobs[i] with { Starts = starts };
-        }
-
-        return graph.With(jobs);
-    }
 
     private JobGraph Graph(bool follows)
     {
@@ -241,29 +223,11 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         }
     }
 
-    /// <summary>Where waiting for a delivery moves the work: the first delivery that does.</summary>
-    private void Waits(Schedule dates, Schedule supplied, List<Finding> findings)
-    {
-        var moved = Enumerable.Range(0, open.Count).Where(i => deliveries[i] is { } d && At(dates, i, d) > At(supplied, i, d));
-        foreach (var i in moved.OrderBy(i => deliveries[i]!.At).ThenBy(i => open[i].Id, StringComparer.Ordinal).Take(1))
-        {
-            var message = (deliveries[i]!.IsForChanges ? ChangeWaits : WaitsForDelivery).With(
-                Argument.Id("step", open[i].Id),
-                ("item", deliveries[i]!.Item),
-                Argument.At("at", deliveries[i]!.At, Zone),
-                Argument.At("without", At(supplied, i, deliveries[i]!), Zone));
-            findings.Add(Finding.Note(WaitsForDelivery.Id, message, GetItSooner) with { Subject = open[i].Id });
-        }
-    }
-
-    /// <summary>The moment of a step that waits: its beginning, or its end where only a change does.</summary>
-    private static Instant At(Schedule dates, int i, Delivery delivery) => delivery.IsForChanges ? dates[i].End : dates[i].Start;
-
     /// <summary>Backwards from the day on which all must be over: the last moment to begin.</summary>
-    private void LatestStartOf(JobGraph graph, bool isWaiting, List<Finding> findings)
+    private void LatestStartOf(JobGraph graph, List<Finding> findings)
     {
         if (by is not { } end || First.Progress is not null) return;
-        if (Scheduler.Latest(isWaiting ? Waiting(graph, beginBy: null) : graph, hours, from, end).Value is not { } latest) return;
+        if (Scheduler.Latest(graph, hours, from, end).Value is not { } latest) return;
         findings.Add(Finding.Note(LatestStart.Id, LatestStart.With(Argument.At("by", end, Zone), Argument.At("start", latest.Start, Zone)), OnlyWhatKeeps));
     }
 

@@ -82,6 +82,49 @@ public class DeliveriesTests
         Assert.Contains("is bought with 1 day of waiting, until ", new Delivery(Said.Of("x"), 1, Instant.FromUtc(2027, 3, 7, 0, 0), "fix").ComesTooLate(DateTimeZone.Utc).Message.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>The body can wait a day for its fixative, which is six in coming; the ethanol of the ninth day comes on the fourth, and nobody need be told.</summary>
+    [Fact]
+    public void Only_what_comes_too_late_is_called_late()
+    {
+        const string Pressed = "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 8 d}\n  - {stage: wash, id: wash, fluid: tap water, ratio: 3, last: 24 h}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n";
+
+        var plan = Of(Bench(0, 6, 0, 3), Condition.Chilled, Pressed);
+
+        var late = Assert.Single(plan.Findings, f => f.Id is "supplies-late" or "delivery-comes-too-late");
+        Assert.Equal("fix", late.Subject);
+        Assert.DoesNotContain("ethanol", late.Message.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain(plan.Findings, f => f.Id == "waits-for-delivery");
+    }
+
+    /// <summary>Where one delivery is too late for its step, the other is waited for all the same.</summary>
+    [Fact]
+    public void What_can_be_waited_for_is_though_something_else_comes_too_late()
+    {
+        const string Pressed = "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 1 d to 9 d}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n";
+
+        var plan = Of(Bench(0, 6, 0, 5), Condition.Chilled, Pressed);
+
+        Assert.Equal(new LocalDateTime(2027, 3, 1, 9, 0), Start(plan, "fix"));
+        Assert.Equal(new LocalDateTime(2027, 3, 6, 0, 0), Start(plan, "house"));
+        Assert.Equal("fix", Assert.Single(plan.Findings, f => f.Id == "supplies-late").Subject);
+        Assert.Equal("house", Assert.Single(plan.Findings, f => f.Id == "waits-for-delivery").Subject);
+    }
+
+    /// <summary>Two fillings of four days: the second comes on the seventh day and lasts as long as the first; the ethanol is there long before.</summary>
+    [Fact]
+    public void After_a_late_change_the_body_lies_in_it_for_its_share_and_the_true_cause_is_told()
+    {
+        const string Changed = "stages:\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, changes: 1, last: 8 d to 30 d}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n";
+
+        var plan = Of(Bench(1.5, 6, 0, 3), Condition.Chilled, Changed);
+
+        Assert.Equal(new LocalDateTime(2027, 3, 1, 9, 0), Start(plan, "fix"));
+        Assert.Equal(new LocalDateTime(2027, 3, 11, 0, 0), plan.Step("fix")!.End!.Value.LocalDateTime);
+        var waits = Assert.Single(plan.Findings, f => f.Id == "waits-for-delivery");
+        Assert.Equal("fix", waits.Subject);
+        Assert.Contains("a change of fluid in 'fix' waits for formaldehyde stock", waits.Message.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Vessel_that_is_bought_is_waited_for()
     {
