@@ -28,10 +28,42 @@ internal static class Own<T>
     }
 }
 
+/// <summary>A part of a plan that is read as a whole; whatever in it is of the wrong kind is a fault of the file, at the part's path.</summary>
+internal abstract class PartJson<T> : JsonConverter<T>
+{
+    public sealed override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        using var document = JsonDocument.ParseValue(ref reader);
+        return Sound.Of(() => Of(document.RootElement, options));
+    }
+
+    protected abstract T Of(JsonElement json, JsonSerializerOptions options);
+}
+
+/// <summary>What a value's own guards and the reader of JSON throw, as the fault of the file that it is: so it is told with its path.</summary>
+internal static class Sound
+{
+    public static T Of<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)
+        {
+            throw new JsonException(fault.Message, fault);
+        }
+    }
+}
+
 /// <summary>A quantity as a number in the unit that its JSON name ends with, rounded to the <see cref="Grid"/>.</summary>
 internal abstract class NumberJson<T>(Func<double, T> from, Func<T, double> to) : JsonConverter<T>
 {
-    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => from(FiniteNumber.Of(reader.GetDouble()));
+    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        var number = FiniteNumber.Of(reader.GetDouble());
+        return Sound.Of(() => from(number));
+    }
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteNumberValue(Grid.Round(to(value)));
 }
@@ -70,6 +102,7 @@ internal abstract class ListJson<T>(JsonConverter<T> one) : JsonConverter<Immuta
 {
     public override ImmutableArray<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
+        if (reader.TokenType != JsonTokenType.StartArray) throw new JsonException("A list is wanted.");
         var values = ImmutableArray.CreateBuilder<T>();
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray) values.Add(one.Read(ref reader, typeof(T), options)!);
         return values.DrainToImmutable();
@@ -86,3 +119,18 @@ internal abstract class ListJson<T>(JsonConverter<T> one) : JsonConverter<Immuta
 internal sealed class OffsetDateTimesJson() : ListJson<OffsetDateTime>(new OffsetDateTimeJson());
 
 internal sealed class LocalDatesJson() : ListJson<LocalDate>(new LocalDateJson());
+
+/// <summary>Texts by name.</summary>
+internal sealed class TextsByNameJson : PartJson<ImmutableSortedDictionary<string, string>>
+{
+    protected override ImmutableSortedDictionary<string, string> Of(JsonElement json, JsonSerializerOptions options) =>
+        json.EnumerateObject().ToImmutableSortedDictionary(
+            p => p.Name, p => p.Value.GetString() ?? throw new JsonException($"'{p.Name}' is a text."), StringComparer.Ordinal);
+
+    public override void Write(Utf8JsonWriter writer, ImmutableSortedDictionary<string, string> value, JsonSerializerOptions options)
+    {
+        writer.WriteStartObject();
+        foreach (var (name, text) in value) writer.WriteString(name, text);
+        writer.WriteEndObject();
+    }
+}

@@ -12,18 +12,14 @@ namespace Protocolist.Plans;
 /// compared by
 /// what it says. Somebody's own text is a bare string.
 /// </summary>
-internal sealed class MessageJson(Language language) : JsonConverter<Message>
+internal sealed class MessageJson(Language language) : PartJson<Message>
 {
     /// <summary>The language of the words that these options write.</summary>
     public static Language LanguageOf(JsonSerializerOptions options) => Own<MessageJson>.Of(options).Language;
 
     private Language Language => language;
 
-    public override Message Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        using var document = JsonDocument.ParseValue(ref reader);
-        return Read(document.RootElement);
-    }
+    protected override Message Of(JsonElement json, JsonSerializerOptions options) => Read(json);
 
     public override void Write(Utf8JsonWriter writer, Message value, JsonSerializerOptions options) => Write(writer, value, language);
 
@@ -32,9 +28,11 @@ internal sealed class MessageJson(Language language) : JsonConverter<Message>
     {
         if (json.ValueKind == JsonValueKind.String) return Message.Text(json.GetString()!);
         if (!json.TryGetProperty("text", out var words)) throw new JsonException("A message is a text, or an object with 'text'.");
-        if (!json.TryGetProperty("phrase", out var phrase)) return Message.Text(words.GetString() ?? "");
+        if (words.GetString() is not { } text) throw new JsonException("The words of a message are a text.");
+        if (!json.TryGetProperty("phrase", out var phrase)) return Message.Text(text);
+        if (phrase.GetString() is not { Length: > 0 } id || text.Length == 0) throw new JsonException("A message that has a phrase has its words.");
         Argument[] facts = json.TryGetProperty("facts", out var all) ? [.. all.EnumerateObject().Select(f => FactOf(f.Name, f.Value))] : [];
-        return new Message(Phrase.OfWords(phrase.GetString() ?? "", words.GetString() ?? ""), facts);
+        return new Message(Phrase.OfWords(id, text), facts);
     }
 
     private static Argument FactOf(string name, JsonElement json) => json.ValueKind switch
@@ -55,11 +53,8 @@ internal sealed class MessageJson(Language language) : JsonConverter<Message>
                 : throw new JsonException($"'{quantity}' is no quantity.");
         if (json.TryGetProperty("at", out var at)) return (name, Parsed(OffsetDateTimePattern.Rfc3339, at));
         if (json.TryGetProperty("on", out var on)) return (name, Parsed(LocalDatePattern.Iso, on));
-        if (json.TryGetProperty("id", out var id)) return Argument.Id(name, id.GetString() ?? "");
-        if (json.TryGetProperty("costMinor", out var minor) && json.TryGetProperty("currency", out var currency))
-            return Money.MinorUnits(currency.GetString() ?? "") is null
-                ? throw new JsonException($"'{currency}' is no currency.")
-                : (name, Money.OfMinor(minor.GetInt64(), currency.GetString()!));
+        if (json.TryGetProperty("id", out var id)) return Argument.Id(name, id.GetString() ?? throw new JsonException("An id is a text."));
+        if (json.TryGetProperty("costMinor", out _)) return (name, MoneyJson.Read(json));
         return (name, Read(json));
     }
 

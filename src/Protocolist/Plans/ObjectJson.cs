@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -11,8 +10,7 @@ using Protocolist.Reading;
 namespace Protocolist.Plans;
 
 /// <summary>An object of a plan as JSON with words beside its facts, for whoever reads the file; where there are facts, the words are not read back.</summary>
-/// <remarks>What is written is there when it is read: a fact that was cut out of the file is no empty fact.</remarks>
-internal abstract class ObjectJson<T> : JsonConverter<T>
+internal abstract class ObjectJson<T> : PartJson<T>
     where T : class
 {
     private static readonly string[] Suffixes = ["Ml", "G", "Pieces"];
@@ -20,36 +18,13 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     /// <summary>Beyond a thousand cubic metres or a million million pieces no plan goes; a thousand times as much still fits a whole number of units.</summary>
     private const decimal Most = 1e15m;
 
-    public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        using var document = JsonDocument.ParseValue(ref reader);
-        var value = Of(document.RootElement, FluidJson.KnownTo(options));
-        return NamesOf(document.RootElement).SequenceEqual(NamesOf(value), StringComparer.Ordinal)
-            ? value
-            : throw new JsonException("Something is missing, or too much.");
-    }
+    protected sealed override T Of(JsonElement json, JsonSerializerOptions options) => Of(json, FluidJson.KnownTo(options));
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options)
     {
         writer.WriteStartObject();
         Members(writer, value, MessageJson.LanguageOf(options));
         writer.WriteEndObject();
-    }
-
-    private static IEnumerable<string> NamesOf(JsonElement json) => json.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal);
-
-    private IEnumerable<string> NamesOf(T value)
-    {
-        var written = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(written))
-        {
-            json.WriteStartObject();
-            Members(json, value, Language.English);
-            json.WriteEndObject();
-        }
-
-        using var document = JsonDocument.Parse(written.WrittenMemory);
-        return [.. NamesOf(document.RootElement)];
     }
 
     protected abstract void Members(Utf8JsonWriter json, T value, Language language);
@@ -98,10 +73,7 @@ internal abstract class ObjectJson<T> : JsonConverter<T>
     protected static Money? MoneyOf(JsonElement json, string name)
     {
         var money = Part(json, name);
-        if (money.ValueKind == JsonValueKind.Null) return null;
-        return Money.MinorUnits(Text(money, "currency")) is not null
-            ? Money.OfMinor(Count(money, "costMinor"), Text(money, "currency"))
-            : throw new JsonException("Money needs a currency.");
+        return money.ValueKind == JsonValueKind.Null ? null : MoneyJson.Read(money);
     }
 
     protected static void Write(Utf8JsonWriter json, string name, Message message, Language language)

@@ -43,6 +43,7 @@ public sealed record Plan
     public required Specimen Specimen { get; init; }
 
     /// <summary>What was decided where the protocol leaves a choice: name → option.</summary>
+    [JsonConverter(typeof(TextsByNameJson))]
     public ImmutableSortedDictionary<string, string> Choices { get => _choices; init => _choices = value; }
 
     /// <summary>What was insisted on beside the choices; null where the planner chose vessels and stock by itself.</summary>

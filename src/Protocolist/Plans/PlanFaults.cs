@@ -4,6 +4,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Quantities;
+using Protocolist.Specimens;
 using UnitsNet;
 using Calendar = Protocolist.Reading.Calendar;
 using Duration = NodaTime.Duration;
@@ -16,30 +17,18 @@ namespace Protocolist.Plans;
 /// </summary>
 internal static class PlanFaults
 {
-    /// <summary>A thousand cubic metres, in millilitres: beyond it lies a mistake.</summary>
-    private const double MostMillilitres = 1e9;
-
-    /// <summary>Longer than any fixation, and far shorter than what sums of times can hold.</summary>
-    private static readonly Duration LongestStep = Duration.FromDays(36_500);
-
-    private const int MostCounted = 1_000_000;
-
-    private static readonly Phrase Missing = new("plan-incomplete.part", "'{path}' is missing");
-    private static readonly Phrase Impossible = new("plan-impossible", "'{path}' cannot be {value}");
     private static readonly Phrase Backwards = new("plan-impossible.backwards", "'{path}' ends before it begins");
-    private static readonly Phrase Twice = new("plan-impossible.twice", "'{path}' is '{id}', as another one is");
-    private static readonly Phrase TwoCurrencies = new("plan-impossible.currencies", "'{path}' is in {currency}, and other sums are in {other}");
-    private static readonly Phrase Absurd = new("plan-impossible.date", "'{path}' lies in the year {year}");
     private static readonly Phrase UnknownZone = new("unknown-zone.plan", "there is no time zone '{zone}'");
     private static readonly Phrase OfSpecimen = new("plan-impossible.specimen", "'{path}': {why}");
-    private static readonly Phrase MakeAgain = new("plan-impossible.remedy", "make the plan again; a plan file is not edited by hand");
+    private static readonly Phrase Unbalanced = new(
+        "plan-impossible.books", "the books of '{path}' do not add up: what is used and left is not what was there and bought");
 
     /// <summary>Everything that is wrong with it in itself, as errors.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="zones">The time zones by id; null where the plan's is not asked for.</param>
     public static ImmutableArray<Finding> Of(Plan plan, IDateTimeZoneProvider? zones = null)
     {
-        var faults = new Faults();
+        var faults = new FaultyParts();
         faults.Needs("protocol", plan.Protocol);
         faults.Needs("specimen", plan.Specimen);
         faults.Needs("costs", plan.Costs);
@@ -48,12 +37,21 @@ internal static class PlanFaults
         if (plan.Protocol is { } protocol)
         {
             faults.Names("protocol.id", protocol.Id);
-            foreach (var (path, file) in faults.Each("protocol.files", protocol.Files)) faults.Needs($"{path}.text", file.Text);
+            faults.Names("protocol.title", protocol.Title);
+            faults.Counted("protocol.revision", protocol.Revision);
+            foreach (var (path, file) in faults.Each("protocol.files", protocol.Files)) 
+            {
+                faults.Names($"{path}.name", file.Name);
+                faults.Names($"{path}.text", file.Text);
+            }
+
+            if (protocol.Files is { IsDefault: false, IsEmpty: true }) faults.Needs("protocol.files", null);
         }
 
         if (plan.Specimen is { } specimen)
         {
-            foreach (var finding in specimen.BeyondLimits()) faults.Add(OfSpecimen.With(("path", $"specimen.{finding.Subject}"), ("why", finding.Message)));
+            foreach (var finding in specimen.BeyondLimits().Concat(Untold(specimen, plan.Findings)))
+                faults.Add(OfSpecimen.With(("path", $"specimen.{finding.Subject}"), ("why", finding.Message)));
         }
 
         faults.Day("start", plan.Start);
@@ -63,6 +61,7 @@ internal static class PlanFaults
         faults.Day("by", plan.By);
         faults.Counted("revision", plan.Revision);
         foreach (var (path, step) in faults.Each("steps", plan.Steps)) Step(path, step, faults);
+        if (plan.Steps is { IsDefault: false, IsEmpty: true }) faults.Needs("steps", null);
         faults.Unique("steps", plan.Steps, s => s?.Id);
         foreach (var (path, figure) in faults.Each("figures", plan.Figures))
         {
@@ -73,30 +72,42 @@ internal static class PlanFaults
         foreach (var (path, recipe) in faults.Each("recipes", plan.Recipes))
         {
             faults.Volume($"{path}.volumeMl", recipe.Volume);
-            if (recipe.At.DegreesCelsius is not (> -100 and < 200)) faults.Add(Impossible.With(("path", $"{path}.atC"), ("value", recipe.At)));
+            if (recipe.At.DegreesCelsius is not (> -100 and < 200)) faults.Add(FaultyParts.Impossible.With(("path", $"{path}.atC"), ("value", recipe.At)));
             faults.Whole($"{path}.for", recipe.For);
             foreach (var (below, part) in faults.Each($"{path}.parts", recipe.Parts))
             {
                 faults.Volume($"{below}.volumeMl", part.Volume);
-                if (part.Mass is { } mass && !(mass.Grams >= 0)) faults.Add(Impossible.With(("path", $"{below}.massG"), ("value", mass)));
+                faults.Mass($"{below}.massG", part.Mass);
+                if (part is { Fluid: null, Salt: null }) faults.Needs($"{below}.fluid", null);
             }
         }
 
         foreach (var (path, purchase) in faults.Each("purchases", plan.Purchases))
         {
+            faults.Said($"{path}.item", purchase.Item);
+            faults.Amount($"{path}.pack", purchase.Pack);
             faults.Counted($"{path}.count", purchase.Count);
             faults.Counted($"{path}.leadDays", purchase.LeadDays);
             faults.Sum($"{path}.price", purchase.Price);
             faults.Whole($"{path}.for", purchase.For);
         }
 
-        foreach (var (path, waste) in faults.Each("waste", plan.Waste)) faults.Amount($"{path}.amount", waste.Amount);
+        foreach (var (path, waste) in faults.Each("waste", plan.Waste))
+        {
+            faults.Amount($"{path}.amount", waste.Amount);
+            faults.Counted($"{path}.uses", waste.Uses);
+            faults.Said($"{path}.destination", waste.Destination);
+            faults.Needs($"{path}.step", waste.Step);
+        }
 
         foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
         foreach (var (path, care) in faults.Each("care", plan.Care))
         {
+            faults.Names($"{path}.id", care.Id);
+            faults.Said($"{path}.what", care.What);
             faults.Day($"{path}.on", care.On);
-            if (care.EveryMonths is { } months && months is < 1 or > 1200) faults.Add(Impossible.With(("path", $"{path}.everyMonths"), ("value", months)));
+            if (care.EveryMonths is { } months && months is < 1 or > 1200)
+                faults.Add(FaultyParts.Impossible.With(("path", $"{path}.everyMonths"), ("value", months)));
             faults.There($"{path}.dates", care.Dates);
             foreach (var day in care.Dates.AsSpan()) faults.Day($"{path}.dates", day);
         }
@@ -106,8 +117,8 @@ internal static class PlanFaults
         {
             faults.Names($"{path}.id", finding.Id);
             faults.Needs($"{path}.source", finding.Source);
-            faults.There($"{path}.figures", finding.Figures);
-            if (finding.Message.IsEmpty) faults.Needs($"{path}.message", null);
+            faults.Whole($"{path}.figures", finding.Figures);
+            faults.Said($"{path}.message", finding.Message);
         }
 
         foreach (var (path, material) in faults.Each("materials", plan.Materials))
@@ -117,25 +128,66 @@ internal static class PlanFaults
             faults.Amount($"{path}.onHand", material.OnHand);
             faults.Amount($"{path}.bought", material.Bought);
             faults.Amount($"{path}.used", material.Used);
+            faults.Amount($"{path}.unusable", material.Unusable);
+            faults.Amount($"{path}.reserve", material.Reserve);
+            faults.Counted($"{path}.uses", material.Uses);
+            faults.Names($"{path}.id", material.Id);
+            faults.Said($"{path}.name", material.Name);
+            if (material.Used.Units + material.Left.Units != material.OnHand.Units + material.Bought.Units) faults.Add(Unbalanced.With(("path", path)));
             foreach (var draw in material.Draws.AsSpan()) faults.Amount($"{path}.draws", draw.Amount);
         }
 
-        faults.Whole("changes", plan.Changes);
+        foreach (var (path, change) in faults.Each("changes", plan.Changes)) faults.Said($"{path}.what", change.What);
         foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn))
+        {
+            faults.Names($"{path}.id", withdrawn.Id);
+            faults.Said($"{path}.title", withdrawn.Title);
+            faults.Counted($"{path}.sequence", withdrawn.Sequence);
+            faults.Counted($"{path}.mostInspections", withdrawn.MostInspections);
             faults.Day($"{path}.start", withdrawn.Start);
+        }
+
         if (plan.Costs is { } costs) Costs(costs, faults);
+        if (faults.IsEmpty) References(plan, faults);
         return zones is null || plan.Zone is null || zones.GetZoneOrNull(plan.Zone) is not null
             ? faults.All()
-            : faults.All().Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", Excerpt.Of(plan.Zone))), MakeAgain));
+            : faults.All().Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", Excerpt.Of(plan.Zone))), FaultyParts.MakeAgain));
     }
 
-    private static void Step(string path, Step step, Faults faults)
+    /// <summary>What names a step or a figure names one that the plan has. Looked at where all else is right.</summary>
+    private static void References(Plan plan, FaultyParts faults)
+    {
+        var steps = plan.Steps.Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
+        var figures = plan.Figures.Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var (path, step) in faults.Each("steps", plan.Steps)) faults.Knows($"{path}.figures", step.Figures, figures);
+        foreach (var (path, figure) in faults.Each("figures", plan.Figures)) faults.Knows($"{path}.inputs", figure.Inputs, figures);
+        foreach (var (path, finding) in faults.Each("findings", plan.Findings)) faults.Knows($"{path}.figures", finding.Figures, figures);
+        foreach (var (path, recipe) in faults.Each("recipes", plan.Recipes)) faults.Knows($"{path}.for", recipe.For, steps);
+        foreach (var (path, purchase) in faults.Each("purchases", plan.Purchases)) faults.Knows($"{path}.for", purchase.For, steps);
+        foreach (var (path, material) in faults.Each("materials", plan.Materials)) faults.Knows($"{path}.for", material.For, steps);
+        foreach (var (path, waste) in faults.Each("waste", plan.Waste).Where(w => w.Item.Step.Length > 0)) faults.Knows($"{path}.step", waste.Step, steps);
+        foreach (var (path, move) in faults.Each("fluids", plan.Fluids))
+        {
+            if (move.From.Kind == FluidPlaceKind.Step) faults.Knows($"{path}.from", move.From.Step, steps);
+            if (move.To.Kind == FluidPlaceKind.Step) faults.Knows($"{path}.to", move.To.Step, steps);
+        }
+    }
+
+    /// <summary>What cannot be of the specimen. A plan is made of one that contradicts itself, and says so; one that keeps silent was not planned.</summary>
+    private static IEnumerable<Finding> Untold(Specimen specimen, ImmutableArray<Finding> findings) =>
+        from rule in SpecimenRules.All
+        where rule.IsBroken(specimen) && !findings.IsDefault && !findings.Any(f => f?.Id == rule.Id)
+        select Finding.Error(rule.Id, rule.Message(specimen), rule.Remedy) with { Subject = rule.Subject };
+
+    private static void Step(string path, Step step, FaultyParts faults)
     {
         faults.Names($"{path}.id", step.Id);
+        faults.Said($"{path}.title", step.Title);
         faults.Needs($"{path}.source", step.Source);
         faults.Day($"{path}.start", step.Start);
         faults.Day($"{path}.end", step.End);
         if (step.Start is { } start && step.End is { } end && end.ToInstant() < start.ToInstant()) faults.Add(Backwards.With(("path", path)));
+        if (step.Start is null != step.End is null) faults.Needs(step.Start is null ? $"{path}.start" : $"{path}.end", null);
         faults.Time($"{path}.leastHours", step.Least);
         faults.Time($"{path}.mostHours", step.Most);
         faults.Time($"{path}.handsOnMinutes", step.HandsOn);
@@ -145,7 +197,11 @@ internal static class PlanFaults
         faults.Counted($"{path}.mostInspections", step.MostInspections);
         foreach (var (below, site) in faults.Each($"{path}.sites", step.Sites))
         {
+            faults.Said($"{below}.region", site.Region);
             faults.Counted($"{below}.sites", site.Sites);
+            faults.Counted($"{below}.syringeMl", site.SyringeMl);
+            faults.Counted($"{below}.needleGauge", site.NeedleGauge);
+            faults.Counted($"{below}.needleMm", site.NeedleMm);
             faults.Volume($"{below}.perSiteLowMl", site.PerSiteLow);
             faults.Volume($"{below}.perSiteMl", site.PerSite);
             faults.Volume($"{below}.perSiteHighMl", site.PerSiteHigh);
@@ -154,6 +210,7 @@ internal static class PlanFaults
 
         foreach (var (below, cut) in faults.Each($"{path}.cuts", step.Cuts))
         {
+            faults.Said($"{below}.region", cut.Region);
             faults.Counted($"{below}.count", cut.Count);
             faults.Length($"{below}.lengthMm", cut.Length);
             faults.Length($"{below}.depthMm", cut.Depth);
@@ -166,10 +223,10 @@ internal static class PlanFaults
         faults.There($"{path}.inspections", step.Inspections);
         foreach (var (below, material) in faults.Each($"{path}.materials", step.Materials))
         {
-            faults.Needs($"{below}.id", material.Id);
-            faults.Needs($"{below}.from", material.From);
+            faults.Names($"{below}.id", material.Id);
+            faults.Said($"{below}.name", material.Name);
             faults.Volume($"{below}.volumeMl", material.Volume);
-            if (material.Pieces < 0) faults.Add(Impossible.With(("path", $"{below}.pieces"), ("value", material.Pieces)));
+            faults.Counted($"{below}.pieces", material.Pieces);
         }
 
         faults.Whole($"{path}.figures", step.Figures);
@@ -177,7 +234,7 @@ internal static class PlanFaults
         foreach (var at in step.Inspections.AsSpan()) faults.Day($"{path}.inspections", at);
     }
 
-    private static void Costs(PlanCosts costs, Faults faults)
+    private static void Costs(PlanCosts costs, FaultyParts faults)
     {
         foreach (var (name, sum) in (ReadOnlySpan<(string, Money?)>)
         [
@@ -192,105 +249,5 @@ internal static class PlanFaults
 
         faults.Volume("costs.topUpByYearMl", costs.TopUpByYear);
         foreach (var (path, disposal) in faults.Each("costs.disposalByClass", costs.DisposalByClass)) faults.Sum($"{path}.cost", disposal.Cost);
-    }
-
-    /// <summary>What was found so far.</summary>
-    private sealed class Faults
-    {
-        private readonly ImmutableArray<Finding>.Builder _found = ImmutableArray.CreateBuilder<Finding>();
-        private string? _currency;
-
-        public ImmutableArray<Finding> All() => _found.ToImmutable();
-
-        public void Add(Message message) => _found.Add(Finding.Error(message.Phrase == Missing ? "plan-incomplete" : "plan-impossible", message, MakeAgain));
-
-        public void Needs(string path, object? part)
-        {
-            if (part is null) Add(Missing.With(("path", path)));
-        }
-
-        public void Names(string path, string? text)
-        {
-            if (string.IsNullOrWhiteSpace(text)) Add(Missing.With(("path", path)));
-        }
-
-        /// <summary>The items of a list with their paths; of one that is not there, or an item that is not, a fault.</summary>
-        public IEnumerable<(string Path, T Item)> Each<T>(string path, ImmutableArray<T> items)
-            where T : class
-        {
-            if (items.IsDefault)
-            {
-                Add(Missing.With(("path", path)));
-                yield break;
-            }
-
-            for (var i = 0; i < items.Length; i++)
-            {
-                var at = string.Create(CultureInfo.InvariantCulture, $"{path}[{i}]");
-                if (items[i] is { } item) yield return (at, item);
-                else Add(Missing.With(("path", at)));
-            }
-        }
-
-        public void There<T>(string path, ImmutableArray<T> items)
-        {
-            if (items.IsDefault) Needs(path, null);
-        }
-
-        /// <summary>A list of which only its being there is looked at.</summary>
-        public void Whole<T>(string path, ImmutableArray<T> items)
-            where T : class => _ = Each(path, items).Count();
-
-        public void Unique<T>(string path, ImmutableArray<T> items, Func<T, string?> idOf)
-        {
-            if (items.IsDefault) return;
-            var seen = new HashSet<string>(StringComparer.Ordinal);
-            for (var i = 0; i < items.Length; i++)
-            {
-                if (idOf(items[i]) is not { } id || seen.Add(id)) continue;
-                Add(Twice.With(("path", string.Create(CultureInfo.InvariantCulture, $"{path}[{i}].id")), ("id", Excerpt.Of(id))));
-            }
-        }
-
-        public void Day(string path, OffsetDateTime? at) => Day(path, at?.Date);
-
-        public void Day(string path, LocalDate? day)
-        {
-            if (day is { } date && !Calendar.Has(date)) Add(Absurd.With(("path", path), ("year", date.Year.ToString(CultureInfo.InvariantCulture))));
-        }
-
-        public void Time(string path, Duration? time)
-        {
-            if (time is { } length && (length < Duration.Zero || length > LongestStep)) Add(Impossible.With(("path", path), ("value", length)));
-        }
-
-        public void Counted(string path, int count)
-        {
-            if (count is < 0 or > MostCounted) Add(Impossible.With(("path", path), ("value", count)));
-        }
-
-        public void Amount(string path, Amount amount)
-        {
-            if (amount.Units < 0) Add(Impossible.With(("path", path), amount.Fact("value")));
-        }
-
-        public void Volume(string path, Volume? volume)
-        {
-            if (volume is { Milliliters: var millilitres } && !(millilitres is >= 0 and <= MostMillilitres))
-                Add(Impossible.With(("path", path), ("value", volume.Value)));
-        }
-
-        public void Length(string path, Length? length)
-        {
-            if (length is { Meters: var metres } && !(metres is >= 0 and <= 100)) Add(Impossible.With(("path", path), ("value", length.Value)));
-        }
-
-        public void Sum(string path, Money? sum)
-        {
-            if (sum is null) return;
-            if (sum.Minor < 0) Add(Impossible.With(("path", path), ("value", sum)));
-            _currency ??= sum.Currency;
-            if (sum.Currency != _currency) Add(TwoCurrencies.With(("path", path), ("currency", sum.Currency), ("other", _currency)));
-        }
     }
 }

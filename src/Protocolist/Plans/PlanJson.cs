@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -20,11 +21,10 @@ public static class PlanJson
         "earlier-format.remedy", "make the plan again from its specimen, or use the version of the program that made it");
     private static readonly Phrase PlanUnreadable = new("plan-unreadable", "this plan cannot be read: {why}");
     private static readonly Phrase PlanUnreadableRemedy = new("plan-unreadable.remedy", "make the plan again; a plan file is not edited by hand");
-    private static readonly Phrase LacksPart = new("plan-unreadable.lacks-part", "it is JSON, and lacks something that every plan has");
     private static readonly Phrase NoJson = new("plan-unreadable.no-json", "it is not JSON, or is cut off");
     private static readonly Phrase NoPlan = new("plan-unreadable.no-plan", "it has no 'formatVersion' as plans have");
     private static readonly Phrase OutOfRange = new("plan-unreadable.value", "a value in it is beyond what such a value can be");
-    private static readonly Phrase UnknownFluid = new("plan-unreadable.fluid", "'{fluid}' is of no substance that is known here");
+    private static readonly Phrase UnknownFluid = new("plan-unreadable.fluid", "'{fluid}' at {path} is of no substance that is known here");
     private static readonly Phrase UnknownFluidRemedy = new("plan-unreadable.fluid.remedy", "read it with the substances that it was planned with");
     private static readonly Phrase Amiss = new("plan-unreadable.at", "something is missing, twice there, or of the wrong kind at {path}");
 
@@ -100,29 +100,40 @@ public static class PlanJson
             var shape = substances is null || substances == SubstanceCatalogue.Bundled ? Shape : ShapeIn(Language.English, substances);
 
             // Another format may lack what this one needs, so its number is looked at first.
-            if (FormatOf(Encoding.UTF8.GetBytes(source.Text)) is not { } format) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
+            using var file = JsonDocument.Parse(source.Text);
+            if (FormatOf(file.RootElement) is not { } format) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             if (format != Plan.CurrentFormat) return new(null, [OtherFormat(format, source.Name)]);
+            var parts = shape.Properties.Select(p => p.Name).Where(name => !file.RootElement.TryGetProperty(name, out _));
+            if (FaultyParts.Missing(parts) is { IsEmpty: false } missing) return Refused(missing, source);
             if (JsonSerializer.Deserialize(source.Text, shape) is not { } plan) return Unreadable(NoPlan, SourceSpan.At(source.Name, 1, 1));
             var faults = PlanFaults.Of(plan, zones);
-            return faults.IsEmpty ? new(plan, []) : new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
+            if (faults.IsEmpty) faults = Otherwise(file.RootElement, plan);
+            return faults.IsEmpty ? new(plan, []) : Refused(faults, source);
         }
         catch (UnknownFluidException unknown)
         {
             var where = SourceSpan.At(source.Name, (int)(unknown.LineNumber ?? 0) + 1, (int)(unknown.BytePositionInLine ?? 0) + 1);
-            var why = UnknownFluid.With(("fluid", Excerpt.Of(unknown.Name)));
+            var why = UnknownFluid.With(("fluid", Excerpt.Of(unknown.Name)), ("path", PathOf(unknown)));
             return new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), UnknownFluidRemedy, where)]);
         }
         catch (JsonException fault)
         {
-            // What stands behind the fault is the reader's: without it the text could be read, and a part was missing at its top.
-            var why = fault.Path is { Length: > 1 } path ? Amiss.With(("path", path[2..]))
-                : fault is { Path: not null, InnerException: null } ? LacksPart : NoJson;
+            var why = PathOf(fault) is { Length: > 0 } path ? Amiss.With(("path", path)) : NoJson;
             return Unreadable(why, SourceSpan.At(source.Name, (int)(fault.LineNumber ?? 0) + 1, (int)(fault.BytePositionInLine ?? 0) + 1));
         }
         catch (Exception fault) when (fault is ArgumentException or OverflowException or FormatException or InvalidOperationException or KeyNotFoundException)
         {
             return Unreadable(OutOfRange, SourceSpan.At(source.Name, 1, 1));
         }
+    }
+
+    /// <summary>What the file says otherwise than the plan that was read of it: where nothing is lost in reading, there is nothing.</summary>
+    private static ImmutableArray<Finding> Otherwise(JsonElement file, Plan plan)
+    {
+        using var bytes = Written(plan, null);
+        var reader = new Utf8JsonReader(bytes.Written);
+        using var written = JsonDocument.ParseValue(ref reader);
+        return FaultyParts.Findings(ReadBack.Differences(file, written.RootElement));
     }
 
     private static PooledBytes Written(Plan plan, Language? language)
@@ -152,20 +163,15 @@ public static class PlanJson
                 EarlierFormatRemedy,
                 SourceSpan.At(file, 1, 1));
 
-    private static int? FormatOf(ReadOnlySpan<byte> json)
-    {
-        var reader = new Utf8JsonReader(json);
-        if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject) return null;
-        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-        {
-            var isIt = reader.ValueTextEquals("formatVersion"u8);
-            reader.Read();
-            if (isIt) return reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out var number) ? number : null;
-            reader.Skip();
-        }
+    private static int? FormatOf(JsonElement root) =>
+        root.ValueKind == JsonValueKind.Object && root.TryGetProperty("formatVersion", out var format)
+        && format.ValueKind == JsonValueKind.Number && format.TryGetInt32(out var number) ? number : null;
 
-        return null;
-    }
+    /// <summary>The path without the root's sign; empty where there is none.</summary>
+    private static string PathOf(JsonException fault) => fault.Path is { Length: > 1 } path ? path[2..] : "";
+
+    private static Checked<Plan> Refused(ImmutableArray<Finding> faults, SourceText source) =>
+        new(null, [.. faults.Select(f => f with { Where = SourceSpan.At(source.Name, 1, 1) })]);
 
     private static Checked<Plan> Unreadable(Message why, SourceSpan where) =>
         new(null, [Finding.Error("plan-unreadable", PlanUnreadable.With(("why", why)), PlanUnreadableRemedy, where)]);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Protocolist.Findings;
 
 namespace Protocolist.Plans;
@@ -16,9 +17,11 @@ public sealed record PlanWishes
     public static PlanWishes None { get; } = new();
 
     /// <summary>A step's id → the id of the vessel that it is to use.</summary>
+    [JsonConverter(typeof(TextsByNameJson))]
     public ImmutableSortedDictionary<string, string> Vessels { get => _vessels; init => _vessels = value; }
 
     /// <summary>A fluid that is made → what it is made from: ids of the bench's stock joined by <c>+</c>, as a comparison of ways has them.</summary>
+    [JsonConverter(typeof(TextsByNameJson))]
     public ImmutableSortedDictionary<string, string> Supplies { get => _supplies; init => _supplies = value; }
 
     /// <summary>Whether nothing is insisted on.</summary>

@@ -31,25 +31,14 @@ internal sealed class SpanJson : JsonConverter<SourceSpan>
 }
 
 /// <summary>Money as a whole number of the smallest coin, and the currency's ISO 4217 code.</summary>
-internal sealed class MoneyJson : JsonConverter<Money>
+internal sealed class MoneyJson : PartJson<Money>
 {
-    public override Money Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        long? minor = null;
-        string? currency = null;
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
-        {
-            var name = reader.GetString();
-            reader.Read();
-            if (name == "costMinor") minor = reader.GetInt64();
-            else if (name == "currency") currency = reader.GetString();
-            else reader.Skip();
-        }
+    protected override Money Of(JsonElement json, JsonSerializerOptions options) => Read(json);
 
-        return minor is { } m && currency is { } c && Money.MinorUnits(c) is not null
-            ? Money.OfMinor(m, c)
-            : throw new JsonException("Money needs 'costMinor' and a 'currency'.");
-    }
+    public static Money Read(JsonElement json) =>
+        json.GetProperty("currency").GetString() is { } currency && Money.MinorUnits(currency) is not null
+            ? Money.OfMinor(json.GetProperty("costMinor").GetInt64(), currency)
+            : throw new JsonException("Money needs a currency.");
 
     public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options) => Write(writer, value);
 
@@ -73,12 +62,10 @@ internal sealed class StageKindJson : JsonConverter<StageKind>
 
 /// <summary>A figure with its value in words and exactly, and how it is made.</summary>
 /// <remarks>The exact value is a quantity's text, yes or no as such, and empty for a word.</remarks>
-internal sealed class FigureJson : JsonConverter<Figure>
+internal sealed class FigureJson : PartJson<Figure>
 {
-    public override Figure Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    protected override Figure Of(JsonElement root, JsonSerializerOptions options)
     {
-        using var document = JsonDocument.ParseValue(ref reader);
-        var root = document.RootElement;
         var origin = new FigureOrigin(
             Text(root, "id"),
             [.. Part(root, "inputs").EnumerateArray().Select(i => i.GetString() ?? throw new JsonException("An input is an id."))],

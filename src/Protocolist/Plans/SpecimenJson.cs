@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Protocolist.Plans;
 
 /// <summary>A specimen with everything that was given of it, so that a plan can be made again from the plan alone.</summary>
-internal sealed class SpecimenJson : JsonConverter<Specimen>
+internal sealed class SpecimenJson : PartJson<Specimen>
 {
     private static readonly (string Name, Func<Specimen, double?> Get, Func<Specimen, double, Specimen> With)[] Numbers =
     [
@@ -51,13 +51,9 @@ internal sealed class SpecimenJson : JsonConverter<Specimen>
         ("notes", s => s.Notes, (s, v) => s with { Notes = v }),
     ];
 
-    public override Specimen Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    protected override Specimen Of(JsonElement root, JsonSerializerOptions options)
     {
-        using var document = JsonDocument.ParseValue(ref reader);
-        var root = document.RootElement;
-        if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty("id", out var id)) throw new JsonException("A specimen needs 'id'.");
-        var specimen = new Specimen { Id = id.GetString() ?? "" };
-        if (root.TryGetProperty("count", out var count)) specimen = specimen with { Count = count.GetInt32() };
+        var specimen = new Specimen { Id = root.GetProperty("id").GetString() ?? "", Count = root.GetProperty("count").GetInt32() };
         foreach (var (name, _, with) in Numbers)
         {
             if (root.TryGetProperty(name, out var number)) specimen = with(specimen, FiniteNumber.Of(number.GetDouble()));

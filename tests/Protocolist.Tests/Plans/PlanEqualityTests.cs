@@ -69,8 +69,8 @@ public class PlanEqualityTests
     /// <summary>What follows from other facts and stands beside them for whoever reads the file; so does the <c>text</c> of a message.</summary>
     private static readonly string[] Words =
     [
-        "figures.value", "fluids.from", "purchases.pack", "recipes.name", "startable", "steps.materials.amount",
-        "steps.sites.tool.facts.gauge", "steps.sites.tool.facts.length", "steps.sites.tool.facts.syringe", "steps.sites.tool.phrase",
+        "figures.value", "fluids.from", "purchases.pack", "recipes.name", "steps.materials.amount",
+        "steps.sites.tool.phrase",
         "waste.from", "waste.what", "waste.what.facts.fluid", "waste.what.phrase",
     ];
 

@@ -28,7 +28,6 @@ public class PlanJsonTests
 
     [Theory]
     [InlineData("")]
-    [InlineData("{\"formatVersion\": 2}")]
     [InlineData("{\"formatVersion\": \"2\"}")]
     [InlineData("{")]
     [InlineData("[]")]
@@ -44,13 +43,23 @@ public class PlanJsonTests
     }
 
     [Fact]
+    public void Every_part_that_is_missing_is_told_at_once()
+    {
+        var read = Read("{\"formatVersion\": 2, \"zone\": \"UTC\"}");
+
+        Assert.Null(read.Value);
+        Assert.All(read.Findings, f => Assert.Equal("plan-incomplete", f.Id));
+        Assert.Equal(JsonNode.Parse(Written)!.AsObject().Count - 2, read.Findings.Length);
+    }
+
+    [Fact]
     public void Plan_without_its_specimen_is_told_from_text_that_is_cut_off()
     {
         var lacking = JsonNode.Parse(Written)!.AsObject();
         lacking.Remove("specimen");
 
-        Assert.Contains("it is JSON, and lacks something", Assert.Single(Read(lacking.ToJsonString()).Findings).ToString(), StringComparison.Ordinal);
-        Assert.DoesNotContain("it is JSON, and lacks", Assert.Single(Read(Written[..^3]).Findings).ToString(), StringComparison.Ordinal);
+        Assert.Contains("'specimen' is missing", Assert.Single(Read(lacking.ToJsonString()).Findings).ToString(), StringComparison.Ordinal);
+        Assert.Contains("not JSON, or is cut off", Assert.Single(Read(Written[..^3]).Findings).ToString(), StringComparison.Ordinal);
         Assert.Contains("not JSON, or is cut off", Assert.Single(Read(Written + "x").Findings).ToString(), StringComparison.Ordinal);
     }
 

@@ -43,6 +43,9 @@ internal sealed record StepTerms
 
     public QuantityRange? Ratio { get; init; }
 
+    /// <summary>The id of the figure that the ratio is; a step that a log called for has its host's.</summary>
+    public string RatioId { get; init; } = "";
+
     public int Changes { get; init; }
 
     public (Duration Every, ImmutableArray<(Sign Sign, Remedy Remedy)> Signs)? Watch { get; init; }
@@ -103,6 +106,8 @@ internal sealed record DraftStep(PreparedStage Stage)
 
     /// <summary>Wanted volume of fluid for each volume of specimen.</summary>
     public QuantityRange? Ratio => Terms.Ratio;
+
+    public string RatioId => Terms.RatioId;
 
     public int Changes
     {

@@ -34,6 +34,7 @@ internal readonly ref struct StageValues(PreparedStage stage, ReadOnlySpan<Figur
             HandsOn = handsOn,
             Limits = Limits(),
             Ratio = Quantity(StageKey.Ratio),
+            RatioId = stage.Has(StageKey.Ratio) ? stage.Settings[stage.PlaceOf(StageKey.Ratio)].Origin.Id : "",
             Changes = Quantity(StageKey.Changes) is { } changes ? Whole(changes) : 0,
             Watch = stage.Watch is { } watch ? (Least(watch.Every.Evaluate(inputs).Quantity), watch.Signs) : null,
         };

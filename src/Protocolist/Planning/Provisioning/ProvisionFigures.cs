@@ -48,7 +48,7 @@ internal static class ProvisionFigures
                 : new(id, [$"{step.Id}.dose"], step.Stage.Source) { Rule = Dose, Where = step.Span };
         }
 
-        return new(id, step.Ratio is null ? ["specimen.lot-volume"] : [$"{step.Id}.ratio", "specimen.lot-volume"], step.Stage.Source)
+        return new(id, step.Ratio is null ? ["specimen.lot-volume"] : [step.RatioId, "specimen.lot-volume"], step.Stage.Source)
         {
             Rule = step.Vessel is { } vessel
                 ? Covers.With(("arrangement", vessel.Arrangement), ("vessel", vessel.Vessel.Name), Argument.Of("ratio", vessel.Ratio, Dimension.None))

@@ -75,7 +75,7 @@ internal static class SkerryPoint
     public static T Read<T>(Checked<T> read)
         where T : class
     {
-        Assert.NotNull(read.Value);
+        Assert.True(read.Value is not null, string.Join("; ", read.Findings));
         return read.Value;
     }
 }
