@@ -85,6 +85,7 @@ internal static class StockReader
             Hydrate = fields.Scalar("hydrate")?.Value,
             Buffering = fields.Scalar("buffering")?.Value,
             OnHand = Amount(fields, "on-hand", amountKind, findings) ?? Benches.Amount.Zero(amountKind),
+            IsByThePair = fields.YesNo("by-the-pair") ?? false,
             OpenedOn = fields.Date("opened"),
             Expires = fields.Date("expires"),
             Uses = fields.Whole("uses", 0, 1000) ?? 0,

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Fluids;
+using Protocolist.Fluids.Buffers;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Formulas;
 using Protocolist.Plans;
@@ -68,6 +70,9 @@ internal sealed record ReviewCase(Plan Plan, BodyMeasure Body, Bench Bench, Prot
 
     /// <summary>What stands on the shelf and is bought, summed.</summary>
     public StoredTotals Stored { get; init; } = StoredTotals.None;
+
+    /// <summary>Which fluid or salt an item of stock is, as far as anybody can tell.</summary>
+    public required Func<StockItem, (Fluid? Fluid, Salt? Salt)> Holds { get; init; }
 
     /// <summary>What a name of a house check's condition stands for; null where this plan has no such thing.</summary>
     public Func<string, FormulaValue?> ValueOf { get; init; } = _ => null;

@@ -14,12 +14,12 @@ public sealed class Solute
 
     internal Solute(
         string id, double molarMass,
-        params ReadOnlySpan<(string Authority, ExposureKind Kind, double Ppm, double? MilligramsPerCubicMetre, int Year)> limits)
+        params ReadOnlySpan<(string Authority, bool IsLaw, ExposureKind Kind, double Ppm, double? MilligramsPerCubicMetre, int Year)> limits)
     {
         (Id, MolarMass, Name) = (id, molarMass, new($"solute.{id}", id.Replace('-', ' ')));
         var all = ImmutableArray.CreateBuilder<ExposureLimit>(limits.Length);
-        foreach (var (authority, kind, ppm, milligrams, year) in limits)
-            all.Add(new(id, authority, kind, ppm, milligrams ?? ppm * (molarMass / MolarVolume), year));
+        foreach (var (authority, isLaw, kind, ppm, milligrams, year) in limits)
+            all.Add(new(id, authority, kind, ppm, milligrams ?? ppm * (molarMass / MolarVolume), year) { IsLaw = isLaw });
         Limits = all.MoveToImmutable();
         LimitsSaid = ExposureLimits.Said(Name, Limits);
     }

@@ -66,7 +66,7 @@ internal static class VesselAndTimeEdges
         Warns("care-round-missing", ["every 13 months"], () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 13, ""), new(Message.Text("look"), null, 24, "")] }), () => Good.Written(p => p with { Care = [new(Message.Text("look"), null, 6, ""), new(Message.Text("look"), null, 24, "")] })),
         Warns("long-day", ["of 2 people"], () => Busy(16.01, 2), () => Busy(16, 2)),
         Warns("long-day", ["of 1 person; 8 h for each is the most"], () => Busy(8.01, 1), () => Busy(8, 1)),
-        Warns("supplies-late", ["alcohol and salts are up to 5 days in coming"], () => Bought(("salts", 3, []), ("alcohol", 5, [])), () => Bought(("salts", 0, []), ("alcohol", 5, []))),
+        Warns("supplies-late", ["salts and alcohol are up to 5 days in coming"], () => Bought(("salts", 3, []), ("alcohol", 5, [])), () => Bought(("salts", 0, []), ("alcohol", 5, []))),
         Warns("supplies-late", ["alcohol is 5 days in coming"], () => Bought(("alcohol", 5, ["fix"])), () => Bought(("alcohol", 5, ["house"]))),
         Warns("supplies-late", ["do not freeze it again"], () => Bought(("alcohol", 5, [])).Specimen(s => s with { Condition = Condition.Thawed }), () => Bought(("alcohol", 5, []))),
         Warns("supplies-late", ["ice tears a body of jelly apart"], () => Bought(("alcohol", 5, [])).Group("jellyfish"), () => Bought(("alcohol", 5, []))),

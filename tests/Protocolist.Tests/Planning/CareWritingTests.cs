@@ -51,11 +51,11 @@ public class CareWritingTests
     }
 
     [Fact]
-    public void Rounds_of_one_day_are_in_the_order_of_their_words()
+    public void Rounds_of_one_day_are_in_the_order_of_their_ids()
     {
         var care = Care("  - {stage: seal, id: seal, closure: tape}\n  - {stage: inspect, id: b, title: Beta, after: 9 d}\n  - {stage: inspect, id: a, title: Alpha, after: 9 d}\n  - {stage: inspect, id: z, title: Alpha, after: 9 d}\n");
 
-        Assert.Equal(["a", "z", "b"], care.Take(3).Select(c => c.Id));
+        Assert.Equal(["a", "b", "z"], care.Take(3).Select(c => c.Id));
     }
 
     [Fact]
@@ -176,7 +176,7 @@ public class CareWritingTests
         Assert.All(care, c => Assert.True(c.On is null && c.Dates.IsEmpty, c.Id));
         Assert.Equal(6, One(care, "half-yearly-check").EveryMonths);
         Assert.Equal(24, One(care, "tape-seal").EveryMonths);
-        Assert.Equal(care.OrderBy(c => c.What.ToString(), StringComparer.Ordinal).Select(c => c.Id), care.Select(c => c.Id));
+        Assert.Equal(care.OrderBy(c => c.Id, StringComparer.Ordinal).Select(c => c.Id), care.Select(c => c.Id));
     }
 
     [Fact]

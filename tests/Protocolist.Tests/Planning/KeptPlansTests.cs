@@ -28,7 +28,7 @@ public class KeptPlansTests
           - {fluid: ethanol 95 %vol, id: e95, on-hand: 3 L, packs: [{size: 4 L, price: 48.00 CAD, lead: 2 d}, {size: 1 L, price: 15.50 CAD, lead: 1 d}]}
           - {fluid: formaldehyde stock 37 %mass, id: stock-37, on-hand: 150 mL, packs: [{size: 500 mL, price: 11.25 CAD, lead: 4 d}]}
           - {salt: borax, id: borax, on-hand: 20 g, packs: [{size: 250 g, price: 4.20 CAD, lead: 1 d}]}
-          - {consumable: "nitrile gloves, pair", id: gloves, on-hand: 3, packs: [{size: 20, price: 5.75 CAD, lead: 1 d}]}
+          - {consumable: "nitrile gloves, pair", id: gloves, by-the-pair: yes, on-hand: 3, packs: [{size: 20, price: 5.75 CAD, lead: 1 d}]}
           - {consumable: scalpel blade, id: blades, on-hand: 0, packs: [{size: 10, price: 3.60 CAD, lead: 1 d}]}
           - {tool: "forceps, pointed", id: forceps, on-hand: 1, lasts-uses: 100, used-so-far: 99, packs: [{size: 1, price: 7.00 CAD, lead: 2 d}]}
         vessels:

@@ -54,6 +54,9 @@ public sealed record StockItem
     /// <summary>What is there; zero where it can only be bought.</summary>
     public required Amount OnHand { get; init; }
 
+    /// <summary>Of things, whether one of it is a pair, as gloves are sold and counted.</summary>
+    public bool IsByThePair { get; init; }
+
     /// <summary>The day it was opened; null while it is full.</summary>
     public LocalDate? OpenedOn { get; init; }
 

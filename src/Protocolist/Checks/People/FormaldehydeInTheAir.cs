@@ -55,7 +55,7 @@ internal static class FormaldehydeInTheAir
             _ => false,
         }).ToList();
         if (over.Count == 0) return [];
-        var binds = over.Exists(l => l.Authority.StartsWith("OSHA", StringComparison.Ordinal) || l.Authority.StartsWith("Directive", StringComparison.Ordinal));
+        var binds = over.Exists(l => l.IsLaw);
         var message = Over.With(
             ("vessel", open.Vessel.Vessel.Name),
             Argument.Id("step", open.Id),

@@ -67,8 +67,8 @@ internal static class SuppliesLate
 
     private static Finding Finds(ReviewCase plan, LocalDate needed, int days, int lead)
     {
-        var all = plan.Plan.Purchases.Where(p => p.LeadDays > days && IsForFixing(plan, p)).Select(p => p.Item);
-        Message[] late = [.. all.Distinct().OrderBy(i => i.ToString(), StringComparer.Ordinal)];
+        var all = plan.Plan.Purchases.Where(p => p.LeadDays > days && IsForFixing(plan, p)).OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => p.Item);
+        Message[] late = [.. all.Distinct()];
         var message = Late.With(
             Argument.Messages("items", late),
             ("n", late.Length),

@@ -10,7 +10,11 @@ namespace Protocolist.Fluids;
 /// <param name="Ppm">The limit, parts per million by volume.</param>
 /// <param name="MilligramsPerCubicMetre">The same in mg/m³.</param>
 /// <param name="Year">Year of the rule or of the edition that was read; but for the EU directive from memory.</param>
-public sealed record ExposureLimit(string Substance, string Authority, ExposureKind Kind, double Ppm, double MilligramsPerCubicMetre, int Year);
+public sealed record ExposureLimit(string Substance, string Authority, ExposureKind Kind, double Ppm, double MilligramsPerCubicMetre, int Year)
+{
+    /// <summary>Whether it is law where its authority rules; else it is recommended.</summary>
+    public bool IsLaw { get; init; }
+}
 
 /// <summary>What an exposure limit is an average over.</summary>
 public enum ExposureKind

@@ -20,10 +20,10 @@ internal sealed class Ethanol() : Alcohol(Liquid)
     public static Solute Liquid { get; } = new(
         "ethanol",
         46.069,
-        ("OSHA and NIOSH (USA)", ExposureKind.WorkingDay, 1000, null, 2019),
-        ("NIOSH Pocket Guide (USA)", ExposureKind.ImmediateDanger, 3300, null, 2019),
+        ("OSHA and NIOSH (USA)", true, ExposureKind.WorkingDay, 1000, null, 2019),
+        ("NIOSH Pocket Guide (USA)", false, ExposureKind.ImmediateDanger, 3300, null, 2019),
         // From memory.
-        ("ACGIH (recommended)", ExposureKind.FifteenMinutes, 1000, null, 2009))
+        ("ACGIH (recommended)", false, ExposureKind.FifteenMinutes, 1000, null, 2009))
     {
         InTissue = (0.3e-9, 0.5e-9),
         // The specific limit in suppliers' sheets for ethanol (from memory).

@@ -46,18 +46,18 @@ internal abstract class FormaldehydeSolution(string id) : Substance(id)
         "formaldehyde",
         30.026,
         // 29 CFR 1910.1048.
-        ("OSHA 29 CFR 1910.1048 (USA)", ExposureKind.WorkingDay, 0.75, null, 1992),
-        ("OSHA 29 CFR 1910.1048 (USA)", ExposureKind.FifteenMinutes, 2, null, 1992),
-        ("OSHA 29 CFR 1910.1048 (USA)", ExposureKind.ActionLevel, 0.5, null, 1992),
+        ("OSHA 29 CFR 1910.1048 (USA)", true, ExposureKind.WorkingDay, 0.75, null, 1992),
+        ("OSHA 29 CFR 1910.1048 (USA)", true, ExposureKind.FifteenMinutes, 2, null, 1992),
+        ("OSHA 29 CFR 1910.1048 (USA)", true, ExposureKind.ActionLevel, 0.5, null, 1992),
         // NIOSH Pocket Guide 0293.
-        ("NIOSH Pocket Guide (USA, recommended)", ExposureKind.WorkingDay, 0.016, null, 2019),
-        ("NIOSH Pocket Guide (USA, recommended)", ExposureKind.Ceiling, 0.1, null, 2019),
-        ("NIOSH Pocket Guide (USA, recommended)", ExposureKind.ImmediateDanger, 20, null, 2019),
+        ("NIOSH Pocket Guide (USA, recommended)", false, ExposureKind.WorkingDay, 0.016, null, 2019),
+        ("NIOSH Pocket Guide (USA, recommended)", false, ExposureKind.Ceiling, 0.1, null, 2019),
+        ("NIOSH Pocket Guide (USA, recommended)", false, ExposureKind.ImmediateDanger, 20, null, 2019),
         // Read as the notice of intended changes of 2016; that it was adopted in 2017 is from memory.
-        ("ACGIH (recommended; read as the 2016 notice)", ExposureKind.WorkingDay, 0.1, null, 2017),
-        ("ACGIH (recommended; read as the 2016 notice)", ExposureKind.FifteenMinutes, 0.3, null, 2017),
-        ("Directive (EU) 2019/983", ExposureKind.WorkingDay, 0.3, 0.37, 2019),
-        ("Directive (EU) 2019/983", ExposureKind.FifteenMinutes, 0.6, 0.74, 2019))
+        ("ACGIH (recommended; read as the 2016 notice)", false, ExposureKind.WorkingDay, 0.1, null, 2017),
+        ("ACGIH (recommended; read as the 2016 notice)", false, ExposureKind.FifteenMinutes, 0.3, null, 2017),
+        ("Directive (EU) 2019/983", true, ExposureKind.WorkingDay, 0.3, 0.37, 2019),
+        ("Directive (EU) 2019/983", true, ExposureKind.FifteenMinutes, 0.6, 0.74, 2019))
     {
         InTissue = (0.5e-9, 0.8e-9),
         Hazards =
@@ -72,7 +72,7 @@ internal abstract class FormaldehydeSolution(string id) : Substance(id)
         "methanol",
         32.042,
         // From memory: OSHA table Z-1.
-        ("OSHA table Z-1 (USA)", ExposureKind.WorkingDay, 200, null, 1993))
+        ("OSHA table Z-1 (USA)", true, ExposureKind.WorkingDay, 200, null, 1993))
     {
         InTissue = (0.5e-9, 0.9e-9),
         ToldFromMassPercent = 3,

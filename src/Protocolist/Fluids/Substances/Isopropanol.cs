@@ -15,12 +15,12 @@ internal sealed class Isopropanol() : Alcohol(Liquid)
         "isopropanol",
         60.096,
         // NIOSH Pocket Guide 0359.
-        ("OSHA and NIOSH (USA)", ExposureKind.WorkingDay, 400, null, 2019),
-        ("NIOSH Pocket Guide (USA, recommended)", ExposureKind.FifteenMinutes, 500, null, 2019),
-        ("NIOSH Pocket Guide (USA)", ExposureKind.ImmediateDanger, 2000, null, 2019),
+        ("OSHA and NIOSH (USA)", true, ExposureKind.WorkingDay, 400, null, 2019),
+        ("NIOSH Pocket Guide (USA, recommended)", false, ExposureKind.FifteenMinutes, 500, null, 2019),
+        ("NIOSH Pocket Guide (USA)", false, ExposureKind.ImmediateDanger, 2000, null, 2019),
         // From memory.
-        ("ACGIH (recommended)", ExposureKind.WorkingDay, 200, null, 2003),
-        ("ACGIH (recommended)", ExposureKind.FifteenMinutes, 400, null, 2003))
+        ("ACGIH (recommended)", false, ExposureKind.WorkingDay, 200, null, 2003),
+        ("ACGIH (recommended)", false, ExposureKind.FifteenMinutes, 400, null, 2003))
     {
         InTissue = (0.25e-9, 0.5e-9),
         // Generic limits of CLP for mixtures: eye irritation from 10 %, narcosis from 20 % by mass.

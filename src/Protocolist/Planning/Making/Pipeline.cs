@@ -65,7 +65,7 @@ internal sealed class Pipeline
     public static MadePlan Finish(Provisioned provisioned, PreparedBench bench, DateBounds dates, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var scheduled = SchedulePass.Run(provisioned, bench.Bench, bench.Hours, dates);
-        var reviewed = ReviewPass.Run(scheduled, provisioned, bench.Bench, wishes, [.. found, .. provisioned.Findings, .. scheduled.Findings]);
+        var reviewed = ReviewPass.Run(scheduled, provisioned, bench.Stock, wishes, [.. found, .. provisioned.Findings, .. scheduled.Findings]);
         return new(reviewed.Plan, scheduled.Draft, provisioned, reviewed.Case);
     }
 }

@@ -139,7 +139,7 @@ internal sealed class MaterialBooks
         Stored = StoredHazard.Of(part.Part.Fluid).AddedTo(Stored, amount);
     }
 
-    /// <summary>What the recipes take, by name of the material, with the steps that it is for.</summary>
+    /// <summary>What the recipes take, by id of the material, with the steps that it is for.</summary>
     private static List<TakenMaterial> Taken(RecipeChoice choice)
     {
         var parts = 0;
@@ -150,8 +150,8 @@ internal sealed class MaterialBooks
             foreach (var part in recipe.Way.Parts)
             {
                 var (amount, place) = (recipe.AmountOf(part.Part), 0);
-                while (place < all.Count && string.CompareOrdinal(all[place].Part.Text, part.Text) < 0) place++;
-                if (place == all.Count || all[place].Part.Text != part.Text) all.Insert(place, new(part, amount, recipe.Need.Steps));
+                while (place < all.Count && string.CompareOrdinal(all[place].Part.Id, part.Id) < 0) place++;
+                if (place == all.Count || all[place].Part.Id != part.Id) all.Insert(place, new(part, amount, recipe.Need.Steps));
                 else all[place] = all[place] with { Amount = all[place].Amount + amount, Steps = Both(all[place].Steps, recipe.Need.Steps) };
             }
         }

@@ -4,6 +4,7 @@ using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Fluids.Buffers;
 using Protocolist.Planning.Provisioning.Purchasing;
 using UnitsNet;
 
@@ -21,6 +22,7 @@ internal sealed class PreparedStock
 
     private PreparedStock(Bench bench, SubstanceCatalogue substances)
     {
+        Holds = item => StockMaterial.Held(item, substances);
         Bench = bench;
         Rates = new(bench.Currency ?? AnyCurrency(bench), bench.ExchangeRates);
         Materials = StockMaterial.Of(bench.Stock, Rates, substances);
@@ -42,6 +44,9 @@ internal sealed class PreparedStock
 
     /// <summary>Fluids and salts first, then consumables and tools; each in the order of the bench file.</summary>
     public ImmutableArray<StockMaterial> Materials { get; }
+
+    /// <summary>Which fluid or salt an item of stock is, as far as anybody can tell.</summary>
+    public Func<StockItem, (Fluid? Fluid, Salt? Salt)> Holds { get; }
 
     /// <summary>How many of the materials are fluids and salts.</summary>
     public int FluidsAndSalts { get; }

@@ -40,7 +40,7 @@ internal sealed class StockMaterial
     /// <summary>What findings call it: things by the id of their stock.</summary>
     public Message Product { get; }
 
-    /// <summary>The name in English, by which lists are sorted and recipes label it.</summary>
+    /// <summary>The name in English, by which recipes label it.</summary>
     public string Text { get; }
 
     public required MaterialKind Kind { get; init; }
@@ -109,7 +109,7 @@ internal sealed class StockMaterial
             {
                 Id = lines.First().Id,
                 Kind = lines.Key.Kind == StockKind.Tool ? MaterialKind.Tool : MaterialKind.Consumable,
-                IsByThePair = lines.Key.Substance.Contains("pair", StringComparison.OrdinalIgnoreCase),
+                IsByThePair = lines.Any(l => l.IsByThePair),
             });
         }
 
@@ -123,7 +123,7 @@ internal sealed class StockMaterial
         var packs = items.SelectMany(i => i.Packs).Where(p => p.CanBeBought && p.Size.Kind == AmountKind.Volume);
         return new(index, items, name, name, rates)
         {
-            Id = Slug.Of(name.ToString()),
+            Id = item.Uses > 0 ? $"{Slug.Of(Written(item))}-{item.PlanId}" : Slug.Of(written),
             Kind = fluid.IsWater ? MaterialKind.Water : MaterialKind.Fluid,
             Fluid = fluid,
             Hazard = StoredHazard.Of(fluid),
@@ -138,15 +138,20 @@ internal sealed class StockMaterial
     /// <summary>What makes two lines of stock one material, read from the bench file once.</summary>
     private static (object Key, StockItem Item, Fluid? Fluid, Salt? Salt) Identity(StockItem item, SubstanceCatalogue known)
     {
-        // What is measured as no fluid or salt of a recipe is can be listed, and no more.
-        var fluid = item is { Kind: StockKind.Fluid, OnHand.Kind: AmountKind.Volume } ? FluidOf(item, known) : null;
-        var salt = item is { Kind: StockKind.Salt, OnHand.Kind: AmountKind.Mass } ? Salts.Read(Written(item)).Value : null;
+        var (fluid, salt) = Held(item, known);
         object key = item is { Kind: StockKind.Fluid, Uses: > 0 } ? item
             : fluid is not null ? (fluid, item.OnHand.Kind)
             : salt is not null ? (salt, item.OnHand.Kind)
             : (Written(item), item.OnHand.Kind);
         return (key, item, fluid, salt);
     }
+
+    /// <summary>What an item holds; what is measured as no fluid or salt of a recipe is can be listed, and no more.</summary>
+    public static (Fluid? Fluid, Salt? Salt) Held(StockItem item, SubstanceCatalogue known) =>
+    (
+        item is { Kind: StockKind.Fluid, OnHand.Kind: AmountKind.Volume } ? FluidOf(item, known) : null,
+        item is { Kind: StockKind.Salt, OnHand.Kind: AmountKind.Mass } ? Salts.Read(Written(item)).Value : null
+    );
 
     /// <summary>The fluid of a bottle; a buffering that stands beside the name is part of it.</summary>
     private static Fluid? FluidOf(StockItem item, SubstanceCatalogue known)

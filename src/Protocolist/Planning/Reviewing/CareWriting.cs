@@ -50,13 +50,12 @@ internal static class CareWriting
         return [.. events];
     }
 
-    /// <summary>By the day; on one day, and without days, by the alphabet of their words.</summary>
+    /// <summary>By the day; on one day, and without days, by their ids, whatever they are called in a language.</summary>
     private static int InOrder(CareEvent a, CareEvent b)
     {
         var day = (a.On ?? LocalDate.MaxIsoValue).CompareTo(b.On ?? LocalDate.MaxIsoValue);
         if (day != 0) return day;
-        var words = string.CompareOrdinal(a.What.ToString(), b.What.ToString());
-        return words != 0 ? words : string.CompareOrdinal(a.Id, b.Id);
+        return string.CompareOrdinal(a.Id, b.Id);
     }
 
     private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench, Message amount)

@@ -15,17 +15,17 @@ internal static class ReviewPass
     private static readonly Phrase GetOne = new("vessel-needed", "get a vessel that holds it");
 
     public static (Checked<Plan> Plan, ReviewCase Case) Run(
-        Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
+        Scheduled scheduled, Provisioned provisioned, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
     {
-        var review = Case(scheduled, provisioned, bench, wishes, found);
+        var review = Case(scheduled, provisioned, stock, wishes, found);
         var plan = review.Plan with { Findings = Sorted(AllChecks.Review(review)) };
         return (new(plan, plan.Findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>
-    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, Bench bench, PlanWishes wishes, ImmutableArray<Finding> found)
+    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
     {
-        var draft = scheduled.Draft;
+        var (draft, bench) = (scheduled.Draft, stock.Bench);
         var zone = bench.Opening.Zone;
         var cautions = CautionWriting.Of(draft, provisioned.Choice);
         var (steps, reviewed, care) = (
@@ -72,6 +72,7 @@ internal static class ReviewPass
                 ? FinalTank.Of(house.Vessel, house.Fluid)
                 : null,
             Stored = provisioned.Stored,
+            Holds = stock.Holds,
             ValueOf = name => plan.Figure(name)?.Answer,
         };
         return review;

@@ -1,4 +1,7 @@
+using Protocolist.Findings;
+using Protocolist.Notation;
 using Protocolist.Planning.Drafting;
+using Protocolist.Specimens;
 using UnitsNet;
 
 namespace Protocolist.Planning.Revising;
@@ -18,9 +21,17 @@ internal static class LateDose
     {
         var first = draft.Steps.FirstOrDefault(s => s.Kind == StageKind.Inject && s.Volume is not null && s.Fluid?.Name == host.Fluid?.Name);
         if (first is null) return draft.Body.LotVolume.Nominal * ShareOfBody;
-        var site = first.Sites.FirstOrDefault(s => Names(place, s.Region.ToString()) || (place.Length > 0 && Names(s.Region.ToString(), place)));
+        var words = Slug.Of(place);
+        var site = first.Sites.FirstOrDefault(s => IdsOf(s.Region, draft).Any(id => Names(words, id) || Names(id, words)));
         return site?.Total ?? first.Volume!.Value * ShareOfFirst;
 
-        static bool Names(string words, string part) => words.Contains(part, StringComparison.OrdinalIgnoreCase);
+        static bool Names(string words, string part) => part.Length > 0 && words.Contains(part, StringComparison.Ordinal);
+    }
+
+    /// <summary>By what logs and protocols call a region, whatever a sheet calls it; what the group does not have is the protocol's own word.</summary>
+    private static IEnumerable<string> IdsOf(Message region, Draft draft)
+    {
+        var known = draft.Body.Group.Regions.FirstOrDefault(r => BodyRegion.IsCalled(region, r.Id));
+        return known is null ? [Slug.Of(region.ToString())] : [known.Id, .. known.Aliases];
     }
 }

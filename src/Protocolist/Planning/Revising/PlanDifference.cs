@@ -113,14 +113,15 @@ internal static class PlanDifference
     private static IEnumerable<PlanChange> Bought(Plan before, Plan after)
     {
         // As it reads: two packs that a person weighs out alike are the same.
-        foreach (var alike in before.Purchases.Concat(after.Purchases).GroupBy(Words, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
+        var packs = before.Purchases.Concat(after.Purchases).GroupBy(Alike).OrderBy(g => g.Key.Id, StringComparer.Ordinal).ThenBy(g => g.First().Pack.Units);
+        foreach (var alike in packs)
         {
             var (one, old, now) = (alike.First(), Count(before, alike.Key), Count(after, alike.Key));
             if (old != now) yield return new("", Buy.With(("now", now), one.Pack.Fact("pack"), ("item", one.Item), ("old", old)), NeedsChanged);
         }
 
-        static string Words(PlannedPurchase purchase) => $"{purchase.Pack} of {purchase.Item}";
-        static int Count(Plan plan, string words) => plan.Purchases.Where(p => Words(p) == words).Sum(p => p.Count);
+        static (string Id, Message Item, string Pack) Alike(PlannedPurchase purchase) => (purchase.Id, purchase.Item, purchase.Pack.ToString());
+        static int Count(Plan plan, (string Id, Message Item, string Pack) key) => plan.Purchases.Where(p => Alike(p) == key).Sum(p => p.Count);
     }
 
     private static Message Often(int changes) => changes switch { 0 => Never, 1 => Once, _ => Times.With(("count", changes)) };

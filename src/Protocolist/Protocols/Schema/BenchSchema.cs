@@ -80,6 +80,7 @@ internal static class BenchSchema
         ("hydrate", Text("Of a salt: which hydrate.")),
         ("buffering", Text("What buffers it.")),
         ("on-hand", Quantity("How much there is.")),
+        ("by-the-pair", YesNo("Of a thing: whether one of it is a pair.")),
         ("opened", Text("Date: 2027-01-12.")),
         ("expires", Text("Date.")),
         ("uses", Whole(0, "How often it was used.")),

@@ -53,7 +53,7 @@ public class BooksTests
           - {salt: sodium dihydrogen phosphate, hydrate: monohydrate, id: acid, on-hand: 900 g, worth: 20 EUR/kg}
           - {salt: disodium phosphate, hydrate: anhydrous, id: basic, on-hand: 10 g, packs: [{size: 100 g, price: 5 EUR}]}
           - {salt: disodium phosphate, hydrate: dodecahydrate, id: basic-wet, on-hand: 200 g, packs: [{size: 500 g, price: 15 EUR}]}
-          - {consumable: "nitrile gloves, pair", id: gloves, on-hand: 4, packs: [{size: 50, price: 6.50 EUR, lead: 2 d}]}
+          - {consumable: "nitrile gloves, pair", id: gloves, by-the-pair: yes, on-hand: 4, packs: [{size: 50, price: 6.50 EUR, lead: 2 d}]}
           - {consumable: needle 20 G, id: needle-20, on-hand: 40, worth: 0.09 EUR/piece}
           - {consumable: needle 18 G, id: needle-18, on-hand: 40, worth: 0.13 EUR/piece}
           - {consumable: syringe 10 mL, id: syringe-10, on-hand: 1, worth: 0.40 EUR/piece}

@@ -138,7 +138,7 @@ public class SundriesTests
     [Fact]
     public void Lines_called_the_same_are_taken_together_and_a_pair_is_one_piece()
     {
-        var shelf = Shelf(Item(StockKind.Consumable, "nitrile gloves, pair", 5, id: "a"), Item(StockKind.Consumable, "nitrile gloves, pair", 7, id: "b"), Item(StockKind.Consumable, "rubber gloves", 9, id: "c"));
+        var shelf = Shelf(Item(StockKind.Consumable, "nitrile gloves, pair", 5, id: "a") with { IsByThePair = true }, Item(StockKind.Consumable, "nitrile gloves, pair", 7, id: "b"), Item(StockKind.Consumable, "rubber gloves", 9, id: "c"));
         var gloves = shelf.Find(new(SundryKind.Gloves))!;
         Assert.Equal((2, true), (gloves.Items.Length, gloves.IsByThePair));
         var use = Assert.Single(SundryUse.Of([Step(StageKind.Pose) with { Changes = 2 }], 1, shelf));
@@ -196,8 +196,8 @@ public class SundriesTests
         Assert.Null(All(With((10, 18, 50)), Item(StockKind.Consumable, "needle 20 G", 9, id: "n20"))[2].Stock);
 
         var fix = Step(StageKind.Immerse, "neutral buffered formalin 10 %") with { Changes = 2 };
-        Assert.Equal(3, All(fix, Item(StockKind.Consumable, "gloves, Pair", 9))[0].AllUses);
-        Assert.Equal(6, All(fix, Item(StockKind.Consumable, "gloves", 9))[0].AllUses);
+        Assert.Equal(3, All(fix, Item(StockKind.Consumable, "gloves", 9) with { IsByThePair = true })[0].AllUses);
+        Assert.Equal(6, All(fix, Item(StockKind.Consumable, "gloves for repairs", 9))[0].AllUses);
         Assert.Empty(All(Step(StageKind.Inspect, "ethanol 50 %vol")));
     }
 
