@@ -23,7 +23,8 @@ internal sealed class BenchValidator : AbstractValidator<Bench>
     private const decimal HighestRate = 1_000_000;
 
     private static readonly Phrase NotWhole = new("bad-number.bench", "'{key}' must be a whole number from {least} to {most}, not '{number}'");
-    private static readonly Phrase NotWholeRemedy = new("bad-number.bench.remedy", "write digits only");
+    private static readonly Phrase NotWholeRemedy = new(
+        "bad-number.bench.remedy", "write digits only, within those bounds; where it is not known, leave it out");
     private static readonly Phrase BearsNothing = new("impossible-amount.shelf", "a shelf that bears nothing is no shelf");
     private static readonly Phrase BearsNothingRemedy = new(
         "impossible-amount.shelf.remedy", "give what one place of it bears, such as 60 kg, or leave it out");

@@ -26,7 +26,10 @@ internal static class Suggestion
     private static readonly Phrase DidYouMean = new("did-you-mean", "did you mean '{name}'?");
     private static readonly Phrase NothingFits = new("nothing-can-stand-here", "nothing can stand here");
     private static readonly Phrase KnownHere = new("known-here", "known here: {names}");
-    private static readonly Phrase SeeTheGuide = new("see-the-guide", "see the authoring guide for the names known here");
+    private static readonly Phrase NearestOf = new("nearest-known", "{count} names are known here; the nearest are {names}");
+
+    /// <summary>Names of a list that is too long to be read.</summary>
+    private const int Named = 8;
 
     /// <summary>"Did you mean" that name.</summary>
     public static Message Of(string name) => DidYouMean.With(("name", name));
@@ -36,7 +39,9 @@ internal static class Suggestion
     {
         if (Nearest(misspelt, known) is { } near) return Of(near);
         if (known.Count is 0) return NothingFits;
-        return known.Count <= 24 ? KnownHere.With(Argument.Texts("names", known.Order(StringComparer.Ordinal))) : SeeTheGuide;
+        return known.Count <= 24 ? KnownHere.With(Argument.Texts("names", known.Order(StringComparer.Ordinal))) : NearestOf.With(
+            ("count", known.Count),
+            Argument.Texts("names", known.OrderBy(name => Distance(misspelt, name)).ThenBy(name => name, StringComparer.Ordinal).Take(Named)));
     }
 
     /// <summary>Edits (insert, delete, replace, swap of neighbours) between two words, case apart.</summary>

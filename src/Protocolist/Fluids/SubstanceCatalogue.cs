@@ -51,19 +51,27 @@ public sealed class SubstanceCatalogue
     /// <summary>The same with one substance more.</summary>
     /// <param name="substance">The substance.</param>
     /// <returns>Another catalogue.</returns>
-    /// <exception cref="ArgumentException">Its id, or a name of it, is another one's already.</exception>
+    /// <exception cref="ArgumentException">Its id, or a name of it, is another one's already, or is read as a fluid of another.</exception>
     public SubstanceCatalogue With(Substance substance)
     {
         ArgumentNullException.ThrowIfNull(substance);
         if (Find(substance.Id) is not null) throw new ArgumentException($"There is a substance '{substance.Id}'.", nameof(substance));
+        foreach (var word in substance.Words)
+        {
+            if (Fluid.Read(word.Name, known: this).Value is { } other)
+                throw new ArgumentException($"'{word.Name}' is {other.Name} already.", nameof(substance));
+        }
+
         return new(All.Add(substance));
     }
 
     /// <summary>The substance of an id; null where there is none.</summary>
     /// <param name="id">A kebab-case name, such as <c>ethanol</c>.</param>
     /// <returns>The substance.</returns>
+    /// <exception cref="ArgumentNullException">There is no id.</exception>
     public Substance? Find(string id)
     {
+        ArgumentNullException.ThrowIfNull(id);
         foreach (var substance in All)
         {
             if (string.Equals(substance.Id, id, StringComparison.OrdinalIgnoreCase)) return substance;

@@ -17,6 +17,9 @@ internal static class MoneyText
         "write the ISO 4217 code after it, for example '{words} EUR'");
     private static readonly Phrase UnknownCurrency = new("unknown-currency", "'{words}' is not an ISO 4217 currency code");
     private static readonly Phrase UnknownCurrencyRemedy = new("unknown-currency.remedy", "write three capitals such as EUR, GBP or JPY");
+    private static readonly Phrase TooMuchMessage = new("not-money.too-much", "'{text}' is more money than can be reckoned with");
+    private static readonly Phrase TooMuchRemedy = new(
+        "not-money.too-much.remedy", "check the number and its decimal point; up to a thousand million is understood");
     private static readonly Phrase NotMoneyMessage = new("not-money", "'{text}' is not an amount of money");
     private static readonly Phrase NotMoneyRemedy = new(
         "not-money.remedy",
@@ -31,7 +34,7 @@ internal static class MoneyText
         var (amount, currency, finding) = Split(text, where);
         if (finding is not null) return new(null, [finding]);
         var minor = amount * Money.ScaleOf(currency);
-        if (Math.Abs(minor) > Money.MostMinor) return new(null, [NotMoney(text, where)]);
+        if (Math.Abs(minor) > Money.MostMinor) return new(null, [TooMuch(text, where)]);
         return minor == decimal.Truncate(minor)
             ? new(Money.OfMinor((long)minor, currency), [])
             : new(
@@ -49,7 +52,8 @@ internal static class MoneyText
     internal static (decimal Amount, string Currency, Finding? Finding) Split(string text, SourceSpan where)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (words.Length is 0 or > 2 || !TryNumber(words[0], out var amount)) return (0, "", NotMoney(text, where));
+        if (words.Length is 0 or > 2 || !TryNumber(words[0], out var amount))
+            return (0, "", words.Length == 2 && IsTooMuch(words[0]) ? TooMuch(text, where) : NotMoney(text, where));
         if (words.Length == 1)
             return (amount, "", Finding.Error(
                 "price-without-currency",
@@ -64,6 +68,13 @@ internal static class MoneyText
     private static bool TryNumber(string text, out decimal number) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number)
         && Math.Abs(number) <= Money.MostMinor;
+
+    private static bool IsTooMuch(string word) =>
+        double.TryParse(word, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        && Math.Abs(number) > Money.MostMinor;
+
+    private static Finding TooMuch(string text, SourceSpan where) =>
+        Finding.Error("not-money", TooMuchMessage.With(("text", Excerpt.Of(text))), TooMuchRemedy, where);
 
     private static Finding NotMoney(string text, SourceSpan where) =>
         Finding.Error("not-money", NotMoneyMessage.With(("text", text)), NotMoneyRemedy, where);

@@ -134,8 +134,10 @@ public sealed record Plan
     /// <summary>The figure of that id, or null.</summary>
     /// <param name="id">A figure's id, such as <c>fix.last</c>.</param>
     /// <returns>The figure.</returns>
+    /// <exception cref="ArgumentNullException">There is no id.</exception>
     public Figure? Figure(string id)
     {
+        ArgumentNullException.ThrowIfNull(id);
         foreach (var figure in Figures.AsSpan())
         {
             if (string.Equals(figure?.Id, id, StringComparison.Ordinal)) return figure;
@@ -147,8 +149,10 @@ public sealed record Plan
     /// <summary>The step of that id, or null.</summary>
     /// <param name="id">A step's id, such as <c>fix</c>.</param>
     /// <returns>The step.</returns>
+    /// <exception cref="ArgumentNullException">There is no id.</exception>
     public Step? Step(string id)
     {
+        ArgumentNullException.ThrowIfNull(id);
         foreach (var step in Steps.AsSpan())
         {
             if (string.Equals(step?.Id, id, StringComparison.Ordinal)) return step;

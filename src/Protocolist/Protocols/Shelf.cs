@@ -132,6 +132,7 @@ public sealed class Shelf
     /// <summary>The protocol of that id, or null.</summary>
     /// <param name="id">Its kebab-case id.</param>
     /// <returns>The protocol, or null when the shelf has none of that id that could be read.</returns>
+    /// <exception cref="ArgumentNullException">There is no id.</exception>
     public Protocol? Find(string id) => _byId.GetValueOrDefault(id)?.Protocol;
 
     /// <summary>What to say when there is no protocol of an id.</summary>

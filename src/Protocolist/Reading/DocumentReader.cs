@@ -18,7 +18,7 @@ internal sealed class DocumentReader
     private static readonly Phrase AnAnchor = new("anchors-not-allowed", "an anchor (&) stands here");
     private static readonly Phrase AnAlias = new("aliases-not-allowed", "an alias (*{alias}) stands here");
     private static readonly Phrase WriteItOut = new(
-        "aliases-not-allowed.remedy", "write the value out; shared values belong under 'values' or in a protocol to extend");
+        "aliases-not-allowed.remedy", "write the value out wherever it is wanted; protocols share values under 'values', or extend one another");
     private static readonly Phrase ATag = new("tags-not-allowed", "a tag ({tag}) stands here");
     private static readonly Phrase ATagRemedy = new("tags-not-allowed.remedy", "remove it");
     private static readonly Phrase Unread = new("yaml-syntax", "this cannot be read as YAML");

@@ -22,7 +22,8 @@ internal sealed class Fields(MappingNode mapping, Message what, List<Finding> fi
     private static readonly Phrase NotTextsRemedy = new("not-a-text.item.remedy", "write one value an item");
     private static readonly Phrase UnknownWord = new("unknown-word.key", "'{word}' is not one of the words for '{key}'");
     private static readonly Phrase NotWhole = new("bad-number.whole", "'{key}' must be a whole number from {least} to {most}, not '{word}'");
-    private static readonly Phrase NotWholeRemedy = new("bad-number.whole.remedy", "write digits only");
+    private static readonly Phrase NotWholeRemedy = new(
+        "bad-number.whole.remedy", "write digits only, within those bounds; where it is not known, leave it out");
     private static readonly Phrase RenamedKey = new("renamed-key", "'{key}' is called '{meant}' in {what}");
     private static readonly Phrase RenamedKeyRemedy = new("renamed-key.remedy", "write '{meant}:'");
     private static readonly Phrase UnknownKey = new("unknown-key", "unknown key '{key}' in {what}");

@@ -102,6 +102,7 @@ public sealed class Kinds
     /// <summary>The group with this id.</summary>
     /// <param name="id">A kebab-case id such as <c>bat</c>.</param>
     /// <returns>The group, or null where there is none of that id.</returns>
+    /// <exception cref="ArgumentNullException">There is no id.</exception>
     public TaxonGroup? Find(string id) => _byId.GetValueOrDefault(id);
 
     /// <summary>The group that a higher taxon means, such as <c>Chiroptera</c> for <c>bat</c>.</summary>

@@ -52,8 +52,9 @@ public static class Catalogue
         var phrases = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (key, text) in PhrasesOf(fields))
         {
-            if (Fault(key, text) is { } fault) findings.Add(fault);
-            else phrases[key.Value] = text.Value;
+            Finding[] faults = [.. Faults(key, text)];
+            findings.AddRange(faults);
+            if (faults.Length == 0) phrases[key.Value] = text.Value;
         }
 
         fields.Finish();
@@ -75,13 +76,13 @@ public static class Catalogue
               select (entry.Key, text)
             : [];
 
-    private static Finding? Fault(ScalarNode key, ScalarNode text)
+    private static IEnumerable<Finding> Faults(ScalarNode key, ScalarNode text)
     {
         var id = Excerpt.Of(key.Value);
         if (!Phrases.Value.TryGetValue(key.Value, out var english))
-            return Finding.Warning(UnknownPhrase.Id, UnknownPhrase.With(("id", id)), Suggestion.For(key.Value, Phrases.Value.Keys), key.Span);
+            return [Finding.Warning(UnknownPhrase.Id, UnknownPhrase.With(("id", id)), Suggestion.For(key.Value, Phrases.Value.Keys), key.Span)];
         return string.IsNullOrWhiteSpace(text.Value) && !string.IsNullOrWhiteSpace(english)
-            ? Finding.Error(EmptyPhrase.Id, EmptyPhrase.With(("id", id)), EmptyPhraseRemedy.With(("english", Excerpt.Of(english))), text.Span)
+            ? [Finding.Error(EmptyPhrase.Id, EmptyPhrase.With(("id", id)), EmptyPhraseRemedy.With(("english", Excerpt.Of(english))), text.Span)]
             : PlacesCheck.Of(id, text, english);
     }
 }

@@ -17,27 +17,32 @@ internal static class PlacesCheck
     private static readonly Phrase TwoLines = new("phrase-of-two-lines", "'{id}' runs over two lines; the English is one");
     private static readonly Phrase TwoLinesRemedy = new("phrase-of-two-lines.remedy", "write it on one line");
 
-    /// <summary>What is wrong with the places of a text; null where nothing is.</summary>
-    public static Finding? Of(string id, ScalarNode text, string english)
+    /// <summary>All that is wrong with the places of a text.</summary>
+    public static IEnumerable<Finding> Of(string id, ScalarNode text, string english)
     {
         if (text.Value.Contains('\n') && !english.Contains('\n'))
-            return Finding.Error(TwoLines.Id, TwoLines.With(("id", id)), TwoLinesRemedy, text.Span);
+            yield return Finding.Error(TwoLines.Id, TwoLines.With(("id", id)), TwoLinesRemedy, text.Span);
         var (own, known) = (Template.PartsOf(text.Value), Template.PartsOf(english).Where(p => p.Name.Length > 0).ToList());
         if (own.Any(p => p.Literal.AsSpan().ContainsAny('{', '}')) || own.SkipLast(1).Any(p => p.Name.Length == 0))
-            return Finding.Error(Broken.Id, Broken.With(("id", id)), BrokenRemedy.With(("example", "{name}")), text.Span);
+        {
+            // Where a place ends nobody knows then, so the places are not looked at.
+            yield return Finding.Error(Broken.Id, Broken.With(("id", id)), BrokenRemedy.With(("example", "{name}")), text.Span);
+            yield break;
+        }
+
         var places = own.Where(p => p.Name.Length > 0).ToList();
         var names = known.Select(p => p.Name).Distinct(StringComparer.Ordinal).ToList();
-        if (places.FirstOrDefault(p => !names.Contains(p.Name)) is { Name: not null } unknown)
-            return Finding.Error(Unknown.Id, Unknown.With(("id", id), ("place", Braced(unknown.Name))), Suggestion.For(unknown.Name, names), text.Span);
-        if (known.FirstOrDefault(p => p.Words.Length == 0 && !places.Any(o => o.Name == p.Name && o.Words.Length == 0)) is { Name: not null } lost)
-            return Finding.Error(Lost.Id, Lost.With(("id", id), ("place", Braced(Written(lost)))), LostRemedy, text.Span);
-        return places.FirstOrDefault(p => !IsShownAsIn(known, p)) is { Name: not null } otherwise
-            ? Finding.Error(
+        foreach (var unknown in places.Where(p => !names.Contains(p.Name)).DistinctBy(p => p.Name))
+            yield return Finding.Error(Unknown.Id, Unknown.With(("id", id), ("place", Braced(unknown.Name))), Suggestion.For(unknown.Name, names), text.Span);
+        var meant = places.Where(p => p.Words.Length == 0).Select(p => names.Contains(p.Name) ? p.Name : Suggestion.Nearest(p.Name, names)).ToHashSet();
+        foreach (var lost in known.Where(p => p.Words.Length == 0 && !meant.Contains(p.Name)).DistinctBy(p => p.Name))
+            yield return Finding.Error(Lost.Id, Lost.With(("id", id), ("place", Braced(Written(lost)))), LostRemedy, text.Span);
+        foreach (var otherwise in places.Where(p => names.Contains(p.Name) && !IsShownAsIn(known, p)))
+            yield return Finding.Error(
                 Otherwise.Id,
                 Otherwise.With(("id", id), ("place", Braced(Written(otherwise)))),
                 OtherwiseRemedy.With(("english", Braced(Written(known.First(p => p.Name == otherwise.Name))))),
-                text.Span)
-            : null;
+                text.Span);
     }
 
     /// <summary>Articles, joints and capitals are a language's own; numbers, units and moments are shown as in English.</summary>

@@ -137,5 +137,35 @@ public sealed class OwnKindsTests
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 40)], 930, 5));
         Assert.Throws<ArgumentException>(() => Substance.ReadyMade("x", "x", [(Solute.Ethanol, 5)], 990, double.NaN));
         Assert.Throws<ArgumentNullException>(() => new TaxonGroup("x", "x", null!));
+        Assert.Throws<ArgumentNullException>(() => new GroupCaution("x", false, new Phrase("x", "x"), null!));
+        Assert.Throws<ArgumentException>(() => new GroupCaution(" ", false, new Phrase("x", "x"), "common practice"));
+    }
+
+    [Theory]
+    [InlineData("ethanol 70 %vol")]
+    [InlineData("Formalin 10 %")]
+    [InlineData("tap water")]
+    public void A_ready_made_fluid_has_no_name_that_is_another_fluid(string name)
+    {
+        var fluid = Substance.ReadyMade("station-mix", name, [(Solute.Ethanol, 70), (Solute.Methanol, 1)], 880, 10, flashPointCelsius: 18);
+        Assert.Throws<ArgumentException>(() => SubstanceCatalogue.Bundled.With(fluid));
+    }
+
+    [Fact]
+    public void What_is_looked_up_by_no_id_is_a_callers_bug()
+    {
+        Assert.Throws<ArgumentNullException>(() => Kinds.Bundled.Find(null!));
+        Assert.Throws<ArgumentNullException>(() => SubstanceCatalogue.Bundled.Find(null!));
+        Assert.Throws<ArgumentNullException>(() => Shelf.Bundled().Find(null!));
+        Assert.Null(Kinds.Bundled.Find(""));
+        Assert.Null(SubstanceCatalogue.Bundled.Find(""));
+    }
+
+    [Fact]
+    public void Schemas_know_the_groups_that_there_are()
+    {
+        Assert.Contains($"\"{Blenny.Id}\"", FileSchemas.Protocol(Own), StringComparison.Ordinal);
+        Assert.Contains($"\"{Blenny.Id}\"", FileSchemas.Specimen(Own), StringComparison.Ordinal);
+        Assert.DoesNotContain($"\"{Blenny.Id}\"", FileSchemas.Specimen(), StringComparison.Ordinal);
     }
 }

@@ -116,6 +116,15 @@ public sealed partial class CatalogueTests
         Assert.Equal(fault.Severity == Severity.Error, read.Value is null);
     }
 
+    [Fact]
+    public void All_faults_of_a_phrase_are_told_at_once()
+    {
+        var read = Catalogue.Read(new("de.yaml", "format: 1\nlanguage: de\nphrases:\n  bad-number.whole: \"{nonsense} ganze Zahl {least:0 mL} bis {most}\"\n"));
+        Assert.Equal(
+            ["unknown-place", "lost-place", "lost-place", "place-shown-otherwise"],
+            read.Findings.Where(f => f.Severity == Severity.Error).Select(f => f.Id));
+    }
+
     [Theory]
     [InlineData("  missing-key: \"'{key}' fehlt bei {what}\"\n")]
     [InlineData("  known-here: \"hier bekannt: {names:und }\"\n")]

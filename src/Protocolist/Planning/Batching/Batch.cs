@@ -92,6 +92,7 @@ public sealed class Batch
     private readonly BatchRequest request;
     private readonly NumbersSeen seen = new();
     private readonly IEnumerator<SpecimenRow> rows;
+    private int asked;
     private readonly Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make;
 
     private Batch(SpecimenTable table, BatchRequest request, Func<PlanRequest, (Checked<Plan> Made, Draft? Draft)> make)
@@ -154,7 +155,11 @@ public sealed class Batch
     /// that comes again is a warning, <c>repeated-number</c>, that names both rows.
     /// </summary>
     /// <returns>One result for each row that is not passed over. The table is read at most 256 rows ahead.</returns>
-    public IEnumerable<BatchRow> Rows()
+    /// <exception cref="InvalidOperationException">They were asked for before: the table is read once.</exception>
+    public IEnumerable<BatchRow> Rows() =>
+        Interlocked.Exchange(ref asked, 1) == 0 ? Each() : throw new InvalidOperationException("The rows of a batch can be gone through once.");
+
+    private IEnumerable<BatchRow> Each()
     {
         // While one block is looked at the next is planned. The first are small, so that a table that is written by hand is answered row by row.
         var size = 1;

@@ -22,7 +22,7 @@ internal sealed class JointNeeds
 
     private static readonly Phrase InRounds = new("bought-in-rounds", "so much is wanted that it is bought in {rounds} equal rounds");
     private static readonly Phrase InRoundsRemedy = new("bought-in-rounds.remedy", "order each round when the one before is used up");
-    private static readonly Phrase TooFew = new("not-enough-vessels", "{wanted} specimens end in '{vessel}', and {free} are free");
+    private static readonly Phrase TooFew = new("not-enough-vessels", "{wanted} specimens end in '{vessel}', of which {free} can be had now");
     private static readonly Phrase TooFewRemedy = new("not-enough-vessels.remedy", "get more of them, or let some specimens share a vessel as a lot");
 
     private readonly Dictionary<string, double> litres = new(StringComparer.Ordinal);

@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Protocolist.Protocols.Schema;
+using Protocolist.Specimens;
 
 namespace Protocolist;
 
@@ -10,12 +11,14 @@ namespace Protocolist;
 public static class FileSchemas
 {
     /// <summary>Of protocol files.</summary>
+    /// <param name="kinds">The taxon groups that there are; null for the bundled ones.</param>
     /// <returns>The schema as indented JSON.</returns>
-    public static string Protocol() => Text(ProtocolSchema.Build());
+    public static string Protocol(Kinds? kinds = null) => Text(ProtocolSchema.Build(kinds ?? Kinds.Bundled));
 
     /// <summary>Of specimen files.</summary>
+    /// <param name="kinds">The taxon groups that there are; null for the bundled ones.</param>
     /// <returns>The schema as indented JSON.</returns>
-    public static string Specimen() => Text(SpecimenSchema.Build());
+    public static string Specimen(Kinds? kinds = null) => Text(SpecimenSchema.Build(kinds ?? Kinds.Bundled));
 
     /// <summary>Of bench files.</summary>
     /// <returns>The schema as indented JSON.</returns>

@@ -17,9 +17,9 @@ internal static class ProtocolSchema
         ("after", "In a protocol that extends another: it goes after the stage of this id."),
     ];
 
-    public static JsonObject Build()
+    public static JsonObject Build(Kinds kinds)
     {
-        var root = Closed("How one class of specimens is preserved.", Keys(), "format", "protocol", "revision");
+        var root = Closed("How one class of specimens is preserved.", Keys(kinds), "format", "protocol", "revision");
 
         // What a protocol inherits it need not say again.
         root["if"] = new JsonObject { ["required"] = Array(["extends"]) };
@@ -35,10 +35,10 @@ internal static class ProtocolSchema
                 },
             },
         };
-        return Document("Protocolist: protocol", root, Definitions());
+        return Document("Protocolist: protocol", root, Definitions(kinds));
     }
 
-    private static IEnumerable<(string Key, JsonObject Value)> Keys() =>
+    private static IEnumerable<(string Key, JsonObject Value)> Keys(Kinds kinds) =>
     [
         ("format", Format()),
         ("protocol", Pattern(Kebab, "Its id on the shelf: lower-case letters and digits, parts joined by '-'.")),
@@ -73,13 +73,13 @@ internal static class ProtocolSchema
         ("because", Text("The written reason, which every plan shows.")),
     ]);
 
-    private static JsonObject Definitions()
+    private static JsonObject Definitions(Kinds kinds)
     {
         var definitions = new JsonObject
         {
             ["class"] = Closed("Which specimens it serves.",
             [
-                ("group", Words(Kinds.Bundled.Groups.Select(g => g.Id), "The taxon group.")),
+                ("group", Words(kinds.Groups.Select(g => g.Id), "The taxon group.")),
                 .. ClassReader.Measures.Select(m => (m.Key, Quantity("From its low end up to, and without, its high end."))),
                 .. ClassReader.Traits.Select(t => (t.Key, SomeOf(t.Words, "The words that fit."))),
             ]),
@@ -97,7 +97,7 @@ internal static class ProtocolSchema
             ], "every"),
             ["example"] = Closed("A worked case.",
             [
-                ("specimen", Closed("What is measured.", SpecimenSchema.Measured())),
+                ("specimen", Closed("What is measured.", SpecimenSchema.Measured(kinds))),
                 ("choose", Named(Text(), "Choice → option.")),
                 ("expect", Named(Text(), "A value, 'stage.setting' or a stage ('present', 'absent') → what it must come to.")),
                 ("source", Ref("source")),

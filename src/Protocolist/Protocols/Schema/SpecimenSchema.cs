@@ -8,18 +8,18 @@ namespace Protocolist.Protocols.Schema;
 /// <summary>The schema of specimen files. A test holds its keys against those that the reader asks for.</summary>
 internal static class SpecimenSchema
 {
-    public static JsonObject Build() => Document(
+    public static JsonObject Build(Kinds kinds) => Document(
         "Protocolist: specimen",
         Closed(
             "One dead animal, or several of a kind as one lot.",
-            [("format", Format()), ("specimen", Text("Its catalogue or field number.")), .. Measured()],
+            [("format", Format()), ("specimen", Text("Its catalogue or field number.")), .. Measured(kinds)],
             "format",
             "specimen"));
 
     /// <summary>What is measured and noted: the whole file but its first two keys, and the specimen of a worked example.</summary>
-    public static IEnumerable<(string Key, JsonObject Value)> Measured() =>
+    public static IEnumerable<(string Key, JsonObject Value)> Measured(Kinds kinds) =>
     [
-        ("group", Words(Kinds.Bundled.Groups.Select(g => g.Id), "The taxon group.")),
+        ("group", Words(kinds.Groups.Select(g => g.Id), "The taxon group.")),
         ("scientific-name", Text("Genus and species, where known.")),
         ("higher-taxon", Text("An order, class or phylum, where the group is not given.")),
         ("count", Whole(1, "Animals in the lot; 1 where not given.")),

@@ -23,6 +23,14 @@ public class BatchTests
     }
 
     [Fact]
+    public void Rows_that_are_asked_for_again_are_no_empty_table()
+    {
+        var batch = Open("specimen,group,mass (g),length (mm)\nA,gastropod,14,38\n").Value!;
+        Assert.Single(batch.Rows());
+        Assert.Throws<InvalidOperationException>(() => batch.Rows());
+    }
+
+    [Fact]
     public void Terms_of_Darwin_Core_are_understood()
     {
         var row = Assert.Single(Rows("catalogNumber,class,scientificName,eventDate,locality,recordedBy,sex,lifeStage,individualCount,measuredMassInGrams,measuredLengthInMillimeters\nA-1,Gastropoda,Nucella lapillus,2027-02-27T10:00/2027-02-28,\"mole, seaward\",I. Varga,Unknown,Adult,2,14,38\n"));

@@ -98,7 +98,7 @@ public class JointNeedsTests
         var free = Shelf96("90 L", Jar + "}\n");
         Assert.Equal(2, Of(free, 2).State.Vessels["jar"]);
         Assert.Empty(Of(free, 2).List(free, Day).Findings);
-        Assert.Equal("warning not-enough-vessels: 3 specimens end in 'jar', and 2 are free; get more of them, or let some specimens share a vessel as a lot", Assert.Single(Of(free, 3).List(free, Day).Findings).ToString());
+        Assert.Equal("warning not-enough-vessels: 3 specimens end in 'jar', of which 2 can be had now; get more of them, or let some specimens share a vessel as a lot", Assert.Single(Of(free, 3).List(free, Day).Findings).ToString());
 
         var priced = Shelf96("90 L", Jar + ", price: 6.50 EUR, lead: 4 d}\n");
         Assert.DoesNotContain(Of(priced, 2).List(priced, Day).Purchases, p => p.Item.ToString() == "tall jar");
@@ -140,7 +140,7 @@ public class JointNeedsTests
 
         var list = new JointNeeds(state).List(Shelf96("1 L"), Day);
 
-        Assert.Equal("1 specimens end in 'gone', and 0 are free", Assert.Single(list.Findings).Message.ToString());
+        Assert.Equal("1 specimens end in 'gone', of which 0 can be had now", Assert.Single(list.Findings).Message.ToString());
         Assert.Empty(list.Purchases);
     }
 

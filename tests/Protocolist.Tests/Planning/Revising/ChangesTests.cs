@@ -110,8 +110,8 @@ public class ChangesTests
         var after = plan with { Purchases = [Bought("ethanol 96 %vol", 5, 2), Bought("ethanol 96 %vol", 5, 1), Bought("ethanol 96 %vol", 1, 1)], Costs = new(Money(120), Money(50), Money(9), null) };
         Assert.Equal(
             [
-                "buy 1 x 1 L of ethanol 96 %vol instead of 0, because the fluids needed have changed",
                 "buy 0 x 1 L of formalin instead of 2, because the fluids needed have changed",
+                "buy 1 x 1 L of ethanol 96 %vol instead of 0, because the fluids needed have changed",
                 "buy 3 x 5 L of ethanol 96 %vol instead of 1, because the fluids needed have changed",
                 "to spend: 1.20 EUR instead of 1.00 EUR, because the steps have changed",
                 "work: 0.09 EUR instead of not known, because the steps have changed",
