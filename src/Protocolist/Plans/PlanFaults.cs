@@ -14,7 +14,7 @@ namespace Protocolist.Plans;
 /// What a plan cannot say, whether it was read from a file or made by a program: parts that are not there, amounts below nothing, times that
 /// run backwards, days that nobody means. Each is told with its path in the plan's JSON.
 /// </summary>
-internal static class PlanFaults
+internal static partial class PlanFaults
 {
     /// <summary>A thousand cubic metres, in millilitres: beyond it lies a mistake.</summary>
     private const double MostMillilitres = 1e9;
@@ -92,7 +92,15 @@ internal static class PlanFaults
 
         foreach (var (path, waste) in faults.Each("waste", plan.Waste)) faults.Amount($"{path}.amount", waste.Amount);
 
-        foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
+        foreach (var (path, move) in faults.Each("fluids", plan.Fluids))
+        {
+            faults.Volume($"{path}.volumeMl", move.Volume);
+            faults.Counted($"{path}.filling", move.Filling);
+            faults.Counted($"{path}.batches", move.Batches);
+            faults.Needs($"{path}.mixedIn", move.MixedIn);
+            faults.Time($"{path}.mixingMinutes", move.Mixing);
+        }
+
         foreach (var (path, care) in faults.Each("care", plan.Care))
         {
             faults.Day($"{path}.on", care.On);
@@ -122,59 +130,15 @@ internal static class PlanFaults
 
         faults.Whole("changes", plan.Changes);
         foreach (var (path, withdrawn) in faults.Each("withdrawn", plan.Withdrawn))
+        {
             faults.Day($"{path}.start", withdrawn.Start);
+            faults.Counted($"{path}.mostChanges", withdrawn.MostChanges);
+        }
+
         if (plan.Costs is { } costs) Costs(costs, faults);
         return zones is null || plan.Zone is null || zones.GetZoneOrNull(plan.Zone) is not null
             ? faults.All()
             : faults.All().Add(Finding.Error("unknown-zone", UnknownZone.With(("zone", Excerpt.Of(plan.Zone))), MakeAgain));
-    }
-
-    private static void Step(string path, Step step, Faults faults)
-    {
-        faults.Names($"{path}.id", step.Id);
-        faults.Needs($"{path}.source", step.Source);
-        faults.Day($"{path}.start", step.Start);
-        faults.Day($"{path}.end", step.End);
-        if (step.Start is { } start && step.End is { } end && end.ToInstant() < start.ToInstant()) faults.Add(Backwards.With(("path", path)));
-        faults.Time($"{path}.leastHours", step.Least);
-        faults.Time($"{path}.mostHours", step.Most);
-        faults.Time($"{path}.handsOnMinutes", step.HandsOn);
-        faults.Volume($"{path}.volumeMl", step.Volume);
-        faults.Counted($"{path}.changes", step.Changes);
-        faults.Counted($"{path}.sequence", step.Sequence);
-        faults.Counted($"{path}.mostInspections", step.MostInspections);
-        foreach (var (below, site) in faults.Each($"{path}.sites", step.Sites))
-        {
-            faults.Counted($"{below}.sites", site.Sites);
-            faults.Volume($"{below}.perSiteLowMl", site.PerSiteLow);
-            faults.Volume($"{below}.perSiteMl", site.PerSite);
-            faults.Volume($"{below}.perSiteHighMl", site.PerSiteHigh);
-            faults.Volume($"{below}.totalMl", site.Total);
-        }
-
-        foreach (var (below, cut) in faults.Each($"{path}.cuts", step.Cuts))
-        {
-            faults.Counted($"{below}.count", cut.Count);
-            faults.Length($"{below}.lengthMm", cut.Length);
-            faults.Length($"{below}.depthMm", cut.Depth);
-            faults.Length($"{below}.spacingMm", cut.Spacing);
-        }
-
-        faults.There($"{path}.instructions", step.Instructions);
-        faults.There($"{path}.lookFor", step.LookFor);
-        faults.There($"{path}.cautions", step.Cautions);
-        faults.There($"{path}.inspections", step.Inspections);
-        foreach (var (below, material) in faults.Each($"{path}.materials", step.Materials))
-        {
-            faults.Needs($"{below}.id", material.Id);
-            faults.Needs($"{below}.from", material.From);
-            faults.Volume($"{below}.volumeMl", material.Volume);
-            if (material.Pieces < 0) faults.Add(Impossible.With(("path", $"{below}.pieces"), ("value", material.Pieces)));
-        }
-
-        faults.Whole($"{path}.figures", step.Figures);
-        faults.There($"{path}.inspections", step.Inspections);
-        foreach (var at in step.Inspections.AsSpan()) faults.Day($"{path}.inspections", at);
     }
 
     private static void Costs(PlanCosts costs, Faults faults)
