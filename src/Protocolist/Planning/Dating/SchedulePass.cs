@@ -56,7 +56,7 @@ internal static class SchedulePass
         var chain = new StepChain(open, draft, hours, from, by, deliveries);
         if (chain.Earliest(findings) is not { } dates) return new(draft, [.. findings]) { Bounds = bounds };
         var steps = draft.Steps.ToBuilder();
-        var work = new WorkDuringSoak(hours, draft.Body.Count, from, findings);
+        var work = new WorkDuringSoak(hours.Between(dates[0].Start, dates[open.Count - 1].End), draft.Body.Count, from, findings);
         for (var (i, next) = (0, 0); i < steps.Count; i++)
         {
             if (!IsOpen(steps[i])) continue;

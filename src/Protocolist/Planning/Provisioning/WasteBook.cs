@@ -67,15 +67,16 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
                     var (whole, again, fresh) = (step.Volume!.Value, filling == 0 ? Again(step) : null, Fresh(step, filling));
                     if (fresh > UnitsNet.Volume.Zero)
                     {
-                        var move = Moved(need, fresh, from, here) with { Filling = filling };
-                        moves.Add(isMixed && !isTogether ? Mixed(move, need, at, UpToEnough(need, steps, use, filling)) : move);
+                        moves.Add(isMixed && !isTogether
+                            ? Mixed(need, fresh, from, here, filling, at, UpToEnough(need, steps, use, filling))
+                            : Moved(need, fresh, from, here, filling));
                         isTogether = fresh < LeastMixed;
                     }
 
                     if (again is not null) moves.Add(Moved(need, again.Volume, new(FluidPlaceKind.Step, again.Step), here));
                     var kept = ServedAgain(steps, step);
                     if (kept < whole)
-                        moves.Add(Moved(need, whole - kept, here, Away(need, steps, at, filling, whole - kept, served, last)) with { Filling = filling });
+                        moves.Add(Moved(need, whole - kept, here, Away(need, steps, at, filling, whole - kept, served, last), filling));
                 }
             }
 
@@ -118,16 +119,23 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         Distinct.From(findings, first);
         return new(lots.DrainToImmutable(), moves.DrainToImmutable()) { Mixing = mixing };
 
-        FluidMove Moved(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to) =>
-            new(need.Fluid, Grid.On(volume), from, to) { ForImmersion = need.ForImmersion };
+        FluidMove Moved(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to, int filling = 0) =>
+            new(need.Fluid, Grid.On(volume), from, to) { ForImmersion = need.ForImmersion, Filling = filling };
 
-        FluidMove Mixed(FluidMove move, FluidNeed need, int at, UnitsNet.Volume volume)
+        FluidMove Mixed(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to, int filling, int at, UnitsNet.Volume together)
         {
-            var made = volume * (need.Made / need.Asked);
-            var (vessel, batches) = MixingVessel.For(steps, at, move.Filling, made, day);
+            var made = together * (need.Made / need.Asked);
+            var (vessel, batches) = MixingVessel.For(steps, at, filling, made, day);
             var time = WorkMinutes.Mixing(need.Fluid, made, batches);
             mixing += time;
-            return move with { MixedIn = vessel?.Name ?? "", Batches = batches, Mixing = time };
+            return new(need.Fluid, Grid.On(volume), from, to)
+            {
+                ForImmersion = need.ForImmersion,
+                Filling = filling,
+                MixedIn = vessel?.Name ?? "",
+                Batches = batches,
+                Mixing = time,
+            };
         }
 
         FluidPlace Away(FluidNeed need, ImmutableArray<DraftStep> steps, int at, int filling, UnitsNet.Volume volume, int served, int from)
