@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -53,7 +54,7 @@ public static class CalendarSheet
         List<Instant> moments =
         [
             .. plan.Steps
-                .SelectMany(s => ((OffsetDateTime?[])[s.Start, s.End, .. s.Inspections]).OfType<OffsetDateTime>())
+                .SelectMany(s => ((OffsetDateTime?[])[s.Start, s.End, .. s.Inspections, .. s.ChangesAt]).OfType<OffsetDateTime>())
                 .Concat(plan.Withdrawn.Select(w => w.Start).OfType<OffsetDateTime>())
                 .Select(t => t.ToInstant()),
         ];
@@ -65,10 +66,10 @@ public static class CalendarSheet
 internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain, Language language)
 {
     private static readonly Phrase LookAtIt = new("calendar.look", "Look at it: {title}");
+    private static readonly Phrase ChangeIt = new("calendar.change", "Change the fluid: {title}");
+    private static readonly Phrase Mixed = new("calendar.change.mixed", "{volume} of {fluid}, mixed in {batches} {batches|batch|batches} of {each:mix}:");
+    private static readonly Phrase Fresh = new("calendar.change.fresh", "{volume} of {fluid}.");
     private static readonly Phrase Material = new("calendar.material", "{what}: {amount}");
-
-    /// <summary>An inspection, as long as the plan takes it to be: ten minutes, common practice.</summary>
-    private const int InspectionMinutes = 10;
 
     private const int AlarmMinutes = 30;
 
@@ -89,21 +90,19 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain, 
             yield return Cancelled(Event(step.Id, Title(step.Title), any.ToInstant(), any.ToInstant(), step.Sequence));
         }
 
-        foreach (var look in Inspections(
-            step.Id,
-            Said(step.Title),
-            [.. step.Inspections.Select(i => i.ToInstant())],
-            step.MostInspections,
-            step.Sequence,
-            string.Join("\n", step.LookFor.Select(Said))))
+        var lookFor = string.Join("\n", step.LookFor.Select(Said));
+        foreach (var look in Events(Looks(step.Id, Said(step.Title), step.Sequence, step.MostInspections), step.Inspections, step.Look, _ => lookFor))
             yield return look;
+        var changes = Changes(step.Id, Said(step.Title), step.Sequence, step.MostChanges);
+        foreach (var change in Events(changes, step.ChangesAt, step.Change, i => Filling(step, i + 1))) yield return change;
     }
 
     public IEnumerable<CalendarEvent> OfWithdrawn(WithdrawnStep step)
     {
         if ((step.Start ?? plan.Start)?.ToInstant() is not { } at) yield break;
         yield return Cancelled(Event(step.Id, Title(step.Title), at, at, step.Sequence));
-        foreach (var look in Inspections(step.Id, Said(step.Title), [], step.MostInspections, step.Sequence, "")) yield return look;
+        foreach (var look in Events(Looks(step.Id, Said(step.Title), step.Sequence, step.MostInspections), [], default, _ => "")) yield return look;
+        foreach (var change in Events(Changes(step.Id, Said(step.Title), step.Sequence, step.MostChanges), [], default, _ => "")) yield return change;
     }
 
     /// <summary>A care round as days that come again. A day that a month does not have falls on its last one.</summary>
@@ -136,22 +135,46 @@ internal sealed class EventWriter(Plan plan, DateTimeZone? zone, string domain, 
         return entry;
     }
 
-    private IEnumerable<CalendarEvent> Inspections(string id, string title, IReadOnlyList<Instant> looks, int most, int sequence, string lookFor)
+    private Series Looks(string step, string title, int sequence, int most) =>
+        new($"{step}-look", Title(LookAtIt.With(("title", title))), title, sequence, most);
+
+    private Series Changes(string step, string title, int sequence, int most) =>
+        new($"{step}-change", Title(ChangeIt.With(("title", title))), title, sequence, most);
+
+    /// <summary>What is poured in at a change, and how it is mixed.</summary>
+    private string Filling(Step step, int filling)
     {
-        for (var i = 0; i < Math.Max(most, looks.Count); i++)
+        foreach (var recipe in plan.Recipes)
         {
-            var at = i < looks.Count ? looks[i] : looks.Count > 0 ? looks[^1] : plan.Start?.ToInstant() ?? default;
-            var entry = Event(
-                $"{id}-look-{(i + 1).ToString(CultureInfo.InvariantCulture)}",
-                Title(LookAtIt.With(("title", title))),
-                at,
-                at + NodaTime.Duration.FromMinutes(InspectionMinutes),
-                sequence);
-            if (lookFor.Length > 0) entry.Description = lookFor;
-            if (i < looks.Count) entry.Alarms.Add(Before(AlarmMinutes, title));
-            yield return i < looks.Count ? entry : Cancelled(entry);
+            if (MixedBatch.Of(recipe, plan).FirstOrDefault(b => b.First.To.Step == step.Id && b.First.Filling == filling) is not { } batch) continue;
+            var mixed = Mixed.With(("volume", step.Volume!.Value), ("fluid", recipe.Name), ("batches", batch.First.Batches), ("each", batch.Each));
+            return string.Join("\n", [Said(mixed), .. recipe.MethodFor(batch.Each).Select(Said)]);
+        }
+
+        return step is { Volume: { } volume, Fluid: { } fluid } ? Said(Fresh.With(("volume", volume), ("fluid", fluid))) : "";
+    }
+
+    /// <summary>The events of a series; those that an earlier revision had and this one has not are taken back.</summary>
+    private IEnumerable<CalendarEvent> Events(
+        Series series, ImmutableArray<OffsetDateTime> moments, NodaTime.Duration lasts, Func<int, string> description)
+    {
+        for (var i = 0; i < Math.Max(series.Most, moments.Length); i++)
+        {
+            var at = (i < moments.Length ? moments[i] : moments.Length > 0 ? moments[^1] : plan.Start)?.ToInstant() ?? default;
+            var entry = Event($"{series.Id}-{(i + 1).ToString(CultureInfo.InvariantCulture)}", series.Title, at, at + lasts, series.Sequence);
+            if (i < moments.Length && description(i) is { Length: > 0 } text) entry.Description = text;
+            if (i < moments.Length) entry.Alarms.Add(Before(AlarmMinutes, series.Alarm));
+            yield return i < moments.Length ? entry : Cancelled(entry);
         }
     }
+
+    /// <summary>Events of one kind within a step.</summary>
+    /// <param name="Id">What their ids begin with.</param>
+    /// <param name="Title">What they are called.</param>
+    /// <param name="Alarm">What their alarms say.</param>
+    /// <param name="Sequence">How many times a revision has changed the step.</param>
+    /// <param name="Most">The most of them that any revision planned.</param>
+    private readonly record struct Series(string Id, string Title, string Alarm, int Sequence, int Most);
 
     private CalendarEvent Event(string id, string title, Instant start, Instant end, int sequence)
     {

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
 
@@ -30,7 +32,7 @@ public static class HtmlSheet
     ];
 
     private static readonly Phrase PriceNotKnown = new("page.price-not-known", "not known");
-    private static readonly Phrase RecipeOf = new("page.recipe", "{volume} of {fluid}");
+    private static readonly Phrase RecipeOf = new("page.recipe", "{volume:mix} of {fluid}");
     private static readonly Phrase For = new("page.recipe-for", "for {steps}");
     private static readonly Phrase Bottle = new("page.bottle", "{what} from {stock}");
     private static readonly Phrase StepTitle = new("page.step", "{number}. {title}");
@@ -41,6 +43,7 @@ public static class HtmlSheet
     private static readonly Phrase[] TableHeading = [new("page.table-what", "What"), new("page.table-amount", "How much"), new("page.table-from", "From")];
     private static readonly Phrase LookFor = new("page.look-for", "Look for:");
     private static readonly Phrase LookOn = new("page.look-on", "Look on:");
+    private static readonly Phrase ChangeOn = new("page.change-on", "Change the fluid on:");
     private static readonly Phrase Labels = new("page.labels", "Labels: one inside, one outside");
     private static readonly Phrase[] Sides = [new("page.label-inside", "Label for the inside"), new("page.label-outside", "Label for the outside")];
 
@@ -125,7 +128,7 @@ public static class HtmlSheet
             page
                 .Element("h3", RecipeOf.With(("volume", recipe.Volume), ("fluid", recipe.Name)))
                 .Element("p", For.With(Argument.Ids("steps", recipe.For)), "class=\"under\"")
-                .List(recipe.Method);
+                .List(SheetWords.Mixing(recipe, plan));
             // The amounts stand in the method, rounded once; which bottle they come from stands nowhere else.
             var drawn = recipe.Parts.Where(p => p.Stock.Length > 0);
             Message[] bottles = [.. drawn.Select(p => Bottle.With(("what", p.Name), Argument.Id("stock", p.Stock))).Distinct()];
@@ -161,16 +164,19 @@ public static class HtmlSheet
             TableHeading,
             step.Materials.Select(m => (IReadOnlyList<string>)[page.Said(m.Name), page.Said(m.HowMuch), page.Said(m.FromWords)]));
         if (!step.LookFor.IsEmpty) page.Element("p", LookFor).List(step.LookFor);
-        if (!step.Inspections.IsEmpty)
-        {
-            page.Element("p", LookOn).Raw("<ul class=\"looks\">");
-            foreach (var at in step.Inspections)
-                page.Raw("<li><label><input type=\"checkbox\">").Element("span", SheetWords.At.With(("at", at))).Raw("</label></li>");
-            page.Raw("</ul>");
-        }
-
+        Moments(ChangeOn, step.ChangesAt, page);
+        Moments(LookOn, step.Inspections, page);
         if (step.Source.Length > 0) page.Element("p", step.Source, "class=\"source\"");
         page.Raw("</section>");
+    }
+
+    /// <summary>Moments to tick off.</summary>
+    private static void Moments(Phrase title, ImmutableArray<OffsetDateTime> moments, HtmlText page)
+    {
+        if (moments.IsEmpty) return;
+        page.Element("p", title).Raw("<ul class=\"looks\">");
+        foreach (var at in moments) page.Raw("<li><label><input type=\"checkbox\">").Element("span", SheetWords.At.With(("at", at))).Raw("</label></li>");
+        page.Raw("</ul>");
     }
 
     private static void LabelsOf(Plan plan, HtmlText page)

@@ -18,6 +18,11 @@ internal static class SheetWords
     public static readonly Phrase Further = new("sheet.further", "; {what}");
     public static readonly Phrase At = new("sheet.at", "{at}");
 
+    private static readonly Phrase Batch = new("sheet.batch", "for {steps}{at}: {size}{vessel}");
+    private static readonly Phrase MixedAt = new("sheet.batch-at", ", {at}");
+    private static readonly Phrase SoMuch = new("sheet.batch-size", "{volume:mix}");
+    private static readonly Phrase Batches = new("sheet.batches", "{n} batches of {size}");
+    private static readonly Phrase MixedIn = new("sheet.batch-in", " in {vessel}");
     private static readonly Phrase Name = new("sheet.name", ", {name}");
     private static readonly Phrase Several = new("sheet.animals", ", {count} animals");
     private static readonly Phrase Measure = new("sheet.measure", "{what} {value}{note}");
@@ -63,6 +68,33 @@ internal static class SheetWords
             ("what", measured.Words),
             ("value", figure.Value),
             ("note", figure.Note.IsEmpty ? default : InBrackets.With(("note", figure.Note))));
+
+    /// <summary>The batches of a recipe, each with its step, its moment and its vessel; then how each size of batch is made.</summary>
+    public static IEnumerable<Message> Mixing(PlannedRecipe recipe, Plan plan)
+    {
+        var sizes = new List<(string Said, UnitsNet.Volume Each)>();
+        foreach (var batch in MixedBatch.Of(recipe, plan))
+        {
+            Message each = SoMuch.With(("volume", batch.Each));
+            if (!sizes.Exists(s => s.Said == each.ToString())) sizes.Add((each.ToString(), batch.Each));
+            yield return Batch.With(
+                Argument.Ids("steps", batch.For.Select(m => m.To.Step).Distinct()),
+                ("at", batch.At is { } at ? MixedAt.With(("at", at)) : default),
+                ("size", batch.First.Batches == 1 ? each : Batches.With(("n", batch.First.Batches), ("size", each))),
+                ("vessel", batch.First.MixedIn.Length > 0 ? MixedIn.With(("vessel", batch.First.MixedIn)) : default));
+        }
+
+        if (sizes.Count == 0 || (sizes.Count == 1 && sizes[0].Said == SoMuch.With(("volume", recipe.Volume)).ToString()))
+        {
+            foreach (var sentence in recipe.Method) yield return sentence;
+            yield break;
+        }
+
+        foreach (var (_, each) in sizes)
+        {
+            foreach (var sentence in recipe.MethodFor(each)) yield return sentence;
+        }
+    }
 
     /// <summary>What a finding says, and what to do.</summary>
     public static Message Said(Finding finding) =>

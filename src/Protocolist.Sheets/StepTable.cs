@@ -26,8 +26,10 @@ public static class StepTable
         "fluid",
         "volume mL",
         "changes",
+        "changes at",
+        "change minutes",
         "vessel",
-        "instructions", "look for", "inspections", "materials", "cautions", "source",
+        "instructions", "look for", "inspections", "look minutes", "materials", "cautions", "source",
     ];
 
     /// <summary>
@@ -62,10 +64,13 @@ public static class StepTable
         step.Fluid ?? "",
         step.Volume is { } volume ? Number(volume.Milliliters) : "",
         Number(step.Changes),
+        string.Join(' ', step.ChangesAt.Select(i => Moment(i))),
+        Number(step.Change.TotalMinutes),
         step.Vessel ?? "",
         Lines(step.Instructions, language),
         Lines(step.LookFor, language),
         string.Join(' ', step.Inspections.Select(i => Moment(i))),
+        Number(step.Look.TotalMinutes),
         string.Join('\n', step.Materials.Select(m => $"{m.HowMuch.ToString(language)} {m.Name.ToString(language)}")),
         Lines(step.Cautions, language),
         step.Source,

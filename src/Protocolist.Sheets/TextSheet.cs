@@ -18,7 +18,7 @@ public static class TextSheet
     private static readonly Phrase ByTheLog = new("sheet.by-the-log", ", by the log up to {until}");
     private static readonly Phrase StateCount = new("sheet.state-count", "{count} {state}");
     private static readonly Phrase WhatChanged = new("sheet.what-changed", "What changed with revision {revision}");
-    private static readonly Phrase RecipeOf = new("sheet.recipe", "{volume} of {fluid}, for {steps}:");
+    private static readonly Phrase RecipeOf = new("sheet.recipe", "{volume:mix} of {fluid}, for {steps}:");
     private static readonly Phrase Buy = new("sheet.buy", "Buy {what}{ahead}.");
     private static readonly Phrase Packs = new("sheet.buy-packs", "{count} x {pack} of {item}, {price}");
     private static readonly Phrase SoMuch = new("sheet.buy-so-much", "{pack} of {item}");
@@ -31,6 +31,7 @@ public static class TextSheet
     private static readonly Phrase Changed = new("sheet.filled-changed", ", changed {changes:times}");
     private static readonly Phrase Look = new("sheet.look", "look: {sign}");
     private static readonly Phrase LookOn = new("sheet.look-on", "look on {moments}");
+    private static readonly Phrase ChangeOn = new("sheet.change-on", "change the fluid on {moments}");
     private static readonly Phrase LeftOut = new("sheet.state-left-out", "left out");
     private static readonly Phrase UnderWay = new("sheet.state-under-way", "under way");
     private static readonly Phrase Label = new("sheet.label", "Label");
@@ -109,7 +110,7 @@ public static class TextSheet
         foreach (var recipe in plan.Recipes)
         {
             sheet.Add(RecipeOf.With(("volume", recipe.Volume), ("fluid", recipe.Name), Argument.Ids("steps", recipe.For)), "  ");
-            foreach (var sentence in recipe.Method) sheet.Add(sentence, "    ");
+            foreach (var sentence in SheetWords.Mixing(recipe, plan)) sheet.Add(sentence, "    ");
         }
 
         foreach (var purchase in plan.Purchases)
@@ -147,6 +148,7 @@ public static class TextSheet
         foreach (var sentence in step.Instructions) sheet.Add(sentence, "  ");
         foreach (var look in step.LookFor) sheet.Add(Look.With(("sign", look)), "  ");
         if (!step.Inspections.IsEmpty) sheet.Add(LookOn.With(Argument.ListOf("moments", step.Inspections.Select(i => (Argument)("", i)))), "  ");
+        if (!step.ChangesAt.IsEmpty) sheet.Add(ChangeOn.With(Argument.ListOf("moments", step.ChangesAt.Select(i => (Argument)("", i)))), "  ");
         foreach (var caution in step.Cautions) sheet.Add($"! {caution.ToString(sheet.Language)}", "  ");
         if (step.Source.Length > 0) sheet.Add($"({step.Source})", "  ");
         sheet.Gap();

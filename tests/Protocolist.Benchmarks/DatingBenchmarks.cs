@@ -25,14 +25,14 @@ public class DatingBenchmarks
         var file = PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "benches", "skerry-point.yaml"));
         _bench = BenchReader.Read(file, DateTimeZoneProviders.Tzdb).Value!;
         _hours = OpenMinutes.Of(_bench.Opening, new(2027, 1, 1), new(2029, 12, 31));
-        _bought = Provision();
-        _stocked = _bought with { Purchases = [] };
+        _bought = Provision(_bench);
+        _stocked = Provision(_bench with { Stock = [.. _bench.Stock.Select(i => i with { OnHand = new(i.OnHand.Kind, 20 * i.OnHand.Units) })] });
         foreach (var provisioned in new[] { _stocked, _bought })
         {
             var dated = SchedulePass.Run(provisioned, _bench, _hours, new(Start));
             var when = dated.Draft.Steps.Where(s => s.When is not null).Select(s => s.When!.Value).ToList();
             var days = (when[^1].End - when[0].Start).TotalDays;
-            Console.WriteLine($"// {when.Count} steps dated, {days:F1} days, {dated.Findings.Length} findings, {provisioned.Purchases.Length} purchases");
+            Console.WriteLine($"// {when.Count} steps dated, {days:F1} days, {dated.Findings.Length} findings, {provisioned.Books.Purchases.Length} purchases");
         }
     }
 
@@ -53,9 +53,9 @@ public class DatingBenchmarks
         return new StepChain(open, _stocked.Draft, _hours, Start.InZoneLeniently(_hours.Hours.Zone).ToInstant(), null, []).Earliest([])!;
     }
 
-    private Provisioned Provision()
+    private static Provisioned Provision(Bench bench)
     {
         var specimen = SpecimenReader.Read(PlanBenchmarks.Source(PlanBenchmarks.Repository("samples", "specimens", "harbour-otter.yaml"))).Value!;
-        return new Planner(Shelf.Bundled()).Pipeline.Make(new(specimen, _bench, Start)).Provisioned!;
+        return new Planner(Shelf.Bundled()).Pipeline.Make(new(specimen, bench, Start)).Provisioned!;
     }
 }

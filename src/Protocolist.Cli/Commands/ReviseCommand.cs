@@ -75,7 +75,11 @@ internal static class ReviseCommand
         var planner = new Planner(shelf);
         var revised = planner.Revise(plan, log, planner.Prepare(bench));
         if (revised.Value is not { } revision) return around.Unread(revised.Findings);
-        foreach (var finding in findings.Concat(revised.Findings.Except(revision.Plan.Findings)).Distinct()) around.Error.WriteLine(finding);
+
+        // Where the plan itself is not shown, what its checks still have to say is said here; notes stand in the plan.
+        var shows = options.GetValue(Format) != "changes";
+        var said = findings.Concat(revised.Findings.Where(f => !revision.Plan.Findings.Contains(f) || (!shows && f.Severity > Severity.Note)));
+        foreach (var finding in said.Distinct()) around.Error.WriteLine(finding);
         if (Write(around, revision, options.GetValue(Format)!, options.GetValue(Out)) is { } fault) return around.Unread([fault]);
         return revision.Plan.Startable ? Exits.Done : Exits.WithErrors;
     }

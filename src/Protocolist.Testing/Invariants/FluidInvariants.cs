@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Plans;
+using Protocolist.Quantities;
 using UnitsNet;
 
 namespace Protocolist.Testing.Invariants;
@@ -14,6 +15,10 @@ internal static class FluidInvariants
     [
         PlanInvariant.OfPlan("fluids-balance", "every millilitre that enters a step leaves it", Balance),
         PlanInvariant.OfPlan("steps-get-their-fluid", "what enters a step is its volume and that of its changes", Enough),
+        PlanInvariant.OfPlan("fillings-are-whole", "each filling of a step is its volume, and there are as many as its changes and one", Fillings),
+        PlanInvariant.OfPlan("batches-fit", "what is mixed at once goes into the vessel that is named for it", Batches),
+        PlanInvariant.OfPlan("labour-is-the-work", "labour is paid for the steps, the looks, the changes and the mixing that stand on the plan", Labour),
+        PlanInvariant.OfPlan("one-number-for-a-recipe", "a recipe makes up to the amount that stands over it, and sites add up to their region", OneNumber),
         PlanInvariant.OfPlan("recipes-are-used-up", "what a recipe makes goes into steps or into a named reserve, to the last microlitre", UsedUp),
         PlanInvariant.OfPlan("moves-have-two-ends", "every fluid has an origin and a destination, and no move is negative", TwoEnds),
         PlanInvariant.OfPlan("waste-is-what-is-poured-off", "waste is what steps pour off, and goes somewhere", Waste),
@@ -49,6 +54,56 @@ internal static class FluidInvariants
         }
     }
 
+    private static IEnumerable<string> Fillings(Plan plan)
+    {
+        foreach (var step in plan.Steps.Where(s => s is { Fluid: not null, Volume: not null } && s.Volume.Value > Volume.FromMicroliters(1)))
+        {
+            for (var filling = 0; filling <= step.Changes; filling++)
+            {
+                var moves = plan.Fluids.Where(m => m.To.Step == step.Id && m.Filling == filling).ToList();
+                if (!Same(Sum(moves), step.Volume!.Value.Milliliters, moves.Count + 1))
+                    yield return $"filling {filling} of '{step.Id}' is {Sum(moves)} mL, and {step.Volume.Value.Milliliters} mL are wanted";
+            }
+        }
+    }
+
+    private static IEnumerable<string> Batches(Plan plan, PlanCase planCase)
+    {
+        foreach (var batch in plan.Recipes.SelectMany(r => MixedBatch.Of(r, plan)).Where(b => b.First.MixedIn.Length > 0))
+        {
+            var (vessel, each) = (batch.First.MixedIn, batch.Each.Milliliters);
+            var room = planCase.Request.Bench.Bench.Vessels.Where(v => v.Name == vessel).Max(v => v.Shape.Inside.Milliliters);
+            if (each > room) yield return $"{each} mL for '{batch.First.To.Step}' are mixed at once in {vessel} of {room} mL";
+        }
+    }
+
+    private static IEnumerable<string> Labour(Plan plan, PlanCase planCase)
+    {
+        if (plan.Costs.Labour is not { } labour || planCase.Request.Bench.Bench.Labour is not { } rate || rate.Currency != labour.Currency) yield break;
+        var work = plan.Fluids.Aggregate(NodaTime.Duration.Zero, (sum, m) => sum + m.Mixing);
+        foreach (var step in plan.Steps) work += step.HandsOn + (step.Change * step.Changes) + (step.Look * step.Inspections.Length);
+        if (Math.Abs(rate.For(work).Minor - labour.Minor) > 1) yield return $"{work} of work costs {rate.For(work)}, and the plan says {labour}";
+    }
+
+    private static IEnumerable<string> OneNumber(Plan plan)
+    {
+        foreach (var recipe in plan.Recipes)
+        {
+            foreach (var each in MixedBatch.Of(recipe, plan).Select(b => b.Each).Append(recipe.Volume))
+            {
+                var amount = MixingAmount.Text(each.CubicMeters, Dimension.OfVolume)!;
+                if (!recipe.MethodFor(each)[0].ToString().Contains(amount, StringComparison.Ordinal))
+                    yield return $"{amount} of {recipe.Fluid} are made by '{recipe.MethodFor(each)[0]}'";
+            }
+        }
+
+        foreach (var site in plan.Steps.SelectMany(s => s.Sites))
+        {
+            if (!Same(site.Sites * site.PerSite.Milliliters, site.Total.Milliliters, site.Sites))
+                yield return $"{site.Sites} sites of {site.PerSite.Milliliters} mL are not {site.Total.Milliliters} mL";
+        }
+    }
+
     /// <summary>Fixative that is restored from used, for lying in, and fresh, for injecting, are two recipes of one fluid.</summary>
     private static IEnumerable<string> UsedUp(Plan plan)
     {
@@ -79,10 +134,15 @@ internal static class FluidInvariants
         foreach (var waste in plan.Waste)
         {
             if (string.IsNullOrWhiteSpace(waste.Destination.ToString())) yield return $"{waste.What} of '{waste.Step}' goes nowhere";
-            if (waste is not { Fluid: { } fluid, Step.Length: > 0 }) continue;
-            var (poured, wasted) = (plan.Fluids.Where(m => m.From.Step == waste.Step && m.Fluid == fluid).ToList(), waste.Amount.Volume.Milliliters);
+        }
+
+        // What a step pours off is of several classes where its fillings hold more and less.
+        foreach (var lots in plan.Waste.Where(w => w is { Fluid: not null, Step.Length: > 0 }).GroupBy(w => (w.Step, w.Fluid)))
+        {
+            var poured = plan.Fluids.Where(m => m.From.Step == lots.Key.Step && m.To.Kind != FluidPlaceKind.Step && m.Fluid == lots.Key.Fluid).ToList();
+            var wasted = lots.Sum(w => w.Amount.Volume.Milliliters);
             if (poured.Count > 0 && !Same(Sum(poured), wasted, poured.Count + 1))
-                yield return $"'{waste.Step}' pours off {Sum(poured)} mL of {waste.What}, and {wasted} mL are waste";
+                yield return $"'{lots.Key.Step}' pours off {Sum(poured)} mL of {lots.Key.Fluid}, and {wasted} mL are waste";
         }
     }
 

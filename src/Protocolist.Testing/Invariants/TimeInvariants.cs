@@ -13,6 +13,7 @@ internal static class TimeInvariants
         PlanInvariant.OfPlan("steps-within-windows", "no step is shorter than its least or longer than its most, in elapsed time", WithinWindows),
         PlanInvariant.OfPlan("hands-on-while-open", "nobody has to work at a closed bench", WhileOpen),
         PlanInvariant.OfPlan("visits-while-open", "somebody looks while the step lasts and the bench is open, in order", Visits),
+        PlanInvariant.OfPlan("changes-while-open", "each change of fluid lies within its step, in order, while the bench is open, or it is told", Changes),
         PlanInvariant.OfPlan("plan-spans-its-steps", "the plan begins with its first step, not before it was asked for, and ends with its last", Spans),
         PlanInvariant.OfPlan("care-follows-closing", "what comes after closing is dated after closing, in order", Care),
     ];
@@ -69,6 +70,26 @@ internal static class TimeInvariants
                 if (visit < step.Start!.Value.ToInstant() || visit > step.End!.Value.ToInstant()) yield return $"a visit at {visit} lies outside '{step.Id}'";
                 if (opening.Between(visit, visit + Duration.FromMinutes(1)).Total == Duration.Zero)
                     yield return $"nobody is there for the visit of '{step.Id}' at {visit}";
+            }
+        }
+    }
+
+    private static IEnumerable<string> Changes(Plan plan, PlanCase planCase)
+    {
+        var opening = planCase.Request.Bench.Bench.Opening;
+        var told = plan.Findings.Where(f => f.Id == "change-while-closed").Select(f => f.Subject).ToHashSet(StringComparer.Ordinal);
+        foreach (var step in Dated(plan).Where(s => s.Changes > 0))
+        {
+            var changes = step.ChangesAt.Select(i => i.ToInstant()).ToList();
+            if (changes.Count != step.Changes && !told.Contains(step.Id))
+                yield return $"'{step.Id}' has {step.Changes} changes, and {changes.Count} have a moment";
+            if (!changes.SequenceEqual(changes.Distinct().Order())) yield return $"the changes of '{step.Id}' are out of order";
+            foreach (var change in changes)
+            {
+                if (change <= step.Start!.Value.ToInstant() || change + step.Change > step.End!.Value.ToInstant())
+                    yield return $"the change at {change} lies outside '{step.Id}'";
+                if (opening.Between(change, change + step.Change).Total != step.Change)
+                    yield return $"the bench is not open for the change of '{step.Id}' at {change}";
             }
         }
     }

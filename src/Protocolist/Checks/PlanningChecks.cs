@@ -69,6 +69,18 @@ internal static class PlanningChecks
             ProtectsPeople = true,
         },
         PlanCheck.OfPlanning(
+            "change-while-closed",
+            "the specimen: a fluid that is not changed in time does not do its work",
+            "the protocol's own changes and the bench's open hours") with
+        {
+            Severities = [new(Severity.Warning, "the bench is not open for every change of a fluid while the step lasts")],
+        },
+        PlanCheck.OfPlanning(
+            "waits-for-delivery", "the specimen: it waits for what is not yet there", "the bench's own stock and its suppliers' times") with
+        {
+            Severities = [new(Severity.Note, "a step, or a change of its fluid, waits for something that is bought")],
+        },
+        PlanCheck.OfPlanning(
             "inspection-gap",
             "the specimen: what goes wrong on a closed day is found too late",
             "the protocol's own rhythm and the bench's open hours") with

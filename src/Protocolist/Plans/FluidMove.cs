@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using Protocolist.Findings;
 using Protocolist.Fluids;
 using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;
 
@@ -69,6 +70,20 @@ public sealed record FluidMove(Fluid Fluid, Volume Volume, FluidPlace From, Flui
     /// <summary>Whether it is the fluid that is made for lying in alone; see <see cref="PlannedRecipe.ForImmersion"/>.</summary>
     public bool ForImmersion { get; init; }
 
+    /// <summary>
+    /// Of a step's fillings, which one comes or goes: 0 is the first, at the step's start; after it comes one at each of its <see cref="Step.ChangesAt"/>.
+    /// </summary>
+    public int Filling { get; init; }
+
+    /// <summary>Of what is made for a step, the vessel in which it is mixed; empty where it is not mixed, or the bench lists none.</summary>
+    public string MixedIn { get; init; } = "";
+
+    /// <summary>In how many equal batches it is mixed; 0 where it is not mixed, or with the filling of the same recipe before it.</summary>
+    public int Batches { get; init; }
+
+    /// <summary>How long somebody is busy mixing it.</summary>
+    public Duration Mixing { get; init; }
+
     /// <summary>What people call one of its ends.</summary>
     /// <param name="place">Where it comes from or goes to.</param>
     /// <returns>The words.</returns>
@@ -96,6 +111,10 @@ internal sealed class FluidMoveJson : ObjectJson<FluidMove>
         if (value.To.Kind == FluidPlaceKind.Waste) Write(json, "to", value.To.Destination, language);
         else json.WriteString("to", value.Words(value.To).ToString(language));
         Write(json, "toKind", value.To.Kind);
+        json.WriteNumber("filling", value.Filling);
+        json.WriteString("mixedIn", value.MixedIn);
+        json.WriteNumber("batches", value.Batches);
+        json.WriteNumber("mixingMinutes", value.Mixing.TotalMinutes);
     }
 
     protected override FluidMove Of(JsonElement json, SubstanceCatalogue known)
@@ -104,6 +123,10 @@ internal sealed class FluidMoveJson : ObjectJson<FluidMove>
         return new(fluid, Volume.FromMilliliters(Number(json, "volumeMl")), Place(json, "from"), Place(json, "to"))
         {
             ForImmersion = YesNo(json, "forImmersion"),
+            Filling = Whole(json, "filling"),
+            MixedIn = Text(json, "mixedIn"),
+            Batches = Whole(json, "batches"),
+            Mixing = Grid.OnMinutes(Duration.FromMinutes(Number(json, "mixingMinutes"))),
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
 using Protocolist.Specimens.Fixation;
+using UnitsNet;
 
 namespace Protocolist.Plans;
 
@@ -9,17 +10,28 @@ namespace Protocolist.Plans;
 /// <param name="Plan">Where and how much is injected into one animal; null where nothing is worked out.</param>
 internal sealed record InjectWork(ImmutableArray<InjectionSite> Sites, InjectionPlan? Plan) : StepWork
 {
-    private static readonly Phrase InAll = new("inject.in-all", "{volume} in all; stop at a site when the part is firm or fluid runs back.");
-    private static readonly Phrase Region = new("inject.region", "{region}: {sites} {sites|site|sites} of {each}{usual}, {total} in all; {tool}{where}.");
+    private static readonly Phrase SoMuchInAll = new("inject.in-all", "{volume} in all; stop at a site when the part is firm or fluid runs back.");
+    private static readonly Phrase Region = new("inject.region", "{region}: {sites} {sites|site|sites} of {each}{usual}, {total:mix} in all; {tool}{where}.");
     private static readonly Phrase Less = new("inject.less-than-usual", " (less than the usual {least}: the region is small)");
     private static readonly Phrase Where = new("inject.where", "; {at}");
 
     /// <summary>The protocol's range is told where the planned volume lies below it, which it does in small regions; a thousandth is rounding.</summary>
     private const double Rounding = 0.999;
 
+    /// <summary>What all sites take together.</summary>
+    public Volume InAll
+    {
+        get
+        {
+            var millilitres = 0.0;
+            foreach (var site in Sites) millilitres += site.Total.Milliliters;
+            return Volume.FromMilliliters(millilitres);
+        }
+    }
+
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
-        if (step.Volume is { } total) yield return InAll.With(("volume", total));
+        if (step.Volume is { } total) yield return SoMuchInAll.With(("volume", total));
         foreach (var site in Sites)
         {
             yield return Region.With(

@@ -36,4 +36,8 @@ public sealed record WithdrawnStep(
     Message Title,
     [property: System.Text.Json.Serialization.JsonConverter(typeof(OffsetDateTimeJson))] NodaTime.OffsetDateTime? Start,
     int Sequence,
-    int MostInspections);
+    int MostInspections)
+{
+    /// <summary>The most dated changes of fluid that were planned for it.</summary>
+    public int MostChanges { get; init; }
+}

@@ -100,7 +100,15 @@ internal static class PlanFaults
             faults.Needs($"{path}.step", waste.Step);
         }
 
-        foreach (var (path, move) in faults.Each("fluids", plan.Fluids)) faults.Volume($"{path}.volumeMl", move.Volume);
+        foreach (var (path, move) in faults.Each("fluids", plan.Fluids))
+        {
+            faults.Volume($"{path}.volumeMl", move.Volume);
+            faults.Counted($"{path}.filling", move.Filling);
+            faults.Counted($"{path}.batches", move.Batches);
+            faults.Needs($"{path}.mixedIn", move.MixedIn);
+            faults.Time($"{path}.mixingMinutes", move.Mixing);
+        }
+
         foreach (var (path, care) in faults.Each("care", plan.Care))
         {
             faults.Names($"{path}.id", care.Id);
@@ -145,6 +153,7 @@ internal static class PlanFaults
             faults.Counted($"{path}.sequence", withdrawn.Sequence);
             faults.Counted($"{path}.mostInspections", withdrawn.MostInspections);
             faults.Day($"{path}.start", withdrawn.Start);
+            faults.Counted($"{path}.mostChanges", withdrawn.MostChanges);
         }
 
         if (plan.Costs is { } costs) Costs(costs, faults);
@@ -195,6 +204,9 @@ internal static class PlanFaults
         faults.Counted($"{path}.changes", step.Changes);
         faults.Counted($"{path}.sequence", step.Sequence);
         faults.Counted($"{path}.mostInspections", step.MostInspections);
+        faults.Counted($"{path}.mostChanges", step.MostChanges);
+        faults.Time($"{path}.lookMinutes", step.Look);
+        faults.Time($"{path}.changeMinutes", step.Change);
         foreach (var (below, site) in faults.Each($"{path}.sites", step.Sites))
         {
             faults.Said($"{below}.region", site.Region);
@@ -231,6 +243,8 @@ internal static class PlanFaults
 
         faults.Whole($"{path}.figures", step.Figures);
         faults.There($"{path}.inspections", step.Inspections);
+        faults.There($"{path}.changesAt", step.ChangesAt);
+        foreach (var at in step.ChangesAt.AsSpan()) faults.Day($"{path}.changesAt", at);
         foreach (var at in step.Inspections.AsSpan()) faults.Day($"{path}.inspections", at);
     }
 

@@ -51,8 +51,23 @@ public sealed record PlannedRecipe(
     /// <summary>How to go about it where that is settled already; null where the parts say it.</summary>
     internal Telling? Telling { get; init; }
 
-    private Recipe Made() =>
-        new(Fluid, Volume, At, [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume, p.Mass) { Fluid = p.Fluid, Salt = p.Salt })], Volume.Zero);
+    /// <summary>How to go about a part of it.</summary>
+    /// <param name="batch">How much is made at once.</param>
+    internal ImmutableArray<Message> MethodFor(Volume batch) =>
+        batch.CubicMeters >= Volume.CubicMeters ? Method : new RecipeTelling(() => Made(batch)).Sentences;
+
+    private Recipe Made() => Made(Volume);
+
+    private Recipe Made(Volume batch)
+    {
+        var share = batch / Volume;
+        return new(
+            Fluid,
+            batch,
+            At,
+            [.. Parts.Select(p => new RecipePart(p.Name.ToString(), p.Volume * share, p.Mass * share) { Fluid = p.Fluid, Salt = p.Salt })],
+            Volume.Zero);
+    }
 
     /// <summary>What people call a fluid that is made.</summary>
     internal static Message NameOf(Fluid fluid, bool forImmersion) => forImmersion ? ForLyingIn.With(("fluid", fluid.Name)) : Message.Text(fluid.Name);

@@ -16,6 +16,14 @@ internal sealed record SoakWork(bool Runs) : StepWork
     /// <summary>What the body does that floats, or may; null for one that sinks.</summary>
     public Afloat? Afloat { get; init; }
 
+    /// <summary>The bath whose fluid serves here again, and how much of it; null where all is fresh.</summary>
+    public BathAgain? Again { get; init; }
+
+    /// <summary>The step in which this fluid serves again; empty where it does not.</summary>
+    public string ServesAgainIn { get; init; } = "";
+
+    private static readonly Phrase OfIt = new("soak.again", "Of it {volume} is the fluid of '{step}', used again.");
+    private static readonly Phrase KeepIt = new("soak.serves-again", "Keep the fluid: it serves again in '{step}'.");
     private static readonly Phrase Fluid = new("soak.fluid", "{volume} of {fluid}{where}{running}{changes}.");
     private static readonly Phrase In = new("soak.in", " in {vessel}, {arrangement}");
     private static readonly Phrase Slowly = new("soak.running", ", slowly running");
@@ -46,6 +54,8 @@ internal sealed record SoakWork(bool Runs) : StepWork
                 ("changes", step.Changes switch { 0 => default, 1 => ChangedOnce, var n => Changed.With(("changes", n)) }));
         }
 
+        if (Again is { } again) yield return OfIt.With(("volume", again.Volume), Argument.Id("step", again.Step));
+        if (ServesAgainIn.Length > 0) yield return KeepIt.With(Argument.Id("step", ServesAgainIn));
         if (Afloat is { } afloat)
         {
             yield return (afloat.Surely ? Floats : MayFloat).With(
@@ -59,6 +69,11 @@ internal sealed record SoakWork(bool Runs) : StepWork
         if (step.Vessel is { } fitted && step.Kind != StageKind.Wash) yield return FillTo.With(("before", fitted.LevelBefore), ("after", fitted.LevelAfter));
     }
 }
+
+/// <summary>Fluid that has served in one step and serves in another.</summary>
+/// <param name="Step">The id of the step that it comes from.</param>
+/// <param name="Volume">How much.</param>
+internal sealed record BathAgain(string Step, Volume Volume);
 
 /// <summary>A body that floats in a fluid.</summary>
 /// <param name="Surely">Whether it does as it usually is; else only with much air in it.</param>

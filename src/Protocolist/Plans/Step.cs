@@ -14,6 +14,7 @@ public sealed record Step
     private readonly ValueList<PlannedCut> _cuts = [];
     private readonly ValueList<Message> _lookFor = [];
     private readonly ValueList<OffsetDateTime> _inspections = [];
+    private readonly ValueList<OffsetDateTime> _changesAt = [];
     private readonly ValueList<StepMaterial> _materials = [];
     private readonly ValueList<Message> _cautions = [];
     private readonly ValueList<string> _figures = [];
@@ -64,6 +65,15 @@ public sealed record Step
     /// <summary>How many times the fluid is replaced while the step lasts.</summary>
     public int Changes { get; init; }
 
+    /// <summary>When the fluid is replaced, on open days; fewer moments than changes where the bench is not open for all.</summary>
+    [JsonConverter(typeof(OffsetDateTimesJson))]
+    public ImmutableArray<OffsetDateTime> ChangesAt { get => _changesAt; init => _changesAt = value; }
+
+    /// <summary>How long somebody is busy with one change, mixing apart; nothing where there is none.</summary>
+    [JsonPropertyName("changeMinutes")]
+    [JsonConverter(typeof(DurationInMinutes))]
+    public Duration Change { get; init; }
+
     /// <summary>The vessel's name, where there is one.</summary>
     public string? Vessel { get; init; }
 
@@ -86,6 +96,11 @@ public sealed record Step
     /// <summary>When to look, on open days.</summary>
     [JsonConverter(typeof(OffsetDateTimesJson))]
     public ImmutableArray<OffsetDateTime> Inspections { get => _inspections; init => _inspections = value; }
+
+    /// <summary>How long one look takes; nothing where there is none.</summary>
+    [JsonPropertyName("lookMinutes")]
+    [JsonConverter(typeof(DurationInMinutes))]
+    public Duration Look { get; init; }
 
     /// <summary>What it needs.</summary>
     public ImmutableArray<StepMaterial> Materials { get => _materials; init => _materials = value; }
@@ -110,6 +125,9 @@ public sealed record Step
 
     /// <summary>The most inspections that any revision planned for it, so that a calendar can take back what is no longer needed.</summary>
     public int MostInspections { get; init; }
+
+    /// <summary>The most dated changes of fluid that any revision planned for it, likewise.</summary>
+    public int MostChanges { get; init; }
 
     /// <summary>What is done, to be put into sentences when somebody reads.</summary>
     internal Telling Telling { get; init; } = WrittenTelling.Nothing;

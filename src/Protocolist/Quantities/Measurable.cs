@@ -53,6 +53,18 @@ internal static class Measurable
         [Dimension.OfSpecificVolume] = [(double.PositiveInfinity, MilliLitre.Per(Kilogram), 1)],
     };
 
+    /// <summary>A quantity as a person measures it: what is dosed so is reckoned with so.</summary>
+    /// <param name="si">The value in SI units.</param>
+    /// <param name="dimension">What it measures.</param>
+    /// <returns>The value that <see cref="Text(double, Dimension)"/> shows; what would be shown as nothing is left as it is.</returns>
+    public static double Rounded(double si, Dimension dimension)
+    {
+        if (!IsFinite(si)) return si;
+        var (unit, step) = StepFor(Math.Abs(si), dimension);
+        var rounded = Math.Round(unit.FromSi(si) / step) * step;
+        return rounded == 0 ? si : unit.ToSi(rounded);
+    }
+
     /// <summary>One quantity for a person to read.</summary>
     /// <param name="si">The value in SI units.</param>
     /// <param name="dimension">What it measures.</param>

@@ -22,7 +22,7 @@ public class BodyWaitsTests
         Assert.Contains("nobody can begin before Sat 2027-04-03 09:00", finding.Message.ToString(), StringComparison.Ordinal);
         Assert.Contains("3 d at most, which is not enough here", finding.Remedy.ToString(), StringComparison.Ordinal);
         Assert.Contains("ice bursts cells", finding.Remedy.ToString(), StringComparison.Ordinal);
-        Assert.Contains("open the bench on Tue 2027-03-30, though it is closed", finding.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Matches("open the bench Tue 2027-03-30 [0-9:]+, though it is closed", finding.Remedy.ToString());
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public class BodyWaitsTests
         var found = Found(Condition.Fresh, ClosedWeek, died: Instant.FromUtc(2027, 3, 30, 6, 0));
 
         Assert.DoesNotContain(found, f => f.Id == "body-waits");
-        Assert.Contains("open the bench on Tue 2027-03-30", Assert.Single(found, f => f.Id == "too-late-after-death").Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Contains("open the bench Tue 2027-03-30", Assert.Single(found, f => f.Id == "too-late-after-death").Remedy.ToString(), StringComparison.Ordinal);
     }
 
     private static System.Collections.Immutable.ImmutableArray<Finding> Found(Condition condition, string bench, LocalDateTime? start = null, Instant? died = null) =>

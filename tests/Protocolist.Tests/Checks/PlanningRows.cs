@@ -23,6 +23,8 @@ internal static class PlanningRows
         new("stock-missing", () => Ethanol("0 L", ""), () => Ethanol("9 L", "")),
         new("vessel-material-not-for-keeping", () => Made(VesselMaterial.Pet), () => Made(VesselMaterial.Glass)),
         new("vessel-too-heavy-for-shelf", () => On(b => b with { ShelfBears = Mass.FromKilograms(2.5) }), () => On(b => b with { ShelfBears = Mass.FromKilograms(5) })),
+        new("change-while-closed", () => Changed("wed"), () => Changed("tue-wed")),
+        new("waits-for-delivery", () => Waits(9), () => Waits(0)),
         new("inspection-gap", () => Open("2027-03-06 to 2027-03-09"), () => Open("2027-12-25")),
         new("vessel-too-heavy-to-lift", () => Tub(3), () => Tub(0.04)),
         new("measurements-contradict", () => Of(Fish with { Mass = Mass.FromGrams(150) }), () => Good),
@@ -71,6 +73,36 @@ internal static class PlanningRows
           - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 24 h}
           - {stage: house, id: house, fluid: neutral buffered formalin 10 %, ratio: 5}
         """, Fish with { Condition = Condition.Fresh }, Read($"hours: {{mon-sun: 08:00 to 18:00}}\nclosed: [{closed}]\n"));
+
+    /// <summary>Two days of soaking from Monday on, with one change, on a bench that is open on Monday and on these days.</summary>
+    private static ReviewCase Changed(string days) => Of("""
+        format: 1
+        protocol: trial
+        revision: 1
+        title: Trial
+        for: {group: animal}
+        stages:
+          - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 2 d, changes: 1}
+          - {stage: house, id: house, fluid: neutral buffered formalin 10 %, ratio: 5}
+        """, Fish with { Condition = Condition.Fresh }, Read($"hours: {{mon: 08:00 to 10:00, {days}: 08:00 to 10:00}}\n"));
+
+    /// <summary>A jar that is filled with what comes after so many days.</summary>
+    private static ReviewCase Waits(int days) => Of("""
+        format: 1
+        protocol: trial
+        revision: 1
+        title: Trial
+        for: {group: animal}
+        stages:
+          - {stage: immerse, id: fix, fluid: neutral buffered formalin 10 %, ratio: 10, last: 24 h to 90 d}
+          - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 5}
+        """, Fish with { Condition = Condition.Fresh }, Read($$"""
+        currency: EUR
+        stock:
+          - {fluid: ethanol 96 %vol, on-hand: 0 L, packs: [{size: 5 L, price: 40 EUR, lead: {{days}} d}]}
+          - {fluid: neutral buffered formalin 10 %, on-hand: 20 L}
+          - {fluid: distilled water, on-hand: 50 L}
+        """));
 
     /// <summary>Open every day but these.</summary>
     private static ReviewCase Open(string closed) => Of(Read($"hours: {{mon-sun: 08:00 to 18:00}}\nclosed: [{closed}]\n"));

@@ -18,7 +18,7 @@ internal static class VesselAndTimeRows
         new("cramped", () => House(v => v with { Ratio = 0.99 }), () => House(v => v with { Ratio = 1 })),
         new("ratio-too-low", () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 4.8 } }), () => Good.Step("fix", s => s with { Vessel = s.Vessel! with { Ratio = 5 } })),
         new("headspace-too-small", () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.01 }), () => House(v => v with { HeadspaceVolume = v.Vessel.Shape.Inside * 0.03 })),
-        new("closure-contradicts-vessel", () => House(v => v with { Vessel = v.Vessel with { Closure = Closure.WireBail } }), () => Good),
+        new("closure-contradicts-vessel", () => ForGood(Closure.WireBail), () => ForGood(Closure.SealedPlate)),
         new("no-time-to-cure", () => Sealed(Duration.FromHours(23)), () => Sealed(Duration.FromHours(24))),
         new("vessel-material-unknown", () => House(v => v with { Vessel = v.Vessel with { Lid = VesselMaterial.Unknown } }), () => Good),
         new("tank-glass-to-measure", () => Tank(300, null), () => Tank(299, null)),
@@ -33,6 +33,9 @@ internal static class VesselAndTimeRows
     ];
 
     private static Protocolist.Checks.ReviewCase House(Func<FittedVessel, FittedVessel> change) => Good.Step("house", s => s with { Vessel = change(s.Vessel!) });
+
+    private static Protocolist.Checks.ReviewCase ForGood(Closure closure) => House(v => v with { Vessel = v.Vessel with { Closure = closure } })
+        .Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Silicone, null) });
 
     private static Protocolist.Checks.ReviewCase Sealed(Duration time) =>
         Good.Lasts("seal", time).Step("seal", s => s with { Work = new Protocolist.Plans.SealWork(Sealing.Find("neutral-cure silicone"), null) });

@@ -143,7 +143,7 @@ public class InstructionsTests
         var says = Says("stage: inject, fluid: formalin 10 %, dose: 50 mL, sites: {other: 2 mL to 20 mL}");
         Assert.Equal("50 mL in all; stop at a site when the part is firm or fluid runs back.", says[0]);
         Assert.Contains(says, s => s.StartsWith("neck: 1 site of 3.5 mL, 3.5 mL in all; ", StringComparison.Ordinal));
-        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.8 mL, 13.5 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
+        Assert.Contains(says, s => s.StartsWith("abdomen: 2 sites of 6.8 mL, 13.6 mL in all; ", StringComparison.Ordinal) && s.EndsWith("; abdominal cavity and gut, fluid spread to all quarters.", StringComparison.Ordinal));
         Assert.All(says.Skip(1), s => Assert.Matches(@"; \d+ mL syringe, \d+ G needle of \d+ mm; ", s));
     }
 

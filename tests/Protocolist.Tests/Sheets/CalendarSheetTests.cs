@@ -34,6 +34,18 @@ public class CalendarSheetTests
     }
 
     [Fact]
+    public void Changes_of_fluid_are_events_that_say_what_is_mixed_and_where()
+    {
+        var (fix, events) = (Plan.Step("fix")!, Events(CalendarSheet.Write(Plan)));
+        var change = Assert.Single(events, e => Value(e, "UID") == "SKP-2027-014.fix-change-1@protocolist.invalid");
+
+        Assert.Equal(Plan.Steps.Sum(s => s.ChangesAt.Length), events.Count(e => Value(e, "UID").Contains("-change-", StringComparison.Ordinal)));
+        Assert.Single(fix.ChangesAt);
+        Assert.StartsWith("SKP-2027-014: Change the fluid: ", Value(change, "SUMMARY"), StringComparison.Ordinal);
+        Assert.Contains("formaldehyde stock 37 %mass", Value(change, "DESCRIPTION"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_zone_is_in_the_file_and_the_stamp_is_the_plans()
     {
         var text = CalendarSheet.Write(Plan);

@@ -30,7 +30,8 @@ internal static class PostureNotSet
             return [Finding.Warning("posture-not-set", TooLate.With(Argument.Id("pose", pose.Id), into), SetItFirst).At(pose)];
         }
 
-        if (plan.Specimen.IntendedUse is not (IntendedUse.Display or IntendedUse.Teaching)) return [];
+        // What may not even be pinned, such as a jelly or an urchin, takes the posture that it has.
+        if (plan.Specimen.IntendedUse is not (IntendedUse.Display or IntendedUse.Teaching) || !BodyKind.Of(plan.Body).Allows(Gestures.Pin)) return [];
         return [Finding.Warning("posture-not-set", Never.With(into), BodyKind.Of(plan.Body).Pose).At(immerse).By("specimen.intended-use")];
     }
 }

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 
 namespace Protocolist.Checks.Stock;
 
@@ -40,7 +41,8 @@ internal static class SafetyEquipmentNotListed
         var missing = new List<Message>();
         foreach (var (what, words, forFluid) in Equipment)
         {
-            if ((forFluid ? hasFormalin : opens) && !Lists(plan, words)) missing.Add(what);
+            if (!(forFluid ? hasFormalin : opens) || Lists(plan, words)) continue;
+            if (forFluid || !plan.Bench.WasteRules.Containers.ContainsKey(WasteClass.Sharps)) missing.Add(what);
         }
 
         return missing.Count > 0 ? [Finding.Warning(Id, Lacks.With(Argument.Messages("gear", missing)), WithinReach)] : [];

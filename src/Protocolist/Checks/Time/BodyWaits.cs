@@ -31,8 +31,8 @@ internal static class BodyWaits
         "body-waits.on-ice-too-long",
         "lay it on ice or in the fridge at 0 to 4 °C at once, wrapped against drying: that keeps it {most} at most, which is not enough here");
 
-    private static readonly Phrase ComeIn = new("body-waits.come-in", "or have somebody come in out of hours on {on} ('also-open' in the bench file)");
-    private static readonly Phrase Open = new("body-waits.open", "or open the bench on {on}, though it is closed ('also-open' in the bench file)");
+    private static readonly Phrase ComeIn = new("body-waits.come-in", "or have somebody come in out of hours, {on} ('also-open' in the bench file)");
+    private static readonly Phrase Open = new("body-waits.open", "or open the bench {on}, though it is closed ('also-open' in the bench file)");
 
     public static PlanCheck Check { get; } = new(
         "body-waits",
@@ -78,7 +78,7 @@ internal static class BodyWaits
         if (plan.Specimen.Condition != Condition.Thawed)
             yield return wait.InAll <= HoursBorne.Chilled ? OnIce : OnIceTooLong.With(("most", HoursBorne.Chilled));
         yield return Freezing.Advice(plan);
-        yield return (plan.Bench.Opening.OpensOn(wait.Asked.Date) ? ComeIn : Open).With(("on", wait.Asked.Date));
+        yield return (plan.Bench.Opening.OpensOn(wait.Asked.Date) ? ComeIn : Open).With(("on", wait.Asked));
     }
 
     private static Message Lies(ReviewCase plan)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Protocolist.Findings;
+using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Vessels;
 
 namespace Protocolist.Checks.Vessels;
@@ -36,6 +38,9 @@ internal static class ClosureContradictsVessel
     {
         if (plan.House?.Vessel is not { Vessel: { } vessel } || SealOf(plan) is not { } seal) return [];
         if (seal.Sealing is not { } sealing || sealing.Fits.Contains(vessel.Closure)) return [];
+
+        // The planner closes each vessel as it is made to be closed; what is lost is told where the protocol means for good.
+        if (seal.Work is SealWork { Chosen: not null } && sealing != Sealing.Silicone) return [];
         var message = Contradicts.With(
             Argument.Id("step", seal.Id), ("closing", sealing.Said), ("vessel", vessel.Name), ("closure", Closures[(int)vessel.Closure]));
         return [Finding.Note(Id, message, CloseIt).At(seal, "closure")];

@@ -114,8 +114,8 @@ internal sealed class JointNeeds
             .. ById(uses).Select(u => (Stock: ThingOf(u.Key, day), Uses: u.Value))
                 .Where(u => u.Stock is not null).Select(u => SundryUse.Together(u.Stock!, (u.Uses + rounds - 1) / rounds)),
         ];
-        var choice = RecipeChoice.Of(fluids, things, day, ImmutableSortedDictionary<string, string>.Empty, findings);
-        return MaterialBooks.Of(choice, things, _ => "all", day, findings).Purchases;
+        var choice = RecipeChoice.Of(fluids, day, ImmutableSortedDictionary<string, string>.Empty, findings);
+        return MaterialBooks.Of(choice, day, findings).With(things, _ => "all", findings).Purchases;
     }
 
     private static IEnumerable<KeyValuePair<string, T>> ById<T>(Dictionary<string, T> sums) => sums.OrderBy(s => s.Key, StringComparer.Ordinal);

@@ -57,8 +57,8 @@ internal sealed class AwaitedDeliveries
             var starts = jobs[i].Starts;
             if (awaited[i] is { IsForChanges: true } change)
             {
-                // After the last change the body lies in it for as long as in each filling before.
-                var last = change.At + (open[i].Least / (1 + open[i].Changes));
+                // After each change that waits the body lies in it for as long as in each filling before.
+                var last = change.At + (open[i].Least / (1 + open[i].Changes) * (1 + open[i].Changes - change.Fillings));
                 jobs[i] = jobs[i] with { Ends = jobs[i].Ends with { From = Math.Max(jobs[i].Ends.From, Minutes.Ceiling(last)) } };
             }
             else if (awaited[i] is { } delivery)

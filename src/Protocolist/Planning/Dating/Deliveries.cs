@@ -14,6 +14,9 @@ internal sealed record Delivery(Message Item, int LeadDays, Instant At, string S
     /// <summary>Whether the step can begin without it, and only a change of its fluid waits.</summary>
     public bool IsForChanges { get; init; }
 
+    /// <summary>For how many fillings of the step the shelf suffices without it.</summary>
+    public int Fillings { get; init; }
+
     private static readonly Phrase TooLate = new(
         "delivery-comes-too-late",
         "{item} is bought with {days} {days|day|days} of waiting, until {at}; the body cannot wait so long for '{step}' within the protocol's windows, "
@@ -39,23 +42,25 @@ internal static class Deliveries
     /// </summary>
     public static ImmutableArray<Delivery?> Of(Provisioned provisioned, List<DraftStep> open, LocalDate ordered, Bench bench)
     {
+        if (provisioned.Books.BuyNothing) return [];
+        var (purchases, materials) = (provisioned.Books.Purchases, provisioned.Books.Materials);
         Delivery?[]? deliveries = null;
-        for (var i = 0; i < provisioned.Purchases.Length; i++)
+        for (var i = 0; i < purchases.Length; i++)
         {
-            var bought = provisioned.Purchases[i];
-            var (days, isFirst) = Slowest(provisioned.Purchases, i);
+            var bought = purchases[i];
+            var (days, isFirst) = Slowest(purchases, i);
             if (days == 0 || !isFirst) continue;
             deliveries ??= new Delivery?[open.Count];
             var at = ordered.PlusDays(days).AtStartOfDayInZone(bench.Opening.Zone).ToInstant();
-            var left = OnHand(provisioned.Materials, bought.Id);
+            var left = OnHand(materials, bought.Id);
             foreach (var step in provisioned.Draft.Steps)
             {
                 var filling = step.Vessel?.Vessel.Id == bought.Id ? 1 : Share(step, provisioned.Choice, bought.Id);
                 if (filling <= 0) continue;
-                var beyondFirst = left - filling;
+                var (beyondFirst, fillings) = (left - filling, (int)Math.Clamp(left / filling, 0, 1 + step.Changes));
                 left -= filling * (1 + step.Changes);
                 if (left >= 0 || Place(open, step.Id) is not (>= 0 and var waiting)) continue;
-                var delivery = new Delivery(bought.Item, days, at, step.Id) { IsForChanges = beyondFirst >= 0 };
+                var delivery = new Delivery(bought.Item, days, at, step.Id) { IsForChanges = beyondFirst >= 0, Fillings = fillings };
                 if (deliveries[waiting] is not { } other || IsHarder(delivery, other)) deliveries[waiting] = delivery;
             }
         }

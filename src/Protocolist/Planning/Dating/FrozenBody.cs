@@ -9,10 +9,17 @@ using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Dating;
 
-/// <summary>The thawing of this body by its size, where the protocol's own time would leave it frozen inside.</summary>
+/// <summary>
+/// The thawing of this body by its size: longer than the protocol's own time where that would leave it frozen inside, shorter where a small body would lie
+/// in water for a day for nothing.
+/// </summary>
 internal static class FrozenBody
 {
     private const string FigureId = "model.thawing";
+
+    /// <summary>Nobody plans a thawing by the minute, nor one of no time at all. The project's choice.</summary>
+    private const double Grain = 5;
+    private static readonly Duration Shortest = Duration.FromMinutes(15);
 
     private static readonly Phrase Front = new("model.thawing", "a front of melting through the half-thickness, at {temperature}");
     private static readonly Phrase ThawsLonger = new("thaws-longer", "a body this thick takes {time} to thaw through at {cold}, and '{step}' lasts so long");
@@ -47,7 +54,7 @@ internal static class FrozenBody
 
     private static DraftStep Lasting(DraftStep step, ThawTime time)
     {
-        var least = Duration.Max(step.Least, time.Likely);
+        var least = Duration.FromMinutes(Grain * Math.Ceiling(Duration.Max(time.Likely, Shortest).TotalMinutes / Grain));
         var most = step.Most is { } longest ? Duration.Max(longest, Duration.Max(time.Most, least)) : (Duration?)null;
         return step with { Least = least, Most = most, Figures = step.Figures.Add(FigureId) };
     }

@@ -38,7 +38,8 @@ internal static class LoggedTimes
             var end = step.Progress?.Ended ?? next!.Value;
             var guess = end - (step.IsSoak ? step.Least : step.HandsOn);
             var start = Instant.Min(end, step.Progress?.Begun ?? (earlier is { } e && e > guess ? e : guess));
-            steps[turns[turn]] = step with { When = new(start, end) };
+            var looked = step.Watch is { } watch && watch.Every > Duration.Zero ? WorkDuringSoak.Passed(new(start, end), watch.Every) : 0;
+            steps[turns[turn]] = step with { When = new(start, end), LooksBefore = looked };
             next = start;
             if (step.Progress?.Ended is null)
             {

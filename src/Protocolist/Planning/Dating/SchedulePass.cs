@@ -6,7 +6,6 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Provisioning;
-using Protocolist.Planning.Scheduling;
 
 namespace Protocolist.Planning.Dating;
 
@@ -37,9 +36,6 @@ internal static class SchedulePass
         new("clock-change-at-start.doubled", "{day:day} {hour:time} comes twice in {zone} because the clocks change; {taken:offset} is taken");
     private static readonly Phrase OtherStart = new("clock-change-at-start.remedy", "give another start if you mean the other");
 
-    /// <summary>A visit to a soaking body: look, press, turn. Common practice.</summary>
-    private static readonly Duration Visit = Duration.FromMinutes(10);
-
     /// <summary>Dates a draft.</summary>
     /// <param name="provisioned">The draft and what has to be bought for it.</param>
     /// <param name="bench">The workplace.</param>
@@ -56,12 +52,16 @@ internal static class SchedulePass
         var open = Open(draft);
         if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var by = bounds.By?.AtStartOfDayInZone(zone).ToInstant();
-        var chain = new StepChain(open, draft, hours, from, by, Deliveries.Of(provisioned, open, bounds.Start.Date, bench));
+        var deliveries = Deliveries.Of(provisioned, open, bounds.Start.Date, bench);
+        var chain = new StepChain(open, draft, hours, from, by, deliveries);
         if (chain.Earliest(findings) is not { } dates) return new(draft, [.. findings]) { Bounds = bounds };
         var steps = draft.Steps.ToBuilder();
+        var work = new WorkDuringSoak(hours.Between(dates[0].Start, dates[open.Count - 1].End), draft.Body.Count, from, findings);
         for (var (i, next) = (0, 0); i < steps.Count; i++)
         {
-            if (IsOpen(steps[i])) steps[i] = Dated(steps[i], dates[next++], hours, from, findings);
+            if (!IsOpen(steps[i])) continue;
+            steps[i] = work.Dated(steps[i], dates[next], deliveries.IsEmpty ? null : deliveries[next], ChangedIn(steps[i], draft));
+            next++;
         }
 
         draft = draft with { Steps = steps.MoveToImmutable() };
@@ -86,16 +86,16 @@ internal static class SchedulePass
 
     private static bool IsOpen(DraftStep step) => step.When is null && IsDated(step);
 
-    private static DraftStep Dated(DraftStep step, ScheduledJob job, OpenMinutes hours, Instant from, List<Finding> findings)
+    /// <summary>How many changes of a step's fluid are steps of their own.</summary>
+    private static int ChangedIn(DraftStep host, Draft draft)
     {
-        var when = new Interval(job.Start, job.End);
-        if (step.Watch is not { } watch || watch.Every <= Duration.Zero) return step with { When = when };
+        var count = 0;
+        foreach (var step in draft.Steps)
+        {
+            if (step.During is { IsChange: true } during && during.Soak == host.Id) count++;
+        }
 
-        // Twice the rhythm is the longest that nobody looks: a closed weekend passes, a closed fortnight does not. The project's choice.
-        var ahead = new Interval(Instant.Min(when.End, step.Progress?.Begun is null ? when.Start : Instant.Max(when.Start, from)), when.End);
-        var (visits, gaps) = new Inspections(watch.Every, watch.Every + watch.Every, Visit).During(ahead, hours);
-        foreach (var gap in gaps) findings.Add(gap with { Subject = step.Id, Severity = Severity.Warning });
-        return step with { When = when, Inspections = visits };
+        return count;
     }
 
     /// <summary>The start on the instant line. An hour that the clocks skip or double is resolved openly.</summary>

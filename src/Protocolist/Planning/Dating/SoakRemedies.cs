@@ -11,7 +11,7 @@ namespace Protocolist.Planning.Dating;
 internal static class SoakRemedies
 {
     private static readonly Phrase NotLogged =
-        new("not-logged.remedy-of-soak", "the log does not say that '{step}' was done, and '{soak}' is over; it is taken as done by {end}");
+        new("not-logged.remedy-of-soak", "nobody logged that '{step}' was done, and '{soak}' is over; it is dated as done by {end}, which nobody knows");
     private static readonly Phrase AddDone =
         new("not-logged.add-remedy", "add 'done' for '{step}' to the log; where it was not done, look at the body again before going on");
 
@@ -33,7 +33,7 @@ internal static class SoakRemedies
                 steps[i] = Unlogged(steps[i], over);
                 var id = Argument.Id("step", steps[i].Id);
                 var message = NotLogged.With(id, Argument.Id("soak", during.Soak), Argument.At("end", over, hours.Hours.Zone));
-                findings.Add(Finding.Note("not-logged", message, AddDone.With(id)) with { Subject = steps[i].Id });
+                findings.Add(Finding.Warning("not-logged", message, AddDone.With(id)) with { Subject = steps[i].Id });
             }
 
             if (When(steps[i], hours, until) is not { } when) continue;

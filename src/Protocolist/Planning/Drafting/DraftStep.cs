@@ -16,7 +16,11 @@ internal sealed record Progress(Instant? Begun, Instant? Ended);
 /// <summary>Work on a body that goes on soaking.</summary>
 /// <param name="Soak">The id of the soak.</param>
 /// <param name="SoaksOn">How long the soak goes on at the least afterwards.</param>
-internal sealed record DuringSoak(string Soak, Duration SoaksOn);
+internal sealed record DuringSoak(string Soak, Duration SoaksOn)
+{
+    /// <summary>Whether it is one of the changes of the soak's fluid.</summary>
+    public bool IsChange { get; init; }
+}
 
 /// <summary>When a step may begin.</summary>
 /// <param name="WaitLeast">The shortest wait after the step before.</param>
@@ -142,7 +146,14 @@ internal sealed record DraftStep(PreparedStage Stage)
     /// <summary>When it is done; set by the schedule.</summary>
     public Interval? When { get; init; }
 
+    /// <summary>When somebody looks; set by the schedule.</summary>
     public ImmutableArray<Instant> Inspections { get; init; } = [];
+
+    /// <summary>How often somebody has looked already, by the protocol's rhythm; set by the schedule.</summary>
+    public int LooksBefore { get; init; }
+
+    /// <summary>When its fluid is changed; set by the schedule.</summary>
+    public ImmutableArray<Instant> ChangesAt { get; init; } = [];
 
     /// <summary>What the log says of it; null where it says nothing.</summary>
     public Progress? Progress
@@ -184,8 +195,8 @@ internal sealed record DraftStep(PreparedStage Stage)
     /// <summary>The same step with one more reason for what is different about it.</summary>
     public DraftStep BecauseOf(Message reason) => Because.Contains(reason) ? this : this with { Because = Because.Add(reason) };
 
-    /// <summary>How often somebody looks while it lasts, by the shortest plan.</summary>
-    public int Looks => Watch is { } watch && watch.Every > Duration.Zero ? (int)Math.Min(1000, Math.Floor(Least / watch.Every)) : 0;
+    /// <summary>How often somebody looks while it lasts.</summary>
+    public int Looks => LooksBefore + Inspections.Length;
 
     /// <summary>Whether the specimen lies in its fluid while the step lasts.</summary>
     public bool IsSoak => Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.Rinse or StageKind.Thaw;

@@ -29,17 +29,22 @@ internal static class Injecting
 
     private static SiteVolume Millilitres(QuantityRange volume) => new(volume.Low * 1e6, volume.High * 1e6);
 
-    private static InjectionSite Site(RegionInjection region, int count) => new(
-        region.Region.Name,
-        region.Sites * count,
-        Volume.FromMilliliters(region.SiteRange.LowMl),
-        Volume.FromMilliliters(region.SiteMl),
-        Volume.FromMilliliters(region.SiteRange.HighMl),
-        Volume.FromMilliliters(region.TotalMl * count),
-        region.SyringeMl,
-        region.Needle.Gauge,
-        region.NeedleLengthMm)
+    /// <summary>What a syringe doses at one site is rounded as it is read, once; all the sites together are so many of that.</summary>
+    private static InjectionSite Site(RegionInjection region, int count)
     {
-        At = region.Region.InjectAt!,
-    };
+        var each = Measurable.Rounded(region.SiteMl / 1e6, Dimension.OfVolume) * 1e6;
+        return new(
+            region.Region.Name,
+            region.Sites * count,
+            Volume.FromMilliliters(region.SiteRange.LowMl),
+            Volume.FromMilliliters(each),
+            Volume.FromMilliliters(region.SiteRange.HighMl),
+            Volume.FromMilliliters(each * region.Sites * count),
+            region.SyringeMl,
+            region.Needle.Gauge,
+            region.NeedleLengthMm)
+        {
+            At = region.Region.InjectAt!,
+        };
+    }
 }

@@ -5,7 +5,6 @@ using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using UnitsNet;
 
 namespace Protocolist.Planning.Drafting;
 
@@ -53,7 +52,7 @@ internal readonly ref struct StepDrafting(
             Terms = WorkMinutes.Of(stage.Terms ?? values.Terms(inputs), stage, done, body),
             Fluid = fluid,
             Work = done,
-            Volume = done is InjectWork { Plan: { } injections } ? Volume.FromMilliliters(injections.TotalMl * body.Count) : null,
+            Volume = done is InjectWork { Plan: not null } injections ? injections.InAll : null,
         };
     }
 

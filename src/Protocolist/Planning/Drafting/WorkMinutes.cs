@@ -1,6 +1,8 @@
-using NodaTime;
+using Protocolist.Fluids;
 using Protocolist.Plans;
 using Protocolist.Specimens;
+using UnitsNet;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Drafting;
 
@@ -23,13 +25,35 @@ internal static class WorkMinutes
     {
         if (stage.Has(StageKey.HandsOn)) return terms;
         var usual = StageDefaults.HandsOn(stage.Kind);
-        var time = Duration.FromMinutes(Grain * Math.Ceiling(Math.Min(Minutes(stage.Kind, work, body, usual.TotalMinutes), AtAStretch) / Grain));
+        var time = Whole(Minutes(stage.Kind, work, body, usual.TotalMinutes));
         if (time == usual) return terms;
         return stage.Has(StageKey.Last) ? terms with { HandsOn = time } : terms with { HandsOn = time, Least = time, Most = time };
     }
 
-    /// <summary>Work while a step lasts: each change of fluid and each look. By the shortest plan.</summary>
-    public static Duration OfVisits(DraftStep step) => Duration.FromMinutes((10 * step.Changes) + (5 * step.Looks));
+    /// <summary>One look at what soaks: 3 min and 1.5 for the vessel; of a lot, each animal that is turned.</summary>
+    public static Duration Look(int animals) => Whole(4.5 + Placing(animals));
+
+    /// <summary>
+    /// One change of fluid, without mixing it: 14 min for a jar of up to 4 L, 90 min for 100 L, between them by the litre; of water 8 min and less by
+    /// the litre.
+    /// </summary>
+    public static Duration Change(DraftStep step, int animals)
+    {
+        var (first, litre) = step.Fluid is { IsWater: true } ? (8, 0.2) : (14, 0.8);
+        return Whole(first + (litre * Math.Max(0, (step.Volume?.Liters ?? 0) - 4)) + Placing(animals));
+    }
+
+    /// <summary>Mixing: 10 min a batch, and 10 min for 10 L of fixative, whose salts are dissolved first, 8 of others.</summary>
+    public static Duration Mixing(Fluid fluid, Volume volume, int batches) =>
+        Whole((10 * batches) + ((fluid.HasFormaldehyde ? 1 : 0.8) * volume.Liters));
+
+    /// <summary>All the work while a step lasts.</summary>
+    public static Duration WhileItLasts(DraftStep step, int animals) =>
+        (step.Changes == 0 ? Duration.Zero : Change(step, animals) * step.Changes) + (step.Looks == 0 ? Duration.Zero : Look(animals) * step.Looks);
+
+    private static Duration Whole(double minutes) => Duration.FromMinutes(Grain * Math.Ceiling(Math.Min(minutes, AtAStretch) / Grain));
+
+    private static double Placing(int animals) => Alike(Lot.Handled(animals) - 1, 0.5);
 
     private static double Minutes(StageKind kind, StepWork work, BodyMeasure body, double usual) => (kind, work) switch
     {
@@ -37,7 +61,7 @@ internal static class WorkMinutes
         (_, CutWork cuts) => 3 + Alike(body.Count, CutMinutes(cuts, body)),
         (StageKind.Sample, _) => usual + Alike(Lot.Handled(body.Count) - 1, 8 * By(body, 0.2)),
         (StageKind.Pose, _) => usual + Alike(Lot.Handled(body.Count) - 1, 4 * By(body, 0.4)),
-        (StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.House, _) => usual + Alike(Lot.Handled(body.Count) - 1, 0.5),
+        (StageKind.Immerse or StageKind.Wash or StageKind.Bath or StageKind.House, _) => usual + Placing(body.Count),
         _ => usual,
     };
 

@@ -13,7 +13,7 @@ using Protocolist.Plans;
 namespace Protocolist.Planning.Making;
 
 /// <summary>
-/// The passes in their order: measure, select, draft, provision, date, review. Plans, revisions, comparisons and batches all come through here.
+/// The passes in their order: measure, select, draft, provision, date, account, review. Plans, revisions, comparisons and batches all come through here.
 /// </summary>
 internal sealed class Pipeline
 {
@@ -56,7 +56,7 @@ internal sealed class Pipeline
         }, request.Wishes, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
     }
 
-    /// <summary>Dates what is provisioned, and reviews it.</summary>
+    /// <summary>Dates what is provisioned, closes the books, and reviews it.</summary>
     /// <param name="provisioned">The draft with all that it needs.</param>
     /// <param name="bench">The bench.</param>
     /// <param name="dates">When it may begin and when it must be done.</param>
@@ -65,8 +65,10 @@ internal sealed class Pipeline
     public static MadePlan Finish(Provisioned provisioned, PreparedBench bench, DateBounds dates, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var scheduled = SchedulePass.Run(provisioned, bench.Bench, bench.Hours, dates);
-        var reviewed = ReviewPass.Run(scheduled, provisioned, bench.Stock, wishes, [.. found, .. provisioned.Findings, .. scheduled.Findings]);
-        return new(reviewed.Plan, scheduled.Draft, provisioned, reviewed.Case);
+        var accounted = AccountPass.Run(provisioned, scheduled.Draft);
+        var reviewed = ReviewPass.Run(
+            scheduled with { Draft = accounted.Draft }, accounted, bench.Stock, wishes, [.. found, .. accounted.Findings, .. scheduled.Findings]);
+        return new(reviewed.Plan, accounted.Draft, provisioned, reviewed.Case);
     }
 }
 

@@ -14,7 +14,7 @@ namespace Protocolist.Planning.Provisioning;
 internal sealed class CostBook
 {
     private static readonly Phrase NoDisposalPrice = new("disposal-without-price", "nothing says what disposal costs of {lots}; it is reckoned as free");
-    private static readonly Phrase Lot = new("disposal-without-price.lot", "{class} waste ({amount:amount})");
+    private static readonly Phrase Lot = new("disposal-without-price.lot", "{class} waste ({amount})");
 
     private static readonly Phrase NoDisposalPriceRemedy = new(
         "disposal-without-price.remedy",

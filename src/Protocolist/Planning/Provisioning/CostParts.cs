@@ -39,12 +39,12 @@ internal readonly record struct CostParts()
     public int Specimens { get; init; } = 1;
 
     /// <summary>Gathers what a plan pays for.</summary>
-    public static CostParts Of(Draft draft, MaterialBooks books, List<SundryUse> sundries, ImmutableArray<PlannedWaste> waste, CareFluid careFluid)
+    public static CostParts Of(Draft draft, MaterialBooks books, List<SundryUse> sundries, WasteBook waste, CareFluid careFluid)
     {
-        var (handsOn, care, worn) = (Duration.Zero, Duration.Zero, new List<(StockItem, long)>());
+        var (handsOn, care, worn) = (waste.Mixing, Duration.Zero, new List<(StockItem, long)>());
         foreach (var step in draft.Steps)
         {
-            if (!step.IsCare) handsOn += step.HandsOn + WorkMinutes.OfVisits(step);
+            if (!step.IsCare) handsOn += step.HandsOn + WorkMinutes.WhileItLasts(step, draft.Body.Count);
             else if (step.Work is CareWork { Every: { IsFinite: true, Middle: > 0 } every }) care += step.HandsOn * Math.Min(366, YearSeconds / every.Middle);
         }
 
@@ -60,7 +60,7 @@ internal readonly record struct CostParts()
             LeftMinor = books.WorthOfLeftMinor,
             Worn = worn,
             HandsOn = handsOn,
-            Waste = waste,
+            Waste = waste.Lots,
             CareByYear = care,
             CareFluid = careFluid,
             Specimens = draft.Body.Count,

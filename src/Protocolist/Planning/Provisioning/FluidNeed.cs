@@ -29,7 +29,7 @@ internal sealed class FluidNeed
         var asked = Amount.Of(Asked);
         Dead = sum > 0 ? (Reserve.Usual.Used(asked, uses.Length) - asked).Volume : Volume.Zero;
         Spare = Reserve.Usual.ForSpills(asked).Volume;
-        Made = Asked + Dead + Spare;
+        Made = Grid.On(Asked + Dead + Spare); // so that its recipe and what stands over it are rounded from one number
     }
 
     public Fluid Fluid { get; }
@@ -86,7 +86,7 @@ internal sealed class FluidNeed
             {
                 if (!open[i] || !IsSame(steps[i])) continue;
                 open[i] = false;
-                uses.Add(new(i, steps[i].Volume!.Value * (1 + steps[i].Changes)));
+                uses.Add(new(i, FreshFor(steps[i])));
                 ids.Add(steps[i].Id);
             }
 
@@ -96,6 +96,13 @@ internal sealed class FluidNeed
         }
 
         return needs;
+    }
+
+    /// <summary>What a step takes in all, changes included, without what has served in another bath.</summary>
+    public static Volume FreshFor(DraftStep step)
+    {
+        var all = step.Volume!.Value * (1 + step.Changes);
+        return step.Work is SoakWork { Again: { } again } ? all - again.Volume : all;
     }
 
     private static bool IsForImmersion(DraftStep step, StockDay day) =>

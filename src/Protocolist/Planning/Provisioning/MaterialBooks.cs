@@ -3,6 +3,7 @@ using System.Runtime.InteropServices;
 using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 
@@ -17,12 +18,17 @@ internal sealed class MaterialBooks
     private readonly ImmutableArray<PlannedMaterial>.Builder materials;
     private readonly List<(StockMaterial Material, long CostMinor, long Used)> drawn;
 
-    private MaterialBooks(StockDay day, int fluidsAndSalts, int things, List<Finding> findings)
+    private MaterialBooks(StockDay day, int capacity, List<(StockMaterial Material, long CostMinor, long Used)> drawn, List<Finding> findings)
     {
-        materials = ImmutableArray.CreateBuilder<PlannedMaterial>(fluidsAndSalts + things);
-        drawn = new(fluidsAndSalts);
-        (this.day, this.findings, Stored) = (day, findings, day.Stock.Stored);
+        materials = ImmutableArray.CreateBuilder<PlannedMaterial>(capacity);
+        (this.day, this.drawn, this.findings, Stored) = (day, drawn, findings, day.Stock.Stored);
     }
+
+    /// <summary>Whether anything is bought.</summary>
+    public bool BuyNothing => purchases.Count == 0;
+
+    /// <summary>How many of the purchases and of the books are of vessels: the last ones.</summary>
+    private int Vessels { get; set; }
 
     /// <summary>What to buy.</summary>
     public ImmutableArray<PlannedPurchase> Purchases => purchases.ToImmutable();
@@ -57,33 +63,61 @@ internal sealed class MaterialBooks
     /// <summary>What hazardous fluid stands about once all is bought.</summary>
     public StoredTotals Stored { get; private set; }
 
-    /// <summary>Books what the recipes and the things take.</summary>
+    /// <summary>Books what the recipes take.</summary>
     /// <param name="choice">The recipes, and what is bought.</param>
-    /// <param name="sundries">The things.</param>
-    /// <param name="steps">The ids of the steps.</param>
     /// <param name="day">The bench on the day of use.</param>
     /// <param name="findings">Takes <c>stock-without-worth</c> (note) and <c>two-currencies</c> (error).</param>
-    public static MaterialBooks Of(RecipeChoice choice, List<SundryUse> sundries, Func<int, string> steps, StockDay day, List<Finding> findings)
+    public static MaterialBooks Of(RecipeChoice choice, StockDay day, List<Finding> findings)
     {
         var (first, recipes) = (findings.Count, Taken(choice));
-        var books = new MaterialBooks(day, recipes.Count, sundries.Count, findings);
+        var books = new MaterialBooks(day, recipes.Count, new(recipes.Count), findings);
         foreach (var taken in recipes)
         {
-            if (taken.Part.Material is not { } material) books.Find(taken);
-            else if (taken.Amount.Units > 0)
-                books.drawn.Add((material, books.Book(material, taken.Amount.Units, 0, choice.Purchases, taken.Steps, 0), taken.Amount.Units));
-        }
+            if (taken.Part.Material is not { } material)
+            {
+                books.Find(taken);
+                continue;
+            }
 
-        foreach (var use in sundries)
-        {
-            if (use.Stock is not { } stock || use.AllUses == 0) continue;
-            var usedUp = use.UsedUp;
-            var ids = new string[use.Steps];
-            for (var i = 0; i < ids.Length; i++) ids[i] = steps(use[i].Step);
-            books.Book(stock, usedUp, use.Needed - usedUp, choice.Purchases, ImmutableCollectionsMarshal.AsImmutableArray(ids), use.AllUses);
+            if (taken.Amount.Units == 0) continue;
+            var cost = books.Book(material, taken.Amount.Units, 0, choice.Purchases.Purchases[material.Index], taken.Steps, 0);
+            books.drawn.Add((material, cost, taken.Amount.Units));
         }
 
         Distinct.From(findings, first);
+        return books;
+    }
+
+    /// <summary>These books and what the things take and have bought for them, before the vessels.</summary>
+    /// <param name="sundries">The things.</param>
+    /// <param name="steps">The ids of the steps.</param>
+    /// <param name="found">Takes what is to be said of things, in the same words.</param>
+    public MaterialBooks With(List<SundryUse> sundries, Func<int, string> steps, List<Finding> found)
+    {
+        var first = found.Count;
+        var books = new MaterialBooks(day, materials.Count + sundries.Count, drawn, found)
+        {
+            CashMinor = CashMinor,
+            CostOfUsedMinor = CostOfUsedMinor,
+            WorthOfLeftMinor = WorthOfLeftMinor,
+            Stored = Stored,
+            Vessels = Vessels,
+        };
+        for (var i = 0; i < materials.Count - Vessels; i++) books.materials.Add(materials[i]);
+        for (var i = 0; i < purchases.Count - Vessels; i++) books.purchases.Add(purchases[i]);
+        foreach (var use in sundries)
+        {
+            if (use.Stock is not { } stock || use.AllUses == 0) continue;
+            var (usedUp, needed, ids) = (use.UsedUp, use.Needed, new string[use.Steps]);
+            for (var i = 0; i < ids.Length; i++) ids[i] = steps(use[i].Step);
+            found.AddRange(stock.Market.WithoutRate.AsSpan());
+            var bought = Purchasing.Purchases.Of(day.Products[stock.Index], needed, found);
+            books.Book(stock, usedUp, needed - usedUp, bought, ImmutableCollectionsMarshal.AsImmutableArray(ids), use.AllUses);
+        }
+
+        for (var i = Vessels; i > 0; i--) books.materials.Add(materials[materials.Count - i]);
+        for (var i = Vessels; i > 0; i--) books.purchases.Add(purchases[purchases.Count - i]);
+        Distinct.From(found, first);
         return books;
     }
 
@@ -92,6 +126,7 @@ internal sealed class MaterialBooks
     {
         purchases.Add(purchase);
         materials.Add(material);
+        Vessels++;
         CashMinor += cashMinor;
         if (staysInUse) CostOfUsedMinor += cashMinor;
         else WorthOfLeftMinor += cashMinor;
@@ -109,9 +144,9 @@ internal sealed class MaterialBooks
     }
 
     /// <summary>Books one material, and says what the used part of it costs, in smallest coins.</summary>
-    private long Book(StockMaterial material, long amount, long reserve, PurchasePlan plan, ImmutableArray<string> steps, long uses)
+    private long Book(StockMaterial material, long amount, long reserve, Purchase? bought, ImmutableArray<string> steps, long uses)
     {
-        var (on, bought) = (day.Materials[material.Index], plan.Purchases[material.Index]);
+        var on = day.Materials[material.Index];
         foreach (var (pack, count, cost) in bought?.Packs ?? [])
             purchases.Add(new(material.Name, pack.Size, (int)Math.Min(count, int.MaxValue), cost, pack.LeadDays) { Id = material.Id, For = steps });
         var booked = on.Book(amount, reserve, bought, uses, steps);
@@ -124,16 +159,17 @@ internal sealed class MaterialBooks
         return booked.CostOfUsedMinor;
     }
 
-    /// <summary>What the bench does not list: water comes from the tap or the still; anything else has to be found.</summary>
+    /// <summary>What the bench does not list: tap water comes from the tap; anything else, other water too, has to be found.</summary>
     private void Find(TakenMaterial taken)
     {
         var ((part, amount, steps), nothing) = (taken, Amount.Zero(taken.Amount.Kind));
         var isWater = part.Part.Fluid is { IsWater: true };
-        if (!isWater) purchases.Add(new(part.Name, amount, 1, null, 0) { Id = part.Id, For = steps });
+        var isTap = isWater && (part.Part.Fluid!.Substance == Substance.TapWater || part.Part.Fluid.Substance == Substance.Water);
+        if (!isTap) purchases.Add(new(part.Name, amount, 1, null, 0) { Id = part.Id, For = steps });
         var kind = isWater ? MaterialKind.Water : part.Part.Salt is not null ? MaterialKind.Salt : MaterialKind.Fluid;
         materials.Add(new(part.Id, part.Name, kind, nothing, amount, amount, nothing)
         {
-            Draws = [new(isWater ? MaterialOrigin.Tap : MaterialOrigin.NotListed, "", amount)],
+            Draws = [new(isTap ? MaterialOrigin.Tap : MaterialOrigin.NotListed, "", amount)],
             For = steps,
         });
         Stored = StoredHazard.Of(part.Part.Fluid).AddedTo(Stored, amount);

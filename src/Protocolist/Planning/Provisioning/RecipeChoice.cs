@@ -89,12 +89,11 @@ internal sealed record RecipeChoice(
 
     /// <summary>Chooses the cheapest combination.</summary>
     /// <param name="needs">The fluids.</param>
-    /// <param name="sundries">The things that are used.</param>
     /// <param name="day">The bench on the day of use.</param>
     /// <param name="wished">Fluid → the id of what it is to be made from.</param>
     /// <param name="findings">Takes what is to be said.</param>
     public static RecipeChoice Of(
-        List<FluidNeed> needs, List<SundryUse> sundries, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
+        List<FluidNeed> needs, StockDay day, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)
     {
         var first = findings.Count;
         var all = ImmutableArray.CreateBuilder<(FluidNeed, ImmutableArray<FluidWay>)>(needs.Count);
@@ -111,7 +110,7 @@ internal sealed record RecipeChoice(
         }
 
         findings.AddRange(day.Stock.WithoutRate.AsSpan());
-        var purchases = Buy(asked, sundries, day, findings);
+        var purchases = Purchasing.Purchases.Choose(CollectionsMarshal.AsSpan(asked), new long[day.Products.Length], day.Products, findings);
         var chosen = 0;
         for (var i = 0; i < needs.Count; i++)
         {
@@ -132,19 +131,6 @@ internal sealed record RecipeChoice(
         }
 
         return null;
-    }
-
-    private static PurchasePlan Buy(List<Need> asked, List<SundryUse> sundries, StockDay day, List<Finding> findings)
-    {
-        var wanted = new long[day.Products.Length];
-        foreach (var use in sundries)
-        {
-            if (use.Stock is not { } stock || use.AllUses == 0) continue;
-            wanted[stock.Index] += use.Needed;
-            findings.AddRange(stock.Market.WithoutRate.AsSpan());
-        }
-
-        return Purchasing.Purchases.Choose(CollectionsMarshal.AsSpan(asked), wanted, day.Products, findings);
     }
 
     private static void UnknownFluids(List<FluidNeed> needs, ImmutableSortedDictionary<string, string> wished, List<Finding> findings)

@@ -25,7 +25,8 @@ internal static class StepMaterials
     private static ImmutableArray<StepMaterial> Of(ImmutableArray<DraftStep> steps, int at, RecipeChoice choice, List<SundryUse> sundries, StockDay day)
     {
         var (step, count) = (steps[at], 0);
-        var hasFluid = step is { Fluid: not null, Volume.CubicMeters: > 0 };
+        var fresh = step is { Fluid: not null, Volume.CubicMeters: > 0 } ? FluidNeed.FreshFor(step) : default;
+        var hasFluid = fresh.CubicMeters > 0;
         if (hasFluid) count++;
         if (step.Vessel is not null) count++;
         foreach (var use in sundries)
@@ -38,7 +39,7 @@ internal static class StepMaterials
         if (hasFluid)
         {
             var from = IsMade(at, choice) ? MaterialOrigin.Recipe : MaterialOrigin.Tap;
-            materials[next++] = new(from) { Fluid = step.Fluid, Volume = step.Volume!.Value * (1 + step.Changes) };
+            materials[next++] = new(from) { Fluid = step.Fluid, Volume = fresh };
         }
 
         if (step.Vessel is { Vessel: var vessel })

@@ -1,6 +1,8 @@
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
+using Protocolist.Protocols;
 using Protocolist.Specimens;
+using Protocolist.Vessels;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -45,13 +47,26 @@ internal static class SundryNeeds
             case StageKind.Mount when step.Work is MountWork { IsGiven: true, On: { } on } && Sundries.Named(on.Name.English) is { } support:
                 needs.Add(new(support, 1));
                 break;
-            case StageKind.Seal when step.Work is SealWork { With: { } sealing } && Sundries.Named(sealing.Name.English) is { } lid:
+            case StageKind.Seal when step.Work is SealWork seal && ClosedWith(seal) is { } lid:
                 needs.Add(new(lid, 1));
                 break;
         }
 
         void Add(SundryKind kind, long uses) => needs.Add(new(new(kind), uses));
     }
+
+    /// <summary>
+    /// What closes the vessel that was chosen; a fresh lid for a vessel with its own where the protocol asks for a lid, nothing for a stopper, which is
+    /// part of the vessel. Without a vessel, what the protocol has in mind.
+    /// </summary>
+    private static Sundry? ClosedWith(SealWork seal) => seal.Chosen?.Way.Method switch
+    {
+        ClosingMethod.Tape => new(SundryKind.Tape),
+        ClosingMethod.NeutralSilicone => new(SundryKind.NeutralCureSilicone),
+        ClosingMethod.GroundStopper => null,
+        ClosingMethod.OwnLid when seal.With != Sealing.ScrewLid && seal.With != Sealing.SnapLid => null,
+        _ => seal.With is { } sealing ? Sundries.Named(sealing.Name.English) : null,
+    };
 
     /// <summary>How often somebody has hands in it: at the start, at each change of fluid, at each look by the shortest plan.</summary>
     private static long Handlings(DraftStep step) => 1L + step.Changes + step.Looks;

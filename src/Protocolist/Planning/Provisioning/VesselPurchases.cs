@@ -22,7 +22,7 @@ internal static class VesselPurchases
         }
     }
 
-    private static bool IsForSale(Vessel vessel, StockDay day) => day.VesselsForSale.Any(v => v.Vessel.Id == vessel.Id);
+    public static bool IsForSale(Vessel vessel, StockDay day) => day.VesselsForSale.Any(v => v.Vessel.Id == vessel.Id);
 
     private static ImmutableArray<DraftStep> UsersOf(Vessel vessel, ImmutableArray<DraftStep> steps) => [.. steps.Where(s => s.Vessel?.Vessel.Id == vessel.Id)];
 

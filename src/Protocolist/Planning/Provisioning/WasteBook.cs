@@ -5,6 +5,7 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
+using Duration = NodaTime.Duration;
 
 namespace Protocolist.Planning.Provisioning;
 
@@ -13,18 +14,24 @@ namespace Protocolist.Planning.Provisioning;
 /// <param name="Moves">Every volume. What enters a step leaves it, or stays where the plan says.</param>
 internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArray<FluidMove> Moves)
 {
+    /// <summary>How long somebody is busy mixing.</summary>
+    public Duration Mixing { get; private init; }
+
+    /// <summary>Less than this is not mixed by itself: its salts cannot be weighed. The project's choice.</summary>
+    private static readonly UnitsNet.Volume LeastMixed = UnitsNet.Volume.FromMilliliters(100);
+
     private static readonly Phrase NoContainer = new("waste-needs-a-container", "the bench names no container for waste of the class {classes}");
 
     private static readonly Phrase NoContainerRemedy = new(
         "waste-needs-a-container.remedy",
         "set one up for each class, closed and labelled, before the first step; name it in the bench file under 'waste: containers:'");
 
-    private static readonly Phrase Drained = new("drained-under-permit", "{amount:amount} {what} goes to the drain under '{permit}'");
+    private static readonly Phrase Drained = new("drained-under-permit", "{amount} {what} goes to the drain under '{permit}'");
     private static readonly Phrase DrainedRemedy = new("drained-under-permit.remedy", "see that the permission is in writing and still holds");
 
     private static readonly Phrase Kept = new(
         "fixative-kept",
-        "{amount:amount} of {what} is kept in {destination}; it will have served {served} of the {most} specimens that this bench allows");
+        "{amount} of {what} is kept in {destination}; it will have served {served} of the {most} specimens that this bench allows");
 
     private static readonly Phrase KeptRemedy = new(
         "fixative-kept.remedy",
@@ -32,42 +39,58 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         + "it goes only into fixative of the same buffering");
 
     /// <summary>Routes everything.</summary>
-    /// <param name="needs">The fluids.</param>
-    /// <param name="choice">How they are made.</param>
+    /// <param name="provisioned">The fluids, how they are made, and the bench.</param>
     /// <param name="sundries">The things.</param>
-    /// <param name="steps">The steps with their fluids and volumes.</param>
-    /// <param name="stock">The bench.</param>
+    /// <param name="steps">The dated steps with their fluids and volumes.</param>
     /// <param name="findings">Takes notes: what is kept, what is drained, and for what there is no container.</param>
-    public static WasteBook Of(
-        List<FluidNeed> needs, RecipeChoice choice, List<SundryUse> sundries, ImmutableArray<DraftStep> steps, PreparedStock stock, List<Finding> findings)
+    public static WasteBook Of(Provisioned provisioned, List<SundryUse> sundries, ImmutableArray<DraftStep> steps, List<Finding> findings)
     {
-        var (first, unnamed) = (findings.Count, 0);
-        var (lots, moves) = (ImmutableArray.CreateBuilder<PlannedWaste>(steps.Length), ImmutableArray.CreateBuilder<FluidMove>(steps.Length));
+        var (needs, choice, day, stock) = (provisioned.Needs, provisioned.Choice, provisioned.Day, provisioned.Day.Stock);
+        var (first, unnamed, mixing) = (findings.Count, 0, Duration.Zero);
+        var (lots, moves) = (ImmutableArray.CreateBuilder<PlannedWaste>(steps.Length), ImmutableArray.CreateBuilder<FluidMove>(2 * steps.Length));
+        var classes = SpentClasses.Of(steps, provisioned.Draft.Body);
         foreach (var need in needs)
         {
             var recipe = choice.RecipeOf(need);
             var served = 1 + MostUses(recipe);
             var isMade = recipe is not null || !need.Fluid.IsWater;
+            var (isMixed, isTogether) = (recipe is { Way.Parts.Length: > 1 }, false);
             var from = new FluidPlace(isMade ? FluidPlaceKind.Recipe : FluidPlaceKind.Tap);
-            foreach (var (at, volume) in need.Uses)
+            for (var use = 0; use < need.Uses.Length; use++)
             {
+                var at = need.Uses[use].Step;
                 var step = steps[at];
                 var here = new FluidPlace(FluidPlaceKind.Step, step.Id);
-                Move(need, volume, from, here);
-                Move(need, volume, here, Away(need, step, at, volume, served));
+                var last = lots.Count;
+                for (var filling = 0; filling <= step.Changes; filling++)
+                {
+                    var (whole, again, fresh) = (step.Volume!.Value, filling == 0 ? Again(step) : null, Fresh(step, filling));
+                    if (fresh > UnitsNet.Volume.Zero)
+                    {
+                        moves.Add(isMixed && !isTogether
+                            ? Mixed(need, fresh, from, here, filling, at, UpToEnough(need, steps, use, filling))
+                            : Moved(need, fresh, from, here, filling));
+                        isTogether = fresh < LeastMixed;
+                    }
+
+                    if (again is not null) moves.Add(Moved(need, again.Volume, new(FluidPlaceKind.Step, again.Step), here));
+                    var kept = ServedAgain(steps, step);
+                    if (kept < whole)
+                        moves.Add(Moved(need, whole - kept, here, Away(need, steps, at, filling, whole - kept, served, last), filling));
+                }
             }
 
             if (!isMade) continue;
             var jugs = need.Fluid.IsWater || Amount.Of(need.Dead).Units == 0
                 ? new FluidPlace(FluidPlaceKind.Jugs)
                 : new(FluidPlaceKind.Waste, Destination: stock.RouteOf(need.Fluid.WasteClass).Destination);
-            Move(need, need.Dead, from, jugs);
-            Move(need, need.Spare, from, new(FluidPlaceKind.Reserve));
+            moves.Add(Moved(need, need.Dead, from, jugs));
+            moves.Add(Moved(need, need.Spare, from, new(FluidPlaceKind.Reserve)));
         }
 
         foreach (var need in needs)
         {
-            if (!need.Fluid.IsWater) Pour(need, need.Fluid.WasteClass, need.Dead, "", served: 0);
+            if (!need.Fluid.IsWater) Pour(need, need.Fluid.WasteClass, need.Dead, "", served: 0, lots.Count);
         }
 
         foreach (var use in sundries)
@@ -77,36 +100,67 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
             {
                 var (at, pieces) = use[i];
                 var amount = Amount.Of(pieces);
-                if (RouteOf(@class, amount, served: 0) is { } route) Add(new(@class, amount, route.Way, route.Destination, steps[at].Id) { What = use.Name });
+                if (RouteOf(@class, amount, served: 0) is { } route)
+                    lots.Add(new(@class, amount, route.Way, route.Destination, steps[at].Id) { What = use.Name });
             }
         }
 
         if (unnamed != 0 && !stock.Bench.Stock.IsEmpty)
         {
-            var classes = Argument.Messages("classes", Waste.ByWord.Where(c => (unnamed & (1 << (int)c)) != 0).Select(c => (Message)Waste.Words(c)));
-            findings.Add(Finding.Note(NoContainer.Id, NoContainer.With(classes), NoContainerRemedy));
+            var named = Argument.Messages("classes", Waste.ByWord.Where(c => (unnamed & (1 << (int)c)) != 0).Select(c => (Message)Waste.Words(c)));
+            findings.Add(Finding.Note(NoContainer.Id, NoContainer.With(named), NoContainerRemedy));
+        }
+
+        foreach (var lot in lots)
+        {
+            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) findings.Add(NoteOf(lot, stock));
         }
 
         Distinct.From(findings, first);
-        return new(lots.DrainToImmutable(), moves.DrainToImmutable());
+        return new(lots.DrainToImmutable(), moves.DrainToImmutable()) { Mixing = mixing };
 
-        void Move(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to) =>
-            moves.Add(new(need.Fluid, Grid.On(volume), from, to) { ForImmersion = need.ForImmersion });
+        FluidMove Moved(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to, int filling = 0) =>
+            new(need.Fluid, Grid.On(volume), from, to) { ForImmersion = need.ForImmersion, Filling = filling };
 
-        FluidPlace Away(FluidNeed need, DraftStep step, int at, UnitsNet.Volume volume, int served)
+        FluidMove Mixed(FluidNeed need, UnitsNet.Volume volume, FluidPlace from, FluidPlace to, int filling, int at, UnitsNet.Volume together)
         {
+            var made = together * (need.Made / need.Asked);
+            var (vessel, batches) = MixingVessel.For(steps, at, filling, made, day);
+            var time = WorkMinutes.Mixing(need.Fluid, made, batches);
+            mixing += time;
+            return new(need.Fluid, Grid.On(volume), from, to)
+            {
+                ForImmersion = need.ForImmersion,
+                Filling = filling,
+                MixedIn = vessel?.Name ?? "",
+                Batches = batches,
+                Mixing = time,
+            };
+        }
+
+        FluidPlace Away(FluidNeed need, ImmutableArray<DraftStep> steps, int at, int filling, UnitsNet.Volume volume, int served, int from)
+        {
+            var step = steps[at];
             if (step.Kind is StageKind.Inject) return new(FluidPlaceKind.Body);
-            if (step.Kind is StageKind.House) return new(FluidPlaceKind.FinalVessel);
-            return Pour(need, ClassOf(steps, at), volume, step.Id, Keeps(step, served, stock) ? served : 0) is { } to
+            if (step.Kind is StageKind.House && filling == step.Changes) return new(FluidPlaceKind.FinalVessel);
+            return Pour(need, classes.Of(at, filling), volume, step.Id, Keeps(step, served, stock) ? served : 0, from) is { } to
                 ? new(FluidPlaceKind.Waste, Destination: to.Destination)
                 : new(FluidPlaceKind.TooLittle);
         }
 
-        WasteRoute? Pour(FluidNeed need, WasteClass @class, UnitsNet.Volume volume, string step, int served)
+        // What a step pours off of one class is one lot, however often it is poured.
+        WasteRoute? Pour(FluidNeed need, WasteClass @class, UnitsNet.Volume volume, string step, int served, int from)
         {
             var amount = Amount.Of(volume);
             if (RouteOf(@class, amount, served) is not { } route) return null;
-            Add(new(@class, amount, route.Way, route.Destination, step) { Fluid = need.Fluid, ForImmersion = need.ForImmersion, Uses = served });
+            for (var i = from; i < lots.Count; i++)
+            {
+                if (lots[i].Class != @class) continue;
+                lots[i] = lots[i] with { Amount = lots[i].Amount + amount };
+                return route;
+            }
+
+            lots.Add(new(@class, amount, route.Way, route.Destination, step) { Fluid = need.Fluid, ForImmersion = need.ForImmersion, Uses = served });
             return route;
         }
 
@@ -116,12 +170,6 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
             var route = served > 0 ? stock.KeptFixative! : stock.RouteOf(@class);
             if (!route.IsNamed) unnamed |= 1 << (int)@class;
             return route;
-        }
-
-        void Add(PlannedWaste lot)
-        {
-            lots.Add(lot);
-            if (lot.Way is WasteWay.KeptForReuse or WasteWay.DrainedWhereAllowed) findings.Add(NoteOf(lot, stock));
         }
     }
 
@@ -144,8 +192,41 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         return null;
     }
 
-    private static WasteClass ClassOf(ImmutableArray<DraftStep> steps, int at) =>
-        !steps[at].Fluid!.IsWater ? steps[at].Fluid!.WasteClass : IsAfterFormaldehyde(steps, at) ? WasteClass.Formaldehyde : WasteClass.RinseWater;
+    private static BathAgain? Again(DraftStep step) => (step.Work as SoakWork)?.Again;
+
+    /// <summary>What one filling of a step takes of the recipe or the tap.</summary>
+    private static UnitsNet.Volume Fresh(DraftStep step, int filling) =>
+        filling == 0 && Again(step) is { } again ? step.Volume!.Value - again.Volume : step.Volume!.Value;
+
+    /// <summary>A filling, and with one that is too little to be mixed alone those that follow until there is enough.</summary>
+    private static UnitsNet.Volume UpToEnough(FluidNeed need, ImmutableArray<DraftStep> steps, int use, int filling)
+    {
+        var sum = UnitsNet.Volume.Zero;
+        for (; use < need.Uses.Length; use++, filling = 0)
+        {
+            var step = steps[need.Uses[use].Step];
+            for (; filling <= step.Changes; filling++)
+            {
+                var fresh = Fresh(step, filling);
+                sum += fresh;
+                if (fresh >= LeastMixed) return sum;
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>How much of a step's fluid serves in a later one.</summary>
+    private static UnitsNet.Volume ServedAgain(ImmutableArray<DraftStep> steps, DraftStep step)
+    {
+        if (step.Work is not SoakWork { ServesAgainIn.Length: > 0 }) return UnitsNet.Volume.Zero;
+        foreach (var later in steps)
+        {
+            if (later.Work is SoakWork { Again: { } again } && again.Step == step.Id) return again.Volume;
+        }
+
+        return UnitsNet.Volume.Zero;
+    }
 
     /// <summary>Only fixative that a whole body lay in is kept, and only while it may serve another; what ran out of a body by syringe is not.</summary>
     private static bool Keeps(DraftStep step, int served, PreparedStock stock) =>
@@ -161,18 +242,5 @@ internal sealed record WasteBook(ImmutableArray<PlannedWaste> Lots, ImmutableArr
         }
 
         return most;
-    }
-
-    /// <summary>
-    /// The first water after formalin carries formaldehyde and is collected with it; the washes that follow go where local rules allow. Common practice.
-    /// </summary>
-    private static bool IsAfterFormaldehyde(ImmutableArray<DraftStep> steps, int at)
-    {
-        for (var i = at - 1; i >= 0; i--)
-        {
-            if (steps[i] is { Fluid: { } fluid, Volume: not null }) return fluid.HasFormaldehyde;
-        }
-
-        return false;
     }
 }

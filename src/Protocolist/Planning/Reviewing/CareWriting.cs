@@ -28,8 +28,9 @@ internal static class CareWriting
     // 6.5 to 7.5: common practice.
     private static readonly Phrase TestPh = new("care-test-ph", "test the pH, all jars or a sample: 6.5 to 7.5 is wanted; change the fluid when it turns acid");
 
-    public static ImmutableArray<CareEvent> Events(Draft draft, Bench bench)
+    public static ImmutableArray<CareEvent> Events(Draft draft, StockDay day)
     {
+        var bench = day.Stock.Bench;
         var closed = draft.Steps.LastOrDefault(s => s.Kind is StageKind.Seal or StageKind.House
             && s.When is not null)?.When?.End.InZone(bench.Opening.Zone).Date;
         List<CareRule> own = [];
@@ -38,12 +39,16 @@ internal static class CareWriting
             if (step.Work is SealWork or CareWork) own.AddRange(Own(step));
         }
 
-        var amount = TopUpAmount.Of(draft, bench);
+        var amount = TopUpAmount.Of(draft, day);
         var events = new List<CareEvent>();
-        foreach (var rule in own) events.Add(Dated(rule, closed, bench, amount));
+        foreach (var rule in own)
+        {
+            if (Dated(rule, closed, bench, amount, DoneOf(rule, draft, bench)) is { } still) events.Add(still);
+        }
+
         foreach (var usual in CareRound.Usual)
         {
-            if (Wanted(usual, own, draft)) events.Add(Dated(Worded(usual, draft), closed, bench, amount));
+            if (Wanted(usual, own, draft)) events.Add(Dated(Worded(usual, draft), closed, bench, amount, null)!);
         }
 
         events.Sort(InOrder);
@@ -58,10 +63,25 @@ internal static class CareWriting
         return string.CompareOrdinal(a.Id, b.Id);
     }
 
-    private static CareEvent Dated(CareRule rule, LocalDate? closed, Bench bench, Message amount)
+    /// <summary>When a round of the protocol was done last, by the log; null where nobody logged it.</summary>
+    private static LocalDate? DoneOf(CareRule rule, Draft draft, Bench bench)
     {
+        foreach (var step in draft.Steps)
+        {
+            if (step.IsCare && (rule.Id == step.Id || rule.Id == $"{step.Id}-first") && step.Progress?.Ended is { } done)
+                return done.InZone(bench.Opening.Zone).Date;
+        }
+
+        return null;
+    }
+
+    /// <summary>The dates of a rule that are still to come; null where it comes once and is done.</summary>
+    private static CareEvent? Dated(CareRule rule, LocalDate? closed, Bench bench, Message amount, LocalDate? done)
+    {
+        if (done is not null && rule.Every is null) return null;
         int? months = rule.Every is { } every ? (12 * every.Years) + every.Months : null;
         var dates = closed is { } on ? CareRound.Dates(rule, on, on.PlusYears(HorizonYears), bench.Opening) : new(rule, [], null);
+        if (done is { } last) dates = dates with { Dates = [.. dates.Dates.Where(d => d > last)] };
         return new(rule.Title, dates.Dates.IsEmpty ? dates.ThenFrom : dates.Dates[0], months, rule.Source)
         {
             Id = rule.Id,

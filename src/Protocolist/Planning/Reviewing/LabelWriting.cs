@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Checks.Labels;
 using Protocolist.Findings;
+using Protocolist.Fluids;
 using Protocolist.Planning.Drafting;
 
 namespace Protocolist.Planning.Reviewing;
@@ -30,9 +31,12 @@ internal static class LabelWriting
             specimen.Where is { } where ? Message.Text(where) : NotKnown,
             Collected.With(specimen.CollectedBy is { } collector ? ("collector", collector) : ("collector", NotKnown)),
         };
+        var fixatives = new List<Fluid>();
         foreach (var step in draft.Steps)
         {
-            if (step is { Fluid: { HasFormaldehyde: true }, Kind: StageKind.Immerse }) lines.Add(In(FixedIn, step));
+            if (step is not { Fluid: { HasFormaldehyde: true } fixative, Kind: StageKind.Immerse } || fixatives.Contains(fixative)) continue;
+            fixatives.Add(fixative);
+            lines.Add(In(FixedIn, step));
         }
 
         if (draft.Steps.LastOrDefault(s => s.Kind == StageKind.House && s.Fluid is not null) is { } house)

@@ -9,32 +9,32 @@ using Protocolist.Plans;
 
 namespace Protocolist.Planning.Reviewing;
 
-/// <summary>Sixth pass: the plan is put together and read once more by every check.</summary>
+/// <summary>Seventh pass: the plan is put together and read once more by every check.</summary>
 internal static class ReviewPass
 {
     private static readonly Phrase GetOne = new("vessel-needed", "get a vessel that holds it");
 
     public static (Checked<Plan> Plan, ReviewCase Case) Run(
-        Scheduled scheduled, Provisioned provisioned, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
+        Scheduled scheduled, Accounted accounted, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
     {
-        var review = Case(scheduled, provisioned, stock, wishes, found);
+        var review = Case(scheduled, accounted, stock, wishes, found);
         var plan = review.Plan with { Findings = Sorted(AllChecks.Review(review)) };
         return (new(plan, plan.Findings), review);
     }
 
     /// <summary>The plan without findings, and all that the checks look at.</summary>
-    private static ReviewCase Case(Scheduled scheduled, Provisioned provisioned, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
+    private static ReviewCase Case(Scheduled scheduled, Accounted accounted, PreparedStock stock, PlanWishes wishes, ImmutableArray<Finding> found)
     {
         var (draft, bench) = (scheduled.Draft, stock.Bench);
         var zone = bench.Opening.Zone;
-        var cautions = CautionWriting.Of(draft, provisioned.Choice);
+        var cautions = CautionWriting.Of(draft, accounted.Choice);
         var (steps, reviewed, care) = (
             ImmutableArray.CreateBuilder<Step>(
                 draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>(draft.Steps.Length), ImmutableArray.CreateBuilder<ReviewStep>());
         for (var i = 0; i < draft.Steps.Length; i++)
         {
             var drafted = draft.Steps[i];
-            var step = StepWriting.Write(drafted, provisioned, bench, cautions[i]);
+            var step = StepWriting.Write(drafted, accounted, bench, cautions[i]);
             (drafted.IsCare ? care : reviewed).Add(Reviewed(drafted, step));
             if (!drafted.IsCare) steps.Add(step);
         }
@@ -52,14 +52,14 @@ internal static class ReviewPass
             Start = draft.Steps.Min(s => s.When?.Start)?.InZone(zone).ToOffsetDateTime(),
             End = draft.Steps.Max(s => s.When?.End)?.InZone(zone).ToOffsetDateTime(),
             Steps = steps.DrainToImmutable(),
-            Recipes = provisioned.Recipes,
-            Purchases = provisioned.Purchases,
-            Materials = provisioned.Materials,
-            Costs = provisioned.Costs,
-            Waste = provisioned.Waste,
-            Fluids = provisioned.Moves,
+            Recipes = accounted.Recipes,
+            Purchases = accounted.Purchases,
+            Materials = accounted.Materials,
+            Costs = accounted.Costs,
+            Waste = accounted.Waste,
+            Fluids = accounted.Moves,
             Label = LabelWriting.Lines(draft, zone),
-            Care = CareWriting.Events(draft, bench),
+            Care = CareWriting.Events(draft, accounted.Day),
             Figures = ProvisionFigures.With(draft),
         };
         var review = new ReviewCase(plan, draft.Body, bench, draft.Protocol)
@@ -71,7 +71,7 @@ internal static class ReviewPass
             Tank = draft.Steps.LastOrDefault(s => s is { Kind: StageKind.House, Vessel: not null }) is { } house
                 ? FinalTank.Of(house.Vessel, house.Fluid)
                 : null,
-            Stored = provisioned.Stored,
+            Stored = accounted.Stored,
             Holds = stock.Holds,
             ValueOf = name => plan.Figure(name)?.Answer,
         };

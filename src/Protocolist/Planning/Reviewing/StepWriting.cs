@@ -12,7 +12,7 @@ namespace Protocolist.Planning.Reviewing;
 /// <summary>A drafted step as it stands on the plan.</summary>
 internal static class StepWriting
 {
-    public static Step Write(DraftStep step, Provisioned provisioned, Bench bench, ImmutableArray<Message> cautions) => new()
+    public static Step Write(DraftStep step, Accounted accounted, Bench bench, ImmutableArray<Message> cautions) => new()
     {
         Id = step.Id,
         Kind = step.Kind,
@@ -25,13 +25,16 @@ internal static class StepWriting
         Fluid = step.Fluid?.Name,
         Volume = step.Volume is { } volume ? Grid.On(volume) : null,
         Changes = step.Changes,
+        ChangesAt = step.ChangesAt.IsEmpty ? [] : Moments(step.ChangesAt, bench.Opening.Zone),
+        Change = step.Changes == 0 ? Duration.Zero : WorkMinutes.Change(step, accounted.Draft.Body.Count),
+        Look = step.Looks == 0 ? Duration.Zero : WorkMinutes.Look(accounted.Draft.Body.Count),
         Vessel = step.Vessel?.Vessel.Name,
         Sites = step.Sites.IsEmpty ? [] : ImmutableArray.CreateRange(step.Sites, OnGrid),
         Cuts = step.Cuts.IsEmpty ? [] : ImmutableArray.CreateRange(step.Cuts, OnGrid),
-        Telling = new WorkTelling(step, provisioned.Draft.Body),
-        LookFor = step.Kind == StageKind.Immerse ? step.Stage.LookFor.Add(BodyKind.Of(provisioned.Draft.Body).Look) : step.Stage.LookFor,
+        Telling = new WorkTelling(step, accounted.Draft.Body),
+        LookFor = step.Kind == StageKind.Immerse ? step.Stage.LookFor.Add(BodyKind.Of(accounted.Draft.Body).Look) : step.Stage.LookFor,
         Inspections = step.Inspections.IsEmpty ? [] : Moments(step.Inspections, bench.Opening.Zone),
-        Materials = provisioned.MaterialsOf(step.Id),
+        Materials = accounted.MaterialsOf(step.Id),
         Cautions = cautions,
         Figures = step.Volume is null ? step.Figures : step.Figures.Add(ProvisionFigures.IdOf(step)),
         Source = step.Stage.Source,
@@ -43,6 +46,7 @@ internal static class StepWriting
         },
         Because = step.Because,
         MostInspections = step.Inspections.Length,
+        MostChanges = step.ChangesAt.Length,
     };
 
     private static ImmutableArray<OffsetDateTime> Moments(ImmutableArray<Instant> instants, DateTimeZone zone)

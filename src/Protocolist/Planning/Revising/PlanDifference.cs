@@ -39,6 +39,8 @@ internal static class PlanDifference
     private static readonly Phrase NeedsChanged = new("change.buy.because", "the fluids needed have changed");
     private static readonly Phrase SumChanged = new("change.sum", "{what}: {now} instead of {old}");
     private static readonly Phrase StepsChanged = new("change.sum.because", "the steps have changed");
+    private static readonly Phrase CareDone = new("change.care-done", "is done, and does not come again");
+    private static readonly Phrase CareNext = new("change.care-next", "comes next on {on:day}");
     private static readonly Phrase NotKnown = new("change.not-known", "not known");
     private static readonly Phrase NoDate = new("change.no-date", "at no date");
     private static readonly Phrase AMoment = new("change.moment", "{at:minute}");
@@ -63,10 +65,22 @@ internal static class PlanDifference
         }
 
         changes.AddRange(before.Steps.Where(s => after.Step(s.Id) is null).Select(s => new PlanChange(s.Id, Gone, NotCalledFor)));
+        if (after.End == before.End) changes.AddRange(CaredFor(before, after));
         changes.AddRange(Bought(before, after));
         changes.AddRange(Sums.Select(s => (s.What, Old: s.Of(before.Costs), Now: s.Of(after.Costs))).Where(s => s.Old?.Minor != s.Now?.Minor)
             .Select(s => new PlanChange("", SumChanged.With(("what", s.What), Known("now", s.Now), Known("old", s.Old)), StepsChanged)));
         return [.. changes];
+    }
+
+    /// <summary>Rounds that were ticked off. Where the work itself ends on another day all of them move with it, and nothing is said of each.</summary>
+    private static IEnumerable<PlanChange> CaredFor(Plan before, Plan after)
+    {
+        foreach (var care in before.Care)
+        {
+            var now = after.Care.FirstOrDefault(c => c.Id == care.Id);
+            if (now is null) yield return new(care.Id, CareDone, DateCauses.Log);
+            else if (now.On is { } on && on > care.On) yield return new(care.Id, CareNext.With(("on", on)), DateCauses.Log);
+        }
     }
 
     private static IEnumerable<PlanChange> OfStep(Step? old, Step step, (Message Start, Message End) why)

@@ -64,18 +64,20 @@ internal static class Reviser
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
+        // A round of care long after sealing says nothing of when the work is done that is still open.
+        var until = log.Entries.Where(e => !draft.Steps.Any(s => s.IsCare && s.Id == e.Step)).Select(e => e.Moment).Append(log.Written).Max();
         var made = Pipeline.Finish(
             ProvisionPass.Run(effects.Draft, day, wishes),
             prepared,
-            new(start.LocalDateTime) { By = plan.By, LoggedUntil = log.Until },
+            new(start.LocalDateTime) { By = plan.By, LoggedUntil = until },
             wishes,
             [.. measured.Findings, .. drafted.Findings, .. effects.Findings]);
         var reviewed = made.Plan.Value!;
         var anew = reviewed with
         {
             EarliestStart = start,
-            LoggedUntil = log.Until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
-            Steps = SkippedSteps.PutBack(reviewed.Steps, effects.Skipped, basis, bench),
+            LoggedUntil = until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
+            Steps = SkippedSteps.PutBack(reviewed.Steps, effects.Skipped, AccountPass.Run(basis, basis.Draft), bench),
         };
         return new(Carry.Over(plan, anew), [.. Mismatches(plan, isShelved ? null : shelved, bench), .. unfit, .. anew.Findings]);
     }

@@ -2,6 +2,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -10,10 +11,12 @@ namespace Protocolist.Planning.Revising;
 /// <summary>Signs seen on a soaking body, and the protocol's remedies for them as steps.</summary>
 internal static class SignRules
 {
-    private static readonly Phrase SignWithoutRemedy = new("sign-without-remedy", "the protocol does not say what '{sign}' in '{host}' calls for");
+    private static readonly Phrase SignWithoutRemedy = new(
+        "sign-without-remedy",
+        "the protocol does not say what '{sign}' in '{host}' calls for; what is usual is taken: {remedy}");
     private static readonly Phrase SignWithoutRemedyRemedy = new(
         "sign-without-remedy.remedy",
-        "stop and ask an experienced preparator; add the sign to the protocol's 'watch'");
+        "where in doubt stop and ask an experienced preparator; add the sign to the protocol's 'watch'");
 
     /// <summary>
     /// What is injected or opened late starts its fixation then: two days are the least that handbooks give a body of any size
@@ -27,19 +30,22 @@ internal static class SignRules
 
     public static void Apply(StepsInWork work, LogEntry entry)
     {
+        // Gas is let out before anything is injected, and what is slit and injected is not injected a second time.
+        var lets = entry.Signs.Any(sign => RemedyOf(work, entry, sign)?.Word == "slit-and-inject");
         foreach (var sign in entry.Signs)
         {
             var host = work.Find(entry.Step)!;
-            var remedy = host.Watch?.Signs.FirstOrDefault(s => s.Sign.Word == sign).Remedy;
+            var remedy = RemedyOf(work, entry, sign);
+            if (lets && remedy?.Word == "re-inject") continue;
             if (remedy is null)
             {
+                remedy = Usual(work, sign);
                 work.Say(Finding.Note(
                     "sign-without-remedy",
-                    SignWithoutRemedy.With(("sign", sign), ("host", host.Id)),
+                    SignWithoutRemedy.With(("sign", sign), ("host", host.Id), ("remedy", remedy.Meaning)),
                     SignWithoutRemedyRemedy,
                     entry.Where) with
                 { Subject = host.Id });
-                remedy = Protocols.Remedy.Ask;
             }
 
             var seen = entry.Moment!.Value;
@@ -50,6 +56,14 @@ internal static class SignRules
             Remedy(work, host, remedy, seen, because, entry);
         }
     }
+
+    /// <summary>What the protocol does about a sign; null where it does not say.</summary>
+    private static Remedy? RemedyOf(StepsInWork work, LogEntry entry, string sign) =>
+        work.Find(entry.Step)!.Watch?.Signs.FirstOrDefault(s => s.Sign.Word == sign).Remedy;
+
+    /// <summary>What is usual, or what is done in its place to a body that forbids it.</summary>
+    private static Remedy Usual(StepsInWork work, string sign) =>
+        (Protocols.Remedy.Find(Sign.Find(sign)?.Usual ?? "") ?? Protocols.Remedy.Ask).For(BodyKind.Of(work.Draft.Body).Forbids);
 
     /// <summary>How much longer a soak lasts at the least after something was put right in it.</summary>
     public static Duration SoaksOn(DraftStep host) => Duration.Max(LeastSoak, host.Watch?.Every ?? Duration.Zero);
@@ -99,7 +113,7 @@ internal static class SignRules
         {
             Because = [because],
             NotBefore = seen,
-            During = soaks ? new(host.Id, SoaksOn(host)) : null,
+            During = soaks ? new(host.Id, SoaksOn(host)) { IsChange = remedy.Effect == RemedyEffect.FreshFluid } : null,
         });
         if (soaks) work.Explain(host.Id, because);
         else if (host.IsSoak) Again(work, host, because);

@@ -13,16 +13,17 @@ internal static class SkippedSteps
     /// <summary>Puts them back at their places.</summary>
     /// <param name="steps">The other steps.</param>
     /// <param name="skipped">What was left out.</param>
-    /// <param name="provisioned">What they would have needed.</param>
+    /// <param name="accounted">What they would have needed.</param>
     /// <param name="bench">The workplace.</param>
-    public static ImmutableArray<Step> PutBack(ImmutableArray<Step> steps, ImmutableArray<SkippedStep> skipped, Provisioned provisioned, Bench bench)
+    public static ImmutableArray<Step> PutBack(ImmutableArray<Step> steps, ImmutableArray<SkippedStep> skipped, Accounted accounted, Bench bench)
     {
         var all = steps.ToBuilder();
         foreach (var one in skipped.Reverse())
         {
             var at = one.After is null ? 0 : all.ToList().FindIndex(s => s.Id == one.After) + 1;
-            var step = one.Step with { Fluid = null, Volume = null, Vessel = null, Changes = 0, Inspections = [], When = null };
-            all.Insert(at, StepWriting.Write(step, provisioned, bench, []) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
+            var idle = one.Step with { Inspections = [], ChangesAt = [], LooksBefore = 0, When = null };
+            var step = idle with { Fluid = null, Volume = null, Vessel = null, Changes = 0 };
+            all.Insert(at, StepWriting.Write(step, accounted, bench, []) with { State = StepState.Skipped, Because = [Message.Text(one.Reason)] });
         }
 
         return all.ToImmutable();

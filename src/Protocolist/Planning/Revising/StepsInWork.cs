@@ -80,6 +80,7 @@ internal sealed class StepsInWork
     private DraftStep WithProgress(DraftStep step)
     {
         if (!_entries.Contains(step.Id)) return step;
+        if (step.IsCare) return step with { Progress = new(null, _entries[step.Id].Max(e => e.Moment)) };
         var begun = _entries[step.Id].Select(e => e.Begun).FirstOrDefault(t => t is not null);
         var done = _entries[step.Id].Select(e => e.Done).FirstOrDefault(t => t is not null);
 

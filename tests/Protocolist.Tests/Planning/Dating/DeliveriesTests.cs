@@ -12,7 +12,7 @@ public class DeliveriesTests
     private const string Fixed = "stages:\n  - {stage: task, id: look, last: 1 h}\n  - {stage: immerse, id: fix, fluid: formalin 10 %, ratio: 10, last: 24 h to 90 d, within: 90 d}\n  - {stage: wash, id: wash, fluid: tap water, ratio: 3, last: 24 h}\n  - {stage: house, id: house, fluid: ethanol 70 %vol, ratio: 3}\n";
 
     private static string Bench(double formalin, int formalinDays, double ethanol, int ethanolDays, string more = "") =>
-        FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n{more}");
+        FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: distilled water, id: still, on-hand: 90 L}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n{more}");
 
     private static Plan Of(string bench, Condition? condition = Condition.Frozen, string stages = Fixed) =>
         new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday)).Value!;

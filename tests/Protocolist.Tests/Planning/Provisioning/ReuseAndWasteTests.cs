@@ -41,6 +41,32 @@ public class ReuseAndWasteTests
         Assert.DoesNotContain(plan.Recipes.SelectMany(r => r.Parts), p => p.Stock == "kept");
     }
 
+    /// <summary>At so high a ratio the second water of a small fish holds less than the gram in a litre from which it is hazardous.</summary>
+    [Fact]
+    public void The_first_water_is_collected_with_the_formalin_and_the_next_by_what_it_holds()
+    {
+        var plan = Station.Plan(Station.Wrasse, Station.With(Stock()));
+        var (first, second) = (plan.Fluids.Single(m => m.From.Step == "wash" && m.Filling == 0), plan.Fluids.Single(m => m.From.Step == "wash" && m.Filling == 1));
+
+        Assert.Equal([WasteClass.Formaldehyde, WasteClass.RinseWater], plan.Waste.Where(w => w is { Step: "wash", Fluid: not null }).Select(w => w.Class));
+        Assert.NotEqual(first.To.Destination, second.To.Destination);
+        Assert.Equal(first.Volume, second.Volume);
+    }
+
+    [Fact]
+    public void A_bath_that_hardened_serves_again_and_no_fluid_is_made_for_it_twice()
+    {
+        var shark = Station.Wrasse with { Id = "S-1", Group = "shark", ScientificName = null, Mass = UnitsNet.Mass.FromGrams(250), StandardLength = null, TotalLength = UnitsNet.Length.FromCentimeters(40) };
+        var plan = Station.Plan(shark, Station.With(Stock()));
+        var again = plan.Fluids.Single(m => m.From.Step == "harden" && m.To.Step == "fix");
+
+        Assert.DoesNotContain(plan.Waste, w => w is { Step: "harden", Fluid: not null } && w.Amount.Volume > plan.Step("harden")!.Volume!.Value - again.Volume + UnitsNet.Volume.FromMilliliters(1));
+        Assert.Contains(plan.Step("fix")!.Instructions, i => i.ToString().EndsWith("is the fluid of 'harden', used again.", StringComparison.Ordinal));
+        Assert.Contains(plan.Step("harden")!.Instructions, i => i.ToString() == "Keep the fluid: it serves again in 'fix'.");
+        var fresh = plan.Fluids.Where(m => m.To.Step == "fix" && m.From.Kind == Protocolist.Plans.FluidPlaceKind.Recipe).Sum(m => m.Volume.Milliliters);
+        Assert.Equal((plan.Step("fix")!.Volume!.Value.Milliliters * 2) - again.Volume.Milliliters, fresh, 0.01);
+    }
+
     [Fact]
     public void Fixative_is_kept_where_the_bench_keeps_it_and_its_uses_are_counted()
     {

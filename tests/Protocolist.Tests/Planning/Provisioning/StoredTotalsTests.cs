@@ -39,6 +39,6 @@ public class StoredTotalsTests
         var bench = Bench("zone: UTC\ncurrency: EUR\nstock:\n  - {fluid: ethanol 96 %vol, id: a, on-hand: 1 L, packs: [{size: 5 L, price: 40 EUR}]}\n  - {consumable: needle 18 G, id: n, on-hand: 5}\n");
         var made = new Planner(Shelf(("one", "{group: mammal}", "stages:\n  - {stage: house, id: house, fluid: ethanol 96 %vol, ratio: 3}\n"))).Pipeline.Make(new(Mammal("1.03 kg"), bench, Monday));
 
-        Assert.Equal(6, made.Provisioned!.Stored.Flammable.Liters, 6);
+        Assert.Equal(6, made.Provisioned!.Books.Stored.Flammable.Liters, 6);
     }
 }

@@ -41,10 +41,11 @@ public class SundriesTests
         Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(fix));
         Assert.Equal(["8 gloves (ContaminatedSolids)", "4 goggles", "4 apron"], Needs(fix with { Changes = 3 }));
 
-        // Ten days and a look each three days are three looks.
-        Assert.Equal(["8 gloves (ContaminatedSolids)", "4 goggles", "4 apron"], Needs(fix with { Least = Duration.FromDays(10), Watch = (Duration.FromDays(3), []) }));
-        Assert.Equal(["2002 gloves (ContaminatedSolids)", "1001 goggles", "1001 apron"], Needs(fix with { Least = Duration.FromDays(3000), Watch = (Duration.FromDays(1), []) }));
-        Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(fix with { Least = Duration.FromDays(10), Watch = (Duration.Zero, []) }));
+        // The looks that stand in the calendar, and those that are over.
+        var looks = Enumerable.Range(1, 3).Select(day => NodaTime.Instant.FromUtc(2027, 3, day, 9, 0));
+        Assert.Equal(["8 gloves (ContaminatedSolids)", "4 goggles", "4 apron"], Needs(fix with { Inspections = [.. looks] }));
+        Assert.Equal(["10 gloves (ContaminatedSolids)", "5 goggles", "5 apron"], Needs(fix with { Inspections = [.. looks], LooksBefore = 1 }));
+        Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(fix with { Least = Duration.FromDays(10), Watch = (Duration.FromDays(3), []) }));
         Assert.Equal(["2 gloves (ContaminatedSolids)", "1 goggles", "1 apron"], Needs(Step(StageKind.Bath, "ethanol 50 %vol")));
         Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Wash, "tap water")));
         Assert.Equal(["2 gloves (ContaminatedSolids)"], Needs(Step(StageKind.Pose)));

@@ -51,6 +51,30 @@ public class ReviserTests
     }
 
     [Fact]
+    public void A_round_of_care_in_the_log_moves_no_work_and_is_ticked_off()
+    {
+        var plan = SkerryPoint.Plan(SkerryPoint.Otter);
+        var round = plan.Care.Single(c => c.Id == "round");
+        var after = round.On!.Value.PlusDays(3);
+
+        var revised = SkerryPoint.Revise(plan, FormattableString.Invariant($"  - {{step: first-check, done: {round.On:uuuu-MM-dd}T10:00}}\n  - {{step: round, done: {after:uuuu-MM-dd}T10:00}}"));
+
+        Assert.Equal((plan.Start, plan.End), (revised.Plan.Start, revised.Plan.End));
+        Assert.DoesNotContain(revised.Plan.Care, c => c.Id == "first-check");
+        Assert.True(revised.Plan.Care.Single(c => c.Id == "round").On > after);
+        Assert.Contains(revised.Changes, c => c.ToString().StartsWith("first-check: is done", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Gas_is_let_out_and_a_part_that_is_soft_too_is_injected_once()
+    {
+        var revised = Watched.Revise($"{Watched.InFix}  - {{step: fix, at: 2027-03-04T10:00, signs: [soft, bloated], place: abdomen}}");
+
+        Assert.NotNull(revised.Step("fix-slit-and-inject-1"));
+        Assert.Null(revised.Step("fix-re-inject-1"));
+    }
+
+    [Fact]
     public void What_is_done_stays_at_the_times_and_amounts_of_the_log()
     {
         var revised = SkerryPoint.Revise(SkerryPoint.Plan(SkerryPoint.Otter), Begun).Plan;

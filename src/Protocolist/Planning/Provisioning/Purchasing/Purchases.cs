@@ -71,6 +71,12 @@ internal static class Purchases
         foreach (var demand in way) totals[demand.Product] += demand.Units;
     }
 
+    /// <summary>The cheapest purchase of one product of which so much is wanted; null where the shelf suffices, or it cannot be bought.</summary>
+    /// <param name="product">The product.</param>
+    /// <param name="wanted">How much is wanted; 0 or more.</param>
+    /// <param name="findings">Takes the same as of many.</param>
+    public static Purchase? Of(Product product, long wanted, List<Finding> findings) => PurchaseOf(product, product.LackingOf(wanted), findings);
+
     private static Purchase? PurchaseOf(Product product, long lacking, List<Finding> findings)
     {
         if (lacking == 0) return null;
