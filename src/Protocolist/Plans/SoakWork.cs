@@ -16,6 +16,9 @@ internal sealed record SoakWork(bool Runs) : StepWork
     /// <summary>What the body does that floats, or may; null for one that sinks.</summary>
     public Afloat? Afloat { get; init; }
 
+    /// <summary>The posture, where no step before sets it.</summary>
+    public SetPosture? Posture { get; init; }
+
     private static readonly Phrase Fluid = new("soak.fluid", "{volume} of {fluid}{where}{running}{changes}.");
     private static readonly Phrase In = new("soak.in", " in {vessel}, {arrangement}");
     private static readonly Phrase Slowly = new("soak.running", ", slowly running");
@@ -46,6 +49,7 @@ internal sealed record SoakWork(bool Runs) : StepWork
                 ("changes", step.Changes switch { 0 => default, 1 => ChangedOnce, var n => Changed.With(("changes", n)) }));
         }
 
+        foreach (var sentence in Posture?.Told ?? []) yield return sentence;
         if (Afloat is { } afloat)
         {
             yield return (afloat.Surely ? Floats : MayFloat).With(

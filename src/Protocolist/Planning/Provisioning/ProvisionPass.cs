@@ -64,6 +64,7 @@ internal static class ProvisionPass
     public static Provisioned Run(Draft draft, StockDay day, PlanWishes wishes)
     {
         var findings = new List<Finding>();
+        draft = draft with { Posture = PostureChoice.For(draft, day, wishes) };
         var steps = Housed(draft, day, wishes, findings);
         findings.AddRange(day.TakenVessels.AsSpan());
         if (!wishes.Vessels.IsEmpty) WishedVessel.Unmet(wishes, steps, draft, day, findings);
@@ -74,7 +75,7 @@ internal static class ProvisionPass
         var books = MaterialBooks.Of(choice, sundries, at => steps[at].Id, day, findings);
         VesselPurchases.Book(books, steps, day, findings);
         var waste = WasteBook.Of(needs, choice, sundries, steps, day.Stock, findings);
-        var provisioned = draft with { Steps = Finished(steps, draft.Body, waste) };
+        var provisioned = draft with { Steps = Finished(steps, draft, waste) };
         var careFluid = CareFluid.Of(provisioned, choice, books, day.Stock);
         var costs = CostBook.Of(CostParts.Of(provisioned, books, sundries, waste.Lots, careFluid), day.Stock, findings);
         NotListed(sundries, day, findings);
@@ -117,7 +118,7 @@ internal static class ProvisionPass
     {
         if (step.Fluid is null) step = step with { Fluid = Fluid.TapWater };
         var wished = wishes.Vessels.IsEmpty ? null : WishedVessel.For(step, wishes, draft, day);
-        var outcome = wished is null ? VesselChoice.For(step, draft.Body, day) : new(wished, null, wished.Findings);
+        var outcome = wished is null ? VesselChoice.For(step, draft.Body, draft.Posture!.Body, day) : new(wished, null, wished.Findings);
         if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
 
         // By the ratio alone where no vessel is listed or none fits.
@@ -125,12 +126,16 @@ internal static class ProvisionPass
     }
 
     /// <summary>Every step with what is done in it settled by vessels and stock.</summary>
-    private static ImmutableArray<DraftStep> Finished(ImmutableArray<DraftStep> steps, BodyMeasure body, WasteBook waste)
+    private static ImmutableArray<DraftStep> Finished(ImmutableArray<DraftStep> steps, Draft draft, WasteBook waste)
     {
         var finished = ImmutableArray.CreateBuilder<DraftStep>(steps.Length);
+        var isPosed = steps.Any(s => s.Work is PoseWork);
         foreach (var step in steps)
         {
-            var work = Finished(step.Work, body, steps, waste);
+            var work = Finished(step.Work, draft, steps, waste);
+            if (!isPosed && work is SoakWork soak && step.Kind == StageKind.Immerse)
+                (work, isPosed) = (soak with { Posture = draft.Posture }, true);
+
             finished.Add(ReferenceEquals(work, step.Work) ? step : step with { Work = work });
         }
 
@@ -138,10 +143,11 @@ internal static class ProvisionPass
     }
 
     /// <summary>Where this bench puts a spent fluid; how the body is held in the vessel that was chosen, and how that is closed.</summary>
-    private static StepWork Finished(StepWork work, BodyMeasure body, ImmutableArray<DraftStep> steps, WasteBook waste) => work switch
+    private static StepWork Finished(StepWork work, Draft draft, ImmutableArray<DraftStep> steps, WasteBook waste) => work switch
     {
         DiscardWork discard when waste.PouredOff(discard.Of) is { } routed => discard with { Routed = routed },
-        MountWork mount => mount with { Chosen = FinalVessel.MountFor(body, steps) },
+        MountWork mount => mount with { Chosen = FinalVessel.MountFor(draft.Body, draft.Posture!.Body, steps) },
+        PoseWork pose => pose with { Posture = draft.Posture },
         SealWork seal => seal with { Chosen = FinalVessel.ClosingFor(steps, seal) },
         _ => work,
     };
