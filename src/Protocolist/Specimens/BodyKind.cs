@@ -65,7 +65,7 @@ internal sealed class BodyKind
         "whole",
         Gestures.None,
         "Lower the specimen slowly, one end first.",
-        "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
+        "Press it gently, so that fluid takes the place of the air in its cavities.",
         "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
         "pin or tie it on a tray until it is hard",
         "press out what air its openings give, then lay a glass plate over it or tie the weight on where it does not show",

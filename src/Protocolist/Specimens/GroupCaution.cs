@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Protocolist.Findings;
 
 namespace Protocolist.Specimens;
@@ -7,4 +8,8 @@ namespace Protocolist.Specimens;
 /// <param name="IsLegal">True where it is about the law, false where it is about health.</param>
 /// <param name="Text">What it is, and what it asks for. Local law and licensed practice come first.</param>
 /// <param name="Source">Who says so.</param>
-public sealed record GroupCaution(string Id, bool IsLegal, Phrase Text, string Source);
+public sealed record GroupCaution(string Id, bool IsLegal, Phrase Text, string Source)
+{
+    /// <summary>The finer groups that it is of: whoever names another finer group is spared it. Empty where it is of all.</summary>
+    internal ImmutableArray<string> Of { get; init; } = [];
+}

@@ -67,7 +67,7 @@ public class InstructionsTests
                 "At least 2.91 L of ethanol 70 %vol.",
                 "Fill about half.",
                 "Lower the specimen slowly, one end first.",
-                "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
+                "Press it gently, so that fluid takes the place of the air in its cavities.",
                 "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
                 "Top up to the level.",
             ],

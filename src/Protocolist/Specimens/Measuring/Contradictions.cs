@@ -13,6 +13,9 @@ internal static class Contradictions
     // Frozen, thawed, bloated or rotting bodies have lost or taken up what a scale cannot tell: wider, and never an error. Judgement.
     private const double NotFresh = 1.5;
 
+    // A relation that takes in more says little of a slip by a pound or an inch: judgement.
+    private const double SharpAccept = 3.2;
+
     // Nine tenths lie within a shape's spread, nearly all within this power of it: 2.576 / 1.645.
     private const double NinetyNineOfNinety = 1.57;
 
@@ -104,7 +107,7 @@ internal static class Contradictions
         }
 
         if (relation.Length == LengthKind.Disc) slips.Add(new(RadiusGiven, Math.Pow(2, -power)));
-        var remedy = Slip.Remedy(ratio, relation.Within90 * doubt, slips);
+        var remedy = Slip.Remedy(ratio, Math.Max(relation.Within90, Math.Sqrt(relation.Accept)) * doubt, slips, isSharp: relation.Accept <= SharpAccept);
         findings.Add(Judged(
             "mass-against-length", "mass", ByLength.With(facts), ratio, tolerance, FinerWords.With(remedy, group, relation, kinds), IsFresh(s)));
     }
