@@ -68,7 +68,7 @@ internal sealed class BodyKind
         "Press it gently, so that fluid takes the place of the air in its cavities.",
         "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
         "pin or tie it on a tray until it is hard",
-        "press out what air its openings give, then lay a glass plate over it or tie the weight on where it does not show",
+        "press out what air its openings give, then lay a glass plate over it, or tie a weight on where it does not show",
         "no part out of the fluid, belly not swollen, no smell of rot",
         "muscle or liver");
 
@@ -172,12 +172,12 @@ internal sealed class BodyKind
     public static BodyKind SoftLimbed { get; } = new(
         "soft-limbed",
         Gestures.Press | Gestures.Pin,
-        "Let the body in first and draw the limbs in after it, side by side and uncrossed.",
+        "Let the body in first and draw the limbs in after it, as they were laid.",
         "Run fluid into its openings with a wide pipette or a hose, so that it takes the place of the air.",
         "Free the bubbles between limbs and suckers with a wet brush.",
         "hold the limbs with glass rods in a tray of fluid until they keep",
         "run the air out of its openings with fluid; if it still floats, lay a piece of gauze and a glass plate over it",
-        "limbs uncrossed, openings full of fluid, skin not slipping",
+        "limbs as they were laid, openings full of fluid, skin not slipping",
         "a snip from the tip of one limb");
 
     /// <summary>Bags with an opening: sea squirts, sea cucumbers, anemones, eggs with a window.</summary>

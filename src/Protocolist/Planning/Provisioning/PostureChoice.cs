@@ -28,9 +28,7 @@ internal static class PostureChoice
         foreach (var way in ways.AsSpan()[1..])
         {
             var fluid = Of(way, draft, day, wishes);
-            var better = fluid.Steps > least.Steps
-                || (fluid.Steps == least.Steps && fluid.Warnings <= least.Warnings && fluid.Volume < SavedShare * least.Volume);
-            if (better) (taken, least) = (way, fluid);
+            if (IsBetter(fluid, least)) (taken, least) = (way, fluid);
         }
 
         if (taken.Posture == ways[0].Posture) return new(taken, default);
@@ -40,6 +38,12 @@ internal static class PostureChoice
                 ("word", ways[0].Posture.Id));
         return new(taken, why);
     }
+
+    /// <summary>More steps have a vessel; else vessels with less to be said against them for less fluid, or as good ones for much less.</summary>
+    private static bool IsBetter(in (int Steps, int Warnings, double Volume) way, in (int Steps, int Warnings, double Volume) than) =>
+        way.Steps != than.Steps ? way.Steps > than.Steps
+        : way.Warnings != than.Warnings ? way.Warnings < than.Warnings && way.Volume < than.Volume
+        : way.Volume < SavedShare * than.Volume;
 
     /// <summary>The steps that have a vessel for it, what is to be said against those vessels, and their fluid in all.</summary>
     private static (int Steps, int Warnings, double Volume) Of(PosedBody way, Draft draft, StockDay day, PlanWishes wishes)

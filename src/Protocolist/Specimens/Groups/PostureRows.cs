@@ -129,7 +129,7 @@ internal static class PostureRows
         ["octopus"] =
         [
             Of("octopus.arms-straight", "lay the arms straight and side by side, in front of the head", Practice),
-            Of("octopus.arms-curled", "curl the arms under the body, suckers in", Unsure) with { LengthPer = 1.6, WidthPer = 1.3 },
+            Of("octopus.arms-curled", "curl the arms under the body, suckers in", Unsure) with { LengthPer = 1.6, WidthPer = 1 },
         ],
         ["sea-star"] = [Of("sea-star.flat", "lay it flat, arms straight", Practice)],
         ["brittle-star"] =
