@@ -114,6 +114,16 @@ public class BodyMeasureTests
         Assert.DoesNotContain("ounces", Assert.Single(cucumber.Findings).Remedy.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>Bony fishes scatter by six: four times the usual mass may be one, and a slip; it is said, and nobody is stopped.</summary>
+    [Fact]
+    public void Mass_within_what_a_wide_relation_takes_in_is_said_where_it_is_far_out()
+    {
+        var said = Assert.Single(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(380) }).Findings);
+        Assert.Equal((Severity.Note, "mass-against-length"), (said.Severity, said.Id));
+        Assert.Contains("38 g rather than 380 g", said.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Empty(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(250) }).Findings);
+    }
+
     /// <summary>A ray's "length" is tip to tip, its disc is measured across; a length that only follows from another never makes the thickness less sure.</summary>
     [Fact]
     public void Length_of_a_ray_is_not_its_width()

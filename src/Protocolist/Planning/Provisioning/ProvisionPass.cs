@@ -4,7 +4,6 @@ using Protocolist.Findings;
 using Protocolist.Fluids;
 using Protocolist.Planning.Drafting;
 using Protocolist.Plans;
-using Protocolist.Specimens;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using Protocolist.Findings;
 using static Protocolist.Specimens.Groups.Source;
 
 namespace Protocolist.Specimens.Groups;
