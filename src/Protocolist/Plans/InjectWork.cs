@@ -11,7 +11,9 @@ namespace Protocolist.Plans;
 internal sealed record InjectWork(ImmutableArray<InjectionSite> Sites, InjectionPlan? Plan) : StepWork
 {
     private static readonly Phrase SoMuchInAll = new("inject.in-all", "{volume} in all; stop at a site when the part is firm or fluid runs back.");
-    private static readonly Phrase Region = new("inject.region", "{region}: {sites} {sites|site|sites} of {each}{usual}, {total:mix} in all; {tool}{where}.");
+    private static readonly Phrase Region = new(
+        "inject.region", "{region}: {sites} {sites|site|sites} of {each}{usual}, {total:mix} in all; {tool}{fills}{where}.");
+    private static readonly Phrase Refilled = new("inject.refilled", ", filled {fills} times a site");
     private static readonly Phrase Less = new("inject.less-than-usual", " (less than the usual {least}: the region is small)");
     private static readonly Phrase Where = new("inject.where", "; {at}");
 
@@ -41,6 +43,7 @@ internal sealed record InjectWork(ImmutableArray<InjectionSite> Sites, Injection
                 ("usual", site.PerSite < site.PerSiteLow * Rounding ? Less.With(("least", site.PerSiteLow)) : default),
                 ("total", site.Total),
                 ("tool", site.Tool),
+                ("fills", Syringe.Fills(site.PerSite.Milliliters, site.SyringeMl) is > 1 and var fills ? Refilled.With(("fills", fills)) : default),
                 ("where", !site.At.IsEmpty ? Where.With(("at", site.At)) : default));
         }
     }

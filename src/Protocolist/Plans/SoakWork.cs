@@ -16,6 +16,9 @@ internal sealed record SoakWork(bool Runs) : StepWork
     /// <summary>What the body does that floats, or may; null for one that sinks.</summary>
     public Afloat? Afloat { get; init; }
 
+    /// <summary>The posture, where no step before sets it.</summary>
+    public SetPosture? Posture { get; init; }
+
     /// <summary>The bath whose fluid serves here again, and how much of it; null where all is fresh.</summary>
     public BathAgain? Again { get; init; }
 
@@ -39,8 +42,8 @@ internal sealed record SoakWork(bool Runs) : StepWork
         "soak.may-float", "With much air in it it floats: about {body:0 g/L}, and the fluid has {in:0 g/L}. If it does, {how}.");
 
     private static readonly Phrase Weight = new("soak.weight", "About {glass:two g} of glass holds it down.");
-    private static readonly Phrase LookAgain = new(
-        "soak.look-again", "Look again after an hour and after a day; when it sinks by itself the weight comes off.");
+    private static readonly Phrase LookAgain = new("soak.look-again", "Look again after an hour and after a day, until it sinks by itself.");
+    private static readonly Phrase WeightOff = new("soak.weight-off", "Then the weight comes off.");
 
     public override IEnumerable<Message> Instructions(StepFacts step)
     {
@@ -56,6 +59,7 @@ internal sealed record SoakWork(bool Runs) : StepWork
 
         if (Again is { } again) yield return OfIt.With(("volume", again.Volume), Argument.Id("step", again.Step));
         if (ServesAgainIn.Length > 0) yield return KeepIt.With(Argument.Id("step", ServesAgainIn));
+        foreach (var sentence in Posture?.Told ?? []) yield return sentence;
         if (Afloat is { } afloat)
         {
             yield return (afloat.Surely ? Floats : MayFloat).With(
@@ -64,6 +68,7 @@ internal sealed record SoakWork(bool Runs) : StepWork
                 ("how", step.Animals > 1 ? BodyKind.KeepLotUnder : step.Body.KeepUnder));
             if (afloat.IsWeighted) yield return Weight.With(("glass", Mass.FromKilograms(afloat.GlassKg)));
             yield return LookAgain;
+            if (afloat.IsWeighted) yield return WeightOff;
         }
 
         if (step.Vessel is { } fitted && step.Kind != StageKind.Wash) yield return FillTo.With(("before", fitted.LevelBefore), ("after", fitted.LevelAfter));

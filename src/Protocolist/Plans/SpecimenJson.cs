@@ -48,6 +48,7 @@ internal sealed class SpecimenJson : PartJson<Specimen>
         ("where", s => s.Where, (s, v) => s with { Where = v }),
         ("howObtained", s => s.HowObtained, (s, v) => s with { HowObtained = v }),
         ("collectedBy", s => s.CollectedBy, (s, v) => s with { CollectedBy = v }),
+        ("posture", s => s.Posture, (s, v) => s with { Posture = v }),
         ("notes", s => s.Notes, (s, v) => s with { Notes = v }),
     ];
 

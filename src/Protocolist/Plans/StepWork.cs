@@ -55,11 +55,31 @@ internal sealed record PoseWork(bool IsTold) : StepWork
 {
     private static readonly Phrase ByKind = new("pose.by-kind", "{how:sentence}");
 
+    /// <summary>The posture that the vessels were chosen for.</summary>
+    public SetPosture? Posture { get; init; }
+
     public static PoseWork Told { get; } = new(IsTold: true);
 
     public static PoseWork Untold { get; } = new(IsTold: false);
 
-    public override IEnumerable<Message> Instructions(StepFacts step) => IsTold ? [] : [ByKind.With(("how", step.Body.Pose))];
+    public override IEnumerable<Message> Instructions(StepFacts step) => 
+        [.. Posture?.Told ?? [], .. IsTold ? [] : (Message[])[ByKind.With(("how", step.Body.Pose))]];
+}
+
+/// <summary>The posture that was decided on: what the step that sets it tells, and what every vessel from there on was chosen for.</summary>
+/// <param name="Body">The body in it.</param>
+/// <param name="Why">Why it is not the customary one; nothing where it is.</param>
+internal sealed record SetPosture(PosedBody Body, Message Why)
+{
+    private static readonly Phrase How = new("pose.posture", "{how:sentence}");
+    private static readonly Phrase Layered = new("pose.coil", "{how}; {layers} {layers|layer|layers}, {across:0 mm} across");
+
+    /// <summary>What is done, and why; nothing where nothing is done.</summary>
+    public ImmutableArray<Message> Told => Body.Posture.IsLeft ? [] : Why.IsEmpty ? [How.With(("how", Done))] : [How.With(("how", Done)), Why];
+
+    private Message Done => Body.Layers == 0
+        ? Body.Posture.Told
+        : Layered.With(("how", Body.Posture.Told), ("layers", Body.Layers), ("across", Body.Length));
 }
 
 /// <summary>Labels.</summary>

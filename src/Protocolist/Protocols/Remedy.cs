@@ -39,17 +39,22 @@ internal sealed record Remedy(string Word, Phrase Meaning, Phrase Title, Duratio
     [
         Of(
             "re-inject",
-            "cut the soft part open a little and inject it again at once, and soak on",
-            "Inject the soft part again",
+            "cut the soft part open a little and inject it at once, and soak on",
+            "Inject the soft part",
             30,
             RemedyEffect.Injection) with { Gestures = Gestures.Cut | Gestures.Inject, Gentler = "prolong" },
         Of(
             "slit-and-inject",
-            "slit the swollen part, let the gas out, and inject it again at once",
-            "Slit the swollen part and inject it again",
+            "slit the swollen part, let the gas out, and inject it at once",
+            "Slit the swollen part and inject it",
             30,
             RemedyEffect.Injection) with { Gestures = Gestures.Cut | Gestures.Inject, Gentler = "change-fluid" },
-        Of("press-out-air", "open a small cut, hold the body under and press until no more air comes", "Press the air out", 20, RemedyEffect.Task) with
+        Of(
+            "press-out-air",
+            "hold it under; if it floats still after a day, open a small cut and press it under the fluid until no more air comes",
+            "Press the air out",
+            20,
+            RemedyEffect.Task) with
         {
             Gestures = Gestures.Cut | Gestures.Press, Gentler = "hold-under",
         },

@@ -87,9 +87,9 @@ internal static class Questions
 
     private static readonly Phrase FitTheBody = new("absurd-amount.body.remedy", "make it depend on the specimen's size, or narrow the class");
 
-    /// <summary>Set against the body. Animals that are left whole by custom are not injected, whatever the protocol's volumes are.</summary>
+    /// <summary>Set against the body: a dose is what is injected, into the cavity alone of what custom leaves whole.</summary>
     private static readonly Question TooLargeADose = Beside(
-        (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > MostDoseM3PerKg * SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
+        (body, v) => v.Quantity.Low > MostDoseM3PerKg * SpecimenValues.Measure(body, "specimen.lot-mass").Middle,
         new("absurd-amount.dose", "is more than half a litre for each kg of animal"),
         new("absurd-amount.dose.remedy", "check the units; 63 to 286 mL/kg is published"));
 
@@ -98,6 +98,7 @@ internal static class Questions
         new("absurd-amount.longer", "is longer than the whole animal"),
         FitTheBody);
 
+    /// <summary>What is usual at a site is no amount: a body so small that custom leaves it whole has its share of the dose.</summary>
     private static readonly Question LargerThanTheBody = Beside(
         (body, v) => !InjectionPlan.LeftWhole(body) && v.Quantity.Low > body.Volume.High.CubicMeters,
         new("absurd-amount.larger", "is more than the whole animal holds"),

@@ -65,10 +65,10 @@ internal sealed class BodyKind
         "whole",
         Gestures.None,
         "Lower the specimen slowly, one end first.",
-        "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
+        "Press it gently, so that fluid takes the place of the air in its cavities.",
         "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
-        "pin or tie it on a tray in the posture that the final vessel needs",
-        "press out what air its openings give, then lay a glass plate over it or tie the weight on where it does not show",
+        "pin or tie it on a tray until it is hard",
+        "press out what air its openings give, then lay a glass plate over it, or tie a weight on where it does not show",
         "no part out of the fluid, belly not swollen, no smell of rot",
         "muscle or liver");
 
@@ -139,7 +139,7 @@ internal sealed class BodyKind
         "Let it slide in on its back along the glass, legs last.",
         "Swirl it for a minute, so that the air comes out of its breathing holes; a drop of detergent or strong alcohol helps.",
         "Free the bubbles under whatever lies folded with a soft brush.",
-        "spread legs, and wings where it has them, with a brush on a wet pad before they stiffen",
+        "set legs, and wings where it has them, with a brush on a wet pad before they stiffen",
         "hold it under with a plug of gauze until it is wetted; it sinks by itself then",
         "under the fluid with every leg, fluid not brown",
         "one leg of the left side");
@@ -163,7 +163,7 @@ internal sealed class BodyKind
         "Let it in aslant, the highest opening last, so that fluid follows under the armour.",
         "Tip it from side to side under the fluid until no more air comes from the openings and joints.",
         "Free the bubbles between spines, legs or plates with a brush.",
-        "fold or spread its limbs in a tray, held by glass rods, as the final vessel needs",
+        "hold its limbs with glass rods in a tray until they keep",
         "tip it once more to let the air out, then lay a glass plate over it",
         "no air at the openings, joints firm, fluid not brown or milky",
         "muscle from a limb or from the edge of an opening");
@@ -172,12 +172,12 @@ internal sealed class BodyKind
     public static BodyKind SoftLimbed { get; } = new(
         "soft-limbed",
         Gestures.Press | Gestures.Pin,
-        "Let the body in first and draw the limbs in after it, side by side and uncrossed.",
+        "Let the body in first and draw the limbs in after it, as they were laid.",
         "Run fluid into its openings with a wide pipette or a hose, so that it takes the place of the air.",
         "Free the bubbles between limbs and suckers with a wet brush.",
-        "lay the limbs side by side in a tray of fluid, held by glass rods until they keep",
+        "hold the limbs with glass rods in a tray of fluid until they keep",
         "run the air out of its openings with fluid; if it still floats, lay a piece of gauze and a glass plate over it",
-        "limbs uncrossed, openings full of fluid, skin not slipping",
+        "limbs as they were laid, openings full of fluid, skin not slipping",
         "a snip from the tip of one limb");
 
     /// <summary>Bags with an opening: sea squirts, sea cucumbers, anemones, eggs with a window.</summary>
@@ -231,7 +231,7 @@ internal sealed class BodyKind
         "Let it slide in from a strip of glass or plastic that it lies on, without a bend that it does not have already.",
         "Roll it on the strip under the fluid; a soft body holds little air.",
         "Stroke the bubbles off with a wet brush.",
-        "lay it straight, or in one wide turn, between two glass rods in a flat dish",
+        "hold it between two glass rods in a flat dish",
         "lay a strip of gauze over it; it sinks when the slime is off",
         "straight and smooth, no slime round it, no swelling",
         "a piece of the hind end");

@@ -75,6 +75,7 @@ internal sealed record BodyMeasure
     /// <summary>The same for a specimen whose sizes are known to be sound, such as one that stands for a class.</summary>
     internal static Checked<BodyMeasure> Estimated(Specimen specimen, TaxonGroup group, List<Finding> findings, Kinds? kinds = null)
     {
+        if (group.LengthIsTotal && specimen is { Length: { } tipToTip, TotalLength: null }) specimen = specimen with { Length = null, TotalLength = tipToTip };
         var length = BodyLength.Of(specimen, group, findings);
         var half = BodyThickness.Measured(specimen, group.Shape);
         var by = BodyLength.Relation(specimen, group, length);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using Protocolist.Findings;
 
@@ -26,4 +27,7 @@ public sealed record GroupCaution(string Id, bool IsLegal, Phrase Text, string S
         ArgumentException.ThrowIfNullOrWhiteSpace(text, name);
         return text;
     }
+
+    /// <summary>The finer groups that it is of: whoever names another finer group is spared it. Empty where it is of all.</summary>
+    internal ImmutableArray<string> Of { get; init; } = [];
 }

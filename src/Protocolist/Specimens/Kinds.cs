@@ -133,7 +133,7 @@ public sealed class Kinds
         var named = string.IsNullOrWhiteSpace(group) ? null : Find(group.Trim());
         if (named is null && !string.IsNullOrWhiteSpace(group))
             findings.Add(Finding.Error("unknown-group", UnknownGroup.With(("group", Excerpt.Of(group))), Suggestion.For(group.Trim(), _byId.Keys)));
-        var meant = string.IsNullOrWhiteSpace(higherTaxon) ? null : FromTaxa(higherTaxon, named is null ? Severity.Error : Severity.Warning, findings);
+        var meant = string.IsNullOrWhiteSpace(higherTaxon) ? null : FromTaxa(higherTaxon, named, findings);
         var agreed = named is null ? meant : meant is null || named.IsA(meant.Id) ? named : meant.IsA(named.Id) ? meant : null;
         if (agreed is null && named is not null && meant is not null)
         {
@@ -149,10 +149,12 @@ public sealed class Kinds
     }
 
     /// <summary>The most specific of the groups that the names mean, where they lie on one line of the tree.</summary>
-    private TaxonGroup? FromTaxa(string taxa, Severity unknownIs, List<Finding> findings)
+    private TaxonGroup? FromTaxa(string taxa, TaxonGroup? named, List<Finding> findings)
     {
         var names = taxa.Split([';', ',', '>', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        var meant = names.Select(FindByTaxon).OfType<TaxonGroup>().ToImmutableArray();
+        var all = names.Select(n => (Name: n, Group: FindByTaxon(n))).Where(n => n.Group is not null).ToImmutableArray();
+        var within = all.Select(n => n.Group!).Append(named).SelectMany(g => g?.Within ?? []).ToImmutableArray();
+        var meant = all.Where(n => !within.Contains(n.Name, StringComparer.OrdinalIgnoreCase)).Select(n => n.Group!).ToImmutableArray();
         var deepest = meant.MaxBy(g => g.Depth);
         if (deepest is not null && meant.FirstOrDefault(g => !deepest.IsA(g.Id)) is { } other)
         {
@@ -161,10 +163,12 @@ public sealed class Kinds
             return null;
         }
 
-        if (deepest is null && names.Length > 0)
+        if (all.IsEmpty && names.Length > 0)
         {
             var near = names.Select(n => Suggestion.Nearest(n, _byTaxon.Keys)).FirstOrDefault(n => n is not null);
-            findings.Add(new("unknown-higher-taxon", unknownIs, UnknownTaxon.With(("taxa", taxa)), near is null ? UnknownTaxonRemedy : Suggestion.Of(near)));
+            findings.Add(new(
+                "unknown-higher-taxon", named is null ? Severity.Error : Severity.Warning, UnknownTaxon.With(("taxa", taxa)),
+                near is null ? UnknownTaxonRemedy : Suggestion.Of(near)));
         }
 
         return deepest;

@@ -124,6 +124,9 @@ public sealed record Specimen
     /// <summary>What it is for; null where that is open.</summary>
     public IntendedUse? IntendedUse { get; init; }
 
+    /// <summary>How it shall be laid: a word that its group has for a posture, such as <c>wings-spread</c>; null where custom decides.</summary>
+    public string? Posture { get; init; }
+
     /// <summary>Anything else worth keeping with it.</summary>
     public string? Notes { get; init; }
 

@@ -44,6 +44,7 @@ internal sealed class SpecimenLimits : AbstractValidator<Specimen>
         RuleFor(s => s.Where).IsLine();
         RuleFor(s => s.HowObtained).IsLine();
         RuleFor(s => s.CollectedBy).IsLine();
+        RuleFor(s => s.Posture).IsLine();
         RuleForEach(s => s.Permits).IsLine();
         RuleFor(s => s.Notes).IsProse();
     }

@@ -112,6 +112,7 @@ public static class SpecimenReader
             CollectedBy = fields.Scalar("collected-by")?.Value,
             Permits = [.. fields.Texts("permits").Select(p => p.Value)],
             IntendedUse = fields.Choice<IntendedUse>("intended-use"),
+            Posture = fields.Scalar("posture")?.Value,
             Notes = fields.Prose("notes")?.Value,
         };
         fields.Entry("format");

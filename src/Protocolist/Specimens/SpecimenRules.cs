@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Protocolist.Findings;
 using Protocolist.Quantities;
+using Protocolist.Specimens.Groups;
 using Protocolist.Specimens.Measuring;
 using UnitsNet;
 
@@ -54,6 +55,7 @@ internal static class SpecimenRules
     private static readonly Phrase DiedLater = new("died-after-found", "it died on {died:day}, after it was found dead on {found:day}");
     private static readonly Phrase DiedLaterRemedy = new(
         "died-after-found.remedy", "correct one of the dates; if it was taken alive, found-on is the day it was dead in hand");
+    private static readonly Phrase UnknownPosture = new("unknown-posture", "{group:a} is never laid '{posture}'; custom decides in its place");
     private static readonly Phrase NotGiven = new("not-given", "(none)");
 
     public static readonly SpecimenRule[] All =
@@ -116,6 +118,13 @@ internal static class SpecimenRules
         var before = findings.Count;
         var group = kinds.Resolve(specimen.Group, specimen.HigherTaxon, findings);
         for (var i = before; i < findings.Count; i++) findings[i] = findings[i] with { Subject = SubjectOf(findings[i]) };
+        if (group is not null && specimen.Posture is { } posture && PostureRows.Of(group) is var own && !own.Any(p => p.Id == posture))
+        {
+            findings.Add(Finding.Warning(
+                "unknown-posture", UnknownPosture.With(("group", group.Name), ("posture", posture)), Suggestion.For(posture, [.. own.Select(p => p.Id)])) with
+            { Subject = "posture" });
+        }
+
         return group;
     }
 

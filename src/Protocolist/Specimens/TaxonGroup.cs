@@ -15,10 +15,12 @@ public sealed class TaxonGroup
         Parent = parent;
         Depth = parent is null ? 0 : parent.Depth + 1;
         Taxa = row.Taxa;
+        Within = [.. parent?.Within ?? [], .. row.Within];
         DensityKgPerM3 = row.DensityKgPerM3 ?? parent?.DensityKgPerM3 ?? throw Missing(row, nameof(DensityKgPerM3));
         WaterFraction = row.WaterFraction ?? parent?.WaterFraction ?? throw Missing(row, nameof(WaterFraction));
         Shape = row.Shape ?? parent?.Shape ?? throw Missing(row, nameof(Shape));
         Length = row.Length ?? parent?.Length ?? throw Missing(row, nameof(Length));
+        LengthIsTotal = row.LengthIsTotal ?? parent?.LengthIsTotal ?? false;
         TotalPerLength = row.TotalPerLength ?? (row.Length is null ? parent?.TotalPerLength : null);
         OtherLengths = !row.OtherLengths.IsDefault ? row.OtherLengths : row.Length is null ? parent?.OtherLengths ?? [] : [];
         LengthMass = Relations(row, parent);
@@ -35,8 +37,8 @@ public sealed class TaxonGroup
         SpareSide = row.SpareSide ?? parent?.SpareSide ?? "";
         Cautions =
         [
-            .. parent?.Cautions ?? [],
-            .. row.Cautions.Select(c => new GroupCaution(c.Id, c.IsLegal, new($"caution.{row.Id}.{c.Id}", c.Text), c.Source)),
+            .. parent?.Cautions.Where(c => row.IsOwn || c.Of.IsEmpty || c.Of.Any(IsA)) ?? [],
+            .. row.Cautions.Select(c => new GroupCaution(c.Id, c.IsLegal, new($"caution.{row.Id}.{c.Id}", c.Text), c.Source) { Of = c.Of }),
         ];
         Handling = HandlingOf(Cautions);
     }
@@ -72,6 +74,9 @@ public sealed class TaxonGroup
     /// <summary>Scientific names of higher taxa (class, order, family...) that mean this group and no other.</summary>
     public ImmutableArray<string> Taxa { get; init; }
 
+    /// <summary>Higher taxa that it lies in though they mean another group.</summary>
+    internal ImmutableArray<string> Within { get; }
+
     /// <summary>Density of the whole body, kg/m³.</summary>
     public SourcedBand DensityKgPerM3 { get; init; }
 
@@ -81,8 +86,11 @@ public sealed class TaxonGroup
     /// <summary>Proportions, in the length named by <see cref="Length"/>.</summary>
     public BodyShape Shape { get; init; }
 
-    /// <summary>Which length is meant by "length" in this group.</summary>
+    /// <summary>Which length this group is measured by, and which is meant by "length" of it.</summary>
     public LengthKind Length { get; init; }
+
+    /// <summary>Whether "length" means tip to tip though the group is measured by a width, as rays are.</summary>
+    internal bool LengthIsTotal { get; }
 
     /// <summary>Total length over <see cref="Length"/>; null where they are the same or nothing is known.</summary>
     public SourcedBand? TotalPerLength { get; init; }
@@ -181,7 +189,7 @@ public sealed class TaxonGroup
     {
         OwnNames.ThrowIfUnfit(id, name);
         ArgumentNullException.ThrowIfNull(parent);
-        return new(id, parent.Id, name);
+        return new(id, parent.Id, name) { IsOwn = true };
     }
 
     private static ImmutableArray<Message> HandlingOf(ImmutableArray<GroupCaution> cautions) =>

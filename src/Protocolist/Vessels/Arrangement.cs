@@ -8,16 +8,12 @@ namespace Protocolist.Vessels;
 /// <param name="Height">How high it stands (m).</param>
 internal readonly record struct Arrangement(Phrase Lies, double Layers, double Height)
 {
-    /// <summary>A coil tighter than three body diameters kinks the body. From memory; no published figure was found.</summary>
-    public const double TightestCoil = 3;
-
     /// <summary>Loose heaps of irregular bodies fill about half of their room (random packing, from memory).</summary>
     private const double LooseHeap = 0.5;
 
     public static readonly Phrase Lying = new("lies.lying", "lying");
     public static readonly Phrase Upright = new("lies.upright", "upright");
     public static readonly Phrase OnEdge = new("lies.on-edge", "on edge");
-    private static readonly Phrase Stretched = new("lies.stretched", "stretched out");
     private static readonly Phrase InLayers = new("lies.coiled", "coiled in {layers} {layers|layer|layers}");
     private static readonly Phrase Loosely = new("lies.loosely", "laid loosely");
 
@@ -47,23 +43,9 @@ internal readonly record struct Arrangement(Phrase Lies, double Layers, double H
         }
     }
 
-    /// <summary>Flat spirals, ring within ring as far as the body bends, laid one above the other.</summary>
-    private static Arrangement? Coiled(in Outline body, in Room room, double side)
-    {
-        var (diameter, length) = (body.Width, body.Length);
-        if (room.Encloses(length, diameter, side)) return new(Stretched, 0, diameter);
-        var ring = room.Width - (2 * side) - diameter;
-        var layer = 0.0;
-        for (var turns = 0; turns < 1000 && ring >= TightestCoil * diameter * (1 - 1e-12); turns++)
-        {
-            layer += Math.PI * ring;
-            ring -= 2 * diameter;
-        }
-
-        if (layer <= 0) return null;
-        var layers = Math.Ceiling(length / layer);
-        return new(InLayers, layers, layers * diameter);
-    }
+    /// <summary>Flat spirals one above the other, in the layers that the body was posed with.</summary>
+    private static Arrangement? Coiled(in Outline body, in Room room, double side) =>
+        room.Width + 1e-12 >= body.Width + (2 * side) ? new(InLayers, body.Layers, body.Height) : null;
 
     private static Arrangement? Heaped(in Outline lot, in Room room, double side)
     {

@@ -28,7 +28,7 @@ internal readonly record struct Filling(Arrangement Lies, double Fluid, double C
 
     private static readonly Phrase BoxSize = new("size.boxed", "{length:0} x {width:0} x {height:0} mm as posed, {ways: or }");
     private static readonly Phrase CoilSize = new(
-        "size.coiled", "a body {diameter:0 mm} thick, which does not coil tighter than {tightest:0 mm} across");
+        "size.coiled", "coiled in {layers} {layers|layer|layers}, {across:0 mm} across and {height:0 mm} high");
     private static readonly Phrase LotSize = new("size.lot", "the largest {length:0} x {width:0} x {height:0} mm");
     private static readonly Phrase RoundRoom = new("size.round", "{diameter:0 mm} across");
     private static readonly Phrase SquareRoom = new("size.square", "{length:0} x {width:0} mm");
@@ -55,7 +55,7 @@ internal readonly record struct Filling(Arrangement Lies, double Fluid, double C
     public static Finding TooNarrow(Vessel vessel, FitDemand demand)
     {
         var facts = Narrow.With(
-            ("specimen", demand.Request.Specimen.Name), ("size", SizeOf(demand.Request.Specimen, demand.Body)), ("room", RoomOf(vessel.Shape)),
+            ("specimen", demand.Request.Specimen.Name), ("size", SizeOf(demand.Request.Specimen)), ("room", RoomOf(vessel.Shape)),
             ("side", Length.FromMeters(demand.Side)));
         return Finding.Error("vessel-too-narrow", facts, NarrowRemedy);
     }
@@ -77,10 +77,10 @@ internal readonly record struct Filling(Arrangement Lies, double Fluid, double C
         return Finding.Error("vessel-too-small-for-ratio", facts, SmallRemedy);
     }
 
-    private static Message SizeOf(PosedSpecimen specimen, in Outline body) => specimen switch
+    private static Message SizeOf(PosedSpecimen specimen) => specimen switch
     {
         PosedSpecimen.Boxed b => BoxSize.With([.. Sides(b.Length, b.Width, b.Height), Argument.Messages("ways", Ways(b.Allowed))]),
-        PosedSpecimen.Coiled c => CoilSize.With(("diameter", c.BodyDiameter), ("tightest", Length.FromMeters(body.LongestSide))),
+        PosedSpecimen.Coiled c => CoilSize.With(("layers", c.Layers), ("across", c.Across), ("height", c.Height)),
         PosedSpecimen.Lot l => LotSize.With(Sides(l.Length, l.Width, l.Height)),
         _ => default,
     };

@@ -63,7 +63,7 @@ internal static class FitRequestCheck
         return found.ToImmutable();
     }
 
-    private static double[] Sides(in Outline body) => body.Kind == OutlineKind.Coiled ? [body.Length, body.Width] : [body.Length, body.Width, body.Height];
+    private static double[] Sides(in Outline body) => [body.Length, body.Width, body.Height];
 
     private static bool HasSize(PosedSpecimen specimen, in Outline body) =>
         body is { Volume: > 0, Length: > 0, Width: > 0, Height: > 0 } && specimen is not PosedSpecimen.Lot { Count: <= 0 };
@@ -71,7 +71,7 @@ internal static class FitRequestCheck
     /// <summary>The outline's own room (m³).</summary>
     private static double RoomOf(PosedSpecimen specimen, in Outline body) => specimen switch
     {
-        PosedSpecimen.Coiled => Math.PI / 4 * body.Width * body.Width * body.Length,
+        PosedSpecimen.Coiled => Math.PI / 4 * body.Length * body.Width * body.Height,
         PosedSpecimen.Lot lot => lot.Count * body.Length * body.Width * body.Height,
         _ => body.Length * body.Width * body.Height,
     };

@@ -41,12 +41,13 @@ internal abstract record PosedSpecimen(string Name, Volume Volume)
         string Name, Volume Volume, Length Length, Length Width, Length Height, Orientations Allowed = Orientations.Lying | Orientations.Upright)
         : PosedSpecimen(Name, Volume);
 
-    /// <summary>A snake, eel or worm that is laid in flat spirals, one above the other.</summary>
+    /// <summary>A snake, eel or worm laid in flat spirals, one above the other; hard, it keeps them in every vessel.</summary>
     /// <param name="Name">What to call it in messages.</param>
     /// <param name="Volume">Its volume.</param>
-    /// <param name="BodyLength">Stretched length.</param>
-    /// <param name="BodyDiameter">Greatest diameter.</param>
-    public sealed record Coiled(string Name, Volume Volume, Length BodyLength, Length BodyDiameter) : PosedSpecimen(Name, Volume);
+    /// <param name="Across">Across the coil.</param>
+    /// <param name="Height">Of all layers.</param>
+    /// <param name="Layers">How many.</param>
+    public sealed record Coiled(string Name, Volume Volume, Length Across, Length Height, int Layers) : PosedSpecimen(Name, Volume);
 
     /// <summary>Many small animals in one vessel.</summary>
     /// <param name="Name">What to call them in messages.</param>

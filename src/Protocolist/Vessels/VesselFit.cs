@@ -48,7 +48,10 @@ internal static class VesselFit
     }
 
     /// <summary>The best of the vessels; null where none does, or where the request makes no sense.</summary>
-    internal static FittedVessel? Best(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
+    internal static FittedVessel? Best(FitRequest request, IReadOnlyList<PreparedVessel> vessels) =>
+        BestOf(request, vessels) is var (fit, demand) ? fit.Fitted(demand) : null;
+
+    private static (Fit Fit, FitDemand Demand)? BestOf(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
     {
         if (!FitRequestCheck.IsSound(request)) return null;
         var demand = new FitDemand(request);
@@ -59,8 +62,12 @@ internal static class VesselFit
             if (fit.Holds && (best.Vessel is null || Better(fit, best) < 0)) best = fit;
         }
 
-        return best.Vessel is null ? null : best.Fitted(demand);
+        return best.Vessel is null ? null : (best, demand);
     }
+
+    /// <summary>The fluid (m³) in the best of the vessels, and how many warnings it brings; null as in <see cref="Best"/>.</summary>
+    internal static (double Fluid, int Warnings)? FluidInBest(FitRequest request, IReadOnlyList<PreparedVessel> vessels) =>
+        BestOf(request, vessels) is var (fit, _) ? (fit.Filling.Fluid, fit.Remarks.Warnings()) : null;
 
     /// <summary>Every vessel that does, the best first.</summary>
     internal static ImmutableArray<FittedVessel> Fitting(FitRequest request, IReadOnlyList<PreparedVessel> vessels)

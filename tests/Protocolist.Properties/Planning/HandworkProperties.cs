@@ -14,7 +14,7 @@ namespace Protocolist.Properties.Planning;
 
 /// <summary>
 /// What hands do to a body, over every bundled class from its smallest to its largest: nothing is injected in no amount, no cut is deeper than its wall or
-/// longer than a third of its part, and no step tells a gesture that the kind of body forbids.
+/// longer than a third of its part, and neither step nor finding tells a gesture that the kind of body forbids.
 /// </summary>
 public sealed partial class HandworkProperties
 {
@@ -46,7 +46,7 @@ public sealed partial class HandworkProperties
             var body = Sized(protocol, share / 9999.0);
             foreach (var opening in protocol.Choices.FirstOrDefault(c => c.Name == "opening")?.Options ?? [""])
             {
-                found.AddRange(Faults(protocol, body, opening).Select(f => $"{protocol.Id} of {body.Mass.Nominal.Grams:g4} g {opening}: {f}"));
+                found.AddRange(Faults(protocol, body, opening, share % 2 == 0).Select(f => $"{protocol.Id} of {body.Mass.Nominal.Grams:g4} g {opening}: {f}"));
             }
         }
 
@@ -60,9 +60,11 @@ public sealed partial class HandworkProperties
         return ClassBounds.Measure(measure, Math.Clamp(size, stretch.Low, stretch.High), Kinds.Bundled.Find(protocol.Class.Group)!)!;
     }
 
-    private static IEnumerable<string> Faults(Protocol protocol, BodyMeasure body, string opening)
+    private static IEnumerable<string> Faults(Protocol protocol, BodyMeasure body, string opening, bool isLate)
     {
+        // Every other size came bloated, days after it died, so that what is said of that is read too.
         var specimen = body.Specimen with { LifeStage = Stage(protocol) };
+        if (isLate) specimen = specimen with { Condition = Condition.Bloated, DiedAt = Instant.FromUtc(2027, 2, 24, 6, 0) };
         var choices = opening.Length == 0
             ? ImmutableSortedDictionary<string, string>.Empty
             : ImmutableSortedDictionary<string, string>.Empty.Add("opening", opening);
@@ -89,15 +91,22 @@ public sealed partial class HandworkProperties
                 if (!cut.IsThroughWall && (depth > length + Grain || depth > thickness)) yield return $"{step.Id}: {depth:0.##} mm deep, {length:0.##} mm long in {thickness:0.##} mm";
             }
 
-            foreach (var said in step.Instructions.Concat(step.LookFor).Append(step.Title))
-            {
-                foreach (var (gesture, words) in Words)
-                {
-                    if (!kind.Allows(gesture) && words.Match(said.ToString()) is { Success: true } told) yield return $"{step.Id} of a {kind} body tells '{told.Value}': {said}";
-                }
-            }
+            foreach (var fault in Told(kind, step.Instructions.Concat(step.LookFor).Append(step.Title))) yield return $"{step.Id} {fault}";
+        }
+
+        foreach (var finding in plan.Findings)
+        {
+            foreach (var fault in Told(kind, [finding.Message, finding.Remedy])) yield return $"{finding.Id} {fault}";
         }
     }
+
+    private static IEnumerable<string> Told(BodyKind kind, IEnumerable<Findings.Message> texts) =>
+        from said in texts
+        from words in Words
+        where !kind.Allows(words.Gesture)
+        let told = words.Words.Match(said.ToString())
+        where told.Success
+        select $"of a {kind} body tells '{told.Value}': {said}";
 
     /// <summary>A plan's lengths stand on the grid of its JSON.</summary>
     private const double Grain = 1e-3;

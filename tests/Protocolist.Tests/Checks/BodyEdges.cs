@@ -52,6 +52,7 @@ internal static class BodyEdges
         Notes("out-of-class", ["measure the mass"], () => Class("mass: 40 g to 1 kg", b => b with { Mass = Guessed(b.Mass, UnitsNet.Mass.FromGrams(41), UnitsNet.Mass.FromGrams(50), UnitsNet.Mass.FromGrams(1000)) }), () => Class("mass: 40 g to 1 kg", b => b with { Mass = Known(b.Mass, UnitsNet.Mass.FromGrams(50)) })),
         Notes("out-of-class", ["measure the thickness"], () => Class("half-thickness: 1 mm to 20 mm", b => b with { HalfThickness = Guessed(b.HalfThickness, Length.FromMillimeters(5), Length.FromMillimeters(6), Length.FromMillimeters(20.1)) }), () => Class("half-thickness: 1 mm to 20 mm", b => b with { HalfThickness = Guessed(b.HalfThickness, Length.FromMillimeters(5), Length.FromMillimeters(6), Length.FromMillimeters(19.9)) })),
         Fails("bloated-not-vented", ["nothing opens it before 'fix'"], () => Bloated(Good.Last("slit")), () => Good.Last("slit")),
+        Warns("bloated-not-vented", ["is never opened before 'fix'"], () => Bloated(Good.Without("slit")).Group("jellyfish"), () => Good.Without("slit").Group("jellyfish")),
         Warns("decomposed", ["38 mL of it would be fixed whole"], () => Good.Specimen(s => s with { Condition = Condition.Decomposed }), () => Bloated(Good)),
         Warns("frozen-twice", ["refrozen on board"], () => Good.Specimen(s => s with { HowObtained = "refrozen on board" }), () => Good.Specimen(s => s with { HowObtained = "never refrozen" })),
         Warns("fixation-too-short", ["it lies 11 h in fixative"], () => Film(0.9, 11), () => Film(0.9, 12)),

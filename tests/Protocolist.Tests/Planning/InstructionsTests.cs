@@ -41,9 +41,9 @@ public class InstructionsTests
     public void Soak_in_a_vessel_says_how_far_to_fill_and_a_wash_does_not()
     {
         var fix = Says("stage: immerse, fluid: ethanol 80 %vol, ratio: 10, last: 24 h", bench: Tub);
-        Assert.Equal(2, fix.Length);
+        Assert.Equal(3, fix.Length);
         Assert.Matches(@"^\d+(\.\d+)? L of ethanol 80 %vol in tub, .+\.$", fix[0]);
-        Assert.Matches(@"^Fill to \d+ mm; with the body in, the level stands at \d+ mm\. Nothing of the body may stand out\.$", fix[1]);
+        Assert.Matches(@"^Fill to \d+ mm; with the body in, the level stands at \d+ mm\. Nothing of the body may stand out\.$", fix[2]);
         Assert.StartsWith("ethanol", fix[0][(fix[0].IndexOf(" of ", StringComparison.Ordinal) + 4)..], StringComparison.Ordinal);
         Assert.Single(Says("stage: wash, fluid: tap water, ratio: 10, last: 24 h", bench: Tub));
     }
@@ -67,7 +67,7 @@ public class InstructionsTests
                 "At least 2.91 L of ethanol 70 %vol.",
                 "Fill about half.",
                 "Lower the specimen slowly, one end first.",
-                "Press it gently, so that fluid takes the place of the air in its cavities and cuts.",
+                "Press it gently, so that fluid takes the place of the air in its cavities.",
                 "Free the bubbles on its surface with a glass, plastic or stainless steel rod, or by tapping the vessel.",
                 "Top up to the level.",
             ],

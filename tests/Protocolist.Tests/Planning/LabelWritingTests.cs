@@ -28,6 +28,16 @@ public class LabelWritingTests
         Assert.DoesNotContain("FORMALIN", label);
     }
 
+    /// <summary>Two hundred copepods of 1 mg: twenty of them go whole into a tube, and the jar holds the rest.</summary>
+    [Fact]
+    public void What_was_taken_whole_is_not_counted_into_the_jar()
+    {
+        var lot = Mammal("1 mg") with { Group = "small-crustacean", Count = 200 };
+        var label = Plan(lot, Shelf(("any", "{group: small-crustacean}", "stages:\n  - {stage: sample, id: record, covers: [tissue]}\n" + Fix["stages:\n".Length..]))).Value!.Label.Texts();
+
+        Assert.Equal("No. X-1 (180 animals, 20 more in a tube for DNA)", label[0]);
+    }
+
     [Fact]
     public void Lot_without_a_name_says_how_many_of_what()
     {

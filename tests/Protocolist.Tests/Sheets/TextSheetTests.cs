@@ -101,7 +101,7 @@ public class TextSheetTests
         Assert.Contains("\n5. Pose it (left out)\n", RevisedSheet.Replace(Revised.Step("pose")!.Title.ToString(), "Pose it", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("Because it lay straight.", RevisedLine, StringComparison.Ordinal);
         Assert.Contains("\n6. Fix in formalin (under way)\n", RevisedSheet, StringComparison.Ordinal);
-        Assert.Contains("7. Inject the soft part again", RevisedLine, StringComparison.Ordinal);
+        Assert.Contains("7. Inject the soft part", RevisedLine, StringComparison.Ordinal);
         Assert.Contains("Because soft (head) was seen 2027-03-13 16:00.", RevisedLine, StringComparison.Ordinal);
     }
 

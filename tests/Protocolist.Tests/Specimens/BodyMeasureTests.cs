@@ -94,13 +94,52 @@ public class BodyMeasureTests
 
     [Theory]
     [InlineData(8.5, "decimal point of the mass (85 g rather than 8.5 g)")]
-    [InlineData(85000, "unit of the mass (85000 mg or 85 g rather than 85 kg)")]
+    [InlineData(85000, "unit of the mass (85 g rather than 85 kg)")]
     [InlineData(0.085, "unit of the mass (0.085 kg rather than 0.085 g)")]
     public void Slip_of_the_mass_is_named(double massG, string slip)
     {
         var finding = Assert.Single(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(massG) }).Findings);
         Assert.Equal("mass-against-length", finding.Id);
         Assert.Contains(slip, finding.Remedy.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A toad of 48 g with the point a place too far, and a sea cucumber that drew itself together: the first is named, of the second nothing.</summary>
+    [Fact]
+    public void Only_a_slip_that_fits_is_offered_and_never_one_of_ounces_for_what_scatters_so()
+    {
+        var toad = BodyMeasure.Of(new Specimen { Id = "t", Group = "toad", Mass = Mass.FromGrams(480), SnoutVentLength = Length.FromMillimeters(74) });
+        Assert.Contains("48 g rather than 480 g", Assert.Single(toad.Findings).Remedy.ToString(), StringComparison.Ordinal);
+
+        var cucumber = BodyMeasure.Of(new Specimen { Id = "c", Group = "sea-cucumber", Mass = Mass.FromGrams(14), TotalLength = Length.FromMillimeters(190) });
+        Assert.DoesNotContain("ounces", Assert.Single(cucumber.Findings).Remedy.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Bony fishes scatter by six: four times the usual mass may be one, and a slip; it is said, and nobody is stopped.</summary>
+    [Fact]
+    public void Mass_within_what_a_wide_relation_takes_in_is_said_where_it_is_far_out()
+    {
+        var said = Assert.Single(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(380) }).Findings);
+        Assert.Equal((Severity.Note, "mass-against-length"), (said.Severity, said.Id));
+        Assert.Contains("38 g rather than 380 g", said.Remedy.ToString(), StringComparison.Ordinal);
+        Assert.Empty(BodyMeasure.Of(Fish with { Mass = Mass.FromGrams(250) }).Findings);
+    }
+
+    /// <summary>A ray's "length" is tip to tip, its disc is measured across; a length that only follows from another never makes the thickness less sure.</summary>
+    [Fact]
+    public void Length_of_a_ray_is_not_its_width()
+    {
+        var ray = new Specimen { Id = "r", Group = "ray", Mass = Mass.FromGrams(1500), Length = Length.FromMillimeters(560) };
+        var body = BodyMeasure.Of(ray).Value!;
+        var byMass = BodyMeasure.Of(ray with { Length = null }).Value!;
+
+        Assert.Equal(560, body.TotalLength.Nominal.Millimeters, 9);
+        Assert.InRange(body.Length.Nominal.Millimeters, 300, 450);
+        Assert.True(body.HalfThickness.High / body.HalfThickness.Low <= (byMass.HalfThickness.High / byMass.HalfThickness.Low) + 1e-9);
+        Assert.True(body.HalfThickness.High / body.HalfThickness.Low < 3, $"{body.HalfThickness.Low} to {body.HalfThickness.High}");
+
+        var skate = BodyMeasure.Of(ray with { Group = "skate" }).Value!;
+        Assert.True(skate.Length.High / skate.Length.Low < body.Length.High / body.Length.Low);
+        Assert.Equal(330, BodyMeasure.Of(ray with { Length = null, DiscWidth = Length.FromMillimeters(330) }).Value!.Length.Nominal.Millimeters, 9);
     }
 
     [Fact]

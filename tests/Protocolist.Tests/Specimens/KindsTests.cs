@@ -157,6 +157,21 @@ public class KindsTests
         Assert.Equal("bat", Kinds.Bundled.Resolve(null, "Chordata; Mammalia; Chiroptera").Value?.Id);
     }
 
+    /// <summary>What lies in a taxon that means another group here is still what it is.</summary>
+    [Theory]
+    [InlineData(null, "Carnivora; Phocidae", "true-seal")]
+    [InlineData("seal", "Carnivora", "seal")]
+    [InlineData(null, "Cetartiodactyla; Cetacea", "whale")]
+    [InlineData("slug", "Mollusca; Gastropoda", "slug")]
+    [InlineData(null, "Cnidaria; Hydrozoa; Siphonophorae", "hydromedusa")]
+    [InlineData("ray", "Rajidae", "skate")]
+    public void Taxon_that_means_another_group_is_no_contradiction_to_what_lies_in_it(string? group, string taxa, string meant)
+    {
+        var resolved = Kinds.Bundled.Resolve(group, taxa);
+        Assert.Empty(resolved.Findings);
+        Assert.Equal(meant, resolved.Value!.Id);
+    }
+
     [Theory]
     [InlineData("bird", "Chiroptera", "group-against-taxon")]
     [InlineData(null, "Aves, Mammalia", "group-against-taxon")]

@@ -90,11 +90,12 @@ public class VesselFitTests
     }
 
     [Fact]
-    public void A_snake_is_coiled_in_layers_and_no_tighter_than_it_bends()
+    public void A_coil_goes_into_whatever_it_lies_free_in_and_keeps_its_layers()
     {
-        var snake = new PosedSpecimen.Coiled("snake", Ml(600), Mm(1200), Mm(25));
-        var fit = Choose(snake, Fluid.Ethanol(70), VesselUse.Keeping, 0.05, Jar("jar", 150, 200), Jar("narrow", 110, 260));
+        var snake = new PosedSpecimen.Coiled("snake", Ml(600), Mm(130), Mm(100), 4);
+        var fit = Choose(snake, Fluid.Ethanol(70), VesselUse.Keeping, 0.05, Jar("jar", 150, 200), Jar("wide", 400, 260), Jar("narrow", 140, 260));
         Assert.Equal("coiled in 4 layers", fit.Chosen?.Arrangement.ToString());
+        Assert.Equal(["coiled in 4 layers"], fit.AlsoFit.Select(f => f.Arrangement.ToString()));
         Assert.Equal("vessel-too-narrow", Assert.Single(fit.Rejected).Reasons[0].Id);
     }
 

@@ -13,14 +13,14 @@ public class VesselTextTests
     [
         new PosedSpecimen.Boxed("frog", Ml(45), Mm(80), Mm(35), Mm(30)),
         new PosedSpecimen.Boxed("hare", Ml(3400), Mm(480), Mm(160), Mm(150)) { Mass = Mass.FromKilograms(3.5) },
-        new PosedSpecimen.Coiled("adder", Ml(300), Mm(700), Mm(28)),
+        new PosedSpecimen.Coiled("adder", Ml(300), Mm(120), Mm(56), 2),
         PosedSpecimen.Flat("soft ray", Ml(900), Mm(380), Mm(300), Mm(40), hardened: false),
         PosedSpecimen.Flat("hard ray", Ml(900), Mm(380), Mm(300), Mm(40), hardened: true),
         new PosedSpecimen.Lot("shrimps", Ml(180), 120, Mm(45), Mm(10), Mm(9)),
         new PosedSpecimen.Boxed("tuna", Ml(24000), Mm(1100), Mm(200), Mm(240)),
         new PosedSpecimen.Boxed("nothing", Ml(0), Mm(80), Mm(35), Mm(30)),
         new PosedSpecimen.Lot("none", Ml(20), 0, Mm(80), Mm(35), Mm(30)),
-        new PosedSpecimen.Coiled("more than its outline", Ml(3000), Mm(700), Mm(28)),
+        new PosedSpecimen.Coiled("more than its outline", Ml(3000), Mm(120), Mm(56), 2),
     ];
 
     private static readonly Vessel[] Vessels =

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Rules;
+using Protocolist.Specimens;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -18,6 +19,8 @@ internal static class FixationTooShort
 
     private static readonly Phrase LeaveItLonger = new(
         "fixation-too-short.remedy", "leave it longer, or cut or inject it; cut a trial into the thickest place before washing");
+
+    private static readonly Phrase LeaveItWhole = new("fixation-too-short.remedy-whole", "leave it longer, in fresh fluid and much of it; it stays whole");
 
     public static PlanCheck Check { get; } = new(
         FixationTime.Id,
@@ -52,7 +55,8 @@ internal static class FixationTooShort
             ("depth", Length.FromMillimeters(fixation.Slowest.DepthMm)),
             Argument.Of("least", fixation.Time.LowHours * NodaConstants.SecondsPerHour, Dimension.OfTime),
             Argument.Of("most", fixation.Time.HighHours * NodaConstants.SecondsPerHour, Dimension.OfTime));
+        var remedy = BodyKind.Of(plan.Body).Allows(Gestures.Cut | Gestures.Inject) ? LeaveItLonger : LeaveItWhole;
         var steps = plan.Steps.Where(s => s.Kind == StageKind.Immerse);
-        return [Finding.Warning(FixationTime.Id, message, LeaveItLonger).At(immerse).ByEach(steps, "last").By("model.fixation")];
+        return [Finding.Warning(FixationTime.Id, message, remedy).At(immerse).ByEach(steps, "last").By("model.fixation")];
     }
 }

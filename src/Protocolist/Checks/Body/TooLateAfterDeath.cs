@@ -19,6 +19,7 @@ internal static class TooLateAfterDeath
         "too-late-after-death.remedy-lost", "judge by sight and smell; skeleton, skin or tissue may be all that is worth keeping");
 
     private static readonly Phrase ChillIt = new("too-late-after-death.remedy-chill", "chill it at once, open or inject the gut first, and begin sooner");
+    private static readonly Phrase ChillItWhole = new("too-late-after-death.remedy-chill-whole", "chill it at once, and begin sooner");
 
     public static PlanCheck Check { get; } = new(
         "too-late-after-death",
@@ -42,7 +43,8 @@ internal static class TooLateAfterDeath
         if (waited <= most) return [];
         var state = plan.Specimen.Condition is Condition.Chilled ? CameChilled : CameUnchilled;
         var message = TooLate.With(Argument.Id("step", first.Id), ("waited", waited), ("most", most), ("state", state));
-        Message[] remedies = [waited > most * 4 ? JudgeIt : ChillIt, .. BodyWaits.Remedies(plan)];
+        var opens = BodyKind.Of(plan.Body).Allows(Gestures.Cut | Gestures.Inject);
+        Message[] remedies = [waited > most * 4 ? JudgeIt : opens ? ChillIt : ChillItWhole, .. BodyWaits.Remedies(plan)];
         return [Finding.Warning("too-late-after-death", message, Remedy.With(Argument.Messages("all", remedies))).At(first).By("specimen.condition")];
     }
 }

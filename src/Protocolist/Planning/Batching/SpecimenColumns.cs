@@ -60,6 +60,7 @@ internal static class SpecimenColumns
         ("collected-by", Plain("collected-by", "recorded-by")),
         ("permits", Plain("permits", "permit")),
         ("intended-use", Plain("intended-use")),
+        ("posture", Plain("posture")),
         ("notes", Plain("notes", "occurrence-remarks")),
     ];
 

@@ -45,7 +45,8 @@ internal sealed record Variation(PlanRequest Request, MadePlan Made, ImmutableAr
         foreach (var step in draft.Steps.Where(s => IsWeighed(s) && s.Vessel is not null && !request.Wishes.Vessels.ContainsKey(s.Id)))
         {
             var own = step.Vessel!.Vessel.Id;
-            ImmutableArray<string> others = [.. VesselChoice.Fitting(step, draft.Body, day).Select(f => f.Vessel.Id).Where(id => id != own)];
+            var fitting = VesselChoice.Fitting(step, draft.Body, draft.Posture!.Body, day);
+            ImmutableArray<string> others = [.. fitting.Select(f => f.Vessel.Id).Where(id => id != own)];
             if (others.Length > 0) yield return new(step.Id, true, [own, .. others]);
         }
 

@@ -17,4 +17,7 @@ internal sealed record Draft(
 
     /// <summary>How long the body takes to be fixed to the core as it is cut and injected; null where nothing fixes it, or too cold or warm to say.</summary>
     public BodyFixation? Fixation { get; init; }
+
+    /// <summary>How the body is laid from the step on that poses it; null until vessels are chosen.</summary>
+    public SetPosture? Posture { get; init; }
 }

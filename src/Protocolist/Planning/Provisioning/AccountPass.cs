@@ -90,10 +90,20 @@ internal static class AccountPass
     private static DraftStep[] Closed(Draft dated)
     {
         DraftStep[] steps = [.. dated.Steps];
+        var isPosed = Array.Exists(steps, s => s.Work is PoseWork);
         foreach (ref var step in steps.AsSpan())
         {
-            if (step.Work is MountWork mount) step = step with { Work = mount with { Chosen = FinalVessel.MountFor(dated.Body, dated.Steps) } };
-            else if (step.Work is SealWork seal) step = step with { Work = seal with { Chosen = FinalVessel.ClosingFor(dated.Steps, seal) } };
+            // Where no step sets the posture, the first soak does.
+            var soaks = !isPosed && step.Kind == StageKind.Immerse && step.Work is SoakWork;
+            isPosed |= soaks;
+            step = step.Work switch
+            {
+                MountWork mount => step with { Work = mount with { Chosen = FinalVessel.MountFor(dated.Body, dated.Posture!.Body, dated.Steps) } },
+                PoseWork pose => step with { Work = pose with { Posture = dated.Posture } },
+                SealWork seal => step with { Work = seal with { Chosen = FinalVessel.ClosingFor(dated.Steps, seal) } },
+                SoakWork soak when soaks => step with { Work = soak with { Posture = dated.Posture } },
+                _ => step,
+            };
         }
 
         return steps;

@@ -15,7 +15,7 @@ internal static class BenchTools
         for (var i = 0; i < sites.Length; i++)
         {
             var site = sites[i];
-            var (needle, syringe) = (NeedleFor(site.NeedleGauge, shelf), SyringeFor(site.SyringeMl, shelf));
+            var (needle, syringe) = (NeedleFor(site.NeedleGauge, shelf), SyringeFor(site, shelf));
             if (needle != site.NeedleGauge || syringe != site.SyringeMl) tooled = tooled.SetItem(i, site with { NeedleGauge = needle, SyringeMl = syringe });
         }
 
@@ -33,14 +33,20 @@ internal static class BenchTools
         return gauge;
     }
 
-    /// <summary>A larger syringe reads coarser: no more than the next two sizes up.</summary>
-    private static int SyringeFor(int sizeMl, SundryShelf shelf)
+    /// <summary>The next larger one on whose marks the volume can be read, else a smaller one that is filled once more.</summary>
+    private static int SyringeFor(InjectionSite site, SundryShelf shelf)
     {
+        var (sizeMl, ml) = (site.SyringeMl, site.PerSite.Milliliters);
         if (shelf.Find(new(SundryKind.Syringe, sizeMl)) is not null) return sizeMl;
-        var at = Syringe.SizesMl.IndexOf(sizeMl);
-        for (var i = at + 1; i < Math.Min(at + 3, Syringe.SizesMl.Length); i++)
+        foreach (var larger in Syringe.SizesMl)
         {
-            if (shelf.Lists(new(SundryKind.Syringe, Syringe.SizesMl[i]))) return Syringe.SizesMl[i];
+            if (larger > sizeMl && Syringe.Reads(ml, larger) && shelf.Lists(new(SundryKind.Syringe, larger))) return larger;
+        }
+
+        foreach (var smaller in Syringe.SizesMl.AsEnumerable().Reverse())
+        {
+            if (smaller < sizeMl && Syringe.Fills(ml, smaller) <= Math.Max(2, Syringe.Fills(ml, sizeMl)) && shelf.Lists(new(SundryKind.Syringe, smaller)))
+                return smaller;
         }
 
         return sizeMl;

@@ -21,12 +21,12 @@ internal static class FinalVessel
         return null;
     }
 
-    public static Mount? MountFor(BodyMeasure body, ImmutableArray<DraftStep> steps)
+    public static Mount? MountFor(BodyMeasure body, PosedBody posed, ImmutableArray<DraftStep> steps)
     {
         if (HouseOf(steps) is not { Vessel: { } vessel, Fluid: { } fluid }) return null;
         var shows = body.Specimen.IntendedUse is IntendedUse.Display;
         var bearing = BearingOf(body, fluid.DensityAt(FilledAt));
-        return Mounting.Choose(BodyKind.Of(body), bearing, shows, fluid, body.TotalLength.Nominal, vessel.Vessel.Shape.Height);
+        return Mounting.Choose(BodyKind.Of(body), bearing, shows, fluid, posed.Longest, vessel.Vessel.Shape.Height);
     }
 
     public static VesselClosing? ClosingFor(ImmutableArray<DraftStep> steps, SealWork seal)

@@ -37,6 +37,7 @@ internal static class ProvisionPass
     public static Provisioned Run(Draft draft, StockDay day, PlanWishes wishes)
     {
         var findings = new List<Finding>();
+        draft = draft with { Posture = PostureChoice.For(draft, day, wishes) };
         var steps = Housed(draft, day, wishes, findings);
         findings.AddRange(day.TakenVessels.AsSpan());
         if (!wishes.Vessels.IsEmpty) WishedVessel.Unmet(wishes, steps, draft, day, findings);
@@ -80,7 +81,7 @@ internal static class ProvisionPass
     {
         if (step.Fluid is null) step = step with { Fluid = Fluid.TapWater };
         var wished = wishes.Vessels.IsEmpty ? null : WishedVessel.For(step, wishes, draft, day);
-        var outcome = wished is null ? VesselChoice.For(step, draft.Body, day) : new(wished, null, wished.Findings);
+        var outcome = wished is null ? VesselChoice.For(step, draft.Body, draft.Posture!.Body, day) : new(wished, null, wished.Findings);
         if (outcome.Fitted is { } fitted) return step with { Vessel = fitted, Volume = step.Used ?? fitted.FluidVolume };
 
         // By the ratio alone where no vessel is listed or none fits.

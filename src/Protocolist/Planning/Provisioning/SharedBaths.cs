@@ -47,7 +47,7 @@ internal static class SharedBaths
     private static void Reuse(DraftStep[] steps, int at, int later, Draft draft, StockDay day, Func<DraftStep, bool> isFree)
     {
         if (steps[later].Vessel is { } tub && steps[at].Used is null && isFree(steps[at]) && steps[at].Vessel?.Vessel != tub.Vessel
-            && VesselChoice.Try(steps[at], draft.Body, day.Stock.Bench, tub.Vessel).Fitted is { } same)
+            && VesselChoice.Try(steps[at], draft.Body, draft.Posture!.Body, day.Stock.Bench, tub.Vessel).Fitted is { } same)
             steps[at] = steps[at] with { Vessel = same, NoVessel = null, Volume = same.FluidVolume };
         Volume there = steps[at].Volume!.Value, wanted = steps[later].Volume!.Value;
         var again = there < wanted ? there : wanted;
@@ -62,7 +62,7 @@ internal static class SharedBaths
         {
             if (other is not { Vessel.Vessel: { } tub, IsSoak: true } || !IsBought(other, day)) continue;
             if (tub.Shape.Inside <= steps[at].Vessel!.Vessel.Shape.Inside) continue;
-            if (VesselChoice.Try(steps[at], draft.Body, day.Stock.Bench, tub).Fitted is not { } fitted) continue;
+            if (VesselChoice.Try(steps[at], draft.Body, draft.Posture!.Body, day.Stock.Bench, tub).Fitted is not { } fitted) continue;
             steps[at] = steps[at] with { Vessel = fitted, Volume = steps[at].Used ?? fitted.FluidVolume };
             return;
         }

@@ -13,18 +13,13 @@ namespace Protocolist.Planning.Provisioning;
 /// <summary>Which vessel a step uses and how it is filled.</summary>
 internal static class VesselChoice
 {
-    /// <summary>
-    /// Longer than so many thicknesses, a body is laid in a coil: snakes, eels, worms. Common practice has no number; this is the project's choice.
-    /// </summary>
-    private const double CoiledFrom = 14;
-
     /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
     private const double FlatFrom = 4;
 
     /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
-    public static VesselOutcome For(DraftStep step, BodyMeasure body, StockDay day)
+    public static VesselOutcome For(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day)
     {
-        var request = Request(step, body, day.Stock.Bench);
+        var request = Request(step, body, posed, day.Stock.Bench);
         if ((VesselFit.Best(request, day.FreeVessels) ?? VesselFit.Best(request, day.VesselsForSale)) is { } best) return new(best, null, best.Findings);
 
         // The largest first: what keeps the body out of the largest is what the person has to know.
@@ -33,19 +28,30 @@ internal static class VesselChoice
         return new(null, none.Value?.Needed, [.. none.Value?.Rejected.SelectMany(r => r.Reasons) ?? none.Findings]);
     }
 
+    /// <summary>
+    /// The fluid that a step takes in the vessel that it would have, m³, changes too, and how many warnings that vessel brings; null where none does.
+    /// </summary>
+    public static (double Fluid, int Warnings)? FluidFor(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day, Vessel? wished)
+    {
+        var request = Request(step, body, posed, day.Stock.Bench);
+        var best = wished is not null ? VesselFit.FluidInBest(request, [new PreparedVessel(wished)])
+            : VesselFit.FluidInBest(request, day.FreeVessels) ?? VesselFit.FluidInBest(request, day.VesselsForSale);
+        return best is var (fluid, warnings) ? (fluid * (1 + step.Changes), warnings) : null;
+    }
+
     /// <summary>Every vessel that is to be had and does, the best first: fewest warnings, then least room.</summary>
-    public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, StockDay day) =>
-        VesselFit.Fitting(Request(step, body, day.Stock.Bench), [.. day.FreeVessels, .. day.VesselsForSale]);
+    public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day) =>
+        VesselFit.Fitting(Request(step, body, posed, day.Stock.Bench), [.. day.FreeVessels, .. day.VesselsForSale]);
 
     /// <summary>One vessel filled for a step, or the reasons against it.</summary>
-    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, Bench bench, Vessel vessel) =>
-        VesselFit.One(Request(step, body, bench), vessel);
+    public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, PosedBody posed, Bench bench, Vessel vessel) =>
+        VesselFit.One(Request(step, body, posed, bench), vessel);
 
-    private static FitRequest Request(DraftStep step, BodyMeasure body, Bench bench)
+    private static FitRequest Request(DraftStep step, BodyMeasure body, PosedBody posed, Bench bench)
     {
         var fluid = step.Fluid ?? Fluid.TapWater;
         var use = step.Stage.Kind == StageKind.House ? VesselUse.Keeping : VesselUse.Treating;
-        return new(Posed(step, body), fluid, fluid.DensityAt, use)
+        return new(Posed(step, body, posed), fluid, fluid.DensityAt, use)
         {
             FilledAt = bench.Temperatures.Room,
             Coldest = use == VesselUse.Keeping ? bench.Temperatures.Coldest : bench.Temperatures.Room,
@@ -55,18 +61,18 @@ internal static class VesselChoice
             BelowBrim = step.Work is HouseWork { BelowBrim: { } gap } ? Length.FromMeters(gap.Middle) : null,
             LeastRatio = step.Ratio is { } ratio ? Math.Clamp(ratio.Low, 0, 1000) : use == VesselUse.Treating ? 1 : FitRequest.LeastForKeeping,
             Clearances = step.Work is HouseWork { OverSpecimen: { } over }
-                ? Clearances.For(body.TotalLength.Nominal) with { Above = Length.FromMeters(over.Middle) }
+                ? Clearances.For(posed.Longest) with { Above = Length.FromMeters(over.Middle) }
                 : null,
         };
     }
 
-    private static PosedSpecimen Posed(DraftStep step, BodyMeasure body)
+    private static PosedSpecimen Posed(DraftStep step, BodyMeasure body, PosedBody posed)
     {
         var (name, volume) = (body.Specimen.Id, body.LotVolume.Nominal);
-        var (length, width, height) = (body.TotalLength.Nominal, body.Width.Nominal, body.Height.Nominal);
-        var across = Length.FromMeters(Math.Max(width.Meters, height.Meters));
+        var (length, width, height) = (posed.Length, posed.Width, posed.Height);
         if (body.Count > 1) return new PosedSpecimen.Lot(name, volume, body.Count, length, width, height);
-        if (length.Meters > CoiledFrom * across.Meters) return new PosedSpecimen.Coiled(name, volume, length, across);
+        if (posed.Layers > 0) return new PosedSpecimen.Coiled(name, volume, length, height, posed.Layers);
+        var across = Length.FromMeters(Math.Max(width.Meters, height.Meters));
         if (across.Meters > FlatFrom * 2 * body.HalfThickness.Nominal.Meters)
         {
             var hard = step.Stage.Kind is StageKind.Wash or StageKind.Bath or StageKind.House;

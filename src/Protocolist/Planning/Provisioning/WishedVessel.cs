@@ -20,7 +20,7 @@ internal static class WishedVessel
     /// <summary>The step's wished vessel and how it is filled; null where nothing is wished, or it cannot be.</summary>
     public static FittedVessel? For(DraftStep step, PlanWishes wishes, Draft draft, StockDay day) =>
         wishes.Vessels.TryGetValue(step.Id, out var id) && day.Find(id) is { } vessel
-            ? VesselChoice.Try(step, draft.Body, day.Stock.Bench, vessel).Fitted
+            ? VesselChoice.Try(step, draft.Body, draft.Posture!.Body, day.Stock.Bench, vessel).Fitted
             : null;
 
     /// <summary>
@@ -46,7 +46,7 @@ internal static class WishedVessel
         if (vessels.All(v => v.Id != id)) return Finding.Error(Unknown.Id, Unknown.With(said), Suggestion.For(id, [.. vessels.Select(v => v.Id)]));
         if (day.Find(id) is not { } vessel) return Finding.Error(NotFree.Id, NotFree.With(said), NotFreeRemedy);
         if (step.Vessel?.Vessel.Id == id) return null;
-        var why = VesselChoice.Try(step, draft.Body, day.Stock.Bench, vessel).Reasons.Select(r => r.Message);
+        var why = VesselChoice.Try(step, draft.Body, draft.Posture!.Body, day.Stock.Bench, vessel).Reasons.Select(r => r.Message);
         return Finding.Error(DoesNotFit.Id, DoesNotFit.With(said, Argument.Id("step", step.Id), Argument.Messages("why", why)), DoesNotFitRemedy);
     }
 }

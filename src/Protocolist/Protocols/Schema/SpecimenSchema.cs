@@ -53,6 +53,7 @@ internal static class SpecimenSchema
         ("collected-by", Text("By whom.")),
         ("permits", Texts("Permits under which it is kept.")),
         ("intended-use", Words(EnumWords<IntendedUse>.All, "What it is for.")),
+        ("posture", Text("How it shall be laid, in a word of its group: wings-spread, tail-along.")),
         ("notes", Text("Anything else.")),
     ];
 }

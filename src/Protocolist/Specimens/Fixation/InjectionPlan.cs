@@ -256,7 +256,8 @@ internal sealed record InjectionPlan
         var siteMl = doseMl / sites;
         var (needle, length) = Needle.For(part, siteMl, PartSize.WallMm(part, body));
         return new(
-            part.Region, sites * part.Region.Count, range, siteMl, siteMl * sites * part.Region.Count, reach, needle, length, Syringe.For(siteMl));
+            part.Region, sites * part.Region.Count, range, siteMl, siteMl * sites * part.Region.Count, reach, needle, length,
+            Syringe.For(siteMl, sites * part.Region.Count));
     }
 
     private static SiteVolume? Named(IReadOnlyDictionary<string, SiteVolume>? sites, BodyRegion region)

@@ -97,6 +97,7 @@ internal static class AmphibianGroups
             DensityKgPerM3 = Band(1000, 1010, 1030, Unsure),
             WaterFraction = Band(0.90, 0.95, 0.98, Unsure),
             Length = LengthKind.Total,
+            OtherLengths = [(LengthKind.EggDiameter, Band(0.2, 0.33, 0.5, "common practice: embryos of 1 to 3 mm in jelly of 3 to 10"))],
             Shape = BodyShape.Ellipsoid(0.7, 0.7, 1.4, "assumed: a clump"),
             IsGelatinous = true,
             Regions = [new("body", "clump", 1, 1, 1, "the whole") { Tissue = Tissue.Jelly }],

@@ -127,7 +127,11 @@ internal static class ArthropodGroups
             Shape = BodyShape.Ellipsoid(0.40, 0.45, 1.4, "assumed"),
             Regions = Spider("abdomen", "abdomen, from below, bodies over 3 cm", "tiny slit in the underside of the abdomen"),
             WholeUpToMm = Band(4, 6, 8, "common practice: bodies over 3 cm are injected or slit"),
-            Cautions = [new("venom", false, "Scorpion stings and spider fangs can wound after death.", Practice)],
+            Cautions =
+            [
+                new("fangs", false, "Spider fangs can wound after death.", Practice) { Of = ["spider"] },
+                new("sting", false, "The sting of a scorpion can wound after death.", Practice) { Of = ["scorpion"] },
+            ],
         },
         new("mite", "arachnid", "mite or tick")
         {
@@ -145,7 +149,11 @@ internal static class ArthropodGroups
             LengthMass = [new(LengthKind.Total, 0.009, 2.81, 4, "between centipedes and millipedes, Sohlstrom et al. 2018")],
             Regions = Spider("trunk", "trunk, between the rings, large animals only", "slit or cut in the midline below"),
             WholeUpToMm = Band(3, 4, 6, "common practice, unsure"),
-            Cautions = [new("secretions", false, "Millipede secretions stain skin and fluid and burn eyes; centipede fangs can wound.", Practice)],
+            Cautions =
+            [
+                new("secretions", false, "Millipede secretions stain skin and fluid and burn eyes.", Practice) { Of = ["millipede"] },
+                new("fangs", false, "Centipede fangs can wound after death.", Practice) { Of = ["centipede"] },
+            ],
         },
         new("horseshoe-crab", "arthropod", "horseshoe crab")
         {

@@ -43,7 +43,7 @@ internal static class BirdGroups
                     "avian-influenza", false,
                     "Do not handle a bird dead of unknown cause without gloves, mask and eye protection; report clusters to the authority first.",
                     "CDC (archived), dead-bird surveillance; common practice"),
-                new("psittacosis", false, "Parrots and pigeons may carry psittacosis: gloves and mask.", Memory),
+                new("psittacosis", false, "Parrots and pigeons may carry psittacosis: gloves and mask.", Memory) { Of = ["parrot", "pigeon", "chick"] },
                 new(
                     "protected", true,
                     "Nearly all wild birds are protected (Migratory Bird Treaty Act, EU Birds Directive): a salvage permit comes first.", Treaties),

@@ -67,8 +67,10 @@ internal static class FinerGroups
         Finer("mongoose", "carnivore", "mongoose", ["Herpestidae"], [Means(HeadBody, 0.02235, 3, 27, 1.65, 2.2, Pantheria)]),
         Finer("raccoon", "carnivore", "raccoon or coati", ["Procyonidae"], [Means(HeadBody, 0.02533, 3, 10, 2.13, 2.6, Pantheria)]),
         Finer("whale", "marine-mammal", "whale or dolphin", ["Cetacea", "Delphinidae", "Phocoenidae"], [
-                Means(Total, 0.03574, 2.81, 43, 2.45, 4, Pantheria)]),
-        Finer("seal", "marine-mammal", "seal, sea lion or walrus", ["Pinnipedia"], [Means(Total, 0.04832, 2.849, 34, 1.62, 2.4, Pantheria)]),
+                Means(Total, 0.03574, 2.81, 43, 2.45, 4, Pantheria)])
+            with { Within = ["Artiodactyla", "Cetartiodactyla"] },
+        Finer("seal", "marine-mammal", "seal, sea lion or walrus", ["Pinnipedia"], [Means(Total, 0.04832, 2.849, 34, 1.62, 2.4, Pantheria)])
+            with { Within = ["Carnivora"] },
         Finer("true-seal", "seal", "true seal", ["Phocidae"], [Means(Total, 0.02238, 3, 19, 1.54, 2.2, Pantheria)]),
         Finer("sea-lion", "seal", "sea lion or fur seal", ["Otariidae"], [Means(Total, 0.02053, 3, 14, 1.61, 2.4, Pantheria)]),
         Finer("sea-cow", "marine-mammal", "manatee or dugong", ["Sirenia"], [Means(Total, 0.01283, 3, 5, 1.51, 2.2, Pantheria)]),
@@ -176,6 +178,10 @@ internal static class FinerGroups
         Finer("deep-fish", "bony-fish", "deep-bodied fish, as bream or sunfish", ["Centrarchidae", "Sparidae"], [
                 new(Total, 0.01995, 3.01, 2.9, FishForms)])
             with { Shape = FishGroups.Deep },
+        Finer("skate", "ray", "skate or guitarfish", ["Rajidae", "Rhinobatidae", "Arhynchobatidae"], [])
+            with { TotalPerLength = Band(1.25, 1.45, 1.7, Unsure) },
+        Finer("whip-ray", "ray", "stingray or eagle ray with a whip tail", ["Dasyatidae", "Myliobatidae"], [])
+            with { TotalPerLength = Band(1.9, 2.5, 4, "common practice, unsure: whip-tails 2.5 to 4") },
         Finer("eel-like", "bony-fish", "eel-like fish that is no eel", [], [new(Total, 0.001023, 3.06, 2.9, FishForms)])
             with { Shape = FishGroups.Eel },
 

@@ -108,8 +108,9 @@ internal static class FishGroups
         },
         new("ray", "cartilaginous-fish", "ray or skate")
         {
-            Taxa = ["Batoidea", "Rajiformes", "Rajidae", "Myliobatiformes", "Dasyatidae", "Torpediniformes"],
+            Taxa = ["Batoidea", "Rajiformes", "Myliobatiformes", "Torpediniformes"],
             Length = LengthKind.Disc,
+            LengthIsTotal = true,
             TotalPerLength = Band(1.2, 1.6, 3, Unsure),
             Shape = new(0.12, 1, 0.35, 1.4, "assumed, unsure: a flat disc as wide as it is measured") { Build = BodyBuild.Disc },
             Regions =

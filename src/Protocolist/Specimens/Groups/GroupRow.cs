@@ -7,6 +7,9 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
 {
     public ImmutableArray<string> Taxa { get; init; } = [];
 
+    /// <summary>Higher taxa that it lies in though they mean another group here: a seal is of the Carnivora.</summary>
+    public ImmutableArray<string> Within { get; init; } = [];
+
     public BodyAir? Air { get; init; }
 
     public BodyKind? Kind { get; init; }
@@ -18,6 +21,8 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
     public BodyShape? Shape { get; init; }
 
     public LengthKind? Length { get; init; }
+
+    public bool? LengthIsTotal { get; init; }
 
     public SourcedBand? TotalPerLength { get; init; }
 
@@ -40,6 +45,9 @@ internal sealed record GroupRow(string Id, string? Parent, string Name)
     public SourcedBand? DoseMlPerKg { get; init; }
 
     public SourcedBand? WallMm { get; init; }
+
+    /// <summary>Whether somebody's own: of what it may be nobody here knows.</summary>
+    public bool IsOwn { get; init; }
 
     public string? SpareSide { get; init; }
 

@@ -63,12 +63,14 @@ internal static class MammalGroups
             [
                 new(
                     "mammal-zoonoses", false,
-                    "Mammals may carry hantavirus (rodents), plague, tularaemia and leptospira: gloves, mask and eye protection.",
-                    "Sikes & Bryan 2016, from memory"),
+                    "Mammals may carry plague, tularaemia and leptospira: gloves, mask and eye protection.", "Sikes & Bryan 2016, from memory"),
+                new(
+                    "hantavirus", false, "Rodents may carry hantavirus: no dust, no dry brushing, until it is fixed through.",
+                    "Sikes & Bryan 2016, from memory") { Of = ["rodent"] },
                 new(
                     "anthrax", false,
                     "A grazing animal that died suddenly, or with unclotted blood at the openings: do not open, slit or inject it; call the authority.",
-                    "Canadian Food Inspection Agency, anthrax carcasses"),
+                    "Canadian Food Inspection Agency, anthrax carcasses") { Of = ["hoofed", "odd-toed"] },
             ],
         },
         new("bat", "mammal", "bat")

@@ -69,6 +69,7 @@ internal static class MolluscGroups
         },
         new("slug", "mollusc", "slug")
         {
+            Within = ["Gastropoda"],
             Taxa = ["Limacidae", "Arionidae"],
             Shape = BodyShape.Cylinder(8, 1.4, "assumed: creeping, eight times as long as thick"),
             LengthMass = [new(LengthKind.Total, 0.012, 3, 4, "from memory, unsure (Arion ater 12 cm 15 to 25 g)")],
@@ -84,6 +85,7 @@ internal static class MolluscGroups
         },
         new("sea-slug", "mollusc", "sea slug")
         {
+            Within = ["Gastropoda"],
             Taxa = ["Nudibranchia", "Opisthobranchia", "Sacoglossa", "Heterobranchia"],
             Shape = BodyShape.Cylinder(4, 1.4, "assumed"),
             IsSpiculate = true,

@@ -22,4 +22,7 @@ internal sealed record RegionRow(string Id, string Name, double Share, int Count
 internal sealed record CutRow(string Where, SourcedBand LengthMm, double SpacingMm, double DepthShare, bool OpensCavity, bool IsSingle = false);
 
 /// <summary>A caution of a group; see <see cref="GroupCaution"/>.</summary>
-internal sealed record CautionRow(string Id, bool IsLegal, string Text, string Source);
+internal sealed record CautionRow(string Id, bool IsLegal, string Text, string Source)
+{
+    public ImmutableArray<string> Of { get; init; } = [];
+}

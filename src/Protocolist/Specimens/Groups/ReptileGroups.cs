@@ -57,7 +57,7 @@ internal static class ReptileGroups
         new("limbs", "limbs", 0.20, 4, 0.45, Unsure)
         {
             InjectAt = "each limb socket", Aliases = ["thigh", "forelimbs", "hindlimbs"],
-            Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.5, false, IsSingle: true),
+            Cut = new("skin of the limb pockets", Band(10, 15, 30, Simmons), 50, 0.1, false, IsSingle: true), // through the skin alone
         },
         new("coelom", "body within the shell", 0.68, 1, 1, Unsure)
         {

@@ -42,9 +42,14 @@ internal static class BodyThickness
             return new Spread(Of(volumeMl.Low), Of(volumeMl.Nominal), Of(volumeMl.High), false, FromVolume, shape.Source).Widened(shape.Spread);
 
         var (longest, shortest) = shape.Build == BodyBuild.Rigid ? (l.Low, l.High) : (l.High, l.Low);
-        return new Spread(
+        var by = new Spread(
             shape.HalfThicknessMm(volumeMl.Low, longest), shape.HalfThicknessMm(volumeMl.Nominal, l.Nominal), shape.HalfThicknessMm(volumeMl.High, shortest),
             false, FromVolumeAndLength, shape.Source).Widened(shape.SpreadWithLength);
+        if (l.IsMeasured) return by;
+
+        // A length that only follows from another may say less than the volume by itself.
+        var alone = Estimated(group, relation, volumeMl, null);
+        return alone.High / alone.Low < by.High / by.Low ? alone : by;
 
         double Of(double ml) => Alone(group, relation, ml);
     }

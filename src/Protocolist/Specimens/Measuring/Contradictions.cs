@@ -13,6 +13,9 @@ internal static class Contradictions
     // Frozen, thawed, bloated or rotting bodies have lost or taken up what a scale cannot tell: wider, and never an error. Judgement.
     private const double NotFresh = 1.5;
 
+    // A relation that takes in more says little of a slip by a pound or an inch: judgement.
+    private const double SharpAccept = 3.2;
+
     // Nine tenths lie within a shape's spread, nearly all within this power of it: 2.576 / 1.645.
     private const double NinetyNineOfNinety = 1.57;
 
@@ -87,7 +90,8 @@ internal static class Contradictions
         var doubt = (lengthMm.IsMeasured ? 1 : Math.Pow(lengthMm.High / lengthMm.Nominal, power)) * (IsFresh(s) ? 1 : NotFresh)
             * (s is { MassMargin: { } margin, Mass: { } one } ? 1 / (1 - (margin / one)) : 1) * (s is { Mass: null, Count: > 1 } ? 1.5 : 1);
         var (ratio, tolerance) = (massG / expected, relation.Accept * doubt);
-        if (Fits(ratio, tolerance)) return;
+        var isSharp = relation.Accept <= SharpAccept;
+        if (Fits(ratio, isSharp ? tolerance : Math.Max(SharpAccept, relation.Within90) * doubt)) return;
         var kind = MeasureNames.Of(relation.Length);
         Argument[] facts =
         [
@@ -104,9 +108,13 @@ internal static class Contradictions
         }
 
         if (relation.Length == LengthKind.Disc) slips.Add(new(RadiusGiven, Math.Pow(2, -power)));
-        var remedy = Slip.Remedy(ratio, relation.Within90 * doubt, slips);
-        findings.Add(Judged(
-            "mass-against-length", "mass", ByLength.With(facts), ratio, tolerance, FinerWords.With(remedy, group, relation, kinds), IsFresh(s)));
+        var remedy = Slip.Remedy(ratio, Math.Max(relation.Within90, Math.Sqrt(relation.Accept)) * doubt, slips, isSharp);
+        remedy = FinerWords.With(remedy, group, relation, kinds);
+
+        // Within what a wide relation takes in, but where a place of the point would fit as well: said, and no more.
+        findings.Add(Fits(ratio, tolerance)
+            ? Finding.Note("mass-against-length", ByLength.With(facts), remedy) with { Subject = "mass" }
+            : Judged("mass-against-length", "mass", ByLength.With(facts), ratio, tolerance, remedy, IsFresh(s)));
     }
 
     private static void Across(Specimen s, double volumeMl, Spread? lengthMm, TaxonGroup group, List<Finding> findings)

@@ -6,6 +6,7 @@ using Protocolist.Planning.Provisioning;
 using Protocolist.Planning.Provisioning.Purchasing;
 using Protocolist.Plans;
 using Protocolist.Protocols;
+using Protocolist.Specimens;
 using UnitsNet;
 using Duration = NodaTime.Duration;
 
@@ -128,12 +129,26 @@ public class SundriesTests
         static (int Syringe, int Needle) At(int syringe, int needle, SundryShelf shelf) =>
             BenchTools.Of(With((syringe, needle, 25)), shelf).Sites.Select(s => (s.SyringeMl, s.NeedleGauge)).Single();
         var shelf = Shelf(
-            Item(StockKind.Consumable, "needle 21 G", 5, id: "n21"), Item(StockKind.Consumable, "needle 18 G", 5, id: "n18"), Item(StockKind.Consumable, "syringe 10 mL", 5, id: "s10"));
-        Assert.Equal((10, 21), At(2, 23, shelf));
-        Assert.Equal((10, 18), At(10, 18, shelf));
-        Assert.Equal((10, 18), At(5, 16, shelf));
-        Assert.Equal((1, 30), At(1, 30, shelf));
+            Item(StockKind.Consumable, "needle 21 G", 5, id: "n21"), Item(StockKind.Consumable, "needle 18 G", 5, id: "n18"), Item(StockKind.Consumable, "syringe 5 mL", 5, id: "s5"));
+        Assert.Equal((5, 21), At(2, 23, shelf));
+        Assert.Equal((5, 18), At(5, 18, shelf));
+        Assert.Equal((5, 18), At(5, 16, shelf));
+        Assert.Equal((5, 30), At(1, 30, shelf));
         Assert.Equal((1, 30), At(1, 30, Shelf()));
+        Assert.Equal((1, 30), At(1, 30, Shelf(Item(StockKind.Consumable, "syringe 20 mL", 5, id: "s20"))));
+    }
+
+    /// <summary>A syringe that holds half of it serves too, filled twice, and the person reads so.</summary>
+    [Fact]
+    public void A_smaller_syringe_is_filled_twice_and_told_so()
+    {
+        var site = new InjectionSite(Said.Of("trunk"), 1, OneMl * 10, OneMl * 16, OneMl * 20, OneMl * 16, 20, 18, 38);
+        var step = BenchTools.Of(Step(StageKind.Inject) with { Work = new InjectWork([site], null) }, Shelf(Item(StockKind.Consumable, "syringe 10 mL", 5, id: "s10")));
+
+        Assert.Equal(10, Assert.Single(step.Sites).SyringeMl);
+        var told = step.Work.Instructions(new(StageKind.Inject, null, null, 0, null, BodyKind.Whole, 1));
+        Assert.Contains("10 mL syringe", Assert.Single(told).ToString(), StringComparison.Ordinal);
+        Assert.Contains(", filled 2 times a site", Assert.Single(told).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

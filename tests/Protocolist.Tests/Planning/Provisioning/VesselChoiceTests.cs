@@ -57,17 +57,6 @@ public class VesselChoiceTests
         Assert.Contains("tub, lying", How(Mammal("300 g") with { Group = "ray", DiscWidth = Length.FromCentimeters(22) }), StringComparison.Ordinal);
     }
 
-    /// <summary>Longer than fourteen times its width a body is coiled: 13.8 cm by 1 cm lies straight, 14.2 by 1 is laid as one that coils, stretched out where there is room.</summary>
-    [Theory]
-    [InlineData(138, false)]
-    [InlineData(142, true)]
-    public void Bodies_longer_than_fourteen_thicknesses_are_coiled(double millimetres, bool coiled)
-    {
-        var worm = Mammal("11 g") with { Group = "earthworm", Length = Length.FromMillimeters(millimetres), Width = Length.FromMillimeters(10), Height = Length.FromMillimeters(10), Thickness = Length.FromMillimeters(10) };
-
-        Assert.Contains(coiled ? "tub, stretched out" : "tub, lying", Of(worm, Box("tub", "length: 60 cm, width: 50 cm, height: 40 cm", 3)).Step("it")!.Instructions[0].ToString(), StringComparison.Ordinal);
-    }
-
     [Fact]
     public void Hardened_flat_body_may_stand_on_edge_where_it_is_kept_and_lies_while_it_is_fixed()
     {

@@ -85,7 +85,7 @@ public class ChangesTests
         Assert.Equal([1, 2, 3, 4], new[] { first, second, third, fourth }.Select(p => p.Step("fix")!.Sequence));
         Assert.Equal(0, second.Step("fix-re-inject-1")!.Sequence);
         var gone = Assert.Single(third.Withdrawn);
-        Assert.Equal(("fix-re-inject-1", "Inject the soft part again", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title.ToString(), gone.Sequence, gone.Start));
+        Assert.Equal(("fix-re-inject-1", "Inject the soft part", 1, second.Step("fix-re-inject-1")!.Start), (gone.Id, gone.Title.ToString(), gone.Sequence, gone.Start));
         Assert.Empty(fourth.Withdrawn);
         Assert.Equal(2, fourth.Step("fix-re-inject-1")!.Sequence);
         Assert.True(fourth.Step("fix")!.MostInspections >= second.Step("fix")!.MostInspections);

@@ -61,7 +61,7 @@ public class InjectionPlanTests
     {
         var plan = InjectionPlan.For(Body("mammal", 300)).Value!;
         Assert.All(plan.Regions, r => Assert.Equal(r.TotalMl, r.Sites * r.SiteMl, 9));
-        Assert.All(plan.Regions, r => Assert.Equal(Syringe.For(r.SiteMl), r.SyringeMl));
+        Assert.All(plan.Regions, r => Assert.Equal(Syringe.For(r.SiteMl, r.Sites), r.SyringeMl));
         Assert.True(plan.Regions.Select(r => r.SyringeMl).Distinct().Count() > 1);
         Assert.InRange(plan.DoseMlPerKg, 60, 150);
     }

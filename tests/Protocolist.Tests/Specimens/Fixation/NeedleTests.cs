@@ -49,12 +49,22 @@ public class NeedleTests
     }
 
     [Theory]
-    [InlineData(0.04, 1)]
-    [InlineData(0.9, 2)]
-    [InlineData(2, 5)]
-    [InlineData(10, 20)]
-    [InlineData(40, 50)]
-    public void The_syringe_serves_two_sites(double siteMl, int sizeMl) => Assert.Equal(sizeMl, Syringe.For(siteMl));
+    [InlineData(0.04, 3, 1)]
+    [InlineData(0.9, 1, 1)]
+    [InlineData(0.9, 3, 2)]
+    [InlineData(1.6, 18, 5)]
+    [InlineData(10.5, 1, 20)]
+    [InlineData(10, 2, 20)]
+    [InlineData(120, 2, 50)]
+    public void The_syringe_is_the_smallest_that_holds_one_site_or_two_of_several(double siteMl, int sites, int sizeMl) => Assert.Equal(sizeMl, Syringe.For(siteMl, sites));
+
+    [Theory]
+    [InlineData(0.15, 1, true)]
+    [InlineData(0.15, 5, false)]
+    [InlineData(1, 5, true)]
+    [InlineData(1, 10, false)]
+    [InlineData(2, 10, true)]
+    public void A_volume_is_read_on_three_marks_of_a_syringe(double siteMl, int sizeMl, bool isRead) => Assert.Equal(isRead, Syringe.Reads(siteMl, sizeMl));
 
     [Theory]
     [InlineData(21, new[] { 18, 23 })]
