@@ -4,6 +4,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using NodaTime;
 using Protocolist.Benches;
+using Protocolist.Planning.Deciding;
 using Protocolist.Planning.Making;
 using Protocolist.Proving;
 using Protocolist.Reading;

@@ -56,8 +56,22 @@ internal static class SchedulePass
         var open = Open(draft);
         if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var by = bounds.By?.AtStartOfDayInZone(zone).ToInstant();
-        var chain = new StepChain(open, draft, hours, from, by, Deliveries.Of(provisioned, open, bounds.Start.Date, bench));
-        if (chain.Earliest(findings) is not { } dates) return new(draft, [.. findings]) { Bounds = bounds };
+        var told = findings.Count;
+        if (Chain().Earliest(findings) is not { } dates)
+        {
+            // Where the days do not suffice for the soak that the core needs, they may for the shortest that the protocol has.
+            var (longer, tooLong) = (draft, findings[told..]);
+            findings.RemoveRange(told, findings.Count - told);
+            (draft, open) = SoakChoice.Undone(draft) is { } shorter ? (shorter, Open(shorter)) : (draft, open);
+            if (ReferenceEquals(draft, longer) || Chain().Earliest(findings) is not { } shortest)
+            {
+                findings.RemoveRange(told, findings.Count - told);
+                return new(longer, [.. findings, .. tooLong]) { Bounds = bounds };
+            }
+
+            dates = shortest;
+        }
+
         var steps = draft.Steps.ToBuilder();
         for (var (i, next) = (0, 0); i < steps.Count; i++)
         {
@@ -67,6 +81,8 @@ internal static class SchedulePass
         draft = draft with { Steps = steps.MoveToImmutable() };
         if (TimeBeforeWork.Weigh(draft, bench) is { } weighed) findings.Add(weighed);
         return new(draft, [.. findings]) { Bounds = bounds };
+
+        StepChain Chain() => new(open, draft, hours, from, by, Deliveries.Of(provisioned, open, bounds.Start.Date, bench));
     }
 
     /// <summary>The steps of a draft that are still to be dated, in order.</summary>
