@@ -3,6 +3,7 @@ using BenchmarkDotNet.Attributes;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Checks;
+using Protocolist.Planning.Deciding;
 using Protocolist.Specimens;
 using UnitsNet;
 

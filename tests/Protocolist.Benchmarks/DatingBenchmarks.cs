@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Benches.Opening;
 using Protocolist.Planning.Dating;
+using Protocolist.Planning.Deciding;
 using Protocolist.Planning.Provisioning;
 using Protocolist.Specimens;
 

@@ -14,13 +14,15 @@ internal static class CompareCommand
     private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice that is settled");
     private static readonly Option<string[]> Vessel = SharedOptions.VesselOption();
     private static readonly Option<string[]> Supply = SharedOptions.SupplyOption();
+    private static readonly Option<string[]> Soak = SharedOptions.SoakOption();
+    private static readonly Option<string[]> On = SharedOptions.OnOption();
     private static readonly Option<bool> Json = new("--json") { Description = "Write JSON." };
 
     public static Command Build()
     {
         var command = new Command("compare", "Sets the lawful ways for a specimen side by side: choices, vessels, stock.")
         {
-            SpecimenFile, BenchFile, Folders, Start, Choose, Vessel, Supply, Json,
+            SpecimenFile, BenchFile, Folders, Start, Choose, Vessel, Supply, Soak, On, Json,
         };
         command.SetAction(Run);
         return command;
@@ -33,7 +35,7 @@ internal static class CompareCommand
         var specimen = around.Files.Read(options.GetRequiredValue(SpecimenFile), SpecimenReader.Read, findings);
         var inputs = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var settled = SharedOptions.Choices(options.GetValue(Choose), findings);
-        var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
+        var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), options.GetValue(Soak), options.GetValue(On), findings);
         if (specimen is null || inputs.Bench is null || inputs.Start is null || findings.Any(f => f.Severity == Severity.Error)) return around.Unread(findings);
         var compared = new Planner(inputs.Shelf).Compare(new(specimen, inputs.Bench, inputs.Start.Value) { Choices = settled, Wishes = wishes });
         if (compared.Value is not { } comparison) return around.Unread(compared.Findings);

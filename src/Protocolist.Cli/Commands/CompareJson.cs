@@ -19,7 +19,7 @@ internal static class CompareJson
             json.WriteString("specimen", comparison.SpecimenId);
             json.WriteString("protocol", comparison.Protocol.Id);
             json.WriteNumber("revision", comparison.Protocol.Revision);
-            json.WriteBoolean("combined", comparison.IsCombined);
+            json.WriteNumber("weighed", comparison.Weighed);
             json.WriteStartArray("ways");
             foreach (var way in comparison.Ways) Way(json, way);
             json.WriteEndArray();
@@ -61,6 +61,7 @@ internal static class CompareJson
         Pairs(json, "vessels", way.Wishes.Vessels);
         Pairs(json, "supplies", way.Wishes.Supplies);
         json.WriteEndObject();
+        if (!way.GoodFor.IsEmpty) json.WriteString("goodFor", way.GoodFor.ToString());
         json.WriteBoolean("startable", way.Startable);
         if (way.Days is { } days) json.WriteNumber("days", Math.Round(days, 3));
         json.WriteNumber("handsOnHours", Math.Round(way.HandsOnHours, 3));

@@ -20,11 +20,16 @@ internal static class CompareText
             text,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{ways.Length} {(ways.Length == 1 ? "way" : "ways")}, {ways.Count(w => w.DominatedBy is not null)} of them dominated: another is as good "
-                + $"in every number and better in one. A is what the planner takes by itself. Numbers are not all: read the remarks and what was found"));
+                $"{ways.Length} {(ways.Length == 1 ? "way" : "ways")} of {comparison.Weighed} that were weighed, the less harmful first. A is what the planner "
+                + $"takes by itself; behind each other stands what it is good for. Numbers are not all: read the remarks and what was found"));
         foreach (var finding in findings) Add(text, finding.ToString());
         text.Append('\n');
-        foreach (var way in ways) Add(text, $"{way.Name.PadRight(2)} {What(way, ways)}", "   ");
+        foreach (var way in ways)
+        {
+            var goodFor = way.GoodFor.IsEmpty ? "" : $" (good for: {way.GoodFor})";
+            Add(text, $"{way.Name.PadRight(2)} {What(way, ways)}{goodFor}", "   ");
+        }
+
         foreach (var some in ways.Chunk(Columns)) Table(text.Append('\n'), some);
         text.Append("\nShrinkage and colour\n");
         foreach (var remark in ways.SelectMany(w => w.Remarks).Distinct())
@@ -62,7 +67,7 @@ internal static class CompareText
             ("errors", w => Invariant($"{w.Errors}")),
             ("warnings", w => Invariant($"{w.Warnings}")),
             ("may be started", w => w.Startable ? "yes" : "NO"),
-            ("dominated", w => w.DominatedBy is { } better ? $"by {better}" : "no"),
+            ("nowhere better than", w => w.DominatedBy ?? "-"),
         ];
         var first = rows.Max(r => r.Title.Length);
         var width = rows.Max(r => ways.Max(w => r.Cell(w).Length)) + 2;

@@ -19,6 +19,8 @@ internal static class PlanCommand
     private static readonly Option<string[]> Choose = SharedOptions.ChooseOption("A choice that the protocol leaves");
     private static readonly Option<string[]> Vessel = SharedOptions.VesselOption();
     private static readonly Option<string[]> Supply = SharedOptions.SupplyOption();
+    private static readonly Option<string[]> Soak = SharedOptions.SoakOption();
+    private static readonly Option<string[]> On = SharedOptions.OnOption();
     private static readonly Option<string?> By = new("--by")
     {
         Description = "Plan backwards: all is over on the morning of this day, as 2027-06-01, and a note says when to begin at the latest.",
@@ -34,7 +36,10 @@ internal static class PlanCommand
     public static Command Build()
     {
         Format.AcceptOnlyFromAmong(PlanOutput.Formats);
-        var command = new Command("plan", "Plans one specimen.") { SpecimenFile, BenchFile, Folders, Start, By, Choose, Vessel, Supply, Format, Json, Out };
+        var command = new Command("plan", "Plans one specimen.")
+        {
+            SpecimenFile, BenchFile, Folders, Start, By, Choose, Vessel, Supply, Soak, On, Format, Json, Out,
+        };
         command.SetAction(Run);
         return command;
     }
@@ -47,7 +52,7 @@ internal static class PlanCommand
         var shared = SharedOptions.Read(around, options.GetValue(BenchFile), options.GetValue(Folders), options.GetValue(Start), findings);
         var by = options.GetValue(By) is { } day ? DayOf(day, findings) : null;
         var choices = SharedOptions.Choices(options.GetValue(Choose), findings);
-        var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), findings);
+        var wishes = SharedOptions.Wishes(options.GetValue(Vessel), options.GetValue(Supply), options.GetValue(Soak), options.GetValue(On), findings);
         if (options.GetValue(Out) is { } place && around.Files.Refusal(place) is { } refusal) findings.Add(refusal);
         if (specimen is null || shared is not { Bench: { } bench, Start: { } start } || findings.Any(f => f.Severity == Severity.Error))
             return around.Unread(findings);

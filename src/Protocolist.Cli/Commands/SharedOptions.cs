@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.Globalization;
 using System.Reflection;
 using NodaTime;
 using NodaTime.Text;
@@ -67,6 +68,12 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
             Arity = ArgumentArity.ZeroOrMore,
         };
 
+    public static Option<string[]> SoakOption() =>
+        new("--soak") { Description = "How long the body lies in a step at the least, as fix=72h; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
+    public static Option<string[]> OnOption() =>
+        new("--on") { Description = "The day on which a step begins, as house=2027-04-12; may be repeated.", Arity = ArgumentArity.ZeroOrMore };
+
     /// <summary>Pairs as <c>keeping=ethanol</c>; what is none is a finding.</summary>
     public static ImmutableSortedDictionary<string, string> Pairs(string[]? given, string fault, string example, List<Finding> findings)
     {
@@ -86,11 +93,37 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
     public static ImmutableSortedDictionary<string, string> Choices(string[]? given, List<Finding> findings) =>
         Pairs(given, "bad-choice", "--choose keeping=ethanol", findings);
 
-    public static PlanWishes Wishes(string[]? vessels, string[]? supplies, List<Finding> findings) => new()
+    public static PlanWishes Wishes(string[]? vessels, string[]? supplies, string[]? soaks, string[]? days, List<Finding> findings) => new()
     {
         Vessels = Pairs(vessels, "bad-vessel", "--vessel house=jar-4", findings),
         Supplies = Pairs(supplies, "bad-supply", "--supply \"ethanol 70 %vol=ethanol-96\"", findings),
+        Soaks = Read(Pairs(soaks, "bad-soak", SoakExample, findings), "bad-soak", SoakExample, findings, SoakOf),
+        Dates = Read(Pairs(days, "bad-day", DayExample, findings), "bad-day", DayExample, findings, DayOf),
     };
+
+    private const string SoakExample = "--soak fix=72h";
+    private const string DayExample = "--on house=2027-04-12";
+
+    private static ImmutableSortedDictionary<string, T> Read<T>(
+        ImmutableSortedDictionary<string, string> pairs, string fault, string example, List<Finding> findings, Func<string, T?> read)
+        where T : struct
+    {
+        var values = ImmutableSortedDictionary.CreateBuilder<string, T>(StringComparer.Ordinal);
+        foreach (var (name, text) in pairs)
+        {
+            if (read(text) is { } value) values[name] = value;
+            else findings.Add(Finding.Error(fault, NoPair.With(("text", $"{name}={text}")), NoPairRemedy.With(("example", example))));
+        }
+
+        return values.ToImmutable();
+    }
+
+    private static Duration? SoakOf(string text) =>
+        UnitsNet.Duration.TryParse(text, CultureInfo.InvariantCulture, out var time) && time.Seconds is > 0 and < 1e10
+            ? Duration.FromSeconds(time.Seconds)
+            : null;
+
+    private static LocalDate? DayOf(string text) => LocalDatePattern.Iso.Parse(text) is { Success: true, Value: var day } ? day : null;
 
     /// <summary>The start as given, or this minute on the bench's clocks.</summary>
     private static LocalDateTime? StartOf(string? text, Bench? bench, List<Finding> findings)

@@ -116,6 +116,13 @@ public static class AllChecks
     public static ImmutableArray<CheckDescription> Descriptions { get; } =
         [.. All.Select(c => new CheckDescription(c.Id, c.Protects, c.Severities, c.Source, c.ProtectsPeople)).OrderBy(c => c.Id, StringComparer.Ordinal)];
 
+    /// <summary>Of those that checks say themselves, what they say whenever it was found: they add nothing to it and leave nothing out.</summary>
+    private static readonly FrozenSet<string> SaidAsFound =
+        PlanningChecks.All.Where(c => c.Absorbs is [var only] && only == c.Id).Select(c => c.Id).ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Whether a finding of an earlier pass stands in the finished plan under its id, whatever the checks find.</summary>
+    internal static bool IsToldAsFound(string id) => !Absorbed.Contains(id) || SaidAsFound.Contains(id);
+
     /// <summary>The check of that id; null where there is none.</summary>
     internal static PlanCheck? Find(string id) => ById.GetValueOrDefault(id);
 

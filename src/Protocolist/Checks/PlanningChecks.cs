@@ -38,6 +38,14 @@ internal static class PlanningChecks
             Severities = [new(Severity.Error, "no dates satisfy the protocol's times, the open hours and the deliveries together")],
         },
         PlanCheck.OfPlanning(
+            "ratio-too-high",
+            "the budget: fluid that does nothing for the body is bought, kept and disposed of",
+            "common practice: fix in 10 to 20 volumes") with
+        {
+            Severities = [new(Severity.Note, "more than 100 mL of fluid are more than twenty times the body, or more than the protocol asks for")],
+            Find = plan => Once(plan.Found("ratio-too-high"), (_, _) => true, Fullest),
+        },
+        PlanCheck.OfPlanning(
             "sealed-vessel-builds-pressure",
             "people and the specimen: a jar closed tight bursts or leaks on a hot day",
             "ideal gas law and vapour pressures; OIML R 22 for the growth of ethanol") with
@@ -107,10 +115,15 @@ internal static class PlanningChecks
     private static ImmutableArray<Finding> OnceAVessel(ImmutableArray<Finding> all) =>
         Once(all, (a, b) => a.Message.Find("vessel") == b.Message.Find("vessel"), Heaviest);
 
-    private static Finding Heaviest(List<Finding> loads)
+    private static Finding Heaviest(List<Finding> loads) => WorstOf(loads, "mass");
+
+    private static Finding Fullest(List<Finding> fillings) => WorstOf(fillings, "ratio");
+
+    /// <summary>The one with the most of something, with all steps that the same is said of.</summary>
+    private static Finding WorstOf(List<Finding> alike, string by)
     {
-        var heaviest = loads.MaxBy(f => f.Message.Find("mass")?.Number)!;
-        string[] steps = [.. loads.Select(f => f.Subject).Distinct().Order(StringComparer.Ordinal)];
+        var heaviest = alike.MaxBy(f => f.Message.Find(by)?.Number)!;
+        string[] steps = [.. alike.Select(f => f.Subject).Distinct().Order(StringComparer.Ordinal)];
         return steps.Length == 1 ? heaviest : heaviest with { Message = InSeveral.With(("heaviest", heaviest.Message), Argument.Ids("steps", steps)) };
     }
 

@@ -19,7 +19,7 @@ internal static class GivenList
     }
 
     /// <summary>Pairs of which each has both sides.</summary>
-    public static ImmutableSortedDictionary<string, string> Of(ImmutableSortedDictionary<string, string> pairs)
+    public static ImmutableSortedDictionary<string, T> Of<T>(ImmutableSortedDictionary<string, T> pairs)
     {
         ArgumentNullException.ThrowIfNull(pairs);
         foreach (var (key, value) in pairs)

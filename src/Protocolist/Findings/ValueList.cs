@@ -37,19 +37,19 @@ internal static class ValueList
 }
 
 /// <summary>Names and their texts as a record keeps them: in the order of their characters, and equal to others of the same.</summary>
-internal readonly struct ValueMap(ImmutableSortedDictionary<string, string> pairs) : IEquatable<ValueMap>
+internal readonly struct ValueMap<T>(ImmutableSortedDictionary<string, T> pairs) : IEquatable<ValueMap<T>>
 {
-    private readonly ImmutableSortedDictionary<string, string> _pairs = pairs.WithComparers(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, T> _pairs = pairs.WithComparers(StringComparer.Ordinal);
 
-    public static ValueMap Empty { get; } = ImmutableSortedDictionary<string, string>.Empty;
+    public static ValueMap<T> Empty { get; } = ImmutableSortedDictionary<string, T>.Empty;
 
-    public static implicit operator ValueMap(ImmutableSortedDictionary<string, string> pairs) => new(GivenList.Of(pairs));
+    public static implicit operator ValueMap<T>(ImmutableSortedDictionary<string, T> pairs) => new(GivenList.Of(pairs));
 
-    public static implicit operator ImmutableSortedDictionary<string, string>(ValueMap map) => map._pairs;
+    public static implicit operator ImmutableSortedDictionary<string, T>(ValueMap<T> map) => map._pairs;
 
-    public bool Equals(ValueMap other) => ReferenceEquals(_pairs, other._pairs) || _pairs.SequenceEqual(other._pairs);
+    public bool Equals(ValueMap<T> other) => ReferenceEquals(_pairs, other._pairs) || _pairs.SequenceEqual(other._pairs);
 
-    public override bool Equals(object? obj) => obj is ValueMap other && Equals(other);
+    public override bool Equals(object? obj) => obj is ValueMap<T> other && Equals(other);
 
     public override int GetHashCode()
     {

@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning.Deciding;
 using Protocolist.Planning.Making;
 using Protocolist.Planning.Revising;
 using Protocolist.Plans;
@@ -74,11 +75,10 @@ public sealed class Planner
         return refusals.IsEmpty ? Reviser.Revise(plan, log, Pipeline, bench) : new(null, refusals);
     }
 
-    /// <summary>Plans every lawful way to preserve one specimen. What the request has chosen or wishes already stays as it is.</summary>
+    /// <summary>Plans the lawful ways to preserve one specimen that somebody might take. What is chosen or wished already stays as it is.</summary>
     /// <param name="request">Specimen, bench, start, and what is settled.</param>
     /// <returns>
-    /// The comparison, or why there is none: as <see cref="Plan"/>. Findings: <c>one-at-a-time</c> (note) beyond <see cref="Comparison.MostCombined"/>
-    /// combinations,
+    /// The comparison, or why there is none: as <see cref="Plan"/>. Findings: <c>ways-folded</c> (note) for ways that nobody would take,
     /// <c>ways-not-all-compared</c> (note) beyond <see cref="Comparison.MostWays"/>, <c>choice-cannot-be-planned</c> (note) for choices that no plan can
     /// be made of.
     /// </returns>

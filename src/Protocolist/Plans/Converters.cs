@@ -134,3 +134,37 @@ internal sealed class TextsByNameJson : PartJson<ImmutableSortedDictionary<strin
         writer.WriteEndObject();
     }
 }
+
+/// <summary>Values by name, each as one converter writes it.</summary>
+internal abstract class MapJson<T>(JsonConverter<T> one) : JsonConverter<ImmutableSortedDictionary<string, T>>
+{
+    public override ImmutableSortedDictionary<string, T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        if (reader.TokenType != JsonTokenType.StartObject) throw new JsonException();
+        var values = ImmutableSortedDictionary.CreateBuilder<string, T>(StringComparer.Ordinal);
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
+        {
+            var name = reader.GetString()!;
+            reader.Read();
+            values[name] = one.Read(ref reader, typeof(T), options)!;
+        }
+
+        return values.ToImmutable();
+    }
+
+    public override void Write(Utf8JsonWriter writer, ImmutableSortedDictionary<string, T> value, JsonSerializerOptions options)
+    {
+        writer.WriteStartObject();
+        foreach (var (name, item) in value)
+        {
+            writer.WritePropertyName(name);
+            one.Write(writer, item, options);
+        }
+
+        writer.WriteEndObject();
+    }
+}
+
+internal sealed class DurationsInHours() : MapJson<NodaTime.Duration>(new DurationInHours());
+
+internal sealed class LocalDateMapJson() : MapJson<LocalDate>(new LocalDateJson());

@@ -15,7 +15,7 @@ namespace Protocolist.Plans;
 /// </remarks>
 public sealed record Plan
 {
-    private readonly ValueMap _choices = ValueMap.Empty;
+    private readonly ValueMap<string> _choices = ValueMap<string>.Empty;
     private readonly ValueList<Step> _steps = [];
     private readonly ValueList<PlannedRecipe> _recipes = [];
     private readonly ValueList<PlannedPurchase> _purchases = [];
@@ -48,6 +48,9 @@ public sealed record Plan
 
     /// <summary>What was insisted on beside the choices; null where the planner chose vessels and stock by itself.</summary>
     public PlanWishes? Wishes { get; init; }
+
+    /// <summary>Vessels and stock that the planner took after weighing whole ways against one another; null where each step settled its own.</summary>
+    public PlanWishes? Settled { get; init; }
 
     /// <summary>Whether work may begin: no finding is an error.</summary>
     public bool Startable

@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using NodaTime;
-using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
-using UnitsNet;
-using Calendar = Protocolist.Reading.Calendar;
-using Duration = NodaTime.Duration;
 
 namespace Protocolist.Plans;
 
@@ -39,7 +34,7 @@ internal static class PlanFaults
             faults.Names("protocol.id", protocol.Id);
             faults.Names("protocol.title", protocol.Title);
             faults.Counted("protocol.revision", protocol.Revision);
-            foreach (var (path, file) in faults.Each("protocol.files", protocol.Files)) 
+            foreach (var (path, file) in faults.Each("protocol.files", protocol.Files))
             {
                 faults.Names($"{path}.name", file.Name);
                 faults.Names($"{path}.text", file.Text);

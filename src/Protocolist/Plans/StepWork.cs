@@ -62,7 +62,7 @@ internal sealed record PoseWork(bool IsTold) : StepWork
 
     public static PoseWork Untold { get; } = new(IsTold: false);
 
-    public override IEnumerable<Message> Instructions(StepFacts step) => 
+    public override IEnumerable<Message> Instructions(StepFacts step) =>
         [.. Posture?.Told ?? [], .. IsTold ? [] : (Message[])[ByKind.With(("how", step.Body.Pose))]];
 }
 

@@ -20,10 +20,10 @@ internal static class FixationTime
     private const double FilmMm = 1;
     private const double OvernightHours = 12;
 
+    /// <summary>The least hours in its fixatives after which the slowest part is reached and bound.</summary>
+    public static double LeastHours(BodyFixation model) =>
+        model.Slowest.DepthMm < FilmMm ? Math.Min(model.Time.LowHours, OvernightHours) : model.Time.LowHours;
+
     /// <summary>Whether a body that lies in its fixatives for these times may be taken out before the slowest part is reached and bound.</summary>
-    public static bool IsTooShort(QuantityRange lies, BodyFixation model)
-    {
-        var hours = lies.Low / Hour;
-        return hours < model.Time.LowHours && !(model.Slowest.DepthMm < FilmMm && hours >= OvernightHours);
-    }
+    public static bool IsTooShort(QuantityRange lies, BodyFixation model) => lies.Low / Hour < LeastHours(model);
 }

@@ -14,6 +14,9 @@ internal readonly record struct Fit(PreparedVessel Vessel, Filling Filling, doub
     /// <remarks>The project's choice.</remarks>
     private const double WarnPressure = 50;
 
+    /// <summary>Up to so much (m3) nobody asks how many times the body's volume it is: a glass is nobody's loss. The project's choice.</summary>
+    private const double MuchFluid = 100e-6;
+
     public bool Holds => Remarks.Rejecting() == FitRemark.None;
 
     public Mass TotalMass => Mass.FromKilograms(TotalKilograms);
@@ -31,6 +34,7 @@ internal readonly record struct Fit(PreparedVessel Vessel, Filling Filling, doub
         if (request.ShelfBears is { } bears && total > bears.Kilograms) remarks |= FitRemark.TooHeavyForShelf;
         var pressure = vessel.Vessel.IsGasTight ? demand.SealedPressure(HeadspaceOf(filling, vessel.Room, demand) / vessel.Room.Volume) : null;
         if (vessel.Vessel.IsGasTight && pressure is not <= WarnPressure) remarks |= FitRemark.BuildsPressure;
+        if (filling.Fluid > MuchFluid && filling.Fluid > demand.MostRatio * demand.Body.Volume) remarks |= FitRemark.MuchFluid;
         if (demand.AskedHeadspace(vessel.Room) is { } asked && filling.HeadspaceShare > asked) remarks |= FitRemark.HeadspaceRaised;
         return new(vessel, filling, total, pressure, remarks);
     }

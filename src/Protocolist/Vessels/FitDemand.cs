@@ -31,6 +31,9 @@ internal sealed class FitDemand
     /// <summary>Of all bodies (kg).</summary>
     public double BodyMass { get; }
 
+    /// <summary>Volumes of fluid to one of body that are plenty: no fewer than are asked for.</summary>
+    public double MostRatio => Math.Max(Request.MostRatio, Request.LeastRatio);
+
     public double Side { get; }
 
     public double Above { get; }

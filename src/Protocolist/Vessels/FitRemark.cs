@@ -27,6 +27,7 @@ internal enum FitRemark
     MassUnknown = 1 << 15,
     BuildsPressure = 1 << 16,
     HeadspaceRaised = 1 << 17,
+    MuchFluid = 1 << 18,
 }
 
 /// <summary>How much each remark weighs.</summary>
@@ -37,9 +38,25 @@ internal static class FitRemarks
 
     private const FitRemark Notes = FitRemark.MassUnknown | FitRemark.HeadspaceRaised;
 
+    private const FitRemark People = FitRemark.TooHeavyForShelf | FitRemark.BuildsPressure;
+
     /// <summary>Those that reject the vessel.</summary>
     public static FitRemark Rejecting(this FitRemark remarks) => remarks & Errors;
 
-    /// <summary>How many of them are warnings.</summary>
-    public static int Warnings(this FitRemark remarks) => BitOperations.PopCount((uint)(remarks & ~Errors & ~Notes));
+    private const FitRemark Hands = FitRemark.TooHeavyToLift;
+    private const FitRemark Waste = FitRemark.MuchFluid;
+
+    private const FitRemark Materials = FitRemark.WallNotForKeeping | FitRemark.LidNotForKeeping | FitRemark.SealNotForKeeping;
+    private const FitRemark Closures = FitRemark.NoSealingLid | FitRemark.WireBail;
+
+    /// <summary>In the order of harm: what hurts people, what ruins the specimen later, what asks more of hands, fluid that serves nothing.</summary>
+    public static (int People, int Ruin, int Hands, int Waste) Harm(this FitRemark remarks) =>
+        (Count(remarks & People), Any(remarks & Materials) + Any(remarks & Closures), Count(remarks & Hands), Count(remarks & Waste));
+
+    /// <summary>How many warnings there are.</summary>
+    public static int Warnings(this FitRemark remarks) => Count(remarks & ~Errors & ~Notes & ~Waste);
+
+    private static int Any(FitRemark remarks) => remarks == FitRemark.None ? 0 : 1;
+
+    private static int Count(FitRemark remarks) => BitOperations.PopCount((uint)remarks);
 }

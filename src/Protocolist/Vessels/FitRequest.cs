@@ -26,6 +26,9 @@ internal sealed record FitRequest(PosedSpecimen Specimen, Fluid Fluid, Func<doub
     /// <summary>Least volume of fluid over volume of specimen: 10 for fixing, which is common practice, and <see cref="LeastForKeeping"/>.</summary>
     public double LeastRatio { get; init; } = Use == VesselUse.Treating ? 10 : LeastForKeeping;
 
+    /// <summary>Volume of fluid over volume of specimen beyond which more does nothing for the body: common practice fixes in 10 to 20.</summary>
+    public double MostRatio { get; init; } = 20;
+
     /// <summary>Room around the body; where not given, by its size.</summary>
     public Clearances? Clearances { get; init; }
 

@@ -11,15 +11,18 @@ internal sealed class PreparedVessel
     /// <summary>What each bundled substance has against its materials and its closure; for one bath, then for keeping.</summary>
     private readonly ImmutableArray<(Substance Substance, FitRemark Treating, FitRemark Keeping)> _remarks;
 
-    public PreparedVessel(Vessel vessel)
+    public PreparedVessel(Vessel vessel, long price = 0)
     {
-        Vessel = vessel;
+        (Vessel, Price) = (vessel, price);
         Room = Room.Of(vessel.Shape);
         EmptyMass = vessel.EmptyMass?.Kilograms;
         _remarks = [.. SubstanceCatalogue.Bundled.All.Select(substance => Of(vessel, substance))];
     }
 
     public Vessel Vessel { get; }
+
+    /// <summary>What has to be paid to have it, in smallest coins; nothing for one that is there.</summary>
+    public long Price { get; }
 
     public Room Room { get; }
 

@@ -14,7 +14,7 @@ internal static class VesselFit
     /// <param name="request">What has to be held.</param>
     /// <param name="vessels">The vessels at hand, sound by <see cref="Vessel.Validate"/>.</param>
     /// <returns>
-    /// The choice: fewest warnings first, then least room. Without value where the request contradicts itself (<c>specimen-without-size</c>,
+    /// The choice: least harm first, then least money, fluid and room. Without value where the request contradicts itself (<c>specimen-without-size</c>,
     /// <c>specimen-larger-than-its-box</c>, <c>temperatures-contradict</c>). Where no vessel does, <c>no-vessel-fits</c> or <c>no-vessel-at-hand</c>
     /// says what to buy or build.
     /// </returns>
@@ -77,6 +77,38 @@ internal static class VesselFit
         return Fitting(vessels.Select(v => Fit.Of(v, demand)), demand);
     }
 
+    /// <summary>
+    /// The vessels of which none is worse than another in everything that the order looks at, the best first, each with what has to be paid for it and
+    /// whether it does no more harm than the best.
+    /// </summary>
+    internal static ImmutableArray<(Vessel Vessel, long Price, bool IsAsGood)> Worthwhile(FitRequest request, IReadOnlyList<PreparedVessel> vessels)
+    {
+        if (!FitRequestCheck.IsSound(request)) return [];
+        var demand = new FitDemand(request);
+        var fits = new List<Fit>(vessels.Count);
+        foreach (var vessel in vessels)
+        {
+            if (Fit.Of(vessel, demand) is { Holds: true } fit) fits.Add(fit);
+        }
+
+        fits.Sort((a, b) => Better(a, b));
+        for (var i = fits.Count - 1; i > 0; i--)
+        {
+            var (fit, isWorse) = (fits[i], false);
+            for (var j = 0; j < i && !isWorse; j++) isWorse = IsNoWorse(fits[j], fit);
+            if (isWorse) fits.RemoveAt(i);
+        }
+
+        return [.. fits.Select(f => (f.Vessel.Vessel, f.Vessel.Price, f.Remarks.Harm() == fits[0].Remarks.Harm()))];
+    }
+
+    private static bool IsNoWorse(in Fit a, in Fit b)
+    {
+        var (one, other) = (a.Remarks.Harm(), b.Remarks.Harm());
+        return one.People <= other.People && one.Ruin <= other.Ruin && one.Hands <= other.Hands && one.Waste <= other.Waste
+            && a.Vessel.Price <= b.Vessel.Price && a.Filling.Fluid <= b.Filling.Fluid;
+    }
+
     /// <summary>One vessel filled, or all reasons against it, without looking for what else would do.</summary>
     internal static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) One(FitRequest request, Vessel vessel)
     {
@@ -94,11 +126,15 @@ internal static class VesselFit
         return [.. fitting.Select(f => f.Fitted(demand))];
     }
 
-    /// <summary>Fewer warnings, then less room.</summary>
+    /// <summary>The less harmful first: people, what ruins the specimen, hands, fluid for nothing, money; then less fluid and less room.</summary>
     private static int Better(in Fit a, in Fit b)
     {
-        var byWarnings = a.Remarks.Warnings().CompareTo(b.Remarks.Warnings());
-        if (byWarnings != 0) return byWarnings;
+        var byHarm = a.Remarks.Harm().CompareTo(b.Remarks.Harm());
+        if (byHarm != 0) return byHarm;
+        var byPrice = a.Vessel.Price.CompareTo(b.Vessel.Price);
+        if (byPrice != 0) return byPrice;
+        var byFluid = a.Filling.Fluid.CompareTo(b.Filling.Fluid);
+        if (byFluid != 0) return byFluid;
         var byRoom = a.Vessel.Room.Volume.CompareTo(b.Vessel.Room.Volume);
         return byRoom != 0 ? byRoom : string.CompareOrdinal(a.Vessel.Vessel.Id, b.Vessel.Vessel.Id);
     }

@@ -41,12 +41,16 @@ internal static class VesselRemarks
     private static readonly Phrase Raised = new(
         "headspace-raised", "{asked:0.0 %} of headspace would run over at {hottest:0.# degC}; {kept:0.0 %} is left instead");
 
+    private static readonly Phrase MuchFluid = new(
+        "ratio-too-high", "'{vessel}' takes {fluid:0.0# L} of fluid, {ratio:0} times the body; {most:0} times are plenty");
+    private static readonly Phrase MuchFluidRemedy = new("ratio-too-high.remedy", "take a smaller vessel, or lay several of a kind in it together");
+
     /// <summary>Each of the remarks in words, in their order.</summary>
     public static ImmutableArray<Finding> Of(FitRemark remarks, in Fit fit, FitDemand demand)
     {
         if (remarks == FitRemark.None) return [];
         var findings = new List<Finding>();
-        for (var bit = 1; bit <= (int)FitRemark.HeadspaceRaised; bit <<= 1)
+        for (var bit = 1; bit <= (int)FitRemark.MuchFluid; bit <<= 1)
         {
             if (remarks.HasFlag((FitRemark)bit)) findings.Add(Of((FitRemark)bit, fit, fit.Vessel.Vessel, demand));
         }
@@ -72,6 +76,9 @@ internal static class VesselRemarks
             "vessel-too-heavy-for-shelf", Shelf.With(Id(vessel), ("mass", fit.TotalMass), ("bears", demand.Request.ShelfBears!.Value)), ShelfRemedy),
         FitRemark.MassUnknown => Finding.Note("vessel-mass-unknown", MassUnknown.With(Id(vessel), ("mass", fit.TotalMass)), MassUnknownRemedy),
         FitRemark.BuildsPressure => Finding.Warning("sealed-vessel-builds-pressure", Sealed(fit, vessel), PressureRemedy),
+        FitRemark.MuchFluid => Finding.Note("ratio-too-high", MuchFluid.With(
+            Id(vessel), ("fluid", UnitsNet.Volume.FromCubicMeters(fit.Filling.Fluid)), ("ratio", fit.Filling.Fluid / demand.Body.Volume),
+            ("most", demand.MostRatio)), MuchFluidRemedy),
         _ => Finding.Note("headspace-raised", Raised.With(
             Argument.Of("asked", demand.AskedHeadspace(fit.Vessel.Room)!.Value, Dimension.None), ("hottest", demand.Request.Hottest),
             Argument.Of("kept", fit.Filling.HeadspaceShare, Dimension.None))),

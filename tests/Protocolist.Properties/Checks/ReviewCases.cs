@@ -5,6 +5,7 @@ using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Fluids;
+using Protocolist.Planning.Deciding;
 using Protocolist.Plans;
 using Protocolist.Protocols;
 using Protocolist.Specimens;

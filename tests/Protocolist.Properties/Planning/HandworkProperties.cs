@@ -68,8 +68,9 @@ public sealed partial class HandworkProperties
         var choices = opening.Length == 0
             ? ImmutableSortedDictionary<string, string>.Empty
             : ImmutableSortedDictionary<string, string>.Empty.Add("opening", opening);
-        var made = Passes.Make(new(specimen, Bench, new(2027, 3, 1, 9, 0)) { Choices = choices }, protocol);
-        if (made.Plan.Value is not { } plan) yield break;
+        if (Passes.Ask(new(specimen, Bench, new(2027, 3, 1, 9, 0)), protocol).Value is not { } asked) yield break;
+        var provisioned = Pipeline.Provision(asked, new() { Choices = choices });
+        if (provisioned.Value is null || Pipeline.Finish(asked, provisioned.Value, provisioned.Findings).Plan.Value is not { } plan) yield break;
         var kind = BodyKind.Of(body with { Specimen = specimen });
         foreach (var step in plan.Steps)
         {

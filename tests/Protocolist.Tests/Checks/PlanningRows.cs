@@ -18,6 +18,7 @@ internal static class PlanningRows
         new("closure-not-for-keeping", () => Closed(Closure.LooseLid), () => Closed(Closure.ScrewLid)),
         new("lacking-and-not-for-sale", () => Ethanol("100 mL", ""), () => Ethanol("100 mL", "{size: 5 L, price: 40 EUR}")),
         new("no-dates-fit", () => Of(Read("hours: {wed: 08:00 to 18:00}\n")), () => Of(Read("hours: {mon-sun: 08:00 to 18:00}\n"))),
+        new("ratio-too-high", () => Jar(v => v with { Shape = new VesselShape.Cylinder(Length.FromCentimeters(40), Length.FromCentimeters(40)) }), () => Jar(v => v with { Shape = new VesselShape.Cylinder(Length.FromCentimeters(7.5), Length.FromCentimeters(18)) })),
         new("sealed-vessel-builds-pressure", () => Hot(60), () => Hot(35)),
         new("step-runs-over", () => OneDay("2027-03-02"), () => OneDay("2027-12-25")),
         new("stock-missing", () => Ethanol("0 L", ""), () => Ethanol("9 L", "")),

@@ -20,7 +20,7 @@ public partial class RoomTests
         ["Benches"] = ["Stock", "Opening", "Disposal", ""],
         ["Planning"] =
         [
-            "Measuring", "Selecting", "Drafting", "Provisioning", "Scheduling", "Dating", "Reviewing", "Making", "Revising", "Comparing", "", "Batching",
+            "Measuring", "Selecting", "Drafting", "Provisioning", "Scheduling", "Dating", "Reviewing", "Making", "Deciding", "Revising", "Comparing", "", "Batching",
         ],
     };
 

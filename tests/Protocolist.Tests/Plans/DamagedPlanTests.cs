@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using NodaTime;
 using Protocolist.Benches;
 using Protocolist.Findings;
-using Protocolist.Logs;
 using Protocolist.Plans;
 using Protocolist.Sheets;
 using Protocolist.Specimens;
@@ -26,19 +25,19 @@ public partial class DamagedPlanTests(ITestOutputHelper output)
         (@".*\.(title|what|region|message|item|name|destination|instructions\[\]|method\[\]|lookFor\[\]|cautions\[\]|because\[\]|label\[\]) word", "words"),
         (@".*\.(why|amount|at|remedy|note|formula|what|tool|instructions\[\]|method\[\]|lookFor\[\]|cautions\[\]|because\[\]|label\[\]|parts\[\]\.name) (text|word)", "words that may be none"),
         (@"\.figures\[\]\.value .*|\.fluids\[\]\.from .*|\.(waste\[\]\.from|recipes\[\]\.name|purchases\[\]\.pack) .*", "words beside the facts that say the same, never read"),
-        (@".*\.(source|where|subject|side|bench|file|stock|step) (text|word)", "may be empty: where there is none to name"),
+        (@".*\.(source|where|subject|side|bench|file|stock|step|mixedIn) (text|word)", "may be empty: where there is none to name"),
         (@".*\.(id|name|group|scientificName|collectedBy|howObtained) word", "a name is any text; where it is of something of the plan, what it names is there"),
         (@"\.protocol\.files\[\]\.text word", "the protocol's text is read where it is used"),
         (@"\.figures\[\]\.exact text", "a figure that is a word"),
         (@"\.specimen\..* out|\.specimen\.(group|scientificName|collectedBy|howObtained|where|permits\[\]) (text|word)", "another animal"),
         (@"\.choices object|\.choices\..* (text|word|out)", "what is not chosen takes its default; a revision refuses an option that is none"),
-        (@"\.(by|earliestStart|start|end|loggedUntil|wishes) null", "not asked for, or no time was found"),
+        (@"\.(by|earliestStart|start|end|loggedUntil|wishes|settled) null", "not asked for, or no time was found"),
         (@"\.costs\..* null|.*\.price null", "the bench gives no prices for it"),
         (@"\.care\[\]\.(on|everyMonths) null", "without dates, or once"),
         (@".*\.(fluid|salt|vessel|volumeMl|mostHours|lengthMm|depthMm|spacingMm) null|\.steps\[\]\.(fluid|vessel) (text|word)", "has none"),
         (@"\.purchases\[\]\.id text", "the books do not have it"),
         (@"\.recipes\[\]\.atC -1", "the cold room is below freezing"),
-        (@".*(\]|changes|withdrawn|care|dates|label|findings|figures|inputs|fluids|materials|draws|for|purchases|recipes|parts|method|because|cautions|cuts|sites|inspections|instructions|lookFor|waste|disposalByClass) (list|out)", "a list may be shorter, down to nothing"),
+        (@".*(\]|changes|withdrawn|care|dates|label|findings|figures|inputs|fluids|materials|draws|for|purchases|recipes|parts|method|because|cautions|cuts|sites|inspections|changesAt|instructions|lookFor|waste|disposalByClass) (list|out)", "a list may be shorter, down to nothing"),
     ];
 
     /// <summary>The otter after a week, with everything asked of it that a plan can say.</summary>

@@ -27,9 +27,12 @@ internal static class VesselTooSmall
     };
 
     /// <summary>Whether every vessel at hand fails a step by its depth alone, which is told elsewhere.</summary>
-    public static bool IsOnlyTooShallow(ReviewStep step)
+    public static bool IsOnlyTooShallow(ReviewStep step) => IsOnlyTooShallow(step.VesselReasons);
+
+    /// <summary>Whether these reasons against every vessel are of depth alone.</summary>
+    public static bool IsOnlyTooShallow(ImmutableArray<Finding> reasons)
     {
-        foreach (var reason in step.VesselReasons)
+        foreach (var reason in reasons)
         {
             if (reason.Id != "vessel-too-shallow") return false;
         }

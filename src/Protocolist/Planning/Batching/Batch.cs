@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Planning.Batching;
+using Protocolist.Planning.Deciding;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Measuring;
 using Protocolist.Planning.Selecting;

@@ -57,26 +57,9 @@ public sealed record ComparedWay
     /// <summary>What is known of shrinkage and colour, each with its source.</summary>
     public ImmutableArray<Message> Remarks { get; init => field = value.IsDefault ? [] : value; } = [];
 
-    /// <summary>The name of a way that is at least as good in every number and better in one; null where there is none.</summary>
+    /// <summary>In what it does better than the planner's own way and what it costs; empty for the planner's own.</summary>
+    public Message GoodFor { get; init; }
+
+    /// <summary>The name of a way that does no more harm of any kind and less of one; null where there is none.</summary>
     public string? DominatedBy { get; init; }
-
-    /// <summary>Whether another way is at least as good in every number and better in one.</summary>
-    /// <param name="other">The other way.</param>
-    /// <returns>True where this one need not be taken, as far as numbers go.</returns>
-    public bool IsDominatedBy(ComparedWay other)
-    {
-        ArgumentNullException.ThrowIfNull(other);
-        var pairs = Numbers().Zip(other.Numbers()).ToList();
-        return pairs.All(p => p.Second <= p.First) && pairs.Any(p => p.Second < p.First);
-    }
-
-    /// <summary>All that is compared; what is not known counts as endless.</summary>
-    private IEnumerable<decimal> Numbers() =>
-    [
-        Rounded(Days), Rounded(HandsOnHours), CostNow?.Amount ?? decimal.MaxValue, OverTenYears?.Amount ?? decimal.MaxValue,
-        Rounded(FormaldehydeStockLitres), Rounded(FlammableAlcoholLitres), Errors, Warnings,
-    ];
-
-    /// <summary>To thousandths, so that the noise of a sum decides nothing.</summary>
-    private static decimal Rounded(double? number) => number is { } n && Math.Abs(n) < 1e15 ? Math.Round((decimal)n, 3) : decimal.MaxValue;
 }

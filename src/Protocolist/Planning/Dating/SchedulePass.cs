@@ -52,9 +52,22 @@ internal static class SchedulePass
         var open = Open(draft);
         if (open.Count == 0) return new(draft, [.. findings]) { Bounds = bounds };
         var by = bounds.By?.AtStartOfDayInZone(zone).ToInstant();
-        var deliveries = Deliveries.Of(provisioned, open, bounds.Start.Date, bench);
-        var chain = new StepChain(open, draft, hours, from, by, deliveries);
-        if (chain.Earliest(findings) is not { } dates) return new(draft, [.. findings]) { Bounds = bounds };
+        var (told, deliveries) = (findings.Count, ImmutableArray<Delivery?>.Empty);
+        if (Chain().Earliest(findings) is not { } dates)
+        {
+            // Where the days do not suffice for the soak that the core needs, they may for the shortest that the protocol has.
+            var (longer, tooLong) = (draft, findings[told..]);
+            findings.RemoveRange(told, findings.Count - told);
+            (draft, open) = SoakChoice.Undone(draft) is { } shorter ? (shorter, Open(shorter)) : (draft, open);
+            if (ReferenceEquals(draft, longer) || Chain().Earliest(findings) is not { } shortest)
+            {
+                findings.RemoveRange(told, findings.Count - told);
+                return new(longer, [.. findings, .. tooLong]) { Bounds = bounds };
+            }
+
+            dates = shortest;
+        }
+
         var steps = draft.Steps.ToBuilder();
         var work = new WorkDuringSoak(hours.Between(dates[0].Start, dates[open.Count - 1].End), draft.Body.Count, from, findings);
         for (var (i, next) = (0, 0); i < steps.Count; i++)
@@ -67,6 +80,8 @@ internal static class SchedulePass
         draft = draft with { Steps = steps.MoveToImmutable() };
         if (TimeBeforeWork.Weigh(draft, bench) is { } weighed) findings.Add(weighed);
         return new(draft, [.. findings]) { Bounds = bounds };
+
+        StepChain Chain() => new(open, draft, hours, from, by, deliveries = Deliveries.Of(provisioned, open, bounds.Start.Date, bench));
     }
 
     /// <summary>The steps of a draft that are still to be dated, in order.</summary>

@@ -4,7 +4,6 @@ using Protocolist.Benches.Opening;
 using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Scheduling;
-using Protocolist.Rules;
 using Protocolist.Specimens;
 
 namespace Protocolist.Planning.Dating;
@@ -43,7 +42,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     private Instant From => First.Progress?.Begun is { } begun ? Instant.Min(from, begun) : from;
 
     /// <summary>The first of these steps by which fixative meets the body; below 0 where there is none, or the body has met it.</summary>
-    private int Fixing => draft.Steps.Any(s => Fixes(s) && s.Progress is not null) ? -1 : open.FindIndex(Fixes);
+    private int Fixing => draft.Steps.Any(s => WaitUnfixed.Fixes(s) && s.Progress is not null) ? -1 : open.FindIndex(WaitUnfixed.Fixes);
 
     private bool IsRunning => First.Progress?.Begun is not null;
 
@@ -105,10 +104,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     private (JobGraph Graph, Schedule Dates)? Stretched(JobGraph graph, Schedule kept)
     {
         if (!BodyCannotWait || Fixing < 0) return null;
-        var bears = HoursBorne.Unfixed(draft.Body.Specimen.Condition);
-        var tenth = bears / 10;
-        var gone = (draft.Body.Specimen.DiedAt ?? Collected) is { } died && died < from ? from - died : Duration.Zero;
-        return StretchedSteps.For(graph, kept, Fixing, Duration.Max(bears - gone, tenth), from, tenth, LiesInFluid, Solve);
+        var specimen = draft.Body.Specimen;
+        return StretchedSteps.For(
+            graph, kept, Fixing, WaitUnfixed.Borne(specimen, from, Zone), from, WaitUnfixed.Tenth(specimen), LiesInFluid, Solve);
 
         bool LiesInFluid(int i) => open[i].Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath;
     }
@@ -152,6 +150,12 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     {
         var endBy = i == open.Count - 1 ? by : null;
         var (notBefore, startBy) = (step.NotBefore, BeginBy(step));
+        if (step.Limits.On is { } day)
+        {
+            notBefore = Later(notBefore, Zone.AtStartOfDay(day).ToInstant());
+            startBy = Sooner(startBy, Zone.AtStartOfDay(day.PlusDays(1)).ToInstant() - Duration.FromMinutes(1));
+        }
+
         if (i == 0)
         {
             if (step.Progress?.Begun is { } begun) return Running(step, begun, follows) with { EndBy = endBy };
@@ -181,8 +185,6 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         return new(step.Id, Window.Of(step.Least, longest)) { NotBefore = begun, StartBy = begun, EndNotBefore = notBefore };
     }
 
-    private static bool Fixes(DraftStep step) => step.Fluid is not null && step.Kind is StageKind.Inject or StageKind.Immerse;
-
     private static Duration? Longest(DraftStep step) => step.Most is { } most ? Duration.Max(step.Least, most) : null;
 
     /// <summary>A body stays in its fluid until the next step begins, so nothing lies between; what was said of waiting holds elsewhere.</summary>
@@ -203,8 +205,7 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
 
     private Instant? CollectionEnds(DraftStep step) => step.Limits.SinceCollection is { } longest && Collected is { } collected ? collected + longest : null;
 
-    /// <summary>Of the collection only the day is known; its end is the latest that it can have been, so that nothing is called late that may not be.</summary>
-    private Instant? Collected => draft.Body.Specimen.FoundOn is { } day ? Zone.AtStartOfDay(day.PlusDays(1)).ToInstant() : null;
+    private Instant? Collected => WaitUnfixed.LatestFound(draft.Body.Specimen, Zone);
 
     private void TooLate(List<Finding> findings)
     {

@@ -20,10 +20,24 @@ internal static class DraftPass
     private static readonly Phrase Impossible = new("impossible-amount", "'{figure}' comes out negative or without a limit for this specimen");
     private static readonly Phrase ImpossibleRemedy = new("impossible-amount.remedy", "check the measurements, and the formula in the protocol");
 
-    public static Checked<Draft> Run(BodyMeasure body, PreparedProtocol prepared, Bench bench, ImmutableSortedDictionary<string, string> wanted)
+    /// <summary>Drafts the steps.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="prepared">The protocol.</param>
+    /// <param name="bench">The bench.</param>
+    /// <param name="wanted">The choices that a person made.</param>
+    /// <param name="settled">Those that the planner settled; null for the first option of each.</param>
+    /// <param name="wishes">What a person insists on beside; null for nothing.</param>
+    public static Checked<Draft> Run(
+        BodyMeasure body,
+        PreparedProtocol prepared,
+        Bench bench,
+        ImmutableSortedDictionary<string, string> wanted,
+        ImmutableSortedDictionary<string, string>? settled = null,
+        PlanWishes? wishes = null)
     {
         var findings = new List<Finding>();
         if (Choose(prepared, wanted, findings) is not { } choices) return new(null, [.. findings]);
+        if (settled is not null) choices = choices.SetItems(settled);
         var table = SpecimenValues.Table(prepared.TableSize, body, bench.Temperatures);
         var inputs = new FormulaInputs(table);
         var figures = new List<Figure>(prepared.FigureCount + GivenFigures.Count);
@@ -64,10 +78,15 @@ internal static class DraftPass
 
         if (steps.Count == 0)
             findings.Add(Finding.Error("no-steps", NoSteps.With(Argument.Id("protocol", prepared.Protocol.Id)), NoStepsRemedy, prepared.Protocol.Span));
-        var drafted = steps.DrainToImmutable();
+        var drafted = WishedTimes.In(steps.DrainToImmutable(), wishes ?? PlanWishes.None, findings);
         var fixation = FixationTime.Of(drafted, body, bench);
         findings.AddRange(fixation.Findings);
-        if (fixation.Value is { } core) figures.Add(FixationTime.Figure(core));
+        if (fixation.Value is { } core)
+        {
+            figures.Add(FixationTime.Figure(core));
+            drafted = SoakChoice.Of(drafted, core, wishes ?? PlanWishes.None, figures);
+        }
+
         return new(new(body, prepared, choices, drafted, [.. figures]) { Fixation = fixation.Value }, [.. findings]);
     }
 

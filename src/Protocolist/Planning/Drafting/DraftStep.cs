@@ -30,6 +30,9 @@ internal sealed record DuringSoak(string Soak, Duration SoaksOn)
 internal sealed record StepLimits(Duration WaitLeast, Duration? WaitMost, Duration? SinceDeath, Duration? SinceCollection)
 {
     public static StepLimits None { get; } = new(Duration.Zero, null, null, null);
+
+    /// <summary>The day on which a person wants it to begin; null where nobody does.</summary>
+    public LocalDate? On { get; init; }
 }
 
 /// <summary>What a protocol asks of a step for one specimen.</summary>
@@ -40,6 +43,9 @@ internal sealed record StepTerms
     public Duration Least { get; init; }
 
     public Duration? Most { get; init; }
+
+    /// <summary>The shortest that the protocol has, where the planner takes more for the sake of the core; null where it does not.</summary>
+    public Duration? Shortest { get; init; }
 
     public Duration HandsOn { get; init; }
 

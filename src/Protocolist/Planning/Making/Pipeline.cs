@@ -35,26 +35,29 @@ internal sealed class Pipeline
     /// <summary>A protocol of the shelf, ready to be planned with.</summary>
     public PreparedProtocol Prepared(Protocol protocol) => _prepared[protocol.Id].Value;
 
-    /// <summary>The plan of a request that can be planned; else why it cannot.</summary>
-    public Checked<Plan> Plan(PlanRequest request) => request.Refusals() is { IsEmpty: false } refusals ? new(null, refusals) : Make(request).Plan;
-
-    /// <summary>The plan with what stands behind it, for whoever has to date it beside others or to weigh it against other ways.</summary>
-    /// <param name="request">Specimen, bench, start and choices.</param>
-    /// <param name="by">The protocol to plan by; null for the one that serves the specimen.</param>
-    public MadePlan Make(PlanRequest request, Protocol? by = null)
+    /// <summary>What is to be decided: the body as measured and the protocol that serves it; without value where there is none.</summary>
+    public Checked<Question> Ask(PlanRequest request, Protocol? by = null)
     {
         var measured = MeasurePass.Run(request.Specimen, Shelf.Kinds);
-        if (measured.Value is not { } body) return new(new(null, measured.Findings));
+        if (measured.Value is not { } body) return new(null, measured.Findings);
         var selected = by is null ? SelectPass.Run(body, Classes) : new(by, []);
-        if (selected.Value is not { } protocol) return new(new(null, [.. measured.Findings, .. selected.Findings]));
-        var drafted = DraftPass.Run(body, Prepared(protocol), request.Bench.Bench, request.Choices);
-        if (drafted.Value is not { } draft) return new(new(null, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]));
-        var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), request.Wishes);
-        return Finish(provisioned, request.Bench, new(request.Start)
-        {
-            By = request.By,
-        }, request.Wishes, [.. measured.Findings, .. selected.Findings, .. drafted.Findings]);
+        ImmutableArray<Finding> found = [.. measured.Findings, .. selected.Findings];
+        return new(selected.Value is { } protocol ? new(request, body, Prepared(protocol), found) : null, found);
     }
+
+    /// <summary>One way, drafted and provisioned as it is settled; without value where it cannot be drafted. The findings are those of the draft.</summary>
+    public static Checked<Provisioned> Provision(Question question, Settled settled)
+    {
+        var request = question.Request;
+        var drafted = DraftPass.Run(question.Body, question.Prepared, request.Bench.Bench, request.Choices, settled.Choices, request.Wishes);
+        if (drafted.Value is not { } draft) return new(null, [.. question.Found, .. drafted.Findings]);
+        var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), settled.With(request.Wishes));
+        return new(provisioned, [.. question.Found, .. drafted.Findings]);
+    }
+
+    /// <summary>One way dated and reviewed.</summary>
+    public static MadePlan Finish(Question question, Provisioned provisioned, ImmutableArray<Finding> found) =>
+        Finish(provisioned, question.Request.Bench, new(question.Request.Start) { By = question.Request.By }, question.Request.Wishes, found);
 
     /// <summary>Dates what is provisioned, closes the books, and reviews it.</summary>
     /// <param name="provisioned">The draft with all that it needs.</param>

@@ -1,8 +1,8 @@
+using System.Collections.Immutable;
 using Protocolist.Fluids;
 using Protocolist.Fluids.Infiltration;
 using Protocolist.Planning.Drafting;
 using Protocolist.Specimens;
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Protocolist.Planning.Provisioning;

@@ -36,7 +36,8 @@ internal sealed class StockDay
         Waters = [.. Fluids.Where(m => m.Material.Fluid!.IsWater)];
         Salts = [.. atHand.Select(m => m.Material.Salt).OfType<Salt>()];
         FreeVessels = PreparedVessel.Of(stock.Bench.FreeVessels(day));
-        VesselsForSale = PreparedVessel.Of(stock.Bench.VesselsForSale(day));
+        VesselsForSale = [.. stock.Bench.VesselsForSale(day).Select(v => new PreparedVessel(v, stock.Rates.Convert(v.Price!)?.Minor ?? 0))];
+        Vessels = [.. FreeVessels, .. VesselsForSale];
         TakenVessels = [.. stock.Bench.Vessels.Where(v => v.Count > 0 && Find(v.Id) is null).Select(v => Taken(v, stock.Bench))];
     }
 
@@ -62,11 +63,14 @@ internal sealed class StockDay
     /// <summary>Vessels of which none is free, but which can be bought.</summary>
     public IReadOnlyList<PreparedVessel> VesselsForSale { get; }
 
+    /// <summary>All that are to be had, with what has to be paid for them.</summary>
+    public IReadOnlyList<PreparedVessel> Vessels { get; }
+
     /// <summary>A note for each kind of vessel of which all are in use and none can be bought.</summary>
     public ImmutableArray<Finding> TakenVessels { get; }
 
-    /// <summary>The free or buyable vessel of that id; null where there is none.</summary>
-    public Vessel? Find(string id) => (FreeVessels.FirstOrDefault(v => v.Vessel.Id == id) ?? VesselsForSale.FirstOrDefault(v => v.Vessel.Id == id))?.Vessel;
+    /// <summary>The vessel that is to be had of that id; null where there is none.</summary>
+    public Vessel? Find(string id) => Vessels.FirstOrDefault(v => v.Vessel.Id == id)?.Vessel;
 
     /// <summary>The ways in which a fluid can be made, worked out when it is first asked for.</summary>
     public FluidWays WaysOf(Fluid fluid) => ways.GetOrAdd(fluid, static (wanted, day) => FluidWays.Of(wanted, day), this);

@@ -16,11 +16,11 @@ internal static class VesselChoice
     /// <summary>Wider than so many thicknesses, a body lies flat: rays, flatfishes, starfishes. The project's choice.</summary>
     private const double FlatFrom = 4;
 
-    /// <summary>The best of the free vessels; where none does, the best that can be bought.</summary>
+    /// <summary>The least harmful of the vessels that are free or can be bought.</summary>
     public static VesselOutcome For(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day)
     {
         var request = Request(step, body, posed, day.Stock.Bench);
-        if ((VesselFit.Best(request, day.FreeVessels) ?? VesselFit.Best(request, day.VesselsForSale)) is { } best) return new(best, null, best.Findings);
+        if (VesselFit.Best(request, day.Vessels) is { } best) return new(best, null, best.Findings);
 
         // The largest first: what keeps the body out of the largest is what the person has to know.
         PreparedVessel[] all = [.. day.FreeVessels.OrderByDescending(v => v.Room.Volume).ThenBy(v => v.Vessel.Id, StringComparer.Ordinal)];
@@ -35,13 +35,17 @@ internal static class VesselChoice
     {
         var request = Request(step, body, posed, day.Stock.Bench);
         var best = wished is not null ? VesselFit.FluidInBest(request, [new PreparedVessel(wished)])
-            : VesselFit.FluidInBest(request, day.FreeVessels) ?? VesselFit.FluidInBest(request, day.VesselsForSale);
+            : VesselFit.FluidInBest(request, day.Vessels);
         return best is var (fluid, warnings) ? (fluid * (1 + step.Changes), warnings) : null;
     }
 
-    /// <summary>Every vessel that is to be had and does, the best first: fewest warnings, then least room.</summary>
+    /// <summary>Every vessel that is to be had and does, the least harmful first.</summary>
     public static ImmutableArray<FittedVessel> Fitting(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day) =>
-        VesselFit.Fitting(Request(step, body, posed, day.Stock.Bench), [.. day.FreeVessels, .. day.VesselsForSale]);
+        VesselFit.Fitting(Request(step, body, posed, day.Stock.Bench), day.Vessels);
+
+    /// <summary>The vessels among which it is worth choosing: none is worse in everything than another. The best first.</summary>
+    public static ImmutableArray<(Vessel Vessel, long Price, bool IsAsGood)> Worthwhile(DraftStep step, BodyMeasure body, PosedBody posed, StockDay day) =>
+        VesselFit.Worthwhile(Request(step, body, posed, day.Stock.Bench), day.Vessels);
 
     /// <summary>One vessel filled for a step, or the reasons against it.</summary>
     public static (FittedVessel? Fitted, ImmutableArray<Finding> Reasons) Try(DraftStep step, BodyMeasure body, PosedBody posed, Bench bench, Vessel vessel) =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Protocolist.Benches;
 using Protocolist.Checks;
 using Protocolist.Findings;
 using Protocolist.Planning.Dating;

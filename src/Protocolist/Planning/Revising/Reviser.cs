@@ -54,20 +54,21 @@ internal static class Reviser
             return new(null, [Finding.Error("plan-without-dates", PlanWithoutDates, PlanWithoutDatesRemedy)]);
         var measured = MeasurePass.Run(plan.Specimen, pipeline.Shelf.Kinds);
         if (measured.Value is not { } body) return new(null, measured.Findings);
-        var drafted = DraftPass.Run(body, ready, bench, plan.Choices);
+        var wishes = plan.Wishes ?? PlanWishes.None;
+        var drafted = DraftPass.Run(body, ready, bench, plan.Choices, wishes: wishes);
         if (drafted.Value is not { } draft) return new(null, [.. measured.Findings, .. drafted.Findings]);
 
-        var wishes = plan.Wishes ?? PlanWishes.None;
         var day = prepared.On(start.Date);
-        var basis = ProvisionPass.Run(draft, day, wishes);
-        var effects = LogEffects.Of(basis.Draft, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices)));
+        var means = (new Settled { Means = plan.Settled ?? PlanWishes.None }).With(wishes);
+        var basis = ProvisionPass.Run(draft, day, means);
+        var effects = LogEffects.Of(basis.Draft, log, new(bench, celsius => At(celsius, body, ready, bench, plan.Choices, wishes)));
         var unfit = LogCheck.Against(log, plan, [.. effects.Draft.Steps.Select(s => s.Id), .. effects.Skipped.Select(s => s.Step.Id)]).ToList();
         if (unfit.Exists(f => f.Severity == Severity.Error)) return new(null, [.. unfit]);
 
         // A round of care long after sealing says nothing of when the work is done that is still open.
         var until = log.Entries.Where(e => !draft.Steps.Any(s => s.IsCare && s.Id == e.Step)).Select(e => e.Moment).Append(log.Written).Max();
         var made = Pipeline.Finish(
-            ProvisionPass.Run(effects.Draft, day, wishes),
+            ProvisionPass.Run(effects.Draft, day, means),
             prepared,
             new(start.LocalDateTime) { By = plan.By, LoggedUntil = until },
             wishes,
@@ -76,6 +77,7 @@ internal static class Reviser
         var anew = reviewed with
         {
             EarliestStart = start,
+            Settled = plan.Settled,
             LoggedUntil = until?.InZone(bench.Opening.Zone).ToOffsetDateTime(),
             Steps = SkippedSteps.PutBack(reviewed.Steps, effects.Skipped, AccountPass.Run(basis, basis.Draft), bench),
         };
@@ -85,12 +87,14 @@ internal static class Reviser
     /// <summary>A shelf of the protocol as the plan carries it, each file laid over those before it as it was.</summary>
     private static Shelf Carried(PlanProtocol protocol, Kinds kinds) => Shelf.Of(kinds, [.. protocol.Files.Select(file => (IReadOnlyList<SourceText>)[file])]);
 
-    private static Draft? At(double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices) =>
+    private static Draft? At(
+        double celsius, BodyMeasure body, PreparedProtocol protocol, Bench bench, ImmutableSortedDictionary<string, string> choices, PlanWishes wishes) =>
         DraftPass.Run(
             body,
             protocol,
             bench with { Temperatures = bench.Temperatures with { Room = UnitsNet.Temperature.FromDegreesCelsius(celsius) } },
-            choices).Value;
+            choices,
+            wishes: wishes).Value;
 
     private static IEnumerable<Finding> Mismatches(Plan plan, Protocol? other, Bench bench)
     {

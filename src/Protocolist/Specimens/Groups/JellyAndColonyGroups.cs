@@ -40,7 +40,7 @@ internal static class JellyAndColonyGroups
             WholeUpToMm = Band(60, 100, 150, "common practice: never cut nor injected"),
         },
         // Bells and chains: no length tells the mass of a siphonophore.
-        new("hydromedusa", "jellyfish", "hydromedusa or siphonophore") 
+        new("hydromedusa", "jellyfish", "hydromedusa or siphonophore")
         { Taxa = ["Siphonophorae", "Trachymedusae"], Within = ["Hydrozoa"], LengthMass = [] },
         new("hydroid", "cnidarian", "hydroid") { Taxa = ["Hydrozoa", "Leptothecata", "Anthoathecata", "Hydroida"] },
         new("anemone", "cnidarian", "sea anemone")

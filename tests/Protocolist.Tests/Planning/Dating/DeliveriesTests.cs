@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Planning.Dating;
 using Protocolist.Plans;
@@ -15,7 +16,10 @@ public class DeliveriesTests
         FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: distilled water, id: still, on-hand: 90 L}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n{more}");
 
     private static Plan Of(string bench, Condition? condition = Condition.Frozen, string stages = Fixed) =>
-        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday)).Value!;
+        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday) { Wishes = stages.Contains("id: fix", StringComparison.Ordinal) ? Pinned(stages.Contains("last: 8 d", StringComparison.Ordinal) ? 8 : 1) : PlanWishes.None }).Value!;
+
+    /// <summary>The soak is pinned, so that the dates are those of the protocol's least and not of what this body needs.</summary>
+    private static PlanWishes Pinned(int days) => PlanWishes.None with { Soaks = ImmutableSortedDictionary<string, Duration>.Empty.Add("fix", Duration.FromDays(days)) };
 
     private static LocalDateTime? Start(Plan plan, string step) => plan.Step(step)!.Start?.LocalDateTime;
 

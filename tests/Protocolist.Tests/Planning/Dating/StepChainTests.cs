@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Plans;
@@ -15,7 +16,10 @@ public class StepChainTests
         FormattableString.Invariant($"zone: UTC\nstock:\n  - {{fluid: formaldehyde stock 37 %mass, id: f37, on-hand: {formalin} L, packs: [{{size: 5 L, price: 9 EUR, lead: {formalinDays} d}}]}}\n  - {{fluid: ethanol 96 %vol, id: e96, on-hand: {ethanol} L, packs: [{{size: 5 L, price: 40 EUR, lead: {ethanolDays} d}}]}}\ncurrency: EUR\n");
 
     private static Plan Of(string bench, Condition? condition = Condition.Frozen, string stages = Fixed, LocalDate? by = null) =>
-        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday) { By = by }).Value!;
+        new Planner(Shelf(("one", "{group: mammal}", stages))).Plan(new(Mammal("1.03 kg") with { Condition = condition }, PlanFixture.Bench(bench), Monday) { By = by, Wishes = Overnight }).Value!;
+
+    /// <summary>The soak is pinned, so that the dates are those of a day and not of what this body needs.</summary>
+    private static readonly PlanWishes Overnight = PlanWishes.None with { Soaks = ImmutableSortedDictionary<string, Duration>.Empty.Add("fix", Duration.FromDays(1)) };
 
     private static LocalDateTime? Start(Plan plan, string step) => plan.Step(step)!.Start?.LocalDateTime;
 

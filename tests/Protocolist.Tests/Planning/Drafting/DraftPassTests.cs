@@ -21,7 +21,7 @@ public class DraftPassTests
         var plan = Plan(Mammal("1 kg"), TwoWays).Value!;
 
         Assert.Equal("formalin", plan.Choices["keeping"]);
-        Assert.Equal("the protocol's default", plan.Figure("choice.keeping")!.Formula.ToString());
+        Assert.Equal("taken before 'ethanol', which keeps the specimen less well", plan.Figure("choice.keeping")!.Formula.ToString());
         Assert.Equal(72, plan.Step("fix")!.Least.TotalHours);
         Assert.Null(plan.Step("wash"));
     }

@@ -27,7 +27,9 @@ public class PostureChoiceTests
 
     private static readonly Specimen Mouse = Mammal("25 g") with
     {
-        Group = "mouse", HeadBodyLength = Length.FromMillimeters(90), TotalLength = Length.FromMillimeters(175),
+        Group = "mouse",
+        HeadBodyLength = Length.FromMillimeters(90),
+        TotalLength = Length.FromMillimeters(175),
     };
 
     private static readonly Specimen Snake = Mammal("300 g") with { Group = "snake", SnoutVentLength = Length.FromMillimeters(900) };

@@ -1,3 +1,4 @@
+using Protocolist.Planning.Deciding;
 using Protocolist.Planning.Provisioning;
 using static Protocolist.Tests.Planning.PlanFixture;
 
