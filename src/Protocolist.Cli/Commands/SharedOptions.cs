@@ -118,8 +118,9 @@ internal sealed record SharedOptions(Bench? Bench, Shelf Shelf, LocalDateTime? S
         return values.ToImmutable();
     }
 
+    /// <summary>The units library throws at what is no number (NaN), so that only what begins with a digit is given to it.</summary>
     private static Duration? SoakOf(string text) =>
-        UnitsNet.Duration.TryParse(text, CultureInfo.InvariantCulture, out var time) && time.Seconds is > 0 and < 1e10
+        char.IsAsciiDigit(text[0]) && UnitsNet.Duration.TryParse(text, CultureInfo.InvariantCulture, out var time) && time.Seconds is > 0 and < 1e10
             ? Duration.FromSeconds(time.Seconds)
             : null;
 

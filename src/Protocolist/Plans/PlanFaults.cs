@@ -54,6 +54,11 @@ internal static class PlanFaults
         faults.Day("earliestStart", plan.EarliestStart);
         faults.Day("loggedUntil", plan.LoggedUntil);
         faults.Day("by", plan.By);
+        var wishes = plan.Wishes ?? PlanWishes.None;
+
+        // No soak at all is as impossible as less than none.
+        foreach (var (step, soak) in wishes.Soaks) faults.Time($"wishes.soakHours.{step}", soak == Duration.Zero ? -Duration.Epsilon : soak);
+        foreach (var (step, day) in wishes.Dates) faults.Day($"wishes.dates.{step}", day);
         faults.Counted("revision", plan.Revision);
         foreach (var (path, step) in faults.Each("steps", plan.Steps)) Step(path, step, faults);
         if (plan.Steps is { IsDefault: false, IsEmpty: true }) faults.Needs("steps", null);

@@ -55,6 +55,23 @@ public class WishedTimesTests
         Assert.Contains(Of(Day("fix", new(2027, 2, 4))).Findings, f => f is { Id: "no-dates-fit", Severity: Severity.Error });
     }
 
+    /// <summary>A file that was changed by hand is held to what the request is held to.</summary>
+    [Theory]
+    [InlineData("\"fix\":24", "\"fix\":-5", "wishes.soakHours.fix")]
+    [InlineData("\"fix\":24", "\"fix\":0", "wishes.soakHours.fix")]
+    [InlineData("\"fix\":\"2027-03-04\"", "\"fix\":\"9999-12-31\"", "wishes.dates.fix")]
+    public void A_plan_file_cannot_wish_what_nobody_can(string written, string instead, string path)
+    {
+        var plan = Of(Soak("fix", 24) with { Dates = Day("fix", new(2027, 3, 4)).Dates });
+        var text = PlanJson.Write(plan).Replace(": ", ":", StringComparison.Ordinal);
+        Assert.Contains(written, text, StringComparison.Ordinal);
+
+        var read = PlanJson.Read(new("plan.json", text.Replace(written, instead, StringComparison.Ordinal)));
+
+        Assert.Null(read.Value);
+        Assert.Contains(read.Findings, f => f.Message.ToString().Contains(path, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void What_there_is_none_of_is_an_error()
     {
