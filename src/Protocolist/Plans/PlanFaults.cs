@@ -3,6 +3,7 @@ using NodaTime;
 using Protocolist.Findings;
 using Protocolist.Quantities;
 using Protocolist.Specimens;
+using Protocolist.Specimens.Groups;
 
 namespace Protocolist.Plans;
 
@@ -59,6 +60,14 @@ internal static class PlanFaults
         // No soak at all is as impossible as less than none.
         foreach (var (step, soak) in wishes.Soaks) faults.Time($"wishes.soakHours.{step}", soak == Duration.Zero ? -Duration.Epsilon : soak);
         foreach (var (step, day) in wishes.Dates) faults.Day($"wishes.dates.{step}", day);
+        if (plan.Settled is { } settled)
+        {
+            foreach (var (step, vessel) in settled.Vessels) faults.Names($"settled.vessels.{step}", vessel);
+            foreach (var (fluid, supply) in settled.Supplies) faults.Names($"settled.supplies.{fluid}", supply);
+            if (settled.Posture is { } posture && !PostureRows.IsKept(posture))
+                faults.Add(FaultyParts.Impossible.With(("path", "settled.posture"), ("value", posture)));
+        }
+
         faults.Counted("revision", plan.Revision);
         foreach (var (path, step) in faults.Each("steps", plan.Steps)) Step(path, step, faults);
         if (plan.Steps is { IsDefault: false, IsEmpty: true }) faults.Needs("steps", null);

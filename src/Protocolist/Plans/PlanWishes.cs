@@ -36,9 +36,13 @@ public sealed record PlanWishes
     [JsonConverter(typeof(LocalDateMapJson))]
     public ImmutableSortedDictionary<string, LocalDate> Dates { get => _dates; init => _dates = value; }
 
+    /// <summary>How the planner laid the body, by the word of its posture and the layers of a coil; null where there is but one way to.</summary>
+    [JsonInclude]
+    internal string? Posture { get; init; }
+
     /// <summary>The days of <see cref="Dates"/>.</summary>
     internal IEnumerable<LocalDate?> Days => Dates.Values.Select(d => (LocalDate?)d);
 
     /// <summary>Whether nothing is insisted on.</summary>
-    public bool IsEmpty() => Vessels.IsEmpty && Supplies.IsEmpty && Soaks.IsEmpty && Dates.IsEmpty;
+    public bool IsEmpty() => Vessels.IsEmpty && Supplies.IsEmpty && Soaks.IsEmpty && Dates.IsEmpty && Posture is null;
 }

@@ -71,6 +71,9 @@ internal sealed record PoseWork(bool IsTold) : StepWork
 /// <param name="Why">Why it is not the customary one; nothing where it is.</param>
 internal sealed record SetPosture(PosedBody Body, Message Why)
 {
+    /// <summary>The word and the layers by which a plan keeps it; null where it could not be otherwise.</summary>
+    public string? Kept { get; init; }
+
     private static readonly Phrase How = new("pose.posture", "{how:sentence}");
     private static readonly Phrase Layered = new("pose.coil", "{how}; {layers} {layers|layer|layers}, {across:0 mm} across");
 

@@ -14,7 +14,7 @@ internal sealed record Posture(string Id, Phrase Told, string Source)
     private const double Tightest = 1.5;
 
     /// <summary>Taller piles of turns slip: the project's choice.</summary>
-    private const int MostLayers = 4;
+    public const int MostLayers = 4;
 
     /// <summary>Its length over the length that the group is measured by; null for tip to tip.</summary>
     public double? LengthPer { get; init; }

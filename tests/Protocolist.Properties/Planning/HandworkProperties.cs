@@ -69,8 +69,8 @@ public sealed partial class HandworkProperties
             ? ImmutableSortedDictionary<string, string>.Empty
             : ImmutableSortedDictionary<string, string>.Empty.Add("opening", opening);
         if (Passes.Ask(new(specimen, Bench, new(2027, 3, 1, 9, 0)), protocol).Value is not { } asked) yield break;
-        var provisioned = Pipeline.Provision(asked, new() { Choices = choices });
-        if (provisioned.Value is null || Pipeline.Finish(asked, provisioned.Value, provisioned.Findings).Plan.Value is not { } plan) yield break;
+        if (Pipeline.Draft(asked, choices) is not { Value: { } draft } drafted) yield break;
+        if (Pipeline.Finish(asked, Pipeline.Provision(asked, draft, new()), drafted.Findings).Plan.Value is not { } plan) yield break;
         var kind = BodyKind.Of(body with { Specimen = specimen });
         foreach (var step in plan.Steps)
         {

@@ -33,6 +33,8 @@ public partial class DamagedPlanTests(ITestOutputHelper output)
         (@"\.choices object|\.choices\..* (text|word|out)", "what is not chosen takes its default; a revision refuses an option that is none"),
         (@"\.(by|earliestStart|start|end|loggedUntil|wishes|settled) null", "not asked for, or no time was found"),
         (@"\.costs\..* null|.*\.price null", "the bench gives no prices for it"),
+        (@"\.settled\.(vessels|supplies) object|\.settled\.(vessels|supplies)\..* word", "of a step or a fluid that is none nothing is settled"),
+        (@"\.settled\.(soakHours|dates)(\.\(unknown\))? (-1|object|out)|\.settled\.posture (null|out)|\.settled\.(vessels|supplies) out", "nothing is settled of it"),
         (@"\.care\[\]\.(on|everyMonths) null", "without dates, or once"),
         (@".*\.(fluid|salt|vessel|volumeMl|mostHours|lengthMm|depthMm|spacingMm) null|\.steps\[\]\.(fluid|vessel) (text|word)", "has none"),
         (@"\.purchases\[\]\.id text", "the books do not have it"),

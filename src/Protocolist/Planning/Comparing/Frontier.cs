@@ -24,7 +24,7 @@ internal sealed record Frontier(
         foreach (var choices in search.Options())
         {
             var place = option++;
-            if (place == (int)own.Harm[Harm.Option])
+            if (place == own.Settled.Option)
             {
                 ways.Add(own);
                 continue;
@@ -47,7 +47,7 @@ internal sealed record Frontier(
                 break;
             }
 
-            if (new Search(question).Only(settled, (int)own.Harm[Harm.Option]) is { } way) ways.Add(way);
+            if (new Search(question).Only(settled) is { } way) ways.Add(way);
         }
 
         return new([.. ways.DistinctBy(Kind).OrderBy(w => w.Harm)], isWhole, unplanned.DrainToImmutable());

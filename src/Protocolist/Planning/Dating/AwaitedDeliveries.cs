@@ -14,7 +14,8 @@ internal sealed class AwaitedDeliveries
         new("waits-for-delivery", "'{step}' waits for {item}, {at} at the earliest; with it at hand it could begin {without}");
     private static readonly Phrase ChangeWaits = new(
         "waits-for-delivery.change", "a change of fluid in '{step}' waits for {item}, {at} at the earliest; with it at hand it could end {without}");
-    private static readonly Phrase GetItSooner = new("waits-for-delivery.remedy", "get it sooner, or borrow it");
+    /// <summary>What can be done about waiting for a delivery.</summary>
+    public static Phrase GetItSooner { get; } = new("waits-for-delivery.remedy", "get it sooner, or borrow it");
 
     private readonly ImmutableArray<Delivery?> all;
     private readonly ImmutableArray<Delivery?> awaited;

@@ -44,6 +44,9 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     /// <summary>The first of these steps by which fixative meets the body; below 0 where there is none, or the body has met it.</summary>
     private int Fixing => draft.Steps.Any(s => WaitUnfixed.Fixes(s) && s.Progress is not null) ? -1 : open.FindIndex(WaitUnfixed.Fixes);
 
+    /// <summary>The last step whose day a person insists on.</summary>
+    private (string Id, int Number)? Wished => open.FindLastIndex(s => s.Limits.On is not null) is >= 0 and var at ? (open[at].Id, at) : null;
+
     private bool IsRunning => First.Progress?.Begun is not null;
 
     /// <summary>A body that is not frozen is in hand from the start: its first step does not wait for what later ones need.</summary>
@@ -74,19 +77,31 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
     public Schedule? Earliest(List<Finding> findings)
     {
         var graph = Graph(follows: true);
-        if (Solve(graph) is not { Value: { } supplied } first) return Late(graph, findings);
-        if (Stretched(graph, supplied) is var (stretched, sooner))
+        if (Solve(graph) is not { Value: { } supplied } first)
         {
-            findings.AddRange(StretchedSteps.Told(graph, sooner, supplied, Fixing, Zone));
+            if (RunningOver(graph) is not var (over, followed)) return Late(graph, findings);
+            findings.AddRange(StretchedSteps.Told(graph, followed, null, Wished, Zone));
+            (graph, supplied, first) = (over, followed, new(followed, []));
+        }
+        else if (Stretched(graph, supplied) is var (stretched, sooner))
+        {
+            findings.AddRange(StretchedSteps.Told(graph, sooner, (open[Fixing].Id, supplied[Fixing].Start), Wished, Zone));
             (graph, supplied) = (stretched, sooner);
         }
 
         var (awaited, dates, notes) = (AwaitedDeliveries.Of(deliveries, open, Zone), supplied, first.Findings);
         while (!awaited.IsEmpty)
         {
-            if (Solve(awaited.Hold(graph, beginBy: BodyCannotWait ? supplied[0].Start : null)) is { Value: { } held } waiting)
+            var holding = awaited.Hold(graph, beginBy: BodyCannotWait ? supplied[0].Start : null);
+            if (Solve(holding) is { Value: { } held } waiting)
             {
-                (dates, notes) = (held, waiting.Findings);
+                (dates, notes) = Stretched(holding, held) is var (_, begun) ? (begun, Told(graph, begun)) : (held, waiting.Findings);
+                break;
+            }
+
+            if (FixedInTime(holding, graph, supplied) is { } later)
+            {
+                (dates, notes) = (later, Told(graph, later));
                 break;
             }
 
@@ -106,10 +121,24 @@ internal sealed class StepChain(List<DraftStep> open, Draft draft, OpenMinutes h
         if (!BodyCannotWait || Fixing < 0) return null;
         var specimen = draft.Body.Specimen;
         return StretchedSteps.For(
-            graph, kept, Fixing, WaitUnfixed.Borne(specimen, from, Zone), from, WaitUnfixed.Tenth(specimen), LiesInFluid, Solve);
-
-        bool LiesInFluid(int i) => open[i].Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath;
+            graph, kept, Fixing, WaitUnfixed.Borne(specimen, from, Zone), from, WaitUnfixed.Tenth(specimen), LiesInFluid, LiesInAlcohol, Solve);
     }
+
+    /// <summary>What should follow at once on work that is done follows, and a later step runs over.</summary>
+    private (JobGraph Graph, Schedule Dates)? RunningOver(JobGraph graph) =>
+        Before is not null && First.Progress is null ? StretchedSteps.Least(graph, graph, 0, LiesInFluid, LiesInAlcohol, Solve) : null;
+
+    private ImmutableArray<Finding> Told(JobGraph graph, Schedule dates) =>
+        [.. StretchedSteps.Told(graph, dates, null, Wished, Zone, AwaitedDeliveries.GetItSooner)];
+
+    /// <summary>What is fixed in time waits in its fluid for what comes by post for the steps after.</summary>
+    private Schedule? FixedInTime(JobGraph holding, JobGraph graph, Schedule supplied) =>
+        BodyCannotWait && Fixing >= 0 && StretchedSteps.Least(holding, graph, Fixing, LiesInFluid, LiesInAlcohol, Solve) is var (_, dates)
+            && dates[Fixing].Start <= supplied[Fixing].Start ? dates : null;
+
+    private bool LiesInFluid(int i) => open[i].Kind is StageKind.Immerse or StageKind.Wash or StageKind.Bath;
+
+    private bool LiesInAlcohol(int i) => open[i].Kind == StageKind.Bath;
 
     private Schedule? Late(JobGraph graph, List<Finding> findings)
     {

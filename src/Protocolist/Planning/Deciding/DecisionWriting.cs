@@ -17,15 +17,16 @@ internal static class DecisionWriting
     /// <summary>The plan of the way that was taken.</summary>
     public static MadePlan Of(Way taken, Search search, Question question)
     {
-        if (search.Weighed == 1) return taken.Made;
         var plan = taken.Made.Plan.Value!;
+        var settled = taken.Settled.Means with { Posture = taken.Made.Draft!.Posture?.Kept };
+        if (!settled.IsEmpty()) plan = plan with { Settled = settled };
+        if (search.Weighed == 1) return taken.Made with { Plan = new(plan, plan.Findings) };
         var findings = plan.Findings.Select(f => Told(f, taken, search, question));
         if (!search.IsWhole) findings = findings.Append(Finding.Note(NotAll.Id, NotAll.With(("weighed", search.Weighed)), NotAllRemedy));
         plan = plan with
         {
             Figures = [.. plan.Figures.Select(f => Reasoned(f, taken, search, question))],
             Findings = [.. findings],
-            Settled = taken.Settled.Means.IsEmpty() ? null : taken.Settled.Means,
         };
         return taken.Made with { Plan = new(plan, plan.Findings) };
     }
@@ -49,7 +50,7 @@ internal static class DecisionWriting
     /// <summary>A harm that remains: no way avoids it, or one does that is worse.</summary>
     private static Finding Told(Finding finding, Way taken, Search search, Question question)
     {
-        if (OrderOfHarm.Of(finding, question.Prepared.Protocol) is not { } harm || harm >= Harm.Option) return finding;
+        if (OrderOfHarm.Of(finding, question.Prepared.Protocol) is not { } harm || harm is Harm.Start or >= Harm.Option) return finding;
         var without = search.Ways.Where(w => !ReferenceEquals(w, taken) && w.Made.Plan.Value!.Findings.All(f => f.Id != finding.Id)).MinBy(w => w.Harm);
         var remedy = without is null
             ? NoneIsBetter.With(("remedy", finding.Remedy), ("ways", search.Weighed))
@@ -59,7 +60,10 @@ internal static class DecisionWriting
 
     /// <summary>What one way does otherwise than another: its options, vessels and stock.</summary>
     private static string Difference(Way taken, Way other) => string.Join(", ",
-        other.Settled.Choices.Where(c => taken.Settled.Choices.GetValueOrDefault(c.Key) != c.Value).Select(c => c.Value)
+        Posed(taken, other).Concat(other.Settled.Choices.Where(c => taken.Settled.Choices.GetValueOrDefault(c.Key) != c.Value).Select(c => c.Value))
             .Concat(other.Settled.Means.Vessels.Select(v => v.Value))
             .Concat(other.Settled.Means.Supplies.Select(s => s.Value)).Distinct(StringComparer.Ordinal));
+
+    private static IEnumerable<string> Posed(Way taken, Way other) =>
+        other.Made.Draft!.Posture is { Kept: { } kept } && kept != taken.Made.Draft!.Posture?.Kept ? [kept] : [];
 }

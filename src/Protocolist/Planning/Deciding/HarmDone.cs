@@ -26,15 +26,15 @@ internal readonly record struct HarmDone : IComparable<HarmDone>
 
     /// <summary>What a plan does.</summary>
     /// <param name="made">The plan and what stands behind it.</param>
-    /// <param name="option">The place of its options in the protocol's order.</param>
-    public static HarmDone Of(MadePlan made, int option)
+    /// <param name="settled">What it was settled by.</param>
+    public static HarmDone Of(MadePlan made, Settled settled)
     {
         var (plan, amounts) = (made.Plan.Value!, default(Amounts));
         Count(ref amounts, plan.Findings, made.Draft!.Protocol, id => !OrderOfHarm.OfVessels.Contains(id));
         CountVessels(ref amounts, made.Draft);
         var wait = WaitUnfixed.Of(made.Draft!, plan.EarliestStart!.Value.ToInstant(), made.Review!.Bench.Opening.Zone);
         amounts[(int)Harm.Waiting] += wait.TenthsBeyond;
-        amounts[(int)Harm.Option] = option;
+        amounts[(int)Harm.Option] = Place(settled);
         amounts[(int)Harm.Minute] = wait.Minutes;
         foreach (var step in plan.Steps) amounts[(int)Harm.Work] += (long)Math.Ceiling(step.HandsOn.TotalMinutes) + 1 + step.Inspections.Length;
         amounts[(int)Harm.Money] = plan.Costs.Cash?.Minor ?? 0;
@@ -45,11 +45,11 @@ internal readonly record struct HarmDone : IComparable<HarmDone>
     /// <summary>What a way does at the least, as far as it is known before it is dated and reviewed.</summary>
     /// <param name="provisioned">The way provisioned.</param>
     /// <param name="found">What was found before that.</param>
-    /// <param name="option">The place of its options in the protocol's order.</param>
-    public static HarmDone AtLeast(Provisioned provisioned, ImmutableArray<Finding> found, int option)
+    /// <param name="settled">What it is settled by.</param>
+    public static HarmDone AtLeast(Provisioned provisioned, ImmutableArray<Finding> found, Settled settled)
     {
         var (amounts, protocol) = (default(Amounts), provisioned.Draft.Protocol);
-        amounts[(int)Harm.Option] = option;
+        amounts[(int)Harm.Option] = Place(settled);
         if (!protocol.Severities.IsEmpty) return new(amounts);
         Count(ref amounts, [.. found, .. provisioned.Findings], protocol, id => AllChecks.IsToldAsFound(id) && !OrderOfHarm.OfStock.Contains(id));
         CountVessels(ref amounts, provisioned.Draft);
@@ -59,6 +59,9 @@ internal readonly record struct HarmDone : IComparable<HarmDone>
         if (lacksVessel) amounts[(int)Harm.Start]++;
         return new(amounts);
     }
+
+    /// <summary>Among the ways of the same options the preferred posture comes first.</summary>
+    public static long Place(Settled settled) => (settled.Option * 16L) + settled.Laid;
 
     private static void CountVessels(ref Amounts amounts, Draft draft)
     {

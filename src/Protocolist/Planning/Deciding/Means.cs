@@ -49,7 +49,7 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
     private static IEnumerable<Means> Vessels(Draft draft, StockDay day, Question question, bool late, long cash)
     {
         var bought = new Dictionary<string, List<string>>(StringComparer.Ordinal);
-        var there = new List<(string Step, string Vessel)>();
+        var there = new List<Means>();
         foreach (var step in draft.Steps)
         {
             if (step.Vessel is not { } own || question.Request.Wishes.Vessels.ContainsKey(step.Id)) continue;
@@ -61,7 +61,8 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
                 steps.Add(step.Id);
             }
 
-            if (late && all.Length > 1 && all[0].Price > 0 && all.FirstOrDefault(v => v.Price == 0).Vessel is { } free) there.Add((step.Id, free.Id));
+            if (!late || all.Length < 2 || all[0].Price == 0) continue;
+            there.Add(new([.. all.Where(v => v.Price == 0).Select(v => (Func<Settled, Settled>)(settled => settled.WithVessel(step.Id, v.Vessel.Id)))]));
         }
 
         // What comes by post is there for the later steps, if not for the first.
@@ -74,13 +75,7 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
             ]);
         }
 
-        if (there.Count > 0)
-        {
-            yield return new([
-                settled => there.Aggregate(settled, (sofar, t) => sofar.WithVessel(t.Step, t.Vessel)),
-                settled => there.Take(1).Aggregate(settled, (sofar, t) => sofar.WithVessel(t.Step, t.Vessel)),
-            ]);
-        }
+        foreach (var means in there) yield return means;
     }
 
     /// <summary>The stock behind each fluid, where there is more than one way and nothing is wished.</summary>
@@ -108,7 +103,8 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
         }
     }
 
-    private static bool Has(Way way, FrozenSet<string> ids)
+    /// <summary>Whether something that is more than a note is told of a way.</summary>
+    public static bool Has(Way way, FrozenSet<string> ids)
     {
         foreach (var finding in way.Made.Plan.Findings)
         {

@@ -67,7 +67,7 @@ internal static class OrderOfHarm
             "sealed-vessel-builds-pressure", "vessel-too-heavy-for-shelf",
         ]),
         (Harm.Law, ["formalin-to-the-drain", "waste-without-destination"]),
-        (Harm.Waiting, ["delivery-comes-too-late", "no-dates-fit"]),
+        (Harm.Waiting, ["no-dates-fit", "supplies-late"]),
         (Harm.Ruin,
         [
             "acid-on-bone", "acid-on-calcareous", "alcohol-on-gelatinous", "alcohol-weakened-by-body", "armour-closed", "bloated-not-vented",
@@ -85,7 +85,7 @@ internal static class OrderOfHarm
             // A closed day on which nobody looks is no reason to take another fluid; nor is it to be alone, which the bench is whatever is done, or a
             // tub that is filled where it stands.
             "inspection-gap", "lone-work", "long-day", "many-cuts", "many-sites", "nobody-watches", "step-runs-over",
-            "supplies-late", "vessel-too-heavy-to-lift",
+            "vessel-too-heavy-to-lift",
         ]),
         (Harm.Waste, ["ratio-too-high"]),
         (Harm.Shelf,
@@ -109,8 +109,15 @@ internal static class OrderOfHarm
     /// <summary>Those that another stock may cure. What is lacking is not among them: recipes are chosen for the least that lacks.</summary>
     public static FrozenSet<string> OfStock { get; } = FrozenSet.Create(
         StringComparer.Ordinal,
-        "delivery-comes-too-late", "reused-fixative-doubtful", "spent-fluid-of-another-buffering", "stock-expired",
-        "stock-strength-unknown", "unknown-denaturant", "water-unfit-for-alcohol");
+        "reused-fixative-doubtful", "spent-fluid-of-another-buffering", "stock-expired", "stock-strength-unknown", "unknown-denaturant",
+        "water-unfit-for-alcohol");
+
+    /// <summary>Those that another posture may cure, for it takes other vessels and so other amounts.</summary>
+    public static FrozenSet<string> OfPosture { get; } = OfVessels.Union(OfFluid).Union(
+    [
+        "delivery-comes-too-late", "formaldehyde-in-the-air", "glass-too-thin", "headspace-too-small", "joint-load", "lacking-and-not-for-sale",
+        "no-dates-fit", "not-submerged", "stock-missing", "supplies-late", "vessel-too-small", "waste-without-destination",
+    ]).ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, Harm> ByCheck =
         Places.SelectMany(p => p.Checks.Select(c => (Check: c, p.Harm))).ToFrozenDictionary(p => p.Check, p => p.Harm, StringComparer.Ordinal);

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using Protocolist.Findings;
+using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Making;
+using Protocolist.Planning.Provisioning;
 
 namespace Protocolist.Planning.Deciding;
 
@@ -7,13 +10,15 @@ namespace Protocolist.Planning.Deciding;
 internal sealed class Search(Question question)
 {
     /// <summary>So many ways are weighed at most; beyond it the plan says so. The project's choice: what nobody waits for.</summary>
-    public const int MostWeighed = 48;
+    public const int MostWeighed = 96;
 
     /// <summary>So many ways of vessel and stock are combined freely; of more, one is changed after the other while that helps.</summary>
     private const int MostCombined = 12;
 
     private readonly List<Way> ways = [];
     private readonly List<(Settled Settled, HarmDone AtLeast)> passedOver = [];
+    private Checked<Draft> drafted = new(null, []);
+    private ImmutableSortedDictionary<string, string>? draftedBy;
     private Way? least;
 
     /// <summary>The ways that were worked out to the end, in that order.</summary>
@@ -34,7 +39,7 @@ internal sealed class Search(Question question)
     /// <summary>The way that does least harm; null where nothing can be planned.</summary>
     public Way? Least()
     {
-        var option = 0;
+        var options = new List<Root>();
         foreach (var choices in Options())
         {
             if (Weighed >= MostWeighed)
@@ -43,44 +48,82 @@ internal sealed class Search(Question question)
                 break;
             }
 
-            Weigh(new() { Choices = choices }, option++);
+            if (Rooted(new() { Choices = choices, Option = options.Count }) is not { } root) continue;
+            options.Add(root);
 
             // What comes later in the protocol's order can only do less harm where there is some.
-            if (least is { Harm.IsNone: true }) break;
+            if (root.Way is { Harm.IsNone: true }) break;
         }
 
+        Branch(options);
         return least;
     }
 
-    /// <summary>Weighs a way, and those that differ from it in vessel and stock where that may help.</summary>
-    private void Weigh(Settled settled, int option)
+    /// <summary>A way as its steps settle it; null where it cannot be planned.</summary>
+    private Root? Rooted(Settled settled)
     {
-        if (Made(settled, option) is not { } own) return;
+        var way = Made(settled, out var draft);
+        return draft is null ? null : new(settled with { Posture = draft.Posture }, way, draft, way?.Harm ?? passedOver[^1].AtLeast);
+    }
+
+    /// <summary>
+    /// Those that differ from ways in posture, vessel and stock where that may help. The most promising first, so that the others are soon seen to do no
+    /// less harm; all postures before vessels and stock, of which there may be more than are weighed.
+    /// </summary>
+    private void Branch(List<Root> roots)
+    {
+        foreach (var root in roots.OrderBy(r => r.Bound).ToList()) roots.AddRange(Posed(root));
+        foreach (var root in roots.OrderBy(r => r.Bound))
+        {
+            if (root.Way is { } way && !CannotDoLess(root.Settled)) Vary(way with { Settled = root.Settled });
+        }
+    }
+
+    /// <summary>The other postures of a way, where it does harm that its posture may have to do with, or was passed over for what it may be laid in.</summary>
+    private IEnumerable<Root> Posed(Root root)
+    {
+        if (root.Settled.Posture!.Kept is null) yield break;
+        if (root.Way is { } way && (way.Harm.IsNone || !(way.Harm[Harm.Waiting] > 0 || Means.Has(way, OrderOfHarm.OfPosture)))) yield break;
+        var laid = 0;
+        foreach (var other in PostureChoice.Others(root.Draft.Body, root.Settled.Posture.Body))
+        {
+            var settled = root.Settled with { Posture = other, Laid = ++laid };
+            if (Weighed >= MostWeighed || CannotDoLess(settled)) yield break;
+            if (Rooted(settled) is { } posed) yield return posed;
+        }
+    }
+
+    /// <summary>Whether the best so far does no harm before the place of the options, and has an earlier one.</summary>
+    private bool CannotDoLess(Settled settled) => least is { Harm.IsNone: true } && least.Harm[Harm.Option] < HarmDone.Place(settled);
+
+    private void Vary(Way own)
+    {
         var open = Means.Worthwhile(own, question);
         if (open.IsEmpty) return;
         if (open.Aggregate(1L, (product, m) => Math.Min(product * (1 + m.Others.Length), int.MaxValue)) <= MostCombined)
-            Combined(own, open, option);
+            Combined(own, open);
         else
-            OneAfterTheOther(own, open, option);
+            OneAfterTheOther(own, open);
     }
 
-    private void Combined(Way own, ImmutableArray<Means> open, int option)
+    private void Combined(Way own, ImmutableArray<Means> open)
     {
         IEnumerable<Settled> all = [own.Settled];
         foreach (var means in open) all = all.SelectMany(settled => means.Others.Select(other => other(settled)).Prepend(settled));
-        foreach (var settled in all.Skip(1)) Made(settled, option);
+        foreach (var settled in all.Skip(1)) Made(settled, out _);
     }
 
-    private void OneAfterTheOther(Way own, ImmutableArray<Means> open, int option)
+    private void OneAfterTheOther(Way own, ImmutableArray<Means> open)
     {
         IsWhole = false;
         var best = own;
         foreach (var means in open)
         {
+            var sofar = best.Settled;
             foreach (var other in means.Others)
             {
                 if (Weighed >= MostWeighed) return;
-                if (Made(other(best.Settled), option) is { } way && Better(way, best)) best = way;
+                if (Made(other(sofar), out _) is { } way && Better(way, best)) best = way;
             }
         }
     }
@@ -88,34 +131,37 @@ internal sealed class Search(Question question)
     /// <summary>The least harmful way with certain options; null where it cannot be planned.</summary>
     public Way? LeastWith(ImmutableSortedDictionary<string, string> choices, int option)
     {
-        Weigh(new() { Choices = choices }, option);
+        if (Rooted(new() { Choices = choices, Option = option }) is { } root) Branch([root]);
         return least;
     }
 
     /// <summary>Just one way; null where it cannot be planned.</summary>
-    public Way? Only(Settled settled, int option) => Made(settled, option);
+    public Way? Only(Settled settled) => Made(settled, out _);
 
     /// <summary>A way worked out; null where it cannot be, or where what is known before it is dated shows that it does no less harm than the best.</summary>
-    private Way? Made(Settled settled, int option)
+    private Way? Made(Settled settled, out Draft? provided)
     {
-        var provisioned = Pipeline.Provision(question, settled);
-        if (provisioned.Value is not { } provided)
+        provided = null;
+        if (drafted.Value is null || settled.Choices != draftedBy) (drafted, draftedBy) = (Pipeline.Draft(question, settled.Choices), settled.Choices);
+        if (drafted.Value is not { } draft)
         {
-            Unplanned ??= new(new(null, provisioned.Findings));
+            Unplanned ??= new(new(null, drafted.Findings));
             return null;
         }
 
         // A way of making a fluid may be there for one vessel's volume and not for another's.
-        if (!settled.Means.IsEmpty() && provided.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit")) return null;
+        var provisioned = Pipeline.Provision(question, draft, settled);
+        if (!settled.Means.IsEmpty() && provisioned.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit")) return null;
+        provided = provisioned.Draft;
         Weighed++;
-        if (least is not null && HarmDone.AtLeast(provided, provisioned.Findings, option) is var bound && bound.CompareTo(least.Harm) >= 0)
+        if (least is not null && HarmDone.AtLeast(provisioned, drafted.Findings, settled) is var bound && bound.CompareTo(least.Harm) >= 0)
         {
             passedOver.Add((settled, bound));
             return null;
         }
 
-        var made = Pipeline.Finish(question, provided, provisioned.Findings);
-        var way = new Way(settled, made, HarmDone.Of(made, option));
+        var made = Pipeline.Finish(question, provisioned, drafted.Findings);
+        var way = new Way(settled, made, HarmDone.Of(made, settled));
         ways.Add(way);
         if (Better(way, least)) least = way;
         return way;
@@ -135,4 +181,11 @@ internal sealed class Search(Question question)
 
         return all;
     }
+
+    /// <summary>A way from which others branch off.</summary>
+    /// <param name="Settled">What it is settled by.</param>
+    /// <param name="Way">The way; null where it was passed over.</param>
+    /// <param name="Draft">Its steps, provisioned.</param>
+    /// <param name="Bound">The harm that it does at the least.</param>
+    private readonly record struct Root(Settled Settled, Way? Way, Draft Draft, HarmDone Bound);
 }

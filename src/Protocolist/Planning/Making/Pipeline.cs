@@ -45,15 +45,19 @@ internal sealed class Pipeline
         return new(selected.Value is { } protocol ? new(request, body, Prepared(protocol), found) : null, found);
     }
 
-    /// <summary>One way, drafted and provisioned as it is settled; without value where it cannot be drafted. The findings are those of the draft.</summary>
-    public static Checked<Provisioned> Provision(Question question, Settled settled)
+    /// <summary>The steps by certain options; without value where they cannot be drafted.</summary>
+    public static Checked<Draft> Draft(Question question, ImmutableSortedDictionary<string, string> choices)
     {
         var request = question.Request;
-        var drafted = DraftPass.Run(question.Body, question.Prepared, request.Bench.Bench, request.Choices, settled.Choices, request.Wishes);
-        if (drafted.Value is not { } draft) return new(null, [.. question.Found, .. drafted.Findings]);
-        var provisioned = ProvisionPass.Run(draft, request.Bench.On(request.Start.Date), settled.With(request.Wishes));
-        return new(provisioned, [.. question.Found, .. drafted.Findings]);
+        var drafted = DraftPass.Run(question.Body, question.Prepared, request.Bench.Bench, request.Choices, choices, request.Wishes);
+        return drafted with { Findings = [.. question.Found, .. drafted.Findings] };
     }
+
+    /// <summary>A draft provisioned as it is settled.</summary>
+    public static Provisioned Provision(Question question, Draft draft, Settled settled) => ProvisionPass.Run(
+        settled.Posture is { } laid ? draft with { Posture = laid } : draft,
+        question.Request.Bench.On(question.Request.Start.Date),
+        settled.With(question.Request.Wishes));
 
     /// <summary>One way dated and reviewed.</summary>
     public static MadePlan Finish(Question question, Provisioned provisioned, ImmutableArray<Finding> found) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Protocolist.Planning.Drafting;
+using Protocolist.Planning.Provisioning;
 using Protocolist.Plans;
 using Protocolist.Specimens;
 
@@ -22,6 +23,15 @@ internal sealed record Settled
 
     /// <summary>Vessels and stock that differ from what each step would take by itself.</summary>
     public PlanWishes Means { get; init; } = PlanWishes.None;
+
+    /// <summary>The place of its options in the protocol's order.</summary>
+    public int Option { get; init; }
+
+    /// <summary>The place of its posture: nought for the one that is preferred.</summary>
+    public int Laid { get; init; }
+
+    /// <summary>How the body is laid; null for what <see cref="PostureChoice"/> takes.</summary>
+    public SetPosture? Posture { get; init; }
 
     /// <summary>The person's wishes, which come first, and these.</summary>
     public PlanWishes With(PlanWishes wishes) => Means.IsEmpty() ? wishes : wishes with

@@ -37,7 +37,7 @@ internal static class ProvisionPass
     public static Provisioned Run(Draft draft, StockDay day, PlanWishes wishes)
     {
         var findings = new List<Finding>();
-        draft = draft with { Posture = PostureChoice.For(draft, day, wishes) };
+        if (draft.Posture is null) draft = draft with { Posture = PostureChoice.For(draft, day, wishes) };
         var steps = Housed(draft, day, wishes, findings);
         findings.AddRange(day.TakenVessels.AsSpan());
         if (!wishes.Vessels.IsEmpty) WishedVessel.Unmet(wishes, steps, draft, day, findings);

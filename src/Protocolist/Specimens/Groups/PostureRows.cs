@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using static Protocolist.Specimens.Groups.Source;
 
 namespace Protocolist.Specimens.Groups;
@@ -178,6 +179,11 @@ internal static class PostureRows
         if (usual.IsEmpty) return [.. Straight.Of(body)];
         return [usual[0], .. usual.Skip(1).Where(other => other.IsSmallerThan(usual[0]))];
     }
+
+    /// <summary>Whether a text is one by which a plan keeps how the body is laid: a posture's word, and after a stroke the layers of a coil.</summary>
+    public static bool IsKept(string text) => text.Split('/') is [var word, .. { Length: <= 1 } layers]
+        && Rows.Values.Any(rows => rows.Any(p => p.Id == word && p.Coils == (layers.Length == 1)))
+        && layers.All(n => int.TryParse(n, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= Posture.MostLayers);
 
     /// <summary>Every posture with its group's id.</summary>
     public static IEnumerable<(string Group, Posture Posture)> All =>

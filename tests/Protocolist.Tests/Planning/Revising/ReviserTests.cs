@@ -33,6 +33,21 @@ public class ReviserTests
         Assert.Contains("soft (left hindlimbs)", remedy.Because.Text(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_day_that_is_wished_for_later_keeps_the_body_in_alcohol_and_not_out_of_fixative()
+    {
+        var house = new LocalDate(2027, 12, 7);
+        var wishes = PlanWishes.None with { Dates = PlanWishes.None.Dates.Add("house", house) };
+        var plan = SkerryPoint.Read(new Planner(Watched.Shelf).Plan(new(Watched.Fish, SkerryPoint.Bench, PlanFixture.Monday) { Wishes = wishes }));
+        var revised = Watched.Revise("  - {step: dose, begun: 2027-03-01T09:00, done: 2027-03-01T09:30}", plan);
+        Assert.Equal(new LocalDate(2027, 3, 1), revised.Step("fix")!.Start!.Value.Date);
+        Assert.Equal(house, revised.Step("house")!.Start!.Value.Date);
+        Assert.DoesNotContain(revised.Findings, f => f.Id == "overdue");
+        var told = Assert.Single(revised.Findings, f => f.Id == "step-runs-over");
+        Assert.Equal("ethanol-50", told.Subject);
+        Assert.StartsWith("give 'house' a day no later than", told.Remedy.ToString(), StringComparison.Ordinal);
+    }
+
     /// <summary>Sizes whose last bit a conversion of units changes, so that a plan from its file and one just made would differ where nobody sees it.</summary>
     [Theory]
     [InlineData("0.1958 g", "27.31 mm")]
