@@ -70,7 +70,8 @@ public sealed partial class HandworkProperties
             : ImmutableSortedDictionary<string, string>.Empty.Add("opening", opening);
         if (Passes.Ask(new(specimen, Bench, new(2027, 3, 1, 9, 0)), protocol).Value is not { } asked) yield break;
         if (Pipeline.Draft(asked, choices) is not { Value: { } draft } drafted) yield break;
-        if (Pipeline.Finish(asked, Pipeline.Provision(asked, draft, new()), drafted.Findings).Plan.Value is not { } plan) yield break;
+        var provisioned = Pipeline.Provision(asked, draft, new());
+        if (Pipeline.Finish(asked, provisioned, Pipeline.Date(asked, provisioned), drafted.Findings).Plan.Value is not { } plan) yield break;
         var kind = BodyKind.Of(body with { Specimen = specimen });
         foreach (var step in plan.Steps)
         {

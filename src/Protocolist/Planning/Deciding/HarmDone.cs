@@ -46,17 +46,22 @@ internal readonly record struct HarmDone : IComparable<HarmDone>
     /// <param name="provisioned">The way provisioned.</param>
     /// <param name="found">What was found before that.</param>
     /// <param name="settled">What it is settled by.</param>
-    public static HarmDone AtLeast(Provisioned provisioned, ImmutableArray<Finding> found, Settled settled)
+    /// <param name="scheduled">The way dated; null before that.</param>
+    public static HarmDone AtLeast(Provisioned provisioned, ImmutableArray<Finding> found, Settled settled, Scheduled? scheduled = null)
     {
-        var (amounts, protocol) = (default(Amounts), provisioned.Draft.Protocol);
+        var (amounts, protocol, zone) = (default(Amounts), provisioned.Draft.Protocol, provisioned.Day.Stock.Bench.Opening.Zone);
         amounts[(int)Harm.Option] = Place(settled);
         if (!protocol.Severities.IsEmpty) return new(amounts);
-        Count(ref amounts, [.. found, .. provisioned.Findings], protocol, id => AllChecks.IsToldAsFound(id) && !OrderOfHarm.OfStock.Contains(id));
+        Count(ref amounts, [.. found, .. provisioned.Findings, .. scheduled?.Findings ?? []], protocol, id => AllChecks.IsToldAsFound(id) && !OrderOfHarm.OfStock.Contains(id));
         CountVessels(ref amounts, provisioned.Draft);
         var lacksVessel = false;
         foreach (var step in provisioned.Draft.Steps)
             lacksVessel |= step.NoVessel is { Needed.Advice.IsEmpty: false } none && !VesselTooSmall.IsOnlyTooShallow(none.Reasons);
         if (lacksVessel) amounts[(int)Harm.Start]++;
+        if (scheduled is not { Draft: var draft, Bounds.Start: var start }) return new(amounts);
+        var wait = WaitUnfixed.Of(draft, start.InZoneLeniently(zone).ToInstant(), zone);
+        amounts[(int)Harm.Waiting] += wait.TenthsBeyond;
+        amounts[(int)Harm.Minute] = wait.Minutes;
         return new(amounts);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Protocolist.Findings;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Making;
 using Protocolist.Planning.Provisioning;
@@ -13,7 +14,7 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
     /// <summary>Those by which a way may come to do less harm; what they cannot change is not tried.</summary>
     public static ImmutableArray<Means> Worthwhile(Way way, Question question)
     {
-        var waits = way.Harm[Harm.Waiting] > 0;
+        var waits = way.AwaitsDelivery;
         var cash = way.Harm[Harm.Money];
         var (hasStockHarm, hasFluidHarm) = (Has(way, OrderOfHarm.OfStock), Has(way, OrderOfHarm.OfFluid));
         var late = waits || way.Harm[Harm.Hands] > 0;
@@ -21,7 +22,7 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
         var (draft, provisioned, day) = (way.Made.Draft!, way.Made.Provisioned!, question.Request.Bench.On(question.Request.Start.Date));
         var open = ImmutableArray.CreateBuilder<Means>();
         if (day.VesselsForSale.Count > 0) open.AddRange(Vessels(draft, day, question, late, cash));
-        if (hasFluidHarm) open.AddRange(Roomier(draft, day, question));
+        if (hasFluidHarm) open.AddRange(Roomier(way, draft, day, question));
         if (waits || hasStockHarm) open.AddRange(Supplies(provisioned, question));
         return open.DrainToImmutable();
     }
@@ -92,15 +93,17 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
     }
 
     /// <summary>More fluid than a step needs may weaken less by what the body brings along.</summary>
-    private static IEnumerable<Means> Roomier(Draft draft, StockDay day, Question question)
+    private static IEnumerable<Means> Roomier(Way way, Draft draft, StockDay day, Question question)
     {
         foreach (var step in draft.Steps)
         {
-            if (step.Vessel is not { } own || question.Request.Wishes.Vessels.ContainsKey(step.Id)) continue;
+            if (step.Vessel is not { } own || question.Request.Wishes.Vessels.ContainsKey(step.Id) || !IsSaid(step.Id)) continue;
             ImmutableArray<Func<Settled, Settled>> others = [.. VesselChoice.Fitting(step, draft.Body, draft.Posture!.Body, day)
                 .Where(f => f.FluidVolume > own.FluidVolume).Select(f => (Func<Settled, Settled>)(settled => settled.WithVessel(step.Id, f.Vessel.Id)))];
             if (others.Length > 0) yield return new(others);
         }
+
+        bool IsSaid(string step) => way.Made.Plan.Findings.Any(f => f.Subject == step && f.Severity > Severity.Note && OrderOfHarm.OfFluid.Contains(f.Id));
     }
 
     /// <summary>Whether something that is more than a note is told of a way.</summary>
@@ -108,7 +111,7 @@ internal sealed record Means(ImmutableArray<Func<Settled, Settled>> Others)
     {
         foreach (var finding in way.Made.Plan.Findings)
         {
-            if (finding.Severity > Findings.Severity.Note && ids.Contains(finding.Id)) return true;
+            if (finding.Severity > Severity.Note && ids.Contains(finding.Id)) return true;
         }
 
         return false;

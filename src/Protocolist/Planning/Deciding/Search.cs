@@ -83,7 +83,7 @@ internal sealed class Search(Question question)
     private IEnumerable<Root> Posed(Root root)
     {
         if (root.Settled.Posture!.Kept is null) yield break;
-        if (root.Way is { } way && (way.Harm.IsNone || !(way.Harm[Harm.Waiting] > 0 || Means.Has(way, OrderOfHarm.OfPosture)))) yield break;
+        if (root.Way is { } way && (way.Harm.IsNone || !(way.AwaitsDelivery || Means.Has(way, OrderOfHarm.OfPosture)))) yield break;
         var laid = 0;
         foreach (var other in PostureChoice.Others(root.Draft.Body, root.Settled.Posture.Body))
         {
@@ -154,17 +154,21 @@ internal sealed class Search(Question question)
         if (!settled.Means.IsEmpty() && provisioned.Findings.Any(f => f.Id is "unknown-supply" or "wished-vessel-does-not-fit")) return null;
         provided = provisioned.Draft;
         Weighed++;
-        if (least is not null && HarmDone.AtLeast(provisioned, drafted.Findings, settled) is var bound && bound.CompareTo(least.Harm) >= 0)
-        {
-            passedOver.Add((settled, bound));
-            return null;
-        }
-
-        var made = Pipeline.Finish(question, provisioned, drafted.Findings);
+        if (IsPassedOver(settled, HarmDone.AtLeast(provisioned, drafted.Findings, settled))) return null;
+        var scheduled = Pipeline.Date(question, provisioned);
+        if (IsPassedOver(settled, HarmDone.AtLeast(provisioned, drafted.Findings, settled, scheduled))) return null;
+        var made = Pipeline.Finish(question, provisioned, scheduled, drafted.Findings);
         var way = new Way(settled, made, HarmDone.Of(made, settled));
         ways.Add(way);
         if (Better(way, least)) least = way;
         return way;
+    }
+
+    private bool IsPassedOver(Settled settled, HarmDone atLeast)
+    {
+        if (least is null || atLeast.CompareTo(least.Harm) < 0) return false;
+        passedOver.Add((settled, atLeast));
+        return true;
     }
 
     private static bool Better(Way way, Way? than) => than is null || way.Harm.CompareTo(than.Harm) < 0;

@@ -59,19 +59,22 @@ internal sealed class Pipeline
         question.Request.Bench.On(question.Request.Start.Date),
         settled.With(question.Request.Wishes));
 
-    /// <summary>One way dated and reviewed.</summary>
-    public static MadePlan Finish(Question question, Provisioned provisioned, ImmutableArray<Finding> found) =>
-        Finish(provisioned, question.Request.Bench, new(question.Request.Start) { By = question.Request.By }, question.Request.Wishes, found);
+    /// <summary>One way dated.</summary>
+    public static Scheduled Date(Question question, Provisioned provisioned) => SchedulePass.Run(
+        provisioned, question.Request.Bench.Bench, question.Request.Bench.Hours, new(question.Request.Start) { By = question.Request.By });
 
-    /// <summary>Dates what is provisioned, closes the books, and reviews it.</summary>
+    /// <summary>One dated way with its books closed, reviewed.</summary>
+    public static MadePlan Finish(Question question, Provisioned provisioned, Scheduled scheduled, ImmutableArray<Finding> found) =>
+        Finish(provisioned, scheduled, question.Request.Bench, question.Request.Wishes, found);
+
+    /// <summary>Closes the books of what is dated, and reviews it.</summary>
     /// <param name="provisioned">The draft with all that it needs.</param>
+    /// <param name="scheduled">The same with its dates.</param>
     /// <param name="bench">The bench.</param>
-    /// <param name="dates">When it may begin and when it must be done.</param>
     /// <param name="wishes">What the person insists on.</param>
     /// <param name="found">What was found before provisioning.</param>
-    public static MadePlan Finish(Provisioned provisioned, PreparedBench bench, DateBounds dates, PlanWishes wishes, ImmutableArray<Finding> found)
+    public static MadePlan Finish(Provisioned provisioned, Scheduled scheduled, PreparedBench bench, PlanWishes wishes, ImmutableArray<Finding> found)
     {
-        var scheduled = SchedulePass.Run(provisioned, bench.Bench, bench.Hours, dates);
         var accounted = AccountPass.Run(provisioned, scheduled.Draft);
         var reviewed = ReviewPass.Run(
             scheduled with { Draft = accounted.Draft }, accounted, bench.Stock, wishes, [.. found, .. accounted.Findings, .. scheduled.Findings]);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Protocolist.Benches;
 using Protocolist.Findings;
 using Protocolist.Logs;
+using Protocolist.Planning.Dating;
 using Protocolist.Planning.Drafting;
 using Protocolist.Planning.Making;
 using Protocolist.Planning.Measuring;
@@ -67,10 +68,11 @@ internal static class Reviser
 
         // A round of care long after sealing says nothing of when the work is done that is still open.
         var until = log.Entries.Where(e => !draft.Steps.Any(s => s.IsCare && s.Id == e.Step)).Select(e => e.Moment).Append(log.Written).Max();
+        var provisioned = ProvisionPass.Run(effects.Draft, day, means);
         var made = Pipeline.Finish(
-            ProvisionPass.Run(effects.Draft, day, means),
+            provisioned,
+            SchedulePass.Run(provisioned, bench, prepared.Hours, new(start.LocalDateTime) { By = plan.By, LoggedUntil = until }),
             prepared,
-            new(start.LocalDateTime) { By = plan.By, LoggedUntil = until },
             wishes,
             [.. measured.Findings, .. drafted.Findings, .. effects.Findings]);
         var reviewed = made.Plan.Value!;

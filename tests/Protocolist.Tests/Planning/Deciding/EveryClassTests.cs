@@ -100,7 +100,7 @@ public class EveryClassTests
         if (drafted.Value is not { } draft) return null;
         var provided = Pipeline.Provision(asked, draft, settled);
         if (provided.Findings.Any(f => f.Id.StartsWith("wished-vessel", StringComparison.Ordinal))) return null;
-        var made = Pipeline.Finish(asked, provided, drafted.Findings);
+        var made = Pipeline.Finish(asked, provided, Pipeline.Date(asked, provided), drafted.Findings);
         return made.Plan.Value is null ? null : new(settled, made, HarmDone.Of(made, settled));
     }
 
