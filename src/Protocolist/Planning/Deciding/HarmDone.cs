@@ -52,7 +52,8 @@ internal readonly record struct HarmDone : IComparable<HarmDone>
         var (amounts, protocol, zone) = (default(Amounts), provisioned.Draft.Protocol, provisioned.Day.Stock.Bench.Opening.Zone);
         amounts[(int)Harm.Option] = Place(settled);
         if (!protocol.Severities.IsEmpty) return new(amounts);
-        Count(ref amounts, [.. found, .. provisioned.Findings, .. scheduled?.Findings ?? []], protocol, id => AllChecks.IsToldAsFound(id) && !OrderOfHarm.OfStock.Contains(id));
+        ImmutableArray<Finding> known = [.. found, .. provisioned.Findings, .. scheduled?.Findings ?? []];
+        Count(ref amounts, known, protocol, id => AllChecks.IsToldAsFound(id) && !OrderOfHarm.OfStock.Contains(id));
         CountVessels(ref amounts, provisioned.Draft);
         var lacksVessel = false;
         foreach (var step in provisioned.Draft.Steps)
